@@ -1,0 +1,37 @@
+package stafette.limits;
+
+import org.apache.commons.statistics.distribution.NormalDistribution;
+
+/**
+ * The share of professional players who should manage each part.
+ *
+ * @param percent above 0 and below 100
+ */
+public record Assurance(double percent) {
+  /** About one standard deviation below the mean. */
+  public static final Assurance DEFAULT = new Assurance(84);
+
+  private static final NormalDistribution NORMAL = NormalDistribution.of(0, 1);
+
+  /**
+   * @throws IllegalArgumentException if the share is not between 0 and 100
+   */
+  public Assurance {
+    if (!(percent > 0 && percent < 100)) {
+      throw new IllegalArgumentException(
+          "an assurance lies between 0 and 100 per cent: " + percent);
+    }
+  }
+
+  /**
+   * How many standard deviations from the mean to plan with: the normal quantile of 1 − assurance.
+   */
+  public double z() {
+    return NORMAL.inverseCumulativeProbability(1 - percent / 100);
+  }
+
+  /** The share of a population that reaches a value so many standard deviations from its mean. */
+  public static double shareReaching(double z) {
+    return NORMAL.survivalProbability(z);
+  }
+}

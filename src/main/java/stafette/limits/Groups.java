@@ -1,0 +1,19 @@
+package stafette.limits;
+
+/** Whether a technique comes in groups. */
+public enum Groups {
+  ANY(1),
+  TWOS(2),
+  /** Triple tonguing: only beats divided into threes, entering on the first of a three. */
+  THREES(3);
+
+  private final int size;
+
+  Groups(int size) {
+    this.size = size;
+  }
+
+  public int size() {
+    return size;
+  }
+}

@@ -1,0 +1,61 @@
+package stafette.limits;
+
+import java.util.List;
+import java.util.Optional;
+import stafette.score.Drum;
+import stafette.score.Pitch;
+import stafette.score.Tone;
+import stafette.score.Transposition;
+
+/**
+ * One instrument.
+ *
+ * @param name with its key where there are several: "clarinet in B-flat"
+ * @param aliases other names by which scores know it, instrument sounds of MusicXML 4.0 among them;
+ *     in lower case
+ * @param family "woodwind", "brass", "strings", "harp", "keyboard" or "percussion"
+ * @param range what it can sound; empty for an instrument without pitch
+ * @param comfortable where it sounds without strain; empty for an instrument without pitch
+ * @param transposition from written to sounding
+ * @param clef as MusicXML has it: sign and line, "G2", "F4", "C3", "percussion"
+ * @param levelDecibel how loud it is, against the others
+ * @param breath for winds
+ * @param midiProgram General MIDI program, 1 to 128
+ * @param techniques in the order in which a player would choose them, at least one
+ * @param source where ranges, level and breath come from
+ */
+public record Instrument(
+    String name,
+    List<String> aliases,
+    String family,
+    Optional<Range> range,
+    Optional<Range> comfortable,
+    Transposition transposition,
+    String clef,
+    double levelDecibel,
+    Optional<Breath> breath,
+    int midiProgram,
+    List<Technique> techniques,
+    Source source) {
+  public Instrument {
+    aliases = List.copyOf(aliases);
+    techniques = List.copyOf(techniques);
+  }
+
+  public boolean reaches(Tone tone) {
+    if (tone instanceof Pitch pitch) {
+      return range.isPresent() && range.get().contains(pitch.midi());
+    }
+    return tone instanceof Drum && range.isEmpty();
+  }
+
+  public boolean comfortableAt(Tone tone) {
+    return !(tone instanceof Pitch pitch)
+        || comfortable.isEmpty()
+        || comfortable.get().contains(pitch.midi());
+  }
+
+  public boolean isWind() {
+    return breath.isPresent();
+  }
+}

@@ -1,0 +1,57 @@
+package stafette.limits;
+
+import java.util.Map;
+
+/**
+ * One way to make strokes on an instrument.
+ *
+ * @param name such as "double tonguing"
+ * @param act what makes the stroke
+ * @param pitches on which notes it is used
+ * @param slurs with which slurs
+ * @param groups whether it comes in groups
+ * @param twinStrings whether it takes two strings of the same pitch in turn (harp)
+ * @param expected whether a section professional can be relied on to have it
+ * @param limit how fast it goes
+ * @param lowestPerSecond below this usual rate of a line it does not work (sautillé); 0 if always
+ * @param factors what multiplies the limits under which condition; 1 where nothing is said
+ * @param source where the figures come from
+ * @param note a remark for the user, may be empty
+ */
+public record Technique(
+    String name,
+    Act act,
+    Pitches pitches,
+    Slurs slurs,
+    Groups groups,
+    boolean twinStrings,
+    boolean expected,
+    Limit limit,
+    double lowestPerSecond,
+    Map<Condition, Double> factors,
+    Source source,
+    String note) {
+  public Technique {
+    factors = Map.copyOf(factors);
+  }
+
+  /** Which notes of a line a technique takes. */
+  public enum Pitches {
+    ANY,
+    /** Only lines in which each note repeats the one before. */
+    REPEATED,
+    /** Only lines in which no note repeats the one before. */
+    MOVING
+  }
+
+  /** Which lines a technique takes as to their slurs. */
+  public enum Slurs {
+    ANY,
+    /** Only lines without a slur. */
+    NONE,
+    /**
+     * Only lines all of whose notes but the first of each slur are slurred, with at least one slur.
+     */
+    ALL
+  }
+}

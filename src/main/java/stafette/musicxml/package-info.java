@@ -1,0 +1,20 @@
+/**
+ * Translates: MusicXML to score, and a plan back into the text it came from.
+ *
+ * <p>May import {@code time}, {@code score}, {@code limits} and {@code plan}. Decisions:
+ *
+ * <ul>
+ *   <li>Reading is one streaming pass over the strictly decoded text; the same pass notes where
+ *       each part, measure and element stands ({@link stafette.musicxml.Origin}).
+ *   <li>Writing is a list of replacements in that text, never a re-print: outside them the file
+ *       stays byte for byte, and undoing them must give the input back.
+ *   <li>New measures and parts are built as ProxyMusic objects and marshalled as fragments, so that
+ *       they come out in the schema's order. JAXB takes a second to load: only what writes touches
+ *       it.
+ *   <li>Nothing outside the file is ever opened: no DTD, no entity, no network.
+ * </ul>
+ */
+@NullMarked
+package stafette.musicxml;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,10 @@
+package stafette.plan;
+
+/** What a plan favours: a change of weights. */
+public enum Favour {
+  BALANCE,
+  HANDOFFS,
+  STRAIN,
+  BLEND,
+  PLAYERS
+}

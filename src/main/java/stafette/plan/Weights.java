@@ -1,0 +1,123 @@
+package stafette.plan;
+
+import java.util.List;
+import java.util.Map;
+import stafette.limits.Instrument;
+
+/**
+ * What a plan costs, in whole points.
+ *
+ * @param handoff for each handoff
+ * @param coverMost the most that cover takes off a handoff
+ * @param entry by the rank of the entering segment's first stroke, four figures
+ * @param landing by the rank of the leaving segment's last stroke, four figures
+ * @param overlap for each stroke that an overlap differs from its target
+ * @param overlapTargets the target by leaving instrument's name; 1 where nothing is said
+ * @param strain at full rate, for each stroke: strain · ((u − knee)/(1 − knee))²
+ * @param knee the share of the peak from which strain counts
+ * @param end at full tiredness at a segment's end: end · f²
+ * @param decibel for each decibel of difference beyond {@code decibelFree}
+ * @param decibelFree a difference in level that costs nothing
+ * @param register for each stroke outside the comfortable range
+ * @param player for each player used
+ * @param blend distance of two different instruments, by {@link #pair} of names, else of families,
+ *     else {@code blendOther}
+ * @param blendOther distance of instruments that the table does not name
+ */
+public record Weights(
+    int handoff,
+    int coverMost,
+    List<Integer> entry,
+    List<Integer> landing,
+    int overlap,
+    Map<String, Integer> overlapTargets,
+    double strain,
+    double knee,
+    double end,
+    double decibel,
+    double decibelFree,
+    int register,
+    int player,
+    Map<String, Integer> blend,
+    int blendOther) {
+  public Weights {
+    entry = List.copyOf(entry);
+    landing = List.copyOf(landing);
+    overlapTargets = Map.copyOf(overlapTargets);
+    blend = Map.copyOf(blend);
+  }
+
+  /** The key of two names in the blend table, the same in either order. */
+  public static String pair(String one, String other) {
+    return one.compareTo(other) <= 0 ? one + "|" + other : other + "|" + one;
+  }
+
+  /** The target of an overlap that {@code leaving} leaves. */
+  public int overlapTarget(Instrument leaving) {
+    return overlapTargets.getOrDefault(leaving.name(), 1);
+  }
+
+  /**
+   * What it costs to hand from one instrument to the other, in whole points; the same both ways.
+   */
+  public int blend(Instrument one, Instrument other) {
+    if (one.name().equals(other.name())) {
+      return 0;
+    }
+    Integer byName = blend.get(pair(one.name(), other.name()));
+    int distance =
+        byName != null
+            ? byName
+            : blend.getOrDefault(pair(one.family(), other.family()), blendOther);
+    double beyond = Math.abs(one.levelDecibel() - other.levelDecibel()) - decibelFree;
+    return distance + (int) Math.floor(Math.max(0, beyond) * decibel + 0.5);
+  }
+
+  /** These weights changed to favour something. */
+  public Weights favouring(Favour favour) {
+    return switch (favour) {
+      case BALANCE -> this;
+      case HANDOFFS -> with(60, strain, end, decibel, player, blend, blendOther);
+      case STRAIN -> with(handoff, strain * 3, end * 3, decibel, player, blend, blendOther);
+      case BLEND ->
+          with(
+              handoff,
+              strain,
+              end,
+              decibel * 4,
+              player,
+              blend.entrySet().stream()
+                  .collect(
+                      java.util.stream.Collectors.toMap(
+                          Map.Entry::getKey, entry -> entry.getValue() * 4)),
+              blendOther * 4);
+      case PLAYERS -> with(handoff, strain, end, decibel, 200, blend, blendOther);
+    };
+  }
+
+  private Weights with(
+      int newHandoff,
+      double newStrain,
+      double newEnd,
+      double newDecibel,
+      int newPlayer,
+      Map<String, Integer> newBlend,
+      int newBlendOther) {
+    return new Weights(
+        newHandoff,
+        coverMost,
+        entry,
+        landing,
+        overlap,
+        overlapTargets,
+        newStrain,
+        knee,
+        newEnd,
+        newDecibel,
+        decibelFree,
+        register,
+        newPlayer,
+        newBlend,
+        newBlendOther);
+  }
+}

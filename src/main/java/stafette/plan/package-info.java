@@ -1,0 +1,18 @@
+/**
+ * Assigns: who plays which stretch of a line, and where they meet.
+ *
+ * <p>May import {@code time}, {@code score} and {@code limits}. Judging and choosing stay out of
+ * here. Decisions:
+ *
+ * <ul>
+ *   <li>The shape of a plan is an invariant, its rules are findings: a gap between two segments is
+ *       for {@code check} to find.
+ *   <li>Handoffs are derived from segments, never stored.
+ *   <li>Points of cost and distances between instruments are data ({@link stafette.plan.Weights}),
+ *       read from tables.
+ * </ul>
+ */
+@NullMarked
+package stafette.plan;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,180 @@
+package stafette.score;
+
+import java.util.List;
+import stafette.time.Bars;
+import stafette.time.Length;
+import stafette.time.Position;
+import stafette.time.Rank;
+import stafette.time.Rational;
+import stafette.time.Span;
+import stafette.time.TempoMap;
+
+/**
+ * One continuous stream of fast notes, with its clock. It may rest. A line is not a part, nor a
+ * staff: it is what the ear follows.
+ *
+ * <p>Strokes are numbered from 0. Clock times are in microseconds since the first onset, each
+ * rounded once from its exact value.
+ */
+public final class Line {
+  private static final Rational MICROS = Rational.of(1_000_000);
+
+  private final LineSource source;
+  private final List<Stroke> strokes;
+  private final List<Integer> cover;
+  private final Bars bars;
+  private final TempoMap tempo;
+  private final Rational zeroSeconds;
+  private final long[] onsets;
+  private final long[] ends;
+  private final long[] beats;
+  private final Rank[] ranks;
+
+  /**
+   * A line of the given strokes.
+   *
+   * @param strokes at least one, onsets strictly increasing
+   * @param cover for each stroke how much others cover a handoff there, in points of cost
+   * @throws IllegalArgumentException if there is no stroke, onsets don't increase, or covers are
+   *     not one for each stroke
+   */
+  public Line(
+      LineSource source, List<Stroke> strokes, List<Integer> cover, Bars bars, TempoMap tempo) {
+    this.source = source;
+    this.strokes = List.copyOf(strokes);
+    this.cover = List.copyOf(cover);
+    this.bars = bars;
+    this.tempo = tempo;
+    int count = this.strokes.size();
+    if (count == 0 || this.cover.size() != count) {
+      throw new IllegalArgumentException(
+          "a line needs strokes, and a cover for each: "
+              + count
+              + " strokes, "
+              + cover.size()
+              + " covers");
+    }
+    zeroSeconds = tempo.secondsAt(this.strokes.get(0).onset());
+    onsets = new long[count];
+    ends = new long[count];
+    beats = new long[count];
+    ranks = new Rank[count];
+    for (int i = 0; i < count; i++) {
+      Stroke stroke = this.strokes.get(i);
+      onsets[i] = micros(stroke.onset());
+      ends[i] = micros(stroke.span().end());
+      Position beatStart = bars.at(stroke.onset()).beatStart(stroke.onset());
+      Length beat = bars.at(stroke.onset()).beatLengthAt(stroke.onset());
+      beats[i] = tempo.secondsOf(Span.of(beatStart, beat)).times(MICROS).rounded().longValueExact();
+      ranks[i] = bars.rankOf(stroke.onset());
+      if (i > 0 && !this.strokes.get(i - 1).onset().isBefore(stroke.onset())) {
+        throw new IllegalArgumentException("strokes must follow one another: " + stroke.onset());
+      }
+    }
+  }
+
+  public LineSource source() {
+    return source;
+  }
+
+  public List<Stroke> strokes() {
+    return strokes;
+  }
+
+  public Stroke stroke(int index) {
+    return strokes.get(index);
+  }
+
+  public int count() {
+    return strokes.size();
+  }
+
+  public Bars bars() {
+    return bars;
+  }
+
+  public TempoMap tempo() {
+    return tempo;
+  }
+
+  /** The onset of a stroke on the line's clock. */
+  public long onsetMicros(int index) {
+    return onsets[index];
+  }
+
+  /** The end of a stroke's sound as written, ties included, on the line's clock. */
+  public long endMicros(int index) {
+    return ends[index];
+  }
+
+  /** How long the beat lasts in which a stroke falls. */
+  public long beatMicros(int index) {
+    return beats[index];
+  }
+
+  public Rank rank(int index) {
+    return ranks[index];
+  }
+
+  /** What others' attacks at this stroke take off the price of a handoff that lands on it. */
+  public int cover(int index) {
+    return cover.get(index);
+  }
+
+  /** Where a stroke stands, for people. */
+  public Place placeOf(int index) {
+    return new Place(source.partName(), bars.nameOf(strokes.get(index).onset()));
+  }
+
+  /** Any position of the score on the line's clock; negative before the line. */
+  public long micros(Position position) {
+    return tempo.secondsAt(position).minus(zeroSeconds).times(MICROS).rounded().longValueExact();
+  }
+
+  /** From the first onset to the end of the last sound. */
+  public Span span() {
+    return new Span(strokes.get(0).onset(), strokes.get(strokes.size() - 1).span().end());
+  }
+
+  /**
+   * Whether the line is silent before stroke {@code index} for at least the beat in which the
+   * silence begins.
+   */
+  public boolean restsBefore(int index) {
+    return index > 0 && onsets[index] - ends[index - 1] >= beats[index - 1];
+  }
+
+  /**
+   * The place of a stroke in a group of three, 0 to 2, when its beat is divided into equal threes
+   * (three or six or nine or twelve strokes); else -1. A beat with a rest in it is no such beat.
+   */
+  public int placeInThree(int index) {
+    Position start = beatStart(index);
+    int first = index;
+    while (first > 0 && beatStart(first - 1).equals(start)) {
+      first--;
+    }
+    int last = index;
+    while (last + 1 < count() && beatStart(last + 1).equals(start)) {
+      last++;
+    }
+    int inBeat = last - first + 1;
+    Length beat = bars.at(strokes.get(index).onset()).beatLengthAt(strokes.get(index).onset());
+    boolean even = inBeat % 3 == 0;
+    for (int i = first; even && i <= last; i++) {
+      Rational share = beat.quarters().times(i - first).dividedBy(inBeat);
+      even = strokes.get(i).onset().equals(start.plus(new Length(share)));
+    }
+    return even ? (index - first) % 3 : -1;
+  }
+
+  /** The same line at other tempi. */
+  public Line at(TempoMap other) {
+    return new Line(source, strokes, cover, bars, other);
+  }
+
+  private Position beatStart(int index) {
+    Position onset = strokes.get(index).onset();
+    return bars.at(onset).beatStart(onset);
+  }
+}

@@ -1,0 +1,73 @@
+package stafette.score;
+
+import java.util.List;
+import java.util.Set;
+import stafette.time.Length;
+import stafette.time.Position;
+import stafette.time.Span;
+
+/**
+ * One attack.
+ *
+ * @param onset when
+ * @param tones what sounds, from low to high; several for a chord, at least one
+ * @param values the written note values tied together, at least one; of a measured tremolo, the
+ *     value of one of its strokes
+ * @param graces grace notes before it, each an extra stroke
+ * @param slurred whether it stands under a slur, not as its first note
+ * @param slurContinues whether a slur goes on from here to the next note
+ * @param measured false for an unmeasured tremolo: noted, not judged
+ * @param articulations marks on it
+ * @param dynamic what is in force
+ */
+public record Stroke(
+    Position onset,
+    List<Tone> tones,
+    List<Value> values,
+    List<Grace> graces,
+    boolean slurred,
+    boolean slurContinues,
+    boolean measured,
+    Set<Articulation> articulations,
+    Dynamic dynamic) {
+  /**
+   * @throws IllegalArgumentException if there is no tone or no value
+   */
+  public Stroke {
+    tones = List.copyOf(tones);
+    values = List.copyOf(values);
+    graces = List.copyOf(graces);
+    articulations = Set.copyOf(articulations);
+    if (tones.isEmpty() || values.isEmpty()) {
+      throw new IllegalArgumentException("a stroke needs a tone and a value: " + onset);
+    }
+  }
+
+  /** How long it sounds as written, ties included. */
+  public Length length() {
+    return values.stream().map(Value::length).reduce(Length.ZERO, Length::plus);
+  }
+
+  public Span span() {
+    return Span.of(onset, length());
+  }
+
+  public boolean accented() {
+    return articulations.stream().anyMatch(Articulation::accents);
+  }
+
+  public boolean isChord() {
+    return tones.size() > 1;
+  }
+
+  /** Whether one of the tones is that one, whatever its spelling. */
+  public boolean sounds(Tone tone) {
+    return tones.stream().anyMatch(own -> own.key() == tone.key());
+  }
+
+  /** The same stroke with only these of its tones. */
+  public Stroke withTones(List<Tone> chosen) {
+    return new Stroke(
+        onset, chosen, values, graces, slurred, slurContinues, measured, articulations, dynamic);
+  }
+}

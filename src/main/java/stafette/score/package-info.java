@@ -1,0 +1,18 @@
+/**
+ * Says what is written: parts, voices, strokes and lines, free of any file format.
+ *
+ * <p>May import {@code time} only. Decisions:
+ *
+ * <ul>
+ *   <li>Pitches are sounding pitches; how a part writes them is the translator's business.
+ *   <li>A stroke is one attack. Notes tied to it belong to it, measured tremolos are already
+ *       spelled out, and grace notes hang on the stroke that they lead to: they take time from it,
+ *       have no place of their own, and can't be parted from it.
+ *   <li>A {@link stafette.score.Line} carries its own clock: onsets are rounded once to
+ *       microseconds, so that everyone who asks what is playable reckons with the same numbers.
+ * </ul>
+ */
+@NullMarked
+package stafette.score;
+
+import org.jspecify.annotations.NullMarked;

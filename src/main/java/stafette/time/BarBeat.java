@@ -1,0 +1,22 @@
+package stafette.time;
+
+/**
+ * A place as people name it.
+ *
+ * @param bar the bar's number as printed
+ * @param beat counted from 1, with a fraction inside the beat: 2 and 1/3
+ */
+public record BarBeat(String bar, Rational beat) {
+  /** "2" or "2+1/3". */
+  public String beatText() {
+    Rational whole = Rational.of(beat.floor(), java.math.BigInteger.ONE);
+    Rational rest = beat.minus(whole);
+    return rest.signum() == 0 ? whole.toString() : whole + "+" + rest;
+  }
+
+  /** "bar 34, beat 2". */
+  @Override
+  public String toString() {
+    return "bar " + bar + ", beat " + beatText();
+  }
+}

@@ -1,0 +1,59 @@
+package stafette.time;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+
+/**
+ * So many beats a minute.
+ *
+ * @param unit the note value that is counted
+ * @param perMinute how many of them a minute holds, above zero
+ */
+public record TempoMark(BeatUnit unit, Rational perMinute) {
+  public static final TempoMark QUARTER_120 = new TempoMark(BeatUnit.QUARTER, Rational.of(120));
+
+  /**
+   * @throws IllegalArgumentException if the tempo is zero or less
+   */
+  public TempoMark {
+    if (perMinute.signum() <= 0) {
+      throw new IllegalArgumentException("a tempo must be above zero: " + perMinute);
+    }
+  }
+
+  public Rational quartersPerMinute() {
+    return perMinute.times(unit.length().quarters());
+  }
+
+  /** The clock time of {@code length} at this tempo: quarters × 60 ÷ quarters a minute. */
+  public Rational seconds(Length length) {
+    return length.quarters().times(60).dividedBy(quartersPerMinute());
+  }
+
+  /** The same tempo counted in another unit. */
+  public TempoMark in(BeatUnit other) {
+    return new TempoMark(other, quartersPerMinute().dividedBy(other.length().quarters()));
+  }
+
+  public TempoMark times(Rational factor) {
+    return new TempoMark(unit, perMinute.times(factor));
+  }
+
+  /** "dotted quarter = 92", with at most two decimals. */
+  @Override
+  public String toString() {
+    return unit.name() + " = " + decimal(RoundingMode.HALF_UP, 2);
+  }
+
+  /** The same, to whole beats rounded the way that is asked for. */
+  public String toString(RoundingMode rounding) {
+    return unit.name() + " = " + decimal(rounding, 0);
+  }
+
+  private String decimal(RoundingMode rounding, int decimals) {
+    BigDecimal value =
+        new BigDecimal(perMinute.numerator())
+            .divide(new BigDecimal(perMinute.denominator()), decimals, rounding);
+    return value.signum() == 0 ? "0" : value.stripTrailingZeros().toPlainString();
+  }
+}

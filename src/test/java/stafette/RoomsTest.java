@@ -1,0 +1,113 @@
+package stafette;
+
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideOutsideOfPackages;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+
+import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+
+/** The architecture: each room and the doors out of it. */
+class RoomsTest {
+  private static final Map<String, List<String>> DOORS = new LinkedHashMap<>();
+
+  static {
+    DOORS.put("time", List.of());
+    DOORS.put("score", List.of("time"));
+    DOORS.put("limits", List.of("time", "score"));
+    DOORS.put("plan", List.of("time", "score", "limits"));
+    DOORS.put("check", List.of("time", "score", "limits", "plan"));
+    DOORS.put("split", List.of("time", "score", "limits", "plan", "check"));
+    DOORS.put("musicxml", List.of("time", "score", "limits", "plan"));
+    DOORS.put("tables", List.of("time", "score", "limits", "plan", "check"));
+    DOORS.put(
+        "work", List.of("time", "score", "limits", "plan", "check", "split", "musicxml", "tables"));
+    DOORS.put("cli", List.of("time", "score", "limits", "plan", "check", "split", "work"));
+  }
+
+  private static final List<String> CORE =
+      List.of("time", "score", "limits", "plan", "check", "split");
+
+  private static final JavaClasses PROGRAM =
+      new ClassFileImporter()
+          .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
+          .importPackages("stafette");
+
+  @TestFactory
+  Stream<DynamicTest> each_room_uses_only_the_doors_it_has() {
+    return DOORS.entrySet().stream()
+        .map(
+            room ->
+                DynamicTest.dynamicTest(
+                    room.getKey(),
+                    () ->
+                        classes()
+                            .that()
+                            .resideInAPackage(inside(room.getKey()))
+                            .should()
+                            .onlyDependOnClassesThat(
+                                resideOutsideOfPackages("stafette..")
+                                    .or(allowedFrom(room.getKey(), room.getValue())))
+                            .because("a room imports only rooms above it, so circles can't arise")
+                            .allowEmptyShould(true)
+                            .check(PROGRAM)));
+  }
+
+  @Test
+  void every_class_stands_in_a_room_or_is_the_main_class() {
+    classes()
+        .that(resideInAnyPackage("stafette.."))
+        .and()
+        .doNotHaveFullyQualifiedName("stafette.Stafette")
+        .should()
+        .resideInAnyPackage(DOORS.keySet().stream().map(RoomsTest::inside).toArray(String[]::new))
+        .because("a line of code that knows no room is two lines")
+        .check(PROGRAM);
+  }
+
+  @Test
+  void the_core_knows_no_files_screens_streams_clock_or_chance() {
+    noClasses()
+        .that()
+        .resideInAnyPackage(CORE.stream().map(RoomsTest::inside).toArray(String[]::new))
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage(
+            "java.io..", "java.nio..", "java.net..", "javax.xml..", "java.time..", "javafx..")
+        .orShould()
+        .dependOnClassesThat()
+        .belongToAnyOf(java.util.Random.class, java.util.Timer.class)
+        .orShould()
+        .accessField(System.class, "out")
+        .orShould()
+        .accessField(System.class, "err")
+        .orShould()
+        .callMethod(System.class, "nanoTime")
+        .orShould()
+        .callMethod(System.class, "currentTimeMillis")
+        .because("the same input gives the same answer, on any machine, without one")
+        .check(PROGRAM);
+  }
+
+  private static DescribedPredicate<JavaClass> allowedFrom(String room, List<String> doors) {
+    return resideInAnyPackage(
+        Stream.concat(Stream.of(room), doors.stream())
+            .map(RoomsTest::inside)
+            .toArray(String[]::new));
+  }
+
+  private static String inside(String room) {
+    return "stafette." + room + "..";
+  }
+}
