@@ -22,6 +22,10 @@ import stafette.time.TempoMap;
  */
 public record Score(
     Optional<String> title, List<Part> parts, Bars bars, TempoMap tempo, boolean tempoStated) {
+  private static final int COVER = 2;
+  private static final int ACCENTED_COVER = 4;
+  private static final int MOST_COVER = 8;
+
   public Score {
     parts = List.copyOf(parts);
   }
