@@ -3,6 +3,7 @@ package stafette.time;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * The note value that a metronome mark counts.
@@ -51,5 +52,13 @@ public record BeatUnit(String name, Length length) {
       rest = rest.substring("dotted ".length()).trim();
     }
     return of(rest, dots);
+  }
+
+  /** The undotted or singly dotted value of that length, if there is one. */
+  public static Optional<BeatUnit> of(Length length) {
+    return VALUES.stream()
+        .flatMap(value -> Stream.of(0, 1).flatMap(dots -> of(value, dots).stream()))
+        .filter(unit -> unit.length().equals(length))
+        .findFirst();
   }
 }
