@@ -1,0 +1,133 @@
+package stafette.limits;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import stafette.score.Step;
+
+/**
+ * The pedals of the harp: which notes one setting of the seven pedals gives, and which of them on
+ * two strings.
+ *
+ * <p>The harp has 47 strings, C1 to G7, seven to the octave. Each pedal holds all strings of its
+ * letter flat, natural or sharp (Bligh, <i>Writing for the Pedal Harp</i>), so there are 3<sup>7
+ * </sup> = 2,187 settings, and all are tried. A pitch is twinned where two neighbouring strings
+ * sound it (C sharp and D flat, say); D, G and A natural never are (Kuntz, harp notes for
+ * composers). All strings are taken to follow their pedals; on real harps the two lowest don't.
+ */
+public final class HarpPedals {
+  private static final int LOWEST_STRING = 7;
+  private static final int HIGHEST_STRING = 7 * 7 + Step.G.ordinal();
+  private static final int LOWEST_MIDI = 23;
+  private static final int HIGHEST_MIDI = 104;
+  private static final int LETTERS = Step.values().length;
+  private static final List<Choir> CHOIRS = allSettings();
+
+  private HarpPedals() {}
+
+  /**
+   * A setting of the pedals.
+   *
+   * @param alters for each letter from C to B: −1 flat, 0 natural, 1 sharp
+   */
+  public record Setting(List<Integer> alters) {
+    private static final List<Step> LEFT = List.of(Step.D, Step.C, Step.B);
+    private static final List<Step> RIGHT = List.of(Step.E, Step.F, Step.G, Step.A);
+
+    /**
+     * @throws IllegalArgumentException unless there are seven positions from −1 to 1
+     */
+    public Setting {
+      alters = List.copyOf(alters);
+      if (alters.size() != LETTERS || !alters.stream().allMatch(a -> -1 <= a && a <= 1)) {
+        throw new IllegalArgumentException(
+            "a setting has seven pedals, each from -1 to 1: " + alters);
+      }
+    }
+
+    /** The pedals as the feet find them, left and right: "D C# B | E F G Ab". */
+    @Override
+    public String toString() {
+      return side(LEFT) + " | " + side(RIGHT);
+    }
+
+    private String side(List<Step> letters) {
+      return letters.stream()
+          .map(letter -> letter + List.of("b", "", "#").get(alters.get(letter.ordinal()) + 1))
+          .collect(Collectors.joining(" "));
+    }
+
+    private long moved() {
+      return alters.stream().filter(alter -> alter != 0).count();
+    }
+  }
+
+  /**
+   * A setting that gives all these notes, and the twinned ones on two strings; among several the
+   * one with most pedals at natural.
+   *
+   * @param midiKeys what has to sound, as MIDI numbers
+   * @param twinnedMidiKeys what has to sound on two strings; need not be repeated in the former
+   */
+  public static Optional<Setting> settingFor(Set<Integer> midiKeys, Set<Integer> twinnedMidiKeys) {
+    if (Stream.of(midiKeys, twinnedMidiKeys).flatMap(Set::stream).anyMatch(key -> !reaches(key))) {
+      return Optional.empty();
+    }
+    return CHOIRS.stream()
+        .filter(choir -> twinnedMidiKeys.stream().allMatch(choir.twinned::get))
+        .filter(choir -> midiKeys.stream().allMatch(choir.sounding::get))
+        .findFirst()
+        .map(choir -> choir.setting);
+  }
+
+  /** Whether there is such a setting. */
+  public static boolean twinsPossible(Set<Integer> midiKeys, Set<Integer> twinnedMidiKeys) {
+    return settingFor(midiKeys, twinnedMidiKeys).isPresent();
+  }
+
+  /** Whether some setting gives this note on two strings. */
+  public static boolean hasTwin(int midi) {
+    return twinsPossible(Set.of(), Set.of(midi));
+  }
+
+  private static boolean reaches(int midi) {
+    return LOWEST_MIDI <= midi && midi <= HIGHEST_MIDI;
+  }
+
+  private static List<Choir> allSettings() {
+    List<Choir> result = new ArrayList<>();
+    int count = (int) Math.pow(3, LETTERS);
+    for (int number = 0; number < count; number++) {
+      List<Integer> alters = new ArrayList<>();
+      for (int letter = 0, rest = number; letter < LETTERS; letter++, rest /= 3) {
+        alters.add(rest % 3 - 1);
+      }
+      result.add(Choir.of(new Setting(alters)));
+    }
+    result.sort(Comparator.comparingLong(choir -> choir.setting.moved()));
+    return List.copyOf(result);
+  }
+
+  /** What the strings sound under a setting. */
+  private record Choir(Setting setting, BitSet sounding, BitSet twinned) {
+    static Choir of(Setting setting) {
+      BitSet sounding = new BitSet();
+      BitSet twinned = new BitSet();
+      for (int string = LOWEST_STRING; string <= HIGHEST_STRING; string++) {
+        Step letter = Step.values()[string % LETTERS];
+        int octave = string / LETTERS;
+        int midi = 12 * (octave + 1) + letter.semitones() + setting.alters.get(letter.ordinal());
+        if (sounding.get(midi)) {
+          twinned.set(midi);
+        }
+        sounding.set(midi);
+      }
+      return new Choir(setting, sounding, twinned);
+    }
+  }
+}
