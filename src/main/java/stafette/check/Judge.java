@@ -35,13 +35,13 @@ public final class Judge {
   static List<Finding> findings(Plan plan, Demands demands, double stretch) {
     List<Finding> findings = new ArrayList<>(ShapeRules.findings(plan));
     for (Segment segment : plan.segments()) {
-      findings.addAll(new SegmentRules(plan, segment, demands.of(segment)).findings(stretch));
+      findings.addAll(SegmentRules.of(plan, segment, demands).findings(stretch));
     }
     players(plan)
         .forEach(
             player ->
                 findings.addAll(
-                    new PartRules(plan, WholePart.of(plan, player, demands)).findings(stretch)));
+                    PartRules.of(plan, WholePart.of(plan, player, demands)).findings(stretch)));
     return findings;
   }
 
@@ -75,7 +75,7 @@ public final class Judge {
       part.stints()
           .get(i)
           .segment()
-          .map(segment -> new SegmentRules(plan, segment, demands.of(segment)))
+          .map(segment -> SegmentRules.of(plan, segment, demands))
           .map(rules -> rules.report(tired, air))
           .ifPresent(result::add);
     }

@@ -69,7 +69,7 @@ final class Odds {
             segment ->
                 uses.merge(
                     plan.skill(segment),
-                    new SegmentRules(plan, segment, demands.of(segment)).worst().share(),
+                    SegmentRules.of(plan, segment, demands).worst().share(),
                     Math::max));
     return uses;
   }
@@ -85,7 +85,7 @@ final class Odds {
                   return Tolerance.within(
                       use.getValue() * peak / at(skill, assurance).peakMilli(), 1);
                 });
-    return fast && new PartRules(plan, at(part, assurance)).tired(1).isEmpty();
+    return fast && PartRules.of(plan, at(part, assurance)).tired(1).isEmpty();
   }
 
   private WholePart at(WholePart part, Assurance assurance) {

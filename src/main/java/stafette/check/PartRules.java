@@ -21,12 +21,16 @@ final class PartRules {
   private final WholePart given;
   private final long readyMicros;
 
-  PartRules(Plan plan, WholePart part) {
-    this.line = plan.line();
+  PartRules(Line line, WholePart part, long readyMicros) {
+    this.line = line;
     this.player = part.player();
     this.part = part;
     this.given = part.givenOnly();
-    this.readyMicros = plan.brief().rules().readyMicros(player);
+    this.readyMicros = readyMicros;
+  }
+
+  static PartRules of(Plan plan, WholePart part) {
+    return new PartRules(plan.line(), part, plan.brief().rules().readyMicros(part.player()));
   }
 
   List<Finding> findings(double stretch) {

@@ -10,25 +10,29 @@ import stafette.plan.Player;
 import stafette.plan.Segment;
 import stafette.plan.Skill;
 import stafette.score.Line;
+import stafette.score.Pitch;
 import stafette.score.Place;
 import stafette.score.Stroke;
 
 /** What holds inside a segment, whatever its player did before: range, technique, rates. */
 final class SegmentRules {
-  private final Plan plan;
   private final Line line;
   private final Segment segment;
   private final Player player;
   private final Skill skill;
   private final Demand demand;
 
-  SegmentRules(Plan plan, Segment segment, Demand demand) {
-    this.plan = plan;
-    this.line = plan.line();
+  SegmentRules(Line line, Player player, Skill skill, Demand demand, Segment segment) {
+    this.line = line;
     this.segment = segment;
-    this.player = plan.player(segment);
-    this.skill = plan.skill(segment);
+    this.player = player;
+    this.skill = skill;
     this.demand = demand;
+  }
+
+  static SegmentRules of(Plan plan, Segment segment, Demands demands) {
+    return new SegmentRules(
+        plan.line(), plan.player(segment), plan.skill(segment), demands.of(segment), segment);
   }
 
   List<Finding> findings(double stretch) {
@@ -107,11 +111,11 @@ final class SegmentRules {
             + " of "
             + skill.technique().name()
             + "; "
-            + advice(use, share);
+            + advice(share);
     return Optional.of(Finding.at(use.kind, place(use.stroke), sentence));
   }
 
-  private String advice(Use use, double share) {
+  private String advice(double share) {
     String tempo = "lower the tempo to " + Wording.tempo(line, 1 / share);
     return player.skills().size() > 1
         ? "choose a faster technique, or " + tempo
@@ -151,7 +155,7 @@ final class SegmentRules {
   private String outOf(Stroke stroke) {
     return stroke.tones().stream()
         .filter(tone -> !player.instrument().reaches(tone))
-        .map(tone -> tone instanceof stafette.score.Pitch pitch ? pitch.toString() : "a drum")
+        .map(tone -> tone instanceof Pitch pitch ? pitch.toString() : "a drum")
         .findFirst()
         .orElseThrow();
   }
