@@ -21,8 +21,11 @@ public final class Costing {
 
   public static Cost of(Plan plan) {
     Brief brief = plan.brief();
+    Demands demands = new Demands(brief);
     List<SegmentCost> segments =
-        plan.segments().stream().map(segment -> segment(brief, segment)).toList();
+        plan.segments().stream()
+            .map(segment -> segment(brief, segment, demands.of(segment)))
+            .toList();
     List<HandoffCost> handoffs =
         plan.handoffs().stream().map(handoff -> handoff(brief, handoff)).toList();
     long used = plan.segments().stream().mapToInt(Segment::player).distinct().count();
@@ -36,11 +39,14 @@ public final class Costing {
 
   /** The cost of one segment; {@link Strain} says how its strain is summed. */
   public static SegmentCost segment(Brief brief, Segment segment) {
+    return segment(brief, segment, new Demands(brief).of(segment));
+  }
+
+  private static SegmentCost segment(Brief brief, Segment segment, Demand demand) {
     Line line = brief.line();
     Weights weights = brief.rules().weights();
     Player player = brief.players().get(segment.player());
     Skill skill = player.skills().get(segment.skill());
-    Demand demand = Demand.of(player.instrument(), skill.technique(), skill.capability(), line);
     long micropoints = 0;
     for (int j = segment.first() + 1; j <= segment.last(); j++) {
       micropoints +=

@@ -44,6 +44,11 @@ public final class Tiredness {
    */
   public static double after(
       double before, long gapMicros, int sustainedMilli, int graces, Capability capability) {
+    return after(before, (double) gapMicros, (double) sustainedMilli, graces, capability);
+  }
+
+  static double after(
+      double before, double gapMicros, double sustainedMilli, int graces, Capability capability) {
     double stamina = capability.staminaStrokes();
     double load = (1 - gapMicros * (sustainedMilli * 1e-9)) / stamina;
     double rest = -gapMicros / (capability.recoveryMillis() * 1e3);
