@@ -1,5 +1,8 @@
 package stafette.time;
 
+import java.util.ArrayList;
+import java.util.List;
+
 /**
  * One bar of the score.
  *
@@ -34,5 +37,21 @@ public record Bar(int index, String number, Span span, Meter meter, Length lead)
    */
   public Position beatStart(Position position) {
     return position.minus(beatAt(position).into());
+  }
+
+  /**
+   * The beats of this bar one after the other, the first and the last cut where the bar begins and
+   * ends.
+   */
+  public List<Span> beats() {
+    List<Span> result = new ArrayList<>();
+    Position at = span.start();
+    while (at.isBefore(span.end())) {
+      Meter.Beat beat = beatAt(at);
+      Position next = at.plus(beat.length().minus(beat.into()));
+      result.add(new Span(at, next.isBefore(span.end()) ? next : span.end()));
+      at = next;
+    }
+    return result;
   }
 }
