@@ -1,0 +1,18 @@
+package stafette.check;
+
+import java.util.List;
+
+/**
+ * What a plan costs, in points, broken into its parts.
+ *
+ * @param total everything together
+ * @param players for the players used
+ * @param segments one for each segment, in order
+ * @param handoffs one for each handoff, in order
+ */
+public record Cost(int total, int players, List<SegmentCost> segments, List<HandoffCost> handoffs) {
+  public Cost {
+    segments = List.copyOf(segments);
+    handoffs = List.copyOf(handoffs);
+  }
+}

@@ -1,0 +1,93 @@
+package stafette.check;
+
+import java.util.List;
+import stafette.limits.Demand;
+import stafette.limits.Instrument;
+import stafette.plan.Brief;
+import stafette.plan.Handoff;
+import stafette.plan.Plan;
+import stafette.plan.Player;
+import stafette.plan.Segment;
+import stafette.plan.Skill;
+import stafette.plan.Weights;
+import stafette.score.Line;
+
+/**
+ * What a plan costs under its weights, whether it holds or not. All but the price of the players
+ * depends on one segment alone or on one handoff alone.
+ */
+public final class Costing {
+  private Costing() {}
+
+  public static Cost of(Plan plan) {
+    Brief brief = plan.brief();
+    Demands demands = new Demands(brief);
+    List<SegmentCost> segments =
+        plan.segments().stream()
+            .map(segment -> segment(brief, segment, demands.of(segment)))
+            .toList();
+    List<HandoffCost> handoffs =
+        plan.handoffs().stream().map(handoff -> handoff(brief, handoff)).toList();
+    long used = plan.segments().stream().mapToInt(Segment::player).distinct().count();
+    int players = Math.toIntExact(used * brief.rules().weights().player());
+    int total =
+        players
+            + segments.stream().mapToInt(SegmentCost::total).sum()
+            + handoffs.stream().mapToInt(HandoffCost::total).sum();
+    return new Cost(total, players, segments, handoffs);
+  }
+
+  /** The cost of one segment; {@link Strain} says how its strain is summed. */
+  public static SegmentCost segment(Brief brief, Segment segment) {
+    return segment(brief, segment, new Demands(brief).of(segment));
+  }
+
+  private static SegmentCost segment(Brief brief, Segment segment, Demand demand) {
+    Line line = brief.line();
+    Weights weights = brief.rules().weights();
+    Player player = brief.players().get(segment.player());
+    Skill skill = player.skills().get(segment.skill());
+    long micropoints = 0;
+    for (int j = segment.first() + 1; j <= segment.last(); j++) {
+      micropoints +=
+          Strain.strokeMicropoints(Strain.use(demand, line, segment.first(), j), weights);
+    }
+    double tiredness = Tiredness.fresh(skill, demand, line, segment.first(), segment.last());
+    micropoints += Strain.endMicropoints(tiredness, weights);
+    int outside = 0;
+    for (int j = segment.first(); j <= segment.last(); j++) {
+      outside += comfortable(player.instrument(), line, j) ? 0 : 1;
+    }
+    return new SegmentCost(Strain.points(micropoints), outside * weights.register());
+  }
+
+  /** The cost of one handoff. */
+  public static HandoffCost handoff(Brief brief, Handoff handoff) {
+    Line line = brief.line();
+    Weights weights = brief.rules().weights();
+    if (overSilence(line, handoff)) {
+      return HandoffCost.FREE;
+    }
+    int entry = handoff.enters().first();
+    int landing = handoff.leaves().last();
+    Instrument leaving = brief.players().get(handoff.leaves().player()).instrument();
+    Instrument entering = brief.players().get(handoff.enters().player()).instrument();
+    int cover = Math.min(line.cover(landing), weights.coverMost());
+    int beside = Math.abs(handoff.shared() - weights.overlapTarget(leaving));
+    return new HandoffCost(
+        Math.max(0, weights.handoff() - cover),
+        weights.entry().get(line.rank(entry).ordinal()),
+        weights.landing().get(line.rank(landing).ordinal()),
+        beside * weights.overlap(),
+        weights.blend(leaving, entering));
+  }
+
+  /** Whether the next segment begins after a silence of the line, with nothing shared. */
+  public static boolean overSilence(Line line, Handoff handoff) {
+    return handoff.shared() == 0 && line.restsBefore(handoff.enters().first());
+  }
+
+  private static boolean comfortable(Instrument instrument, Line line, int j) {
+    return line.stroke(j).tones().stream().allMatch(instrument::comfortableAt);
+  }
+}

@@ -1,0 +1,40 @@
+package stafette.check;
+
+import stafette.score.Place;
+
+/**
+ * One rule that a plan breaks.
+ *
+ * @param kind which rule
+ * @param place where
+ * @param message a sentence that begins with the place and ends with what to try
+ */
+public record Finding(Kind kind, Place place, String message) {
+  /** The rules, by what they are about. */
+  public enum Kind {
+    /** Every stroke by one player outside the overlaps, by two inside, never by three. */
+    SHAPE,
+    /** How many strokes two players share. */
+    OVERLAP,
+    /** What the instrument can sound. */
+    RANGE,
+    /** The highest rate for a moment. */
+    PEAK,
+    /** The highest rate of changing notes. */
+    MOVING,
+    /** Strokes beyond the rate that can go on. */
+    TIREDNESS,
+    /** Air. */
+    BREATH,
+    /** Rest before an entry. */
+    REST,
+    /** What the score already gives the player. */
+    BUSY,
+    /** Where a technique is used at all: groups, twin strings, lowest rate. */
+    TECHNIQUE
+  }
+
+  static Finding at(Kind kind, Place place, String sentence) {
+    return new Finding(kind, place, place + ": " + sentence);
+  }
+}

@@ -1,0 +1,88 @@
+package stafette.check;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.stream.IntStream;
+import stafette.plan.Plan;
+import stafette.plan.Segment;
+
+/**
+ * Judges a plan from scratch: each player's whole part is simulated stroke by stroke, what the
+ * score gives included, and nothing is taken over from whoever made the plan.
+ *
+ * <p>Pipeline: the shape of the plan ({@link ShapeRules}); each segment on its own: range,
+ * technique, rates ({@link SegmentRules}); each player's part: tiredness, breath, rest, collisions
+ * ({@link PartRules}). Then costs ({@link Costing}) and {@link Odds}. Comparisons allow one part in
+ * a thousand million in the player's favour.
+ */
+public final class Judge {
+  private Judge() {}
+
+  public static Verdict judge(Plan plan) {
+    Demands demands = new Demands(plan.brief());
+    return new Verdict(
+        findings(plan, demands, 1),
+        reports(plan, demands),
+        Costing.of(plan),
+        new Odds(plan, demands).ofAll());
+  }
+
+  /** What is wrong when all times of the score are stretched by a factor. */
+  static List<Finding> findings(Plan plan, Demands demands, double stretch) {
+    List<Finding> findings = new ArrayList<>(ShapeRules.findings(plan));
+    for (Segment segment : plan.segments()) {
+      findings.addAll(SegmentRules.of(plan, segment, demands).findings(stretch));
+    }
+    players(plan)
+        .forEach(
+            player ->
+                findings.addAll(
+                    PartRules.of(plan, WholePart.of(plan, player, demands)).findings(stretch)));
+    return findings;
+  }
+
+  static IntStream players(Plan plan) {
+    return plan.segments().stream().mapToInt(Segment::player).distinct().sorted();
+  }
+
+  private static List<SegmentReport> reports(Plan plan, Demands demands) {
+    Map<Segment, SegmentReport> reports = new HashMap<>();
+    players(plan)
+        .mapToObj(player -> WholePart.of(plan, player, demands))
+        .flatMap(part -> reports(plan, demands, part).stream())
+        .forEach(report -> reports.put(report.segment(), report));
+    return plan.segments().stream()
+        .map(segment -> Objects.requireNonNull(reports.get(segment)))
+        .toList();
+  }
+
+  private static List<SegmentReport> reports(Plan plan, Demands demands, WholePart part) {
+    double[][] tiredness = Course.tiredness(part, 1);
+    double[][] breath =
+        part.player()
+            .instrument()
+            .breath()
+            .map(lungs -> Course.breath(part, lungs, 1))
+            .orElseGet(() -> new double[part.stints().size()][0]);
+    List<SegmentReport> result = new ArrayList<>();
+    for (int i = 0; i < part.stints().size(); i++) {
+      double tired = highest(tiredness[i]);
+      double air = highest(breath[i]);
+      part.stints()
+          .get(i)
+          .segment()
+          .map(segment -> SegmentRules.of(plan, segment, demands))
+          .map(rules -> rules.report(tired, air))
+          .ifPresent(result::add);
+    }
+    return result;
+  }
+
+  private static double highest(double[] readings) {
+    return Arrays.stream(readings).max().orElse(0);
+  }
+}

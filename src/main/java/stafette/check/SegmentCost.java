@@ -1,0 +1,13 @@
+package stafette.check;
+
+/**
+ * What one segment costs, in points.
+ *
+ * @param strain for effort, as if the player came fresh
+ * @param register for strokes outside the player's comfortable range
+ */
+public record SegmentCost(int strain, int register) {
+  public int total() {
+    return strain + register;
+  }
+}

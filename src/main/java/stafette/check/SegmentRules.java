@@ -1,0 +1,166 @@
+package stafette.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import stafette.limits.Demand;
+import stafette.limits.Instrument;
+import stafette.plan.Plan;
+import stafette.plan.Player;
+import stafette.plan.Segment;
+import stafette.plan.Skill;
+import stafette.score.Line;
+import stafette.score.Pitch;
+import stafette.score.Place;
+import stafette.score.Stroke;
+
+/** What holds inside a segment, whatever its player did before: range, technique, rates. */
+final class SegmentRules {
+  private final Line line;
+  private final Segment segment;
+  private final Player player;
+  private final Skill skill;
+  private final Demand demand;
+
+  SegmentRules(Line line, Player player, Skill skill, Demand demand, Segment segment) {
+    this.line = line;
+    this.segment = segment;
+    this.player = player;
+    this.skill = skill;
+    this.demand = demand;
+  }
+
+  static SegmentRules of(Plan plan, Segment segment, Demands demands) {
+    return new SegmentRules(
+        plan.line(), plan.player(segment), plan.skill(segment), demands.of(segment), segment);
+  }
+
+  List<Finding> findings(double stretch) {
+    List<Finding> findings = new ArrayList<>();
+    range().ifPresent(findings::add);
+    TechniqueRules.obstacle(skill.technique(), line, segment.first(), segment.last(), stretch)
+        .ifPresent(
+            why ->
+                findings.add(
+                    Finding.at(
+                        Finding.Kind.TECHNIQUE,
+                        place(segment.first()),
+                        skill.technique().name() + " " + why)));
+    rate(worst(Finding.Kind.PEAK), stretch).ifPresent(findings::add);
+    rate(worst(Finding.Kind.MOVING), stretch).ifPresent(findings::add);
+    return findings;
+  }
+
+  /** The largest share of a limit in the segment, and where. */
+  Use worst() {
+    Use peak = worst(Finding.Kind.PEAK);
+    Use moving = worst(Finding.Kind.MOVING);
+    return moving.share > peak.share ? moving : peak;
+  }
+
+  SegmentReport report(double tiredness, double breath) {
+    double use = worst().share;
+    double strain = Math.max(use, Math.max(tiredness, breath));
+    return new SegmentReport(segment, highestPerSecond(), use, tiredness, breath, strain);
+  }
+
+  /** The highest rate from note to note, whatever it is held against; 0 for a single note. */
+  double highestPerSecond() {
+    long gap = Long.MAX_VALUE;
+    for (int j = segment.first() + 1; j <= segment.last(); j++) {
+      gap = Math.min(gap, line.onsetMicros(j) - line.onsetMicros(j - 1));
+    }
+    return gap == Long.MAX_VALUE ? 0 : 1e6 / gap;
+  }
+
+  /**
+   * How much of a limit a gap takes.
+   *
+   * @param share 0 where nothing is tested
+   */
+  record Use(Finding.Kind kind, int stroke, double share, int limitMilli) {}
+
+  private Use worst(Finding.Kind kind) {
+    Use worst = new Use(kind, segment.first(), 0, 1);
+    for (int j = segment.first() + 1; j <= segment.last(); j++) {
+      boolean peak = kind == Finding.Kind.PEAK;
+      int from =
+          peak ? demand.peakFrom(segment.first(), j) : demand.moves(j) ? j - 1 : Integer.MIN_VALUE;
+      if (from >= 0) {
+        int limit = peak ? demand.peakMilli(j) : demand.movingMilli(j);
+        double share = Strain.use(line.onsetMicros(j) - line.onsetMicros(from), limit);
+        worst = share > worst.share ? new Use(kind, j, share, limit) : worst;
+      }
+    }
+    return worst;
+  }
+
+  private Optional<Finding> rate(Use use, double stretch) {
+    double share = use.share / stretch;
+    if (Tolerance.within(share, 1)) {
+      return Optional.empty();
+    }
+    double limit = use.limitMilli / 1000.0;
+    double rate = limit * share;
+    String what = use.kind == Finding.Kind.PEAK ? " strokes a second" : " changing notes a second";
+    String sentence =
+        Wording.above(rate, limit)
+            + what
+            + " is beyond the "
+            + Wording.below(rate, limit)
+            + " of "
+            + skill.technique().name()
+            + "; "
+            + advice(share);
+    return Optional.of(Finding.at(use.kind, place(use.stroke), sentence));
+  }
+
+  private String advice(double share) {
+    String tempo = "lower the tempo to " + Wording.tempo(line, 1 / share);
+    return player.skills().size() > 1
+        ? "choose a faster technique, or " + tempo
+        : "give it to a faster player, or " + tempo;
+  }
+
+  private Optional<Finding> range() {
+    Instrument instrument = player.instrument();
+    int outside = 0;
+    int where = segment.first();
+    for (int j = segment.last(); j >= segment.first(); j--) {
+      if (!inRange(instrument, line.stroke(j))) {
+        outside++;
+        where = j;
+      }
+    }
+    if (outside == 0) {
+      return Optional.empty();
+    }
+    String notes = outside == 1 ? "is" : "is, with " + (outside - 1) + " more,";
+    return Optional.of(
+        Finding.at(
+            Finding.Kind.RANGE,
+            place(where),
+            outOf(line.stroke(where))
+                + " "
+                + notes
+                + " out of the range of the "
+                + instrument.name()
+                + "; give these notes to an instrument that has them"));
+  }
+
+  static boolean inRange(Instrument instrument, Stroke stroke) {
+    return stroke.tones().stream().allMatch(instrument::reaches);
+  }
+
+  private String outOf(Stroke stroke) {
+    return stroke.tones().stream()
+        .filter(tone -> !player.instrument().reaches(tone))
+        .map(tone -> tone instanceof Pitch pitch ? pitch.toString() : "a drum")
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private Place place(int stroke) {
+    return Whereabouts.of(player, line, stroke);
+  }
+}

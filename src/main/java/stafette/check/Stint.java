@@ -1,0 +1,111 @@
+package stafette.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import stafette.limits.Breath;
+import stafette.limits.Capability;
+import stafette.limits.Condition;
+import stafette.limits.Demand;
+import stafette.plan.Busy;
+import stafette.plan.Player;
+import stafette.plan.Segment;
+import stafette.plan.Skill;
+import stafette.score.Line;
+
+/**
+ * One stretch that a player plays without handing over: a segment of the plan, or a passage that
+ * the score gives.
+ *
+ * @param segment which one; empty for a given passage
+ * @param skill how it is played; empty only for a given passage of a player without skills
+ * @param loads the strokes that tire
+ * @param sounds in order, not overlapping; at least one
+ */
+record Stint(
+    Optional<Segment> segment, Optional<Skill> skill, List<Load> loads, List<Sound> sounds) {
+  Stint {
+    loads = List.copyOf(loads);
+    sounds = List.copyOf(sounds);
+  }
+
+  /**
+   * A stroke that tires.
+   *
+   * @param sustainedMilli the rate that can go on there, in thousandths of a stroke a second
+   * @param graces grace notes before it
+   */
+  record Load(long onsetMicros, double sustainedMilli, int graces) {}
+
+  /**
+   * A sound that takes breath.
+   *
+   * @param use what multiplies the use of air
+   */
+  record Sound(long onsetMicros, long endMicros, double use) {}
+
+  static Stint of(Player player, Skill skill, Demand demand, Line line, Segment segment) {
+    List<Load> loads = new ArrayList<>();
+    List<Sound> sounds = new ArrayList<>();
+    for (int j = segment.first(); j <= segment.last(); j++) {
+      if (Tiredness.loads(skill, demand, segment.first(), j)) {
+        loads.add(
+            new Load(line.onsetMicros(j), demand.sustainedMilli(j), Tiredness.graces(line, j)));
+      }
+      long end =
+          j < segment.last()
+              ? Math.min(line.endMicros(j), line.onsetMicros(j + 1))
+              : line.endMicros(j);
+      sounds.add(new Sound(line.onsetMicros(j), end, useOfAir(player, line, j)));
+    }
+    return new Stint(Optional.of(segment), Optional.of(skill), loads, sounds);
+  }
+
+  /** A given passage, played with the skill that tires the player least. */
+  static Stint given(Busy busy, Optional<Skill> skill) {
+    double sustained = skill.map(s -> s.capability().sustainedMilli()).orElse(0);
+    List<Load> loads =
+        skill.isEmpty()
+            ? List.of()
+            : busy.strokeMicros().stream().map(onset -> new Load(onset, sustained, 0)).toList();
+    return new Stint(
+        Optional.empty(), skill, loads, List.of(new Sound(busy.fromMicros(), busy.toMicros(), 1)));
+  }
+
+  boolean isGiven() {
+    return segment.isEmpty();
+  }
+
+  long startMicros() {
+    return sounds.get(0).onsetMicros();
+  }
+
+  long endMicros() {
+    return sounds.get(sounds.size() - 1).endMicros();
+  }
+
+  /** The same stint in the hands of a player with another capability, rates scaled with it. */
+  Stint with(Capability capability) {
+    Skill before = skill.orElseThrow();
+    double ratio =
+        capability.sustainedMilli() / (double) Math.max(1, before.capability().sustainedMilli());
+    return new Stint(
+        segment,
+        Optional.of(new Skill(before.technique(), capability)),
+        loads.stream()
+            .map(load -> new Load(load.onsetMicros, load.sustainedMilli * ratio, load.graces))
+            .toList(),
+        sounds);
+  }
+
+  private static double useOfAir(Player player, Line line, int j) {
+    Map<Condition, Double> use = player.instrument().breath().map(Breath::use).orElse(Map.of());
+    if (use.isEmpty()) {
+      return 1;
+    }
+    return Demand.conditionsAt(player.instrument(), line, j).stream()
+        .mapToDouble(condition -> use.getOrDefault(condition, 1.0))
+        .reduce(1, (a, b) -> a * b);
+  }
+}

@@ -1,0 +1,71 @@
+package stafette.check;
+
+import stafette.limits.Demand;
+import stafette.plan.Weights;
+import stafette.score.Line;
+
+/**
+ * What effort costs. A segment's strain, as if its player came fresh, is
+ *
+ * <pre>
+ * x = Σ strain · ((u − knee)/(1 − knee))²  over its strokes but the first with u &gt; knee
+ *     + end · f²                            once, at its last stroke
+ * points = ⌊x + ½⌋
+ * </pre>
+ *
+ * where u is the {@link #use} at a stroke and f the {@link Tiredness} after the last one. To be
+ * exact and free of any order, each summand is rounded once to a millionth of a point and the
+ * millionths are added as whole numbers; so whoever reckons a segment's cost with these functions
+ * gets the same figure.
+ */
+public final class Strain {
+  private static final long MICROPOINTS = 1_000_000;
+
+  private Strain() {}
+
+  /**
+   * What share of a limit a gap takes: the rate it makes, divided by the limit.
+   *
+   * @param gapMicros from stroke to stroke, above zero
+   * @param limitMilli in thousandths of a stroke a second, above zero
+   */
+  public static double use(long gapMicros, int limitMilli) {
+    return 1e9 / ((double) gapMicros * limitMilli);
+  }
+
+  /**
+   * The larger of the shares of peak and moving limit that stroke {@code j} takes when the player
+   * began with {@code first}; 0 where neither is tested.
+   */
+  public static double use(Demand demand, Line line, int first, int j) {
+    double use = 0;
+    int from = demand.peakFrom(first, j);
+    if (from >= 0) {
+      use = use(line.onsetMicros(j) - line.onsetMicros(from), demand.peakMilli(j));
+    }
+    if (j > first && demand.moves(j)) {
+      long gap = line.onsetMicros(j) - line.onsetMicros(j - 1);
+      use = Math.max(use, use(gap, demand.movingMilli(j)));
+    }
+    return use;
+  }
+
+  /** What one stroke at that use costs, in millionths of a point. */
+  public static long strokeMicropoints(double use, Weights weights) {
+    if (use <= weights.knee()) {
+      return 0;
+    }
+    double beyond = (use - weights.knee()) / (1 - weights.knee());
+    return Math.round(weights.strain() * beyond * beyond * MICROPOINTS);
+  }
+
+  /** What a segment's end at that tiredness costs, in millionths of a point. */
+  public static long endMicropoints(double tiredness, Weights weights) {
+    return Math.round(weights.end() * tiredness * tiredness * MICROPOINTS);
+  }
+
+  /** Whole points, half rounded up. */
+  public static int points(long micropoints) {
+    return Math.toIntExact((micropoints + MICROPOINTS / 2) / MICROPOINTS);
+  }
+}

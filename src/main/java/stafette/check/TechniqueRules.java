@@ -1,0 +1,87 @@
+package stafette.check;
+
+import java.util.HashSet;
+import java.util.Optional;
+import java.util.Set;
+import stafette.limits.Demand;
+import stafette.limits.Groups;
+import stafette.limits.HarpPedals;
+import stafette.limits.Technique;
+import stafette.score.Line;
+import stafette.score.Pitch;
+import stafette.score.Tone;
+
+/** Where a technique is used at all. */
+final class TechniqueRules {
+  private TechniqueRules() {}
+
+  /**
+   * Why a technique does not go for a stretch of a line with its times stretched, if it doesn't.
+   */
+  static Optional<String> obstacle(
+      Technique technique, Line line, int first, int last, double stretch) {
+    double usual = Demand.usualRatePerSecond(line) / stretch;
+    double lowest = technique.lowestPerSecond();
+    if (!Tolerance.reaches(usual, lowest)) {
+      return Optional.of(
+          "needs at least "
+              + Wording.below(usual, lowest)
+              + " notes a second, and the line has "
+              + Wording.above(usual, lowest)
+              + "; choose another technique or a faster tempo");
+    }
+    if (stretch == 1 && usual >= lowest && !Demand.applies(technique, line)) {
+      return Optional.of(
+          "is not used on such a line (" + custom(technique) + "); choose another technique");
+    }
+    if (technique.groups() == Groups.THREES && line.placeInThree(first) != 0) {
+      return Optional.of("enters on the first of a group of three; move the entry");
+    }
+    if (technique.twinStrings() && !twins(line, first, last)) {
+      return Optional.of(
+          "finds no setting of the pedals that gives every repeated note a twin"
+              + " string; choose one string or other notes");
+    }
+    return Optional.empty();
+  }
+
+  /**
+   * Whether one setting of the pedals gives every pitch of the stretch, and every one that is
+   * repeated on two strings.
+   */
+  static boolean twins(Line line, int first, int last) {
+    Set<Integer> sounding = new HashSet<>();
+    Set<Integer> repeated = new HashSet<>();
+    Set<Integer> before = Set.of();
+    for (int j = first; j <= last; j++) {
+      Set<Integer> keys = new HashSet<>();
+      for (Tone tone : line.stroke(j).tones()) {
+        if (!(tone instanceof Pitch)) {
+          return false;
+        }
+        keys.add(tone.key());
+      }
+      sounding.addAll(keys);
+      if (keys.equals(before)) {
+        repeated.addAll(keys);
+      }
+      before = keys;
+    }
+    return HarpPedals.twinsPossible(sounding, repeated);
+  }
+
+  private static String custom(Technique technique) {
+    if (technique.pitches() == Technique.Pitches.REPEATED) {
+      return "only where each note repeats the one before";
+    }
+    if (technique.pitches() == Technique.Pitches.MOVING) {
+      return "only where no note repeats the one before";
+    }
+    if (technique.slurs() == Technique.Slurs.NONE) {
+      return "only without slurs";
+    }
+    return technique.slurs() == Technique.Slurs.ALL
+        ? "only under slurs"
+        : "only on beats divided into threes";
+  }
+}

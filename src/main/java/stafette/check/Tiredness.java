@@ -1,0 +1,76 @@
+package stafette.check;
+
+import stafette.limits.Capability;
+import stafette.limits.Demand;
+import stafette.plan.Skill;
+import stafette.score.Line;
+
+/**
+ * How spent a player is, from 0 (fresh) to 1 (spent). With g the seconds from the player's previous
+ * stroke that loads, wherever that was,
+ *
+ * <pre>
+ * f ← max(0, f + max((1 − sustained · g) / stamina, −g / recovery))
+ * </pre>
+ *
+ * and 1/stamina more for each grace note. At a constant rate r above sustained it reaches 1 after T
+ * = stamina / (r − sustained) seconds: the two-parameter critical-power law (H. Monod and J.
+ * Scherrer, "The work capacity of a synergic muscular group", Ergonomics 8, 1965), with linear
+ * recovery. That is a model choice; no published use of it on tonguing is known.
+ */
+public final class Tiredness {
+  private Tiredness() {}
+
+  /**
+   * Whether stroke {@code j} loads a player who began with {@code first}: a stroke of tongue, bow
+   * or finger, the first note whatever it is, and every note where repeats count by key.
+   */
+  public static boolean loads(Skill skill, Demand demand, int first, int j) {
+    return j == first || demand.articulated(j) || skill.technique().act().repeatsByKey();
+  }
+
+  /** The tiredness after a player's very first stroke with that many grace notes. */
+  public static double atFirst(int graces, Capability capability) {
+    return graces / capability.staminaStrokes();
+  }
+
+  /**
+   * The tiredness after the next stroke that loads.
+   *
+   * @param before the tiredness after the previous one
+   * @param gapMicros from that one's onset
+   * @param sustainedMilli the rate that can go on there, in thousandths of a stroke a second
+   * @param graces how many grace notes the stroke has
+   */
+  public static double after(
+      double before, long gapMicros, int sustainedMilli, int graces, Capability capability) {
+    return after(before, (double) gapMicros, (double) sustainedMilli, graces, capability);
+  }
+
+  static double after(
+      double before, double gapMicros, double sustainedMilli, int graces, Capability capability) {
+    double stamina = capability.staminaStrokes();
+    double load = (1 - gapMicros * (sustainedMilli * 1e-9)) / stamina;
+    double rest = -gapMicros / (capability.recoveryMillis() * 1e3);
+    return Math.max(0, before + Math.max(load, rest)) + graces / stamina;
+  }
+
+  /** The tiredness after stroke {@code last} of a player who began fresh with {@code first}. */
+  public static double fresh(Skill skill, Demand demand, Line line, int first, int last) {
+    Capability capability = skill.capability();
+    double tiredness = atFirst(graces(line, first), capability);
+    int previous = first;
+    for (int j = first + 1; j <= last; j++) {
+      if (loads(skill, demand, first, j)) {
+        long gap = line.onsetMicros(j) - line.onsetMicros(previous);
+        tiredness = after(tiredness, gap, demand.sustainedMilli(j), graces(line, j), capability);
+        previous = j;
+      }
+    }
+    return tiredness;
+  }
+
+  static int graces(Line line, int j) {
+    return line.stroke(j).graces().size();
+  }
+}

@@ -1,0 +1,23 @@
+package stafette.check;
+
+import java.util.List;
+
+/**
+ * What the judge says of a plan.
+ *
+ * @param findings what is wrong, by kind and then by time; empty if the plan holds
+ * @param segments one report for each segment, in order
+ * @param cost under the plan's own weights
+ * @param odds that all players manage, between 0 and 1
+ */
+public record Verdict(
+    List<Finding> findings, List<SegmentReport> segments, Cost cost, double odds) {
+  public Verdict {
+    findings = List.copyOf(findings);
+    segments = List.copyOf(segments);
+  }
+
+  public boolean holds() {
+    return findings.isEmpty();
+  }
+}
