@@ -1,0 +1,50 @@
+package stafette.tables;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import stafette.limits.Catalogue;
+import stafette.plan.Weights;
+
+/**
+ * The instruments and weights in force: the tables that come with the program, and over them those
+ * of a directory if one is given. A directory may hold only some of the files; a row with the same
+ * key (instrument; instrument and technique; …) replaces the built-in one, any other is added.
+ *
+ * @param catalogue all instruments with their limits
+ * @param weights what plans cost
+ */
+public record LimitTables(Catalogue catalogue, Weights weights) {
+  /** The tables that come with the program. */
+  public static LimitTables builtIn() {
+    Problems problems = new Problems();
+    LimitTables tables = new TableReader(TableFiles.builtIn(), Map.of(), problems).read();
+    if (!problems.all().isEmpty()) {
+      throw new IllegalStateException("the built-in tables are at fault: " + problems.all());
+    }
+    return tables;
+  }
+
+  /**
+   * The built-in tables with a directory's own laid over them.
+   *
+   * @throws UnreadableFile with everything that is wrong in the directory
+   */
+  public static LimitTables over(Path directory) throws UnreadableFile {
+    Problems problems = new Problems();
+    Map<Table, String> own = TableFiles.of(directory, problems);
+    LimitTables tables = new TableReader(TableFiles.builtIn(), own, problems).read();
+    problems.throwIfAny();
+    return tables;
+  }
+
+  /** Everything that is wrong in a directory of tables; empty if nothing is. */
+  public static List<String> problems(Path directory) {
+    try {
+      over(directory);
+      return List.of();
+    } catch (UnreadableFile unreadable) {
+      return unreadable.problems();
+    }
+  }
+}

@@ -1,0 +1,145 @@
+package stafette.tables;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import stafette.limits.Catalogue;
+import stafette.limits.Instrument;
+import stafette.limits.Spelling;
+import stafette.limits.Technique;
+import stafette.plan.Weights;
+
+/** Reads all tables, two layers of them, into instruments and weights. */
+final class TableReader {
+  private final Map<Table, List<Row>> base = new EnumMap<>(Table.class);
+  private final Map<Table, List<Row>> over = new EnumMap<>(Table.class);
+
+  TableReader(Map<Table, String> baseTexts, Map<Table, String> overTexts, Problems problems) {
+    baseTexts.forEach((table, text) -> base.put(table, Sheet.read(table, text, problems)));
+    overTexts.forEach((table, text) -> over.put(table, Sheet.read(table, text, problems)));
+  }
+
+  /** What the tables say; of no use once there are problems. */
+  LimitTables read() {
+    Map<Row, Instrument> bare = new LinkedHashMap<>();
+    for (Row row : layered(Table.INSTRUMENTS, TableReader::instrumentKey)) {
+      bare.put(row, InstrumentRows.read(row));
+    }
+    refuseSharedNames(bare);
+    Catalogue known = new Catalogue(List.copyOf(bare.values()));
+    List<Row> rows =
+        layered(Table.TECHNIQUES, row -> owner(row, known).map(name -> name + "|" + named(row)));
+    Factors factors = factors(known, rows.stream().map(TableReader::named).toList());
+    Map<String, List<Technique>> techniques = techniques(rows, known, factors);
+    List<Instrument> complete = new ArrayList<>();
+    bare.forEach(
+        (row, instrument) -> {
+          List<Technique> own = techniques.getOrDefault(instrument.name(), List.of());
+          if (own.isEmpty()) {
+            row.problem("has no technique; add a row for it to techniques.csv");
+          }
+          complete.add(InstrumentRows.complete(instrument, own, factors.ofBreath(instrument)));
+        });
+    return new LimitTables(new Catalogue(complete), weights(known));
+  }
+
+  private static Optional<String> instrumentKey(Row row) {
+    return Optional.of(Spelling.plain(row.text("instrument")));
+  }
+
+  private static String named(Row row) {
+    return Spelling.plain(row.text("technique"));
+  }
+
+  /** The name of the instrument that a row is about; if it is unknown, that is a problem. */
+  private static Optional<String> owner(Row row, Catalogue known) {
+    String text = row.required("instrument");
+    Optional<String> name = known.find(text).map(Instrument::name);
+    if (name.isEmpty() && !text.isEmpty()) {
+      row.problem(WeightRows.unknown(text, known));
+    }
+    return name;
+  }
+
+  /** A name may stand for one instrument only; the row of the upper layer is the one to blame. */
+  private void refuseSharedNames(Map<Row, Instrument> instruments) {
+    List<Row> own = over.getOrDefault(Table.INSTRUMENTS, List.of());
+    Map<String, String> owners = new HashMap<>();
+    instruments.entrySet().stream()
+        .sorted(Comparator.comparing(entry -> own.contains(entry.getKey())))
+        .forEach(entry -> refuseSharedNames(entry.getKey(), entry.getValue(), owners));
+  }
+
+  private static void refuseSharedNames(
+      Row row, Instrument instrument, Map<String, String> owners) {
+    for (String name :
+        InstrumentRows.names(instrument).map(Spelling::plain).collect(Collectors.toSet())) {
+      String owner = owners.putIfAbsent(name, instrument.name());
+      if (owner != null) {
+        row.problem("'" + name + "' is already a name of " + owner);
+      }
+    }
+  }
+
+  private Factors factors(Catalogue known, List<String> techniques) {
+    Factors factors = new Factors();
+    for (Row row : layered(Table.FACTORS, row -> Factors.key(row, known))) {
+      factors.add(row, known, techniques);
+    }
+    return factors;
+  }
+
+  private static Map<String, List<Technique>> techniques(
+      List<Row> rows, Catalogue known, Factors factors) {
+    Map<String, List<Technique>> result = new HashMap<>();
+    for (Row row : rows) {
+      known
+          .find(row.text("instrument"))
+          .ifPresent(
+              instrument ->
+                  result
+                      .computeIfAbsent(instrument.name(), name -> new ArrayList<>())
+                      .add(TechniqueRows.read(row, instrument, factors)));
+    }
+    return result;
+  }
+
+  private Weights weights(Catalogue known) {
+    WeightRows weights = new WeightRows(known);
+    layered(Table.WEIGHTS, WeightRows::key).forEach(weights::add);
+    layered(Table.BLEND, row -> WeightRows.blendKey(row, known)).forEach(weights::addBlend);
+    return weights.read();
+  }
+
+  /**
+   * The rows of a table, those of the upper layer in the place of those with the same key. A row
+   * without a key is left out: whoever gives none has said why.
+   */
+  private List<Row> layered(Table table, Function<Row, Optional<String>> key) {
+    Map<String, Row> result = keyed(base.getOrDefault(table, List.of()), key);
+    result.putAll(keyed(over.getOrDefault(table, List.of()), key));
+    return List.copyOf(result.values());
+  }
+
+  private static Map<String, Row> keyed(List<Row> rows, Function<Row, Optional<String>> key) {
+    Map<String, Row> result = new LinkedHashMap<>();
+    for (Row row : rows) {
+      key.apply(row)
+          .ifPresent(
+              name -> {
+                Row earlier = result.putIfAbsent(name, row);
+                if (earlier != null) {
+                  row.problem("says again what " + earlier.place() + " says; keep one of them");
+                }
+              });
+    }
+    return result;
+  }
+}

@@ -1,0 +1,22 @@
+package stafette.tables;
+
+import java.util.List;
+
+/** A table or a JSON file that can't be used, with everything that is wrong in it. */
+public final class UnreadableFile extends Exception {
+  private static final long serialVersionUID = 1;
+
+  private final transient List<String> problems;
+
+  /**
+   * @param problems at least one, each a sentence that names file and place
+   */
+  public UnreadableFile(List<String> problems) {
+    super(String.join(System.lineSeparator(), problems));
+    this.problems = List.copyOf(problems);
+  }
+
+  public List<String> problems() {
+    return problems;
+  }
+}

@@ -1,0 +1,148 @@
+package stafette.tables;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import stafette.limits.Catalogue;
+import stafette.limits.Instrument;
+import stafette.limits.Spelling;
+import stafette.plan.Weights;
+
+/** Reads the rows of weights.csv and blend.csv. */
+final class WeightRows {
+  private static final String TARGET = "overlap target:";
+  private static final int MOST = 1_000_000;
+  private static final List<String> PLACES =
+      List.of("on the bar", "on a beat", "on half a beat", "elsewhere");
+  private static final List<String> NAMES =
+      List.of(
+          "handoff",
+          "cover most",
+          "entry on the bar",
+          "entry on a beat",
+          "entry on half a beat",
+          "entry elsewhere",
+          "landing on the bar",
+          "landing on a beat",
+          "landing on half a beat",
+          "landing elsewhere",
+          "overlap",
+          "strain",
+          "knee",
+          "end",
+          "decibel",
+          "decibel free",
+          "register",
+          "player",
+          "blend other");
+
+  private final Catalogue known;
+  private final Map<String, Row> byName = new LinkedHashMap<>();
+  private final Map<String, Integer> targets = new LinkedHashMap<>();
+  private final Map<String, Integer> blend = new LinkedHashMap<>();
+
+  WeightRows(Catalogue known) {
+    this.known = known;
+  }
+
+  static Optional<String> key(Row row) {
+    return Optional.of(Spelling.plain(row.text("name")));
+  }
+
+  /** What identifies a row of blend.csv; empty where one of the two is not known. */
+  static Optional<String> blendKey(Row row, Catalogue known) {
+    Optional<String> one = side(row, "one", known);
+    Optional<String> other = side(row, "other", known);
+    return one.flatMap(name -> other.map(second -> Weights.pair(name, second)));
+  }
+
+  void add(Row row) {
+    String name = row.required("name");
+    if (name.startsWith(TARGET)) {
+      String leaving = name.substring(TARGET.length()).trim();
+      int target = row.whole("value", 1, MOST);
+      known
+          .find(leaving)
+          .ifPresentOrElse(
+              instrument -> targets.put(instrument.name(), target),
+              () -> row.problem(unknown(leaving, known)));
+    } else if (NAMES.contains(name)) {
+      byName.put(name, row);
+    } else if (!name.isEmpty()) {
+      List<String> near = Spelling.nearest(name, NAMES);
+      row.problem(
+          "no weight is called '"
+              + name
+              + "'; use "
+              + String.join(" or ", near.isEmpty() ? NAMES : near));
+    }
+  }
+
+  void addBlend(Row row) {
+    int points = row.whole("points", 0, MOST);
+    blendKey(row, known).ifPresent(pair -> blend.put(pair, points));
+  }
+
+  Weights read() {
+    return new Weights(
+        whole("handoff"),
+        whole("cover most"),
+        PLACES.stream().map(place -> whole("entry " + place)).toList(),
+        PLACES.stream().map(place -> whole("landing " + place)).toList(),
+        whole("overlap"),
+        targets,
+        decimal("strain"),
+        knee(),
+        decimal("end"),
+        decimal("decibel"),
+        decimal("decibel free"),
+        whole("register"),
+        whole("player"),
+        blend,
+        whole("blend other"));
+  }
+
+  static String unknown(String instrument, Catalogue known) {
+    List<String> near = known.nearest(instrument);
+    return "no instrument is called '"
+        + instrument
+        + "'"
+        + (near.isEmpty()
+            ? "; add it to instruments.csv"
+            : near.stream().collect(Collectors.joining(" or ", "; use ", "")));
+  }
+
+  private int whole(String name) {
+    return row(name).map(row -> row.whole("value", 0, MOST)).orElse(0);
+  }
+
+  private double decimal(String name) {
+    return row(name).map(row -> row.demanded("value", row.notNegative("value"))).orElse(0.0);
+  }
+
+  private double knee() {
+    double knee = decimal("knee");
+    if (knee >= 1) {
+      row("knee").ifPresent(row -> row.refuse("value", "0 or above and below 1"));
+    }
+    return knee;
+  }
+
+  private Optional<Row> row(String name) {
+    return Optional.ofNullable(byName.get(name));
+  }
+
+  private static Optional<String> side(Row row, String column, Catalogue known) {
+    String text = row.required(column);
+    Optional<String> name =
+        InstrumentRows.FAMILIES.contains(text)
+            ? Optional.of(text)
+            : known.find(text).map(Instrument::name);
+    if (name.isEmpty() && !text.isEmpty()) {
+      row.problem(unknown(text, known));
+    }
+    return name;
+  }
+}
