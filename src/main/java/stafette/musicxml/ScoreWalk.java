@@ -1,0 +1,104 @@
+package stafette.musicxml;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Reads a whole score in one pass. */
+final class ScoreWalk {
+  private final XmlWalk walk;
+  private final List<WrittenPart> parts = new ArrayList<>();
+  private Optional<String> workTitle = Optional.empty();
+  private Optional<String> movementTitle = Optional.empty();
+  private Optional<PartList> partList = Optional.empty();
+
+  private ScoreWalk(XmlWalk walk) {
+    this.walk = walk;
+  }
+
+  /**
+   * A score as it is written.
+   *
+   * @param title the work's, else the movement's
+   * @param partListSpan the part-list; an empty span before the first part if there is none
+   * @param parts in the order in which they stand, at least one, and at least one measure in all
+   */
+  record WrittenScore(
+      String version, Optional<String> title, TextSpan partListSpan, List<WrittenPart> parts) {}
+
+  static WrittenScore read(String text) throws UnreadableScore {
+    if (text.isBlank()) {
+      throw new UnreadableScore("The file is empty. Export the score again.");
+    }
+    if (!text.stripLeading().startsWith("<")) {
+      throw new UnreadableScore(
+          "This is no MusicXML: it does not begin with \"<\". Export the score as MusicXML"
+              + " (.musicxml or .mxl) from the notation program.");
+    }
+    return new ScoreWalk(XmlWalk.open(text)).read();
+  }
+
+  private WrittenScore read() throws UnreadableScore {
+    checkRoot(walk.name());
+    String version = walk.attribute("version").orElse("1.0");
+    while (walk.nextChild()) {
+      switch (walk.name()) {
+        case "work" -> workTitle = walk.element().textOf("work-title");
+        case "movement-title" ->
+            movementTitle = Optional.of(walk.element().text()).filter(t -> !t.isEmpty());
+        case "part-list" -> partList = Optional.of(PartList.of(walk.element()));
+        case "part" -> parts.add(part());
+        default -> walk.skip();
+      }
+    }
+    walk.finish();
+    if (parts.stream().allMatch(part -> part.measures().isEmpty())) {
+      throw new UnreadableScore(
+          "The score holds "
+              + (parts.isEmpty() ? "no parts" : "no measures")
+              + ". Export the whole score again.");
+    }
+    int first = parts.get(0).whole().start();
+    return new WrittenScore(
+        version,
+        workTitle.or(() -> movementTitle),
+        partList.map(PartList::span).orElse(new TextSpan(first, first)),
+        List.copyOf(parts));
+  }
+
+  private static void checkRoot(String root) throws UnreadableScore {
+    switch (root) {
+      case "score-partwise" -> {}
+      case "score-timewise" ->
+          throw new UnreadableScore(
+              "The score is in the timewise form (<score-timewise>). Convert it to"
+                  + " <score-partwise>: open it in a notation program and export it again.");
+      case "opus" ->
+          throw new UnreadableScore(
+              "This is a list of scores (<opus>). Open one of the scores that it names.");
+      default ->
+          throw new UnreadableScore(
+              "This is no MusicXML score: its root is <"
+                  + (root.length() > 40 ? root.substring(0, 40) + "…" : root)
+                  + ">, not <score-partwise>. Export the score as MusicXML.");
+    }
+  }
+
+  private WrittenPart part() throws UnreadableScore {
+    int start = walk.start();
+    String id = walk.attribute("id").orElse("");
+    PartList.Entry listed = partList.map(list -> list.entry(id)).orElse(PartList.Entry.unlisted());
+    AttributesInForce attributes = new AttributesInForce();
+    List<WrittenMeasure> measures = new ArrayList<>();
+    while (walk.nextChild()) {
+      if (walk.name().equals("measure")) {
+        measures.add(
+            MeasureWalk.read(
+                walk, attributes, listed.instrumentCount() > 1, "Part " + listed.nameOr(id)));
+      } else {
+        walk.skip();
+      }
+    }
+    return new WrittenPart(id, listed, new TextSpan(start, walk.end()), List.copyOf(measures));
+  }
+}

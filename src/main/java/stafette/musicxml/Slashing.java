@@ -1,0 +1,112 @@
+package stafette.musicxml;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import stafette.musicxml.Notations.Slashes;
+import stafette.score.Value;
+import stafette.time.Length;
+import stafette.time.Position;
+import stafette.time.Rational;
+
+/**
+ * How the tremolos of one part are played. Slashes add to a note's own beams: a quarter with three
+ * and an eighth with two go in thirty-seconds.
+ */
+final class Slashing {
+  /** From so many slashes on, bowed strings and rolled percussion play unmeasured. */
+  private static final int UNMEASURED_SLASHES = 3;
+
+  /** Longer notes than that are not spelled out; nobody counts them. */
+  private static final Length LONGEST = Length.ofQuarters(64, 1);
+
+  /** The branches of MusicXML's list of standard sounds that are bowed or rolled. */
+  private static final List<String> BOWED_OR_ROLLED =
+      List.of("strings.", "drum.", "metal.", "wood.", "pitched-percussion.", "rattle.");
+
+  private static final Pattern NAMES =
+      Pattern.compile(
+          "violin|violon|viol[ae]\\b|cell[oi]|contrab|contreb|kontrab|double ?bass|geige|bratsche"
+              + "|streich|\\bstrings?\\b|\\barchi\\b|\\bv(?:l|ln|la|lc|c)s?\\b|\\bvl[ae]\\b"
+              + "|timpan|pauke|timbal|drum|trommel|tambur|cymbal|becken|piatti|gong|tam-?tam"
+              + "|triang|tambourin|marimba|xylo|vibraphon|glockenspiel|percuss|schlag|snare|block");
+
+  private final Tremolo tremolo;
+  private final boolean bowedOrRolled;
+
+  private Slashing(Tremolo tremolo, boolean bowedOrRolled) {
+    this.tremolo = tremolo;
+    this.bowedOrRolled = bowedOrRolled;
+  }
+
+  /** One stroke of a tremolo that is spelled out. */
+  record Beat(Position onset, Value value) {}
+
+  /** By the part's instrument sounds, else by its names. */
+  static Slashing of(WrittenPart part, Tremolo tremolo) {
+    PartList.Entry listed = part.listed();
+    boolean bowedOrRolled =
+        listed.sounds().isEmpty()
+            ? Stream.concat(Stream.of(listed.name()), listed.instrumentNames().stream())
+                .anyMatch(name -> NAMES.matcher(name.toLowerCase(Locale.ROOT)).find())
+            : listed.sounds().stream()
+                .anyMatch(sound -> BOWED_OR_ROLLED.stream().anyMatch(sound::startsWith));
+    return new Slashing(tremolo, bowedOrRolled);
+  }
+
+  /** Whether the slashes of a chord, if it has any, stand for so and so many strokes. */
+  boolean isMeasured(Chord chord) {
+    Optional<Slashes> slashes = chord.slashes();
+    if (slashes.isEmpty()) {
+      return true;
+    }
+    if (!slashes.get().measured() || chord.length().compareTo(LONGEST) > 0) {
+      return false;
+    }
+    return switch (tremolo) {
+      case MEASURED -> true;
+      case UNMEASURED -> false;
+      case AS_WRITTEN -> !(bowedOrRolled && slashes.get().count() >= UNMEASURED_SLASHES);
+    };
+  }
+
+  /** The strokes of a measured tremolo on one note or chord. */
+  static List<Beat> repeated(Chord chord) {
+    Rational length = chord.length().quarters();
+    Rational unit = unit(chord).times(length).dividedBy(chord.writtenQuarters());
+    return cut(chord, length, unit);
+  }
+
+  /**
+   * The strokes of a measured tremolo between two notes or chords, alternately the first's and the
+   * second's. Each is written with the value of both together; their time modification of 2:1 says
+   * so and is no tuplet.
+   */
+  static List<Beat> alternating(Chord first, Chord second) {
+    Rational length = first.length().plus(second.length()).quarters();
+    Rational ratio = first.ratio();
+    Rational tuplet = ratio.compareTo(Rational.of(1, 2)) <= 0 ? ratio.times(2) : ratio;
+    return cut(first, length, unit(first).times(tuplet));
+  }
+
+  /** The value of a chord's beams and slashes together, without any tuplet. */
+  private static Rational unit(Chord chord) {
+    Rational unit = Rational.ONE;
+    while (unit.compareTo(chord.writtenQuarters()) > 0) {
+      unit = unit.dividedBy(2);
+    }
+    return unit.dividedBy(1L << chord.slashes().map(Slashes::count).orElse(0));
+  }
+
+  private static List<Beat> cut(Chord chord, Rational length, Rational unit) {
+    List<Beat> beats = new ArrayList<>();
+    for (Rational done = Rational.ZERO; done.compareTo(length) < 0; done = done.plus(unit)) {
+      Length value = new Length(unit.min(length.minus(done)));
+      beats.add(new Beat(chord.onset().plus(new Length(done)), new Value(value, chord.tuplet())));
+    }
+    return beats;
+  }
+}

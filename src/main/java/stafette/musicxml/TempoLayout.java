@@ -1,0 +1,74 @@
+package stafette.musicxml;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.NavigableMap;
+import java.util.Optional;
+import java.util.TreeMap;
+import stafette.musicxml.TempoSign.Metronome;
+import stafette.musicxml.TempoSign.Relation;
+import stafette.musicxml.TempoSign.Sound;
+import stafette.time.Bars;
+import stafette.time.Position;
+import stafette.time.Rational;
+import stafette.time.TempoMark;
+
+/**
+ * Brings the tempi of all parts together. At one place a metronome mark beats a tempo for playback,
+ * and that one a relation of note values; among equals the first part wins. A relation without a
+ * tempo before it says nothing.
+ */
+final class TempoLayout {
+  private final NavigableMap<Position, TempoSign> signs = new TreeMap<>();
+
+  private TempoLayout() {}
+
+  /** The marks by position; empty if the score states no tempo. */
+  static Map<Position, TempoMark> of(List<WrittenPart> parts, Bars bars) {
+    TempoLayout layout = new TempoLayout();
+    for (WrittenPart part : parts) {
+      for (int i = 0; i < part.measures().size(); i++) {
+        for (WrittenMeasure.PlacedTempo tempo : part.measures().get(i).tempi()) {
+          layout.add(placed(bars.get(i).span().start(), tempo.offset()), tempo.sign());
+        }
+      }
+    }
+    return layout.resolved();
+  }
+
+  /** A place that may lead out of its bar, but not out of the score. */
+  static Position placed(Position barStart, Rational offset) {
+    return new Position(barStart.quarters().plus(offset).max(Rational.ZERO));
+  }
+
+  private void add(Position position, TempoSign sign) {
+    signs.merge(position, sign, (first, next) -> weight(next) > weight(first) ? next : first);
+  }
+
+  private static int weight(TempoSign sign) {
+    return sign instanceof Metronome ? 2 : sign instanceof Sound ? 1 : 0;
+  }
+
+  private Map<Position, TempoMark> resolved() {
+    NavigableMap<Position, TempoMark> marks = new TreeMap<>(Comparator.naturalOrder());
+    signs.forEach(
+        (position, sign) -> {
+          Optional<TempoMark> before =
+              Optional.ofNullable(marks.lastEntry()).map(Map.Entry::getValue);
+          markOf(sign, before).ifPresent(mark -> marks.put(position, mark));
+        });
+    return marks;
+  }
+
+  private static Optional<TempoMark> markOf(TempoSign sign, Optional<TempoMark> before) {
+    if (sign instanceof Metronome metronome) {
+      return Optional.of(metronome.mark());
+    }
+    if (sign instanceof Sound sound) {
+      return Optional.of(sound.mark());
+    }
+    Relation relation = (Relation) sign;
+    return before.map(relation::after).filter(TempoSign::sensible);
+  }
+}
