@@ -10,6 +10,7 @@ import stafette.musicxml.Origin.PartText;
 import stafette.musicxml.ScoreWalk.WrittenScore;
 import stafette.score.Part;
 import stafette.score.Score;
+import stafette.score.Tremolo;
 import stafette.time.Bars;
 import stafette.time.Position;
 import stafette.time.TempoMap;

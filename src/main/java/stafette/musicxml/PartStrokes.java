@@ -16,6 +16,7 @@ import stafette.score.Dynamic;
 import stafette.score.Grace;
 import stafette.score.Stroke;
 import stafette.score.Tone;
+import stafette.score.Tremolo;
 import stafette.score.Value;
 import stafette.score.Voice;
 import stafette.time.Bars;

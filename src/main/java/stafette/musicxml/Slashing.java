@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import stafette.musicxml.Notations.Slashes;
+import stafette.score.Tremolo;
 import stafette.score.Value;
 import stafette.time.Length;
 import stafette.time.Position;

@@ -1,4 +1,4 @@
-package stafette.musicxml;
+package stafette.score;
 
 /** How slashes through a stem are read. */
 public enum Tremolo {
