@@ -14,7 +14,7 @@ import stafette.score.Tremolo;
  * @param choice which line
  * @param tempo another tempo than the score's
  * @param tremolo how tremolos are read
- * @param cues whether cue notes count as notes
+ * @param cues whether to look among cue notes too if the line is not found among others
  */
 public record LineRequest(
     Path file, LineChoice choice, Optional<TempoWish> tempo, Tremolo tremolo, boolean cues) {
@@ -27,12 +27,27 @@ public record LineRequest(
    * @throws Refusal if the file can't be read, or has no such line
    */
   public Found find() throws Refusal {
-    OpenScore score = OpenScore.open(file, tremolo, cues);
+    OpenScore score = OpenScore.open(file, tremolo, false);
     try {
-      Line line = choice.take(score.score());
-      return new Found(score, tempo.map(wish -> wish.applyTo(line)).orElse(line));
+      return new Found(score, atTempo(choice.take(score.score())));
+    } catch (NoSuchLine e) {
+      return new Found(score, atTempo(cued(e)));
+    }
+  }
+
+  /** The line among cue notes, for a score in which it was cued before. */
+  private Line cued(NoSuchLine withoutCues) throws Refusal {
+    try {
+      if (cues) {
+        return choice.take(OpenScore.open(file, tremolo, true).score());
+      }
     } catch (NoSuchLine e) {
       throw Refusal.wrongUse(file + ": " + e.getMessage());
     }
+    throw Refusal.wrongUse(file + ": " + withoutCues.getMessage());
+  }
+
+  private Line atTempo(Line line) {
+    return tempo.map(wish -> wish.applyTo(line)).orElse(line);
   }
 }
