@@ -93,7 +93,9 @@ class PlanJsonTest {
     } finally {
       Locale.setDefault(before);
     }
-    assertTrue(text.contains("\"peak\": 10.87,"), "12.5 less 1.63 standard deviations at 84 %");
+    assertTrue(
+        text.contains("\"peak\": 10.888,"),
+        "12.5 less 0.99446 times 1.62, the normal quantile of 16 %");
   }
 
   @Test
@@ -220,6 +222,18 @@ class PlanJsonTest {
     PlanFile file = PlanFile.read("plan.json", text);
     Brief brief = file.brief(plan.line(), TABLES.catalogue());
     assertThrows(UnreadableFile.class, () -> file.plan(brief));
+  }
+
+  @Test
+  void two_players_of_one_name_are_told() throws Exception {
+    Plan plan = plan(line());
+    String text =
+        PlanJson.write(report(plan)).replace("\"name\": \"Harp\"", "\"name\": \"Flute 1\"");
+    PlanFile file = PlanFile.read("plan.json", text);
+    assertEquals(
+        List.of("invented.musicxml: the plan needs players, each with a name of its own"),
+        assertThrows(UnreadableFile.class, () -> file.brief(plan.line(), TABLES.catalogue()))
+            .problems());
   }
 
   @Test

@@ -106,7 +106,7 @@ class PlayersFileTest {
             + " one of slurred, single tonguing, double tonguing",
         "sustained§sustain§player 2, technique 1: 'sustain' is not known here; use sustained",
         "9.5§12.5§player 2, technique 1: sustained is above peak; correct one of them",
-        "\"violin\"§\"violn\"§player 2: no instrument is called 'violn'; use violin or viola",
+        "\"violin\"§\"violinn\"§player 2: no instrument is called 'violinn'; use violin",
         "Desk 3§Clarinet 1§player 2: 'Clarinet 1' is there twice; keep one of them",
         "Clarinet 1§Nobody§player 1: no instrument is called 'Nobody'; add it to instruments.csv,"
             + " or name one with \"instrument\"",
