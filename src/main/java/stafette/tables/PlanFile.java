@@ -131,6 +131,10 @@ public record PlanFile(
               + source.strokes
               + "; split it again");
     }
+    long names = players.stream().map(PlannedPlayer::name).distinct().count();
+    if (names == 0 || names < players.size()) {
+      problems.add(score.file(), "the plan needs players, each with a name of its own");
+    }
     List<Player> found = new ArrayList<>();
     for (PlannedPlayer planned : players) {
       player(planned, catalogue, problems).ifPresent(found::add);
