@@ -1,0 +1,125 @@
+package stafette.check;
+
+import java.util.Optional;
+import java.util.stream.LongStream;
+import stafette.plan.Plan;
+import stafette.time.Rational;
+import stafette.time.TempoMark;
+
+/**
+ * The tempi round the present one between which a plan holds, all of them: a connected interval. A
+ * tempo is a factor of the present one. All times of the line and of what the score gives scale
+ * with it; rest before entries, catching breath and recovery don't, so both ends can come from them
+ * as well as from rate.
+ *
+ * <p>Bounds in closed form: peak and moving rates, least gap · limit; rest, silence ÷ rest needed;
+ * the lowest rate of a technique, lowest ÷ usual rate. Tiredness and breath are followed outward to
+ * the first failure ({@link Outward}), to within one part in ten thousand million. A plan that
+ * still holds at a thousandth or at a thousand times its tempo has no bound there.
+ *
+ * @param slowestFactor the least factor at which the plan holds; 0 if any slower tempo will do
+ * @param fastestFactor the largest; infinite if any faster tempo will do
+ * @param slowestText the slowest mark at the line's start, in the unit in force there, rounded
+ *     inward to whole beats at which the plan was judged to hold ("dotted quarter = 71"); the
+ *     present mark if there is no whole one between; or "any slower tempo"
+ * @param fastestText the fastest mark, likewise; or "any faster tempo"
+ * @param slowestLimit what breaks first below ("breath of Flute 1 at bar 7, beat 2"); "nothing" if
+ *     there is no bound
+ * @param fastestLimit what breaks first above, likewise
+ */
+public record TempoWindow(
+    double slowestFactor,
+    double fastestFactor,
+    String slowestText,
+    String fastestText,
+    String slowestLimit,
+    String fastestLimit) {
+  /** How far beyond an end to look for what breaks there. */
+  private static final double HAIR = 1e-6;
+
+  private static final String NOTHING = "nothing";
+
+  /** The window of a plan; empty if it does not even hold at the present tempo. */
+  public static Optional<TempoWindow> of(Plan plan) {
+    Demands demands = new Demands(plan.brief());
+    if (!Judge.findings(plan, demands, 1).isEmpty()) {
+      return Optional.empty();
+    }
+    Ends ends = new Ends(plan, demands);
+    double slowest = ends.slowestFactor();
+    double fastest = ends.fastestFactor();
+    return Optional.of(
+        new TempoWindow(
+            slowest,
+            fastest,
+            slowest == 0 ? "any slower tempo" : slowestMark(plan, slowest).toString(),
+            fastest == Double.POSITIVE_INFINITY
+                ? "any faster tempo"
+                : fastestMark(plan, fastest).toString(),
+            slowest == 0 ? NOTHING : breaksAt(plan, demands, slowest * (1 - HAIR)),
+            fastest == Double.POSITIVE_INFINITY
+                ? NOTHING
+                : breaksAt(plan, demands, fastest * (1 + HAIR))));
+  }
+
+  private static TempoMark slowestMark(Plan plan, double factor) {
+    TempoMark present = present(plan);
+    double exact = present.perMinute().toDouble() * factor;
+    long most = present.perMinute().floor().longValueExact();
+    return firstThatHolds(
+        plan, LongStream.rangeClosed((long) Math.ceil(exact * (1 - Tolerance.SHARE)), most));
+  }
+
+  private static TempoMark fastestMark(Plan plan, double factor) {
+    TempoMark present = present(plan);
+    double exact = present.perMinute().toDouble() * factor;
+    long least = present.perMinute().negated().floor().negate().longValueExact();
+    return firstThatHolds(
+        plan,
+        LongStream.iterate(
+            (long) Math.floor(exact * (1 + Tolerance.SHARE)), n -> n >= least, n -> n - 1));
+  }
+
+  private static TempoMark firstThatHolds(Plan plan, LongStream beats) {
+    return beats
+        .filter(n -> n > 0)
+        .mapToObj(n -> new TempoMark(present(plan).unit(), Rational.of(n)))
+        .filter(mark -> holds(AtTempo.of(plan, mark)))
+        .findFirst()
+        .orElse(present(plan));
+  }
+
+  private static boolean holds(Plan plan) {
+    return Judge.findings(plan, new Demands(plan.brief()), 1).isEmpty();
+  }
+
+  private static TempoMark present(Plan plan) {
+    return plan.line().tempo().at(plan.line().stroke(0).onset());
+  }
+
+  private static String breaksAt(Plan plan, Demands demands, double factor) {
+    return Judge.findings(plan, demands, 1 / factor).stream()
+        .findFirst()
+        .map(
+            finding ->
+                limit(finding.kind())
+                    + " of "
+                    + finding.place().part()
+                    + " at "
+                    + finding.place().at())
+        .orElse(NOTHING);
+  }
+
+  private static String limit(Finding.Kind kind) {
+    return switch (kind) {
+      case PEAK -> "peak rate";
+      case MOVING -> "rate of changing notes";
+      case TIREDNESS -> "tiredness";
+      case BREATH -> "breath";
+      case REST -> "rest before the entry";
+      case TECHNIQUE -> "lowest rate of the technique";
+      case SHAPE, OVERLAP, RANGE, BUSY ->
+          throw new IllegalStateException("the tempo has no part in this: " + kind);
+    };
+  }
+}
