@@ -5,10 +5,10 @@ import stafette.score.Part;
 import stafette.score.Voice;
 
 /**
- * A fast passage of a score.
+ * A fast passage: a maximal run of strokes near the limit of whoever plays them.
  *
- * @param part whose
- * @param voice in which staff and voice it is written
+ * @param part where it stands
+ * @param voice in which voice
  * @param line its strokes, chords whole
  */
 public record Passage(Part part, Voice voice, Line line) {}

@@ -3,35 +3,35 @@ package stafette.check;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.function.Function;
-import java.util.stream.Stream;
 import stafette.limits.Assurance;
+import stafette.limits.Demand;
 import stafette.limits.Instrument;
 import stafette.limits.Technique;
+import stafette.score.Line;
 import stafette.score.Part;
 import stafette.score.Score;
 import stafette.score.Stroke;
 import stafette.score.ToneChoice;
 import stafette.score.Voice;
+import stafette.time.Span;
 
 /**
- * Finds the fast passages of a score: maximal runs of at least eight strokes in one staff and
- * voice, every gap of them shorter than 1/(0.7 · peak). A chord is one stroke; unmeasured strokes
- * break a run.
- *
- * <p>The peak is the highest, at an assurance, among the techniques expected of everybody that are
- * used at that very stroke; it can't be asked of the run as a whole, since the run is what is
- * sought. Where repeated notes count by key, string or bar, a changing note is held against the
- * moving rate instead. Factors by register, dynamic and motion are left to the judgement of the
- * passage.
+ * Finds the fast passages of a score: maximal runs of at least {@link #LEAST_STROKES} strokes in
+ * one voice whose every gap is shorter than 1/({@link #SHARE} × peak) of the best technique that
+ * applies. Which one applies is settled on the run that the slowest technique of the instrument
+ * makes, among techniques that are expected of everybody and can go on. Unmeasured tremolos end a
+ * run.
  */
 public final class Passages {
-  private static final int FEWEST_STROKES = 8;
-  private static final double FAST_SHARE_OF_PEAK = 0.7;
+  private static final int LEAST_STROKES = 8;
+  private static final double SHARE = 0.7;
 
   private final Score score;
   private final Assurance assurance;
   private final double unknownPeakPerSecond;
+  private final List<Passage> found = new ArrayList<>();
 
   private Passages(Score score, Assurance assurance, double unknownPeakPerSecond) {
     this.score = score;
@@ -40,12 +40,10 @@ public final class Passages {
   }
 
   /**
-   * The fast passages of a score, part by part, voice by voice, then in order of time.
+   * The fast passages, part by part.
    *
-   * @param instrumentOf what plays a part, if that is known
-   * @param assurance the share of players for whom a peak holds
-   * @param unknownPeakPerSecond the peak, in strokes a second, where the instrument is unknown or
-   *     none of its techniques is used: that of single tonguing on the slowest usual wind
+   * @param instrumentOf what a part plays, if that is known
+   * @param unknownPeakPerSecond the peak to go by where it isn't
    */
   public static List<Passage> in(
       Score score,
@@ -53,51 +51,69 @@ public final class Passages {
       Assurance assurance,
       double unknownPeakPerSecond) {
     Passages passages = new Passages(score, assurance, unknownPeakPerSecond);
-    return score.parts().stream()
-        .flatMap(part -> passages.in(part, expected(instrumentOf.apply(part))))
-        .toList();
-  }
-
-  private static List<Technique> expected(Optional<Instrument> instrument) {
-    return instrument.map(Instrument::techniques).orElse(List.of()).stream()
-        .filter(Technique::expected)
-        .toList();
-  }
-
-  private Stream<Passage> in(Part part, List<Technique> techniques) {
-    return part.voices().stream()
-        .filter(voice -> voice.strokes().size() >= FEWEST_STROKES)
-        .flatMap(voice -> in(part, voice, techniques));
-  }
-
-  private Stream<Passage> in(Part part, Voice voice, List<Technique> techniques) {
-    ToneChoice all = new ToneChoice.All();
-    Pace pace =
-        new Pace(
-            score.line(part, voice, voice.strokes(), all),
-            techniques,
-            assurance,
-            unknownPeakPerSecond);
-    return runs(voice.strokes(), pace).stream()
-        .map(run -> new Passage(part, voice, score.line(part, voice, run, all)));
-  }
-
-  private static List<List<Stroke>> runs(List<Stroke> strokes, Pace pace) {
-    List<List<Stroke>> result = new ArrayList<>();
-    int first = 0;
-    for (int j = 1; j <= strokes.size(); j++) {
-      boolean goesOn =
-          j < strokes.size()
-              && strokes.get(j - 1).measured()
-              && strokes.get(j).measured()
-              && pace.exceeds(FAST_SHARE_OF_PEAK, j);
-      if (!goesOn) {
-        if (j - first >= FEWEST_STROKES) {
-          result.add(strokes.subList(first, j));
-        }
-        first = j;
+    for (Part part : score.parts()) {
+      List<Technique> techniques =
+          instrumentOf.apply(part).map(Passages::lasting).orElse(List.of());
+      for (Voice voice : part.voices()) {
+        passages.search(part, voice, techniques);
       }
     }
-    return result;
+    return List.copyOf(passages.found);
+  }
+
+  private static List<Technique> lasting(Instrument instrument) {
+    return instrument.techniques().stream()
+        .filter(Technique::expected)
+        .filter(technique -> technique.limit().sustainedPerSecond() > 0)
+        .toList();
+  }
+
+  private void search(Part part, Voice voice, List<Technique> techniques) {
+    double slowest = techniques.stream().mapToDouble(this::peak).min().orElse(unknownPeakPerSecond);
+    for (List<Stroke> run : runs(voice.strokes(), slowest)) {
+      Line line = line(part, voice, run);
+      double best =
+          techniques.stream()
+              .filter(technique -> Demand.applies(technique, line))
+              .mapToDouble(this::peak)
+              .max()
+              .orElse(slowest);
+      for (List<Stroke> fast : runs(run, best)) {
+        found.add(new Passage(part, voice, line(part, voice, fast)));
+      }
+    }
+  }
+
+  private double peak(Technique technique) {
+    return technique.limit().at(assurance).peakPerSecond();
+  }
+
+  private Line line(Part part, Voice voice, List<Stroke> strokes) {
+    return score.line(part, voice, strokes, new ToneChoice.All());
+  }
+
+  private List<List<Stroke>> runs(List<Stroke> strokes, double peakPerSecond) {
+    List<List<Stroke>> runs = new ArrayList<>();
+    OptionalInt start = OptionalInt.empty();
+    for (int j = 0; j <= strokes.size(); j++) {
+      boolean follows =
+          j > 0 && j < strokes.size() && isFast(strokes.get(j - 1), strokes.get(j), peakPerSecond);
+      if (!follows && start.isPresent()) {
+        if (j - start.getAsInt() >= LEAST_STROKES) {
+          runs.add(strokes.subList(start.getAsInt(), j));
+        }
+        start = OptionalInt.empty();
+      }
+      if (start.isEmpty() && j < strokes.size() && strokes.get(j).measured()) {
+        start = OptionalInt.of(j);
+      }
+    }
+    return runs;
+  }
+
+  private boolean isFast(Stroke before, Stroke stroke, double peakPerSecond) {
+    double gapSeconds =
+        score.tempo().secondsOf(new Span(before.onset(), stroke.onset())).toDouble();
+    return before.measured() && stroke.measured() && gapSeconds < 1 / (SHARE * peakPerSecond);
   }
 }

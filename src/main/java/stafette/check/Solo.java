@@ -65,12 +65,35 @@ final class Solo {
     usualPerSecond = Demand.usualRatePerSecond(line);
   }
 
-  /** Whether the technique is used on such a line, its strings and groups included. */
-  boolean applies() {
-    return TechniqueRules.obstacle(technique, line, 0, line.count() - 1, 1).isEmpty();
+  /** The same player with the same technique on another line. */
+  Solo with(Line other) {
+    return new Solo(other, instrument(), technique, capability);
   }
 
-  boolean inRange() {
+  Line line() {
+    return line;
+  }
+
+  Instrument instrument() {
+    return part.player().instrument();
+  }
+
+  Technique technique() {
+    return technique;
+  }
+
+  Capability capability() {
+    return capability;
+  }
+
+  Ease ease() {
+    if (!inRange()) {
+      return Ease.OUT_OF_RANGE;
+    }
+    return serves() ? Ease.of(Math.max(use, Math.max(tiredness(), breath()))) : Ease.BEYOND;
+  }
+
+  private boolean inRange() {
     return strokesOutOfRange().findAny().isEmpty();
   }
 
@@ -90,15 +113,19 @@ final class Solo {
     return lungs().map(lungs -> highest(Course.breath(part, lungs, 1))).orElse(0.0);
   }
 
-  boolean plays() {
-    return inRange() && playsAt(1);
+  /** Whether groups and strings are there for the technique, at whatever tempo. */
+  private boolean serves() {
+    return TechniqueRules.obstacle(technique, line, 0, line.count() - 1, 1).isEmpty();
   }
 
   /**
    * The onset of the first stroke that fails, in seconds; 0 if that is the first one whose rate is
-   * tested at all, empty if all hold.
+   * tested at all, or the technique does not serve; empty if all strokes hold.
    */
   OptionalDouble lastsSeconds() {
+    if (!serves()) {
+      return OptionalDouble.of(0);
+    }
     LongStream failures =
         Stream.of(partRules.tired(1), partRules.breathless(1))
             .flatMap(Optional::stream)
@@ -114,8 +141,11 @@ final class Solo {
    * force there; at most {@value #MOST_FACTOR} times the present tempo.
    */
   Optional<TempoMark> fastestTempo() {
+    if (!inRange() || !serves()) {
+      return Optional.empty();
+    }
     OptionalDouble fastest = fastestFactor();
-    if (fastest.isEmpty() || !inRange()) {
+    if (fastest.isEmpty()) {
       return Optional.empty();
     }
     Position start = line.stroke(0).onset();
@@ -126,7 +156,7 @@ final class Solo {
             (long) Math.floor(most * (1 + Tolerance.SHARE)), n -> n > 0, n -> n - 1)
         .filter(beats -> playsAt(beats / perMinute))
         .mapToObj(beats -> new TempoMark(present.unit(), Rational.of(beats)))
-        .filter(mark -> at(line.at(line.tempo().scaledTo(start, mark))).playsAt(1))
+        .filter(mark -> with(line.at(line.tempo().scaledTo(start, mark))).playsAt(1))
         .findFirst();
   }
 
@@ -170,10 +200,6 @@ final class Solo {
         && Tolerance.within(use * factor, 1)
         && partRules.tired(1 / factor).isEmpty()
         && partRules.breathless(1 / factor).isEmpty();
-  }
-
-  private Solo at(Line other) {
-    return new Solo(other, part.player().instrument(), technique, capability);
   }
 
   private OptionalLong tooFast() {

@@ -1,7 +1,8 @@
 package stafette.check;
 
 import java.util.Optional;
-import java.util.stream.LongStream;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
 import stafette.plan.Plan;
 import stafette.time.Rational;
 import stafette.time.TempoMark;
@@ -20,8 +21,8 @@ import stafette.time.TempoMark;
  * @param slowestFactor the least factor at which the plan holds; 0 if any slower tempo will do
  * @param fastestFactor the largest; infinite if any faster tempo will do
  * @param slowestText the slowest mark at the line's start, in the unit in force there, rounded
- *     inward to whole beats at which the plan was judged to hold ("dotted quarter = 71"); the
- *     present mark if there is no whole one between; or "any slower tempo"
+ *     inward to whole beats at which the plan was judged to hold ("dotted quarter = 71"), to
+ *     hundredths if there is no whole one; or "any slower tempo"
  * @param fastestText the fastest mark, likewise; or "any faster tempo"
  * @param slowestLimit what breaks first below ("breath of Flute 1 at bar 7, beat 2"); "nothing" if
  *     there is no bound
@@ -37,6 +38,10 @@ public record TempoWindow(
   /** How far beyond an end to look for what breaks there. */
   private static final double HAIR = 1e-6;
 
+  /** As far as the line's clock of microseconds may lead beside the exact end. */
+  private static final double ROUNDING = 1e-5;
+
+  private static final int STEPS_TRIED = 10;
   private static final String NOTHING = "nothing";
 
   /** The window of a plan; empty if it does not even hold at the present tempo. */
@@ -62,28 +67,35 @@ public record TempoWindow(
                 : breaksAt(plan, demands, fastest * (1 + HAIR))));
   }
 
+  /** Whole beats first, then hundredths, from the slowest inward. */
   private static TempoMark slowestMark(Plan plan, double factor) {
-    TempoMark present = present(plan);
-    double exact = present.perMinute().toDouble() * factor;
-    long most = present.perMinute().floor().longValueExact();
-    return firstThatHolds(
-        plan, LongStream.rangeClosed((long) Math.ceil(exact * (1 - Tolerance.SHARE)), most));
-  }
-
-  private static TempoMark fastestMark(Plan plan, double factor) {
-    TempoMark present = present(plan);
-    double exact = present.perMinute().toDouble() * factor;
-    long least = present.perMinute().negated().floor().negate().longValueExact();
+    double exact = present(plan).perMinute().toDouble() * factor * (1 - ROUNDING);
     return firstThatHolds(
         plan,
-        LongStream.iterate(
-            (long) Math.floor(exact * (1 + Tolerance.SHARE)), n -> n >= least, n -> n - 1));
+        Stream.of(1, 100).flatMap(parts -> steps((long) Math.ceil(exact * parts), parts, 1)),
+        mark -> mark.compareTo(present(plan).perMinute()) <= 0);
   }
 
-  private static TempoMark firstThatHolds(Plan plan, LongStream beats) {
-    return beats
-        .filter(n -> n > 0)
-        .mapToObj(n -> new TempoMark(present(plan).unit(), Rational.of(n)))
+  /** Whole beats first, then hundredths, from the fastest inward. */
+  private static TempoMark fastestMark(Plan plan, double factor) {
+    double exact = present(plan).perMinute().toDouble() * factor * (1 + ROUNDING);
+    return firstThatHolds(
+        plan,
+        Stream.of(1, 100).flatMap(parts -> steps((long) Math.floor(exact * parts), parts, -1)),
+        mark -> mark.compareTo(present(plan).perMinute()) >= 0);
+  }
+
+  private static Stream<Rational> steps(long from, int parts, int step) {
+    return Stream.iterate(Rational.of(from, parts), at -> at.plus(Rational.of(step, parts)))
+        .limit(STEPS_TRIED);
+  }
+
+  private static TempoMark firstThatHolds(
+      Plan plan, Stream<Rational> perMinute, Predicate<Rational> inward) {
+    return perMinute
+        .filter(beats -> beats.signum() > 0)
+        .filter(inward)
+        .map(beats -> new TempoMark(present(plan).unit(), beats))
         .filter(mark -> holds(AtTempo.of(plan, mark)))
         .findFirst()
         .orElse(present(plan));

@@ -2,9 +2,8 @@ package stafette.check;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import stafette.limits.Assurance;
-import stafette.limits.Capability;
+import stafette.limits.Demand;
 import stafette.limits.Instrument;
 import stafette.limits.Technique;
 import stafette.score.Line;
@@ -18,55 +17,49 @@ public final class Trial {
 
   /**
    * One row for each technique that is used on such a line, best first: by ease, then by strain,
-   * then in the order given. On the harp, twin strings are used only where one setting of the
-   * pedals serves the whole line. Where the instrument lacks a note of the line, every row is out
-   * of range, and only a thinning that leaves it out can be played.
+   * then in the order given. A line to which the pedals of the harp give no twin strings is beyond
+   * them at any tempo. Where the instrument lacks a note of the line, every row is out of range,
+   * and only a thinning that leaves it out can be played.
    *
    * @param assurance the share of players who should manage
+   * @param techniques of that instrument, those to be tried
    */
   public static List<Judged> of(
       Line line, Instrument instrument, Assurance assurance, List<Technique> techniques) {
     return techniques.stream()
-        .map(technique -> row(line, instrument, technique, technique.limit().at(assurance)))
-        .flatMap(Optional::stream)
+        .filter(technique -> Demand.applies(technique, line))
+        .map(
+            technique ->
+                judged(new Solo(line, instrument, technique, technique.limit().at(assurance))))
         .sorted(Comparator.comparing(Judged::ease).thenComparingDouble(Judged::strain))
         .toList();
   }
 
-  private static Optional<Judged> row(
-      Line line, Instrument instrument, Technique technique, Capability capability) {
-    Solo solo = new Solo(line, instrument, technique, capability);
-    if (!solo.applies()) {
-      return Optional.empty();
-    }
-    double strain = Math.max(solo.use(), Math.max(solo.tiredness(), solo.breath()));
-    return Optional.of(
-        new Judged(
-            instrument,
-            technique,
-            capability,
-            solo.highestPerSecond(),
-            solo.use(),
-            solo.tiredness(),
-            solo.breath(),
-            solo.lastsSeconds(),
-            solo.inRange() ? Ease.of(strain) : Ease.OUT_OF_RANGE,
-            solo.fastestTempo(),
-            solo.plays() ? Thinning.ALL : thinned(line, instrument, technique, capability)));
+  private static Judged judged(Solo solo) {
+    return new Judged(
+        solo.instrument(),
+        solo.technique(),
+        solo.capability(),
+        solo.highestPerSecond(),
+        solo.use(),
+        solo.tiredness(),
+        solo.breath(),
+        solo.lastsSeconds(),
+        solo.ease(),
+        solo.fastestTempo(),
+        solo.ease().plays() ? Thinning.ALL : thinned(solo));
   }
 
-  /** The fullest pattern that leaves something out, can be played and is made by the technique. */
-  private static Thinning thinned(
-      Line line, Instrument instrument, Technique technique, Capability capability) {
+  /** The fullest pattern that leaves something out and can be played with the technique. */
+  private static Thinning thinned(Solo solo) {
     return Thinning.partial().stream()
         .filter(
-            pattern ->
-                pattern
-                    .of(line)
-                    .map(rest -> new Solo(rest, instrument, technique, capability))
-                    .filter(solo -> solo.applies() && solo.plays())
-                    .isPresent())
+            pattern -> pattern.of(solo.line()).filter(rest -> plays(solo.with(rest))).isPresent())
         .findFirst()
         .orElse(Thinning.NOTHING);
+  }
+
+  private static boolean plays(Solo thinned) {
+    return Demand.applies(thinned.technique(), thinned.line()) && thinned.ease().plays();
   }
 }

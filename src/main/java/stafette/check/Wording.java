@@ -36,7 +36,7 @@ final class Wording {
   /** The tempo at the line's start, times a factor, in its own unit and rounded down. */
   static String tempo(Line line, double factor) {
     TempoMark mark = line.tempo().at(line.stroke(0).onset());
-    return mark.times(exactly(factor)).toString(RoundingMode.FLOOR);
+    return mark.times(exactly(factor)).toString(RoundingMode.FLOOR, 0);
   }
 
   /** A number above zero as the fraction that it is in the machine. */

@@ -1,6 +1,5 @@
 package stafette.limits;
 
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -71,12 +70,16 @@ public final class Catalogue {
     return matches.stream().reduce(Match::narrowedBy).map(Match::instrument);
   }
 
-  /** Up to three names of instruments that are likest to a text. */
+  /** Up to three names of instruments that are likest to a text, or whose other names are. */
   public List<String> nearest(String name) {
-    List<String> all = new ArrayList<>(byName.keySet());
-    byName.values().forEach(instrument -> all.addAll(instrument.aliases()));
-    return Spelling.nearest(name, all).stream()
-        .flatMap(likest -> find(likest).stream())
+    List<String> likest = Spelling.nearest(name, byName.keySet());
+    if (!likest.isEmpty()) {
+      return likest;
+    }
+    List<String> aliases =
+        byName.values().stream().flatMap(instrument -> instrument.aliases().stream()).toList();
+    return Spelling.nearest(name, aliases).stream()
+        .flatMap(alias -> find(alias).stream())
         .map(Instrument::name)
         .distinct()
         .toList();

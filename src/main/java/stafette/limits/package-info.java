@@ -12,6 +12,8 @@
  *       stafette.limits.Demand}.
  *   <li>The lowest rate of a technique (sautillé) is held against the usual rate of the line as a
  *       whole.
+ *   <li>Names are matched without case, accents and chair numbers; a name of something that is not
+ *       in the tables is not guessed.
  * </ul>
  */
 @NullMarked

@@ -9,6 +9,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import stafette.time.Bars;
 import stafette.time.Position;
+import stafette.time.Span;
 import stafette.time.TempoMap;
 
 /**
@@ -53,10 +54,11 @@ public record Score(
   public Line line(Part part, Voice voice, List<Stroke> strokes, ToneChoice tone) {
     Map<Position, Stroke> byOnset =
         strokes.stream().collect(Collectors.toMap(Stroke::onset, Function.identity()));
+    Span span = new Span(strokes.get(0).onset(), strokes.get(strokes.size() - 1).span().end());
     Map<Position, Integer> points = new HashMap<>();
     for (Part other : parts) {
       if (!other.id().equals(part.id())) {
-        attacksBeside(other, byOnset)
+        attacksBeside(other, byOnset, span)
             .forEach((onset, cover) -> points.merge(onset, cover, Integer::sum));
       }
     }
@@ -77,10 +79,11 @@ public record Score(
   }
 
   /** The points of cover that one part gives at each of the line's onsets at which it attacks. */
-  private static Map<Position, Integer> attacksBeside(Part part, Map<Position, Stroke> line) {
+  private static Map<Position, Integer> attacksBeside(
+      Part part, Map<Position, Stroke> line, Span span) {
     Map<Position, Integer> points = new HashMap<>();
     for (Voice voice : part.voices()) {
-      for (Stroke attack : voice.strokes()) {
+      for (Stroke attack : voice.within(span)) {
         Stroke beside = line.get(attack.onset());
         if (beside != null && !attack.tones().stream().allMatch(beside::sounds)) {
           points.merge(attack.onset(), attack.accented() ? ACCENTED_COVER : COVER, Math::max);

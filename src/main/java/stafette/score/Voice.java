@@ -1,6 +1,8 @@
 package stafette.score;
 
 import java.util.List;
+import stafette.time.Position;
+import stafette.time.Span;
 
 /**
  * What is written in one voice of one staff.
@@ -12,5 +14,24 @@ import java.util.List;
 public record Voice(int staff, String name, List<Stroke> strokes) {
   public Voice {
     strokes = List.copyOf(strokes);
+  }
+
+  /** The strokes whose onsets lie in a span. */
+  public List<Stroke> within(Span span) {
+    return strokes.subList(firstFrom(span.start()), firstFrom(span.end()));
+  }
+
+  private int firstFrom(Position position) {
+    int low = 0;
+    int high = strokes.size();
+    while (low < high) {
+      int middle = (low + high) >>> 1;
+      if (strokes.get(middle).onset().isBefore(position)) {
+        low = middle + 1;
+      } else {
+        high = middle;
+      }
+    }
+    return low;
   }
 }

@@ -61,20 +61,28 @@ final class InstrumentRows {
   /** The same instrument with its techniques, and what multiplies its use of air. */
   static Instrument complete(
       Instrument bare, List<Technique> techniques, Map<Condition, Double> useOfAir) {
-    return new Instrument(
-        bare.name(),
-        bare.aliases(),
-        bare.family(),
-        bare.range(),
-        bare.comfortable(),
-        bare.transposition(),
-        bare.clef(),
-        bare.levelDecibel(),
+    Optional<Breath> breath =
         bare.breath()
-            .map(b -> new Breath(b.capacitySeconds(), b.catchSeconds(), b.fullSeconds(), useOfAir)),
-        bare.midiProgram(),
+            .map(b -> new Breath(b.capacitySeconds(), b.catchSeconds(), b.fullSeconds(), useOfAir));
+    return with(bare, bare.levelDecibel(), breath, techniques);
+  }
+
+  /** The same instrument in the hands of somebody with other figures. */
+  static Instrument with(
+      Instrument base, double levelDecibel, Optional<Breath> breath, List<Technique> techniques) {
+    return new Instrument(
+        base.name(),
+        base.aliases(),
+        base.family(),
+        base.range(),
+        base.comfortable(),
+        base.transposition(),
+        base.clef(),
+        levelDecibel,
+        breath,
+        base.midiProgram(),
         techniques,
-        bare.source());
+        base.source());
   }
 
   private static List<String> aliases(Row row) {

@@ -45,9 +45,9 @@ public record TempoMark(BeatUnit unit, Rational perMinute) {
     return unit.name() + " = " + decimal(RoundingMode.HALF_UP, 2);
   }
 
-  /** The same, to whole beats rounded the way that is asked for. */
-  public String toString(RoundingMode rounding) {
-    return unit.name() + " = " + decimal(rounding, 0);
+  /** The same with so many decimals, rounded the way that is asked for. */
+  public String toString(RoundingMode rounding, int decimals) {
+    return unit.name() + " = " + decimal(rounding, decimals);
   }
 
   private String decimal(RoundingMode rounding, int decimals) {

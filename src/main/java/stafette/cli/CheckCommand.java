@@ -1,0 +1,93 @@
+package stafette.cli;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import stafette.work.Allowance;
+import stafette.work.CheckScore;
+import stafette.work.Refusal;
+import stafette.work.Reports;
+
+@Command(
+    name = "check",
+    description = "Checks the fast passages of a score, or one line, against the limits.",
+    mixinStandardHelpOptions = true)
+final class CheckCommand implements Callable<Integer> {
+  private final Output output;
+
+  @Parameters(paramLabel = "SCORE", description = "A MusicXML file, plain or compressed.")
+  private Path score = Path.of("");
+
+  @Mixin private ScoreOptions line = new ScoreOptions();
+
+  @Option(
+      names = "--as",
+      paramLabel = "INSTRUMENTS",
+      description = "Against which instruments: \"flute, harp, violin\".")
+  private @Nullable String instruments;
+
+  @Option(
+      names = "--allow",
+      paramLabel = "TECHNIQUE",
+      description = "A technique that not everybody has, such as \"double tonguing\".")
+  private List<String> allow = new ArrayList<>();
+
+  @Option(names = "--json", description = "Prints JSON.")
+  private boolean json;
+
+  CheckCommand(Output output) {
+    this.output = output;
+  }
+
+  @Override
+  public Integer call() throws Refusal {
+    CheckScore.Checked checked = checked();
+    if (json) {
+      output.out().println(Reports.json(checked));
+    } else {
+      output.out().print(CheckText.all(checked));
+      if (!checked.reports().isEmpty()) {
+        output.out().println(Figures.CAUTION);
+      }
+    }
+    return checked.hasFindings() ? Commands.FINDINGS : Commands.FINE;
+  }
+
+  private CheckScore.Checked checked() throws Refusal {
+    if (line.namesALine()) {
+      return CheckScore.line(
+          line.request(score, false),
+          asked(),
+          line.assurance(),
+          Allowance.parse(allow),
+          line.limits());
+    }
+    if (instruments != null || line.narrowsWithoutPart()) {
+      throw Refusal.wrongUse(
+          "which part? --as, --bars, --staff, --voice and --tone go with --part");
+    }
+    return CheckScore.passages(
+        score,
+        line.tremolo(),
+        line.tempoWish(),
+        line.assurance(),
+        Allowance.parse(allow),
+        line.limits());
+  }
+
+  private List<String> asked() {
+    return instruments == null
+        ? List.of()
+        : Arrays.stream(instruments.split(",", -1))
+            .map(String::trim)
+            .filter(name -> !name.isEmpty())
+            .toList();
+  }
+}

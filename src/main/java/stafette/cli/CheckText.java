@@ -1,0 +1,76 @@
+package stafette.cli;
+
+import java.math.RoundingMode;
+import java.util.List;
+import stafette.check.Judged;
+import stafette.check.Thinning;
+import stafette.limits.Demand;
+import stafette.score.Line;
+import stafette.work.CheckScore;
+
+/** What a check found, in words. */
+final class CheckText {
+  private CheckText() {}
+
+  static String all(CheckScore.Checked checked) {
+    StringBuilder out = new StringBuilder();
+    if (!checked.score().score().tempoStated()) {
+      out.append("The score states no tempo; quarter = 120 is assumed (--tempo sets another).\n");
+    }
+    if (checked.reports().isEmpty()) {
+      out.append(checked.score().file()).append(": no fast passages\n");
+    }
+    for (CheckScore.Report report : checked.reports()) {
+      out.append(one(report.line(), report.answers())).append('\n');
+    }
+    return out.toString();
+  }
+
+  /** One line with a table of techniques. */
+  static String one(Line line, List<CheckScore.Answer> answers) {
+    StringBuilder out =
+        new StringBuilder(PlanText.line(line, Demand.usualRatePerSecond(line))).append('\n');
+    if (answers.isEmpty()) {
+      return out.append("  the part's instrument is unknown; check it with --as INSTRUMENT\n")
+          .toString();
+    }
+    TextTable table =
+        new TextTable()
+            .row(
+                "instrument",
+                "technique",
+                "limit",
+                "takes",
+                "lasts",
+                "verdict",
+                "up to",
+                "otherwise");
+    for (CheckScore.Answer answer : answers) {
+      for (Judged row : answer.rows()) {
+        table.row(
+            answer.instrument().name(),
+            row.technique().name(),
+            Figures.oneDecimal(row.capability().peakPerSecond()),
+            Figures.percent(row.strain()),
+            lasts(row),
+            row.ease().text(),
+            row.fastestTempo().map(mark -> mark.toString(RoundingMode.FLOOR, 0)).orElse("no tempo"),
+            otherwise(row));
+      }
+      if (answer.rows().isEmpty()) {
+        table.row(answer.instrument().name(), "none applies", "-", "-", "-", "beyond", "-", "");
+      }
+    }
+    return out.append(table.text(2)).toString();
+  }
+
+  private static String lasts(Judged row) {
+    return row.lastsSeconds().isPresent()
+        ? Figures.oneDecimal(row.lastsSeconds().getAsDouble()) + " s"
+        : "goes on";
+  }
+
+  private static String otherwise(Judged row) {
+    return row.thinning() == Thinning.ALL ? "" : row.thinning().text();
+  }
+}

@@ -1,0 +1,111 @@
+package stafette.cli;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalInt;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Option;
+import stafette.plan.Favour;
+import stafette.plan.OverlapRule;
+import stafette.plan.Rules;
+import stafette.work.Allowance;
+import stafette.work.PlayerWish;
+import stafette.work.Refusal;
+import stafette.work.SplitLine;
+
+/** Options that say among whom a line is split, and by which rules. */
+final class PlanOptions {
+  private static final Pattern OVERLAP =
+      Pattern.compile("([0-9]{1,3})(?:\\.\\.([0-9]{1,3}|beat))?");
+
+  @Option(
+      names = "--players",
+      paramLabel = "NAMES",
+      description = "Who may play: \"Flute 1, Clarinet 1, Anna = bassoon\".")
+  private @Nullable String players;
+
+  @Option(
+      names = "--allow",
+      paramLabel = "TECHNIQUE",
+      description =
+          "A technique that not everybody has: \"double tonguing\", or \"Clarinet 1: double tonguing\".")
+  private List<String> allow = new ArrayList<>();
+
+  @Option(
+      names = "--overlap",
+      paramLabel = "MIN..MAX",
+      description = "How many notes two players share: 1..3, or 1..beat (default).")
+  private String overlap = "1..beat";
+
+  @Option(
+      names = "--ready",
+      paramLabel = "SECONDS",
+      description = "Rest before an entry (default: 0.5).")
+  private double ready = Rules.DEFAULT_READY_SECONDS;
+
+  @Option(
+      names = "--favour",
+      paramLabel = "WHAT",
+      description = "balance (default), handoffs (few), strain (little), blend, players (few).")
+  private String favour = "balance";
+
+  @Option(
+      names = "--time",
+      paramLabel = "SECONDS",
+      description = "How long the search may take (default: 20).")
+  private double time = 20;
+
+  SplitLine.Request request(Path file, ScoreOptions score, boolean cues) throws Refusal {
+    if (players == null) {
+      throw Refusal.wrongUse(
+          "who shall play? Write for example --players \"Flute 1, Flute 2, Clarinet 1\"");
+    }
+    return new SplitLine.Request(
+        score.request(file, cues),
+        PlayerWish.parse(players),
+        Allowance.parse(allow),
+        score.assurance(),
+        overlapRule(),
+        within("--ready", ready, 0, 3600),
+        favoured(),
+        within("--time", time, 0.001, 86_400));
+  }
+
+  private OverlapRule overlapRule() throws Refusal {
+    Matcher form = OVERLAP.matcher(overlap.replace(" ", ""));
+    if (form.matches()) {
+      int min = Integer.parseInt(form.group(1));
+      String most = form.group(2) == null ? form.group(1) : form.group(2);
+      OptionalInt max =
+          most.equals("beat") ? OptionalInt.empty() : OptionalInt.of(Integer.parseInt(most));
+      if (min >= 1 && max.orElse(min) >= min) {
+        return new OverlapRule(min, max);
+      }
+    }
+    throw Refusal.wrongUse(
+        "--overlap \""
+            + overlap
+            + "\": write MIN..MAX, such as 1..3 or 1..beat; two players share at least one note");
+  }
+
+  private Favour favoured() throws Refusal {
+    try {
+      return Favour.valueOf(favour.toUpperCase(Locale.ROOT));
+    } catch (IllegalArgumentException e) {
+      throw Refusal.wrongUse(
+          "--favour is balance, handoffs, strain, blend or players, not \"" + favour + "\"");
+    }
+  }
+
+  private static double within(String option, double value, double least, double most)
+      throws Refusal {
+    if (!(value >= least && value <= most)) {
+      throw Refusal.wrongUse(option + " lies between " + least + " and " + most + " seconds");
+    }
+    return value;
+  }
+}

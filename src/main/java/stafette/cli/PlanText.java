@@ -1,0 +1,117 @@
+package stafette.cli;
+
+import java.util.List;
+import java.util.Locale;
+import stafette.check.Cost;
+import stafette.check.HandoffCost;
+import stafette.check.SegmentReport;
+import stafette.check.TempoWindow;
+import stafette.plan.Handoff;
+import stafette.plan.Plan;
+import stafette.score.Line;
+import stafette.time.BarBeat;
+import stafette.work.JudgedPlan;
+
+/** A plan in words. */
+final class PlanText {
+  private PlanText() {}
+
+  /** The line's own row: where it is, how long, how fast. */
+  static String line(Line line, double usualRatePerSecond) {
+    return Figures.where(line)
+        + ": "
+        + line.count()
+        + " notes in "
+        + Figures.oneDecimal(Figures.seconds(line))
+        + " s at "
+        + line.tempo().at(line.stroke(0).onset())
+        + ", "
+        + Figures.rate(usualRatePerSecond);
+  }
+
+  /** Who plays what, and where they meet. */
+  static String segments(JudgedPlan judged) {
+    Plan plan = judged.plan();
+    TextTable table =
+        new TextTable()
+            .row(
+                "player",
+                "technique",
+                "from",
+                "to",
+                "notes",
+                "rate",
+                "tired",
+                "breath",
+                "hands over to");
+    List<SegmentReport> reports = judged.verdict().segments();
+    for (int i = 0; i < reports.size(); i++) {
+      SegmentReport report = reports.get(i);
+      table.row(
+          plan.player(report.segment()).name(),
+          plan.skill(report.segment()).technique().name(),
+          at(plan.line(), report.segment().first()),
+          at(plan.line(), report.segment().last()),
+          Integer.toString(report.segment().strokes()),
+          Figures.percent(report.use()),
+          Figures.percent(report.tiredness()),
+          plan.player(report.segment()).instrument().isWind()
+              ? Figures.percent(report.breath())
+              : "-",
+          i + 1 < reports.size() ? handoff(plan, plan.handoffs().get(i)) : "");
+    }
+    return table.text(2);
+  }
+
+  private static String handoff(Plan plan, Handoff handoff) {
+    String to = plan.player(handoff.enters()).name();
+    int shared = handoff.shared();
+    return shared <= 0
+        ? to + ", after the rest"
+        : to + ", sharing " + shared + (shared == 1 ? " note" : " notes");
+  }
+
+  private static String at(Line line, int stroke) {
+    BarBeat place = line.bars().nameOf(line.stroke(stroke).onset());
+    return place.bar() + "." + place.beatText();
+  }
+
+  /** What the plan as a whole amounts to. */
+  static String summary(JudgedPlan judged) {
+    StringBuilder out = new StringBuilder();
+    judged.window().map(PlanText::window).ifPresent(out::append);
+    out.append(
+        String.format(
+            Locale.ROOT,
+            "Odds       about %.0f in 100 such groups of professionals would all manage%n",
+            Math.floor(judged.verdict().odds() * 100)));
+    return out.toString();
+  }
+
+  private static String window(TempoWindow window) {
+    return "Tempo      holds from "
+        + window.slowestText()
+        + " ("
+        + window.slowestLimit()
+        + ")\n"
+        + "           to "
+        + window.fastestText()
+        + " ("
+        + window.fastestLimit()
+        + ")\n";
+  }
+
+  /** What the plan costs, part by part. */
+  static String cost(JudgedPlan judged) {
+    Cost cost = judged.verdict().cost();
+    int handoffs = cost.handoffs().stream().mapToInt(HandoffCost::total).sum();
+    return cost.total()
+        + " points (players "
+        + cost.players()
+        + ", handoffs "
+        + handoffs
+        + ", strain and register "
+        + (cost.total() - cost.players() - handoffs)
+        + ")";
+  }
+}

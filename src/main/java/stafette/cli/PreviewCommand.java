@@ -1,0 +1,52 @@
+package stafette.cli;
+
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Parameters;
+import stafette.work.OpenPlan;
+import stafette.work.Refusal;
+import stafette.work.SplitLine;
+
+@Command(
+    name = "preview",
+    description = "Shows a plan as a timeline: one kept in a file, or the best one for a line.",
+    mixinStandardHelpOptions = true)
+final class PreviewCommand implements Callable<Integer> {
+  private final Output output;
+
+  @Parameters(paramLabel = "SCORE_OR_PLAN", description = "A plan file, or a MusicXML file.")
+  private Path file = Path.of("");
+
+  @Mixin private ScoreOptions line = new ScoreOptions();
+  @Mixin private PlanOptions options = new PlanOptions();
+
+  PreviewCommand(Output output) {
+    this.output = output;
+  }
+
+  @Override
+  public Integer call() throws Refusal {
+    return OpenPlan.isPlan(file) ? ofPlan() : ofScore();
+  }
+
+  private int ofScore() throws Refusal {
+    SplitLine.Outcome outcome = SplitLine.split(options.request(file, line, false), line.limits());
+    output.out().print(SplitText.preview(outcome, output.ink()));
+    return outcome.plan().isPresent() ? Commands.FINE : Commands.FINDINGS;
+  }
+
+  private int ofPlan() throws Refusal {
+    OpenPlan.Opened opened = OpenPlan.open(file, line.limits());
+    if (opened.scoreChanged()) {
+      output
+          .err()
+          .println(
+              opened.score().file()
+                  + ": has changed since the plan was made; it is judged as it stands now");
+    }
+    output.out().print(SplitText.kept(opened.judged(), output.ink()));
+    return opened.judged().verdict().holds() ? Commands.FINE : Commands.FINDINGS;
+  }
+}

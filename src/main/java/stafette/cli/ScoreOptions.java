@@ -1,0 +1,125 @@
+package stafette.cli;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Option;
+import stafette.limits.Assurance;
+import stafette.score.BarChoice;
+import stafette.score.LineChoice;
+import stafette.score.ToneChoice;
+import stafette.score.Tremolo;
+import stafette.work.LimitsInForce;
+import stafette.work.LineRequest;
+import stafette.work.Refusal;
+import stafette.work.TempoWish;
+
+/** Options that say which line is meant, how it is read, and by which limits. */
+final class ScoreOptions {
+  @Option(names = "--part", paramLabel = "P", description = "The line's part: its id or name.")
+  private @Nullable String part;
+
+  @Option(names = "--staff", paramLabel = "N", description = "The line's staff, from 1.")
+  private @Nullable Integer staff;
+
+  @Option(names = "--voice", paramLabel = "N", description = "The line's voice.")
+  private @Nullable String voice;
+
+  @Option(
+      names = "--bars",
+      paramLabel = "A-B",
+      description = "Bars as printed (12-20), or counted from 1 (#12-#20).")
+  private @Nullable String bars;
+
+  @Option(
+      names = "--tone",
+      paramLabel = "TONE",
+      description = "Of chords: top, bottom, a number from the top, or all.")
+  private @Nullable String tone;
+
+  @Option(
+      names = "--tempo",
+      paramLabel = "TEMPO",
+      description = "Another tempo at the line's start: 92, or \"dotted quarter = 92\".")
+  private @Nullable String tempo;
+
+  @Option(
+      names = "--tremolo",
+      paramLabel = "HOW",
+      description = "Read every tremolo as measured or as unmeasured.")
+  private @Nullable String tremolo;
+
+  @Option(
+      names = "--assurance",
+      paramLabel = "PERCENT",
+      description = "The share of players who should manage (default: 84).")
+  private double assurance = Assurance.DEFAULT.percent();
+
+  @Option(
+      names = "--limits",
+      paramLabel = "DIR",
+      description = "A folder with tables of your own, laid over the built-in ones.")
+  private @Nullable Path limits;
+
+  boolean namesALine() {
+    return part != null;
+  }
+
+  boolean narrowsWithoutPart() {
+    return part == null && (staff != null || voice != null || bars != null || tone != null);
+  }
+
+  LineRequest request(Path file, boolean cues) throws Refusal {
+    if (part == null) {
+      throw Refusal.wrongUse("which line? Name its part with --part, and its bars with --bars");
+    }
+    LineChoice choice =
+        new LineChoice(
+            part,
+            Optional.ofNullable(bars).map(BarChoice::new),
+            staff == null ? OptionalInt.empty() : OptionalInt.of(staff),
+            Optional.ofNullable(voice),
+            toneChoice());
+    return new LineRequest(file, choice, tempoWish(), tremolo(), cues);
+  }
+
+  Optional<TempoWish> tempoWish() throws Refusal {
+    return tempo == null ? Optional.empty() : Optional.of(TempoWish.parse(tempo));
+  }
+
+  Tremolo tremolo() throws Refusal {
+    if (tremolo == null) {
+      return Tremolo.AS_WRITTEN;
+    }
+    return switch (tremolo) {
+      case "measured" -> Tremolo.MEASURED;
+      case "unmeasured" -> Tremolo.UNMEASURED;
+      default ->
+          throw Refusal.wrongUse("--tremolo is measured or unmeasured, not \"" + tremolo + "\"");
+    };
+  }
+
+  Assurance assurance() throws Refusal {
+    if (!(assurance > 0 && assurance < 100)) {
+      throw Refusal.wrongUse("--assurance lies between 0 and 100 per cent, such as 84");
+    }
+    return new Assurance(assurance);
+  }
+
+  LimitsInForce limits() throws Refusal {
+    return LimitsInForce.load(Optional.ofNullable(limits));
+  }
+
+  private Optional<ToneChoice> toneChoice() throws Refusal {
+    if (tone == null) {
+      return Optional.empty();
+    }
+    Optional<ToneChoice> choice = ToneChoice.parse(tone);
+    if (choice.isEmpty()) {
+      throw Refusal.wrongUse(
+          "--tone is top, bottom, all, or a number counted from the top, not \"" + tone + "\"");
+    }
+    return choice;
+  }
+}

@@ -1,0 +1,103 @@
+package stafette.cli;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import stafette.plan.Plan;
+import stafette.plan.SourceTreatment;
+import stafette.work.LimitsInForce;
+import stafette.work.Refusal;
+import stafette.work.Reports;
+import stafette.work.SplitLine;
+import stafette.work.WriteScore;
+
+@Command(
+    name = "split",
+    description = "Splits a line among players and writes the plan into a copy of the score.",
+    mixinStandardHelpOptions = true)
+final class SplitCommand implements Callable<Integer> {
+  private final Output output;
+
+  @Parameters(paramLabel = "SCORE", description = "A MusicXML file, plain or compressed.")
+  private Path score = Path.of("");
+
+  @Mixin private ScoreOptions line = new ScoreOptions();
+  @Mixin private PlanOptions options = new PlanOptions();
+
+  @Option(
+      names = {"-o", "--out"},
+      paramLabel = "OUT",
+      description = "The score to write.")
+  private @Nullable Path out;
+
+  @Option(names = "--in-place", description = "Writes into the score itself.")
+  private boolean inPlace;
+
+  @Option(names = "--force", description = "Replaces OUT if it is there already.")
+  private boolean force;
+
+  @Option(
+      names = "--source",
+      paramLabel = "WHAT",
+      description = "What becomes of the line split: keep (default), cue or remove.")
+  private String source = "keep";
+
+  @Option(
+      names = "--plan",
+      paramLabel = "FILE",
+      description = "Saves the plan, to be opened again.")
+  private @Nullable Path planFile;
+
+  @Option(names = "--json", description = "Prints JSON.")
+  private boolean json;
+
+  SplitCommand(Output output) {
+    this.output = output;
+  }
+
+  @Override
+  public Integer call() throws Refusal {
+    SourceTreatment treatment = treatment();
+    Optional<WriteScore.Target> target = WriteScore.target(score, out, inPlace, force);
+    LimitsInForce limits = line.limits();
+    SplitLine.Request request = options.request(score, line, treatment == SourceTreatment.CUE);
+    SplitLine.Outcome outcome = SplitLine.split(request, limits);
+    if (json) {
+      output.out().println(Reports.json(outcome));
+    } else {
+      output.out().print(SplitText.of(outcome, SplitLine.answers(outcome, request), output.ink()));
+    }
+    if (planFile != null) {
+      Reports.savePlan(outcome, planFile, force);
+      talk("Plan kept  " + planFile + "\n");
+    }
+    if (outcome.plan().isEmpty()) {
+      return Commands.FINDINGS;
+    }
+    if (target.isPresent()) {
+      Plan plan = outcome.plan().get().plan();
+      talk(
+          SplitText.saved(WriteScore.save(outcome.score(), plan, treatment, limits, target.get())));
+    }
+    return Commands.FINE;
+  }
+
+  /** Beside JSON, talk goes to the error stream, so that standard output stays data. */
+  private void talk(String text) {
+    (json ? output.err() : output.out()).print(text);
+  }
+
+  private SourceTreatment treatment() throws Refusal {
+    return switch (source) {
+      case "keep" -> SourceTreatment.KEEP;
+      case "cue" -> SourceTreatment.CUE;
+      case "remove" -> SourceTreatment.REMOVE;
+      default -> throw Refusal.wrongUse("--source is keep, cue or remove, not \"" + source + "\"");
+    };
+  }
+}

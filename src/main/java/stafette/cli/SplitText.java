@@ -1,0 +1,124 @@
+package stafette.cli;
+
+import java.util.List;
+import java.util.Locale;
+import stafette.check.Finding;
+import stafette.limits.Demand;
+import stafette.plan.Plan;
+import stafette.split.Reason;
+import stafette.work.CheckScore;
+import stafette.work.JudgedPlan;
+import stafette.work.SplitLine;
+import stafette.work.WriteScore;
+
+/** What came of a split, in words. */
+final class SplitText {
+  private static final int WIDTH = 100;
+
+  private SplitText() {}
+
+  /**
+   * The check of the line against the players' instruments, then the plan, or why there is none.
+   */
+  static String of(
+      SplitLine.Outcome outcome, List<CheckScore.Answer> answers, TimelineText.Ink ink) {
+    return assumedTempo(outcome)
+        + CheckText.one(outcome.brief().line(), answers)
+        + "\n"
+        + result(outcome, ink);
+  }
+
+  /** The line and its plan, or why there is none. */
+  static String preview(SplitLine.Outcome outcome, TimelineText.Ink ink) {
+    return assumedTempo(outcome)
+        + PlanText.line(outcome.brief().line(), Demand.usualRatePerSecond(outcome.brief().line()))
+        + "\n\n"
+        + result(outcome, ink);
+  }
+
+  /** A plan that was kept in a file, with whatever the judge has against it now. */
+  static String kept(JudgedPlan judged, TimelineText.Ink ink) {
+    Plan plan = judged.plan();
+    StringBuilder out =
+        new StringBuilder(PlanText.line(plan.line(), Demand.usualRatePerSecond(plan.line())))
+            .append("\n\n");
+    for (Finding finding : judged.verdict().findings()) {
+      out.append(finding.message()).append('\n');
+    }
+    return out.append(plan("Plan       " + PlanText.cost(judged), judged, ink)).toString();
+  }
+
+  static String saved(WriteScore.Saved saved) {
+    if (saved.changes().isEmpty()) {
+      return "Written    " + saved.file() + ": the score had all of it already; nothing changed\n";
+    }
+    StringBuilder out = new StringBuilder("Written    " + saved.file() + "\n");
+    saved.changes().forEach(change -> out.append("           ").append(change).append('\n'));
+    return out.toString();
+  }
+
+  private static String assumedTempo(SplitLine.Outcome outcome) {
+    return outcome.score().score().tempoStated()
+        ? ""
+        : "The score states no tempo; quarter = 120 is assumed (--tempo sets another).\n";
+  }
+
+  private static String result(SplitLine.Outcome outcome, TimelineText.Ink ink) {
+    return outcome
+        .plan()
+        .map(plan -> plan(headline(outcome, plan), plan, ink))
+        .orElseGet(() -> withoutPlan(outcome));
+  }
+
+  private static String plan(String headline, JudgedPlan plan, TimelineText.Ink ink) {
+    return headline
+        + "\n\n"
+        + PlanText.segments(plan)
+        + "\n"
+        + new TimelineText(plan.plan(), plan.verdict(), WIDTH, ink).text()
+        + "\n"
+        + PlanText.summary(plan)
+        + "\n"
+        + Figures.CAUTION
+        + "\n";
+  }
+
+  private static String headline(SplitLine.Outcome outcome, JudgedPlan plan) {
+    String how =
+        outcome
+            .result()
+            .match(
+                best -> "optimal under its weights",
+                none -> "none",
+                stopped ->
+                    "the best found in time; no plan costs less than "
+                        + stopped.bound()
+                        + " points");
+    int handoffs = plan.plan().handoffs().size();
+    return String.format(
+        Locale.ROOT,
+        "Plan       %s: %s; %d handoff%s; found in %.2f s",
+        how,
+        PlanText.cost(plan),
+        handoffs,
+        handoffs == 1 ? "" : "s",
+        outcome.searchSeconds());
+  }
+
+  private static String withoutPlan(SplitLine.Outcome outcome) {
+    return outcome
+        .result()
+        .match(
+            best -> "",
+            none ->
+                "No plan exists for these players under these rules:\n" + reasons(none.reasons()),
+            stopped ->
+                "No plan was found in time, and it is not proven that none exists; allow more with --time\n");
+  }
+
+  private static String reasons(List<Reason> reasons) {
+    StringBuilder out = new StringBuilder();
+    reasons.forEach(reason -> out.append("  ").append(reason.text()).append('\n'));
+    return out.toString();
+  }
+}

@@ -1,0 +1,260 @@
+package stafette.musicxml;
+
+import java.math.BigDecimal;
+import java.math.BigInteger;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.audiveris.proxymusic.Attributes;
+import org.audiveris.proxymusic.Clef;
+import org.audiveris.proxymusic.ClefSign;
+import org.audiveris.proxymusic.Key;
+import org.audiveris.proxymusic.MidiInstrument;
+import org.audiveris.proxymusic.PartName;
+import org.audiveris.proxymusic.ScoreInstrument;
+import org.audiveris.proxymusic.ScorePart;
+import org.audiveris.proxymusic.Time;
+import org.audiveris.proxymusic.Transpose;
+import stafette.limits.Instrument;
+import stafette.musicxml.Origin.ElementText;
+import stafette.musicxml.Origin.MeasureText;
+import stafette.musicxml.Origin.PartText;
+import stafette.score.Line;
+import stafette.score.Transposition;
+import stafette.time.Bar;
+
+/**
+ * A part that the score doesn't have yet, with bars like those of the part that the line was taken
+ * from.
+ */
+final class NewPart {
+  private static final Pattern TIME = Pattern.compile("<time[\\s>].*?</time>", Pattern.DOTALL);
+  private static final Pattern KEPT_ATTRIBUTES =
+      Pattern.compile("\\s(?:number|implicit|non-controlling)\\s*=\\s*(?:\"[^\"]*\"|'[^']*')");
+  private static final int PERCUSSION_CHANNEL = 10;
+
+  private final Origin origin;
+  private final PartText model;
+  private final Line line;
+  private final Assigned assigned;
+  private final Instrument instrument;
+  private final Fragments fragments;
+  private final TextStyle style;
+  private final String id;
+
+  /**
+   * A part for a player.
+   *
+   * @param model the part whose bars, keys and metres it follows
+   * @param id new in the score
+   */
+  NewPart(
+      Origin origin, PartText model, Line line, Assigned assigned, Fragments fragments, String id) {
+    this.origin = origin;
+    this.model = model;
+    this.line = line;
+    this.assigned = assigned;
+    this.instrument = assigned.player().instrument();
+    this.fragments = fragments;
+    this.style = TextStyle.of(origin);
+    this.id = id;
+  }
+
+  /** Its entry in the part list, without indentation before the first line. */
+  String scorePart(String lineBreak, int channel) {
+    ScorePart part = new ScorePart();
+    part.setId(id);
+    PartName name = new PartName();
+    name.setValue(assigned.player().name());
+    part.setPartName(name);
+    ScoreInstrument sounding = new ScoreInstrument();
+    sounding.setId(id + "-I1");
+    sounding.setInstrumentName(instrument.name());
+    if (!origin.version().startsWith("1") && !origin.version().startsWith("2")) {
+      sound().ifPresent(sounding::setInstrumentSound);
+    }
+    part.getScoreInstrument().add(sounding);
+    MidiInstrument midi = new MidiInstrument();
+    midi.setId(sounding);
+    midi.setMidiChannel(instrument.range().isPresent() ? channel : PERCUSSION_CHANNEL);
+    midi.setMidiProgram(instrument.midiProgram());
+    part.getMidiDeviceAndMidiInstrument().add(midi);
+    return style.set(fragments.text("score-part", ScorePart.class, part), lineBreak);
+  }
+
+  /** The part itself, without indentation before the first line. */
+  String part(String lineBreak) {
+    StringBuilder text = new StringBuilder("<part id=\"" + id + "\">");
+    String inner = style.deeper(lineBreak);
+    int divisions = divisions();
+    Origin.Attributes before = model.measures().get(0).attributes();
+    for (Bar bar : line.bars()) {
+      MeasureText measure = model.measures().get(bar.index());
+      Origin.Attributes now = atStart(measure, bar);
+      text.append(inner).append(measure(bar, measure, before, now, divisions, inner));
+      before =
+          measure.elements().isEmpty()
+              ? now
+              : measure.elements().get(measure.elements().size() - 1).attributes();
+    }
+    return text.append(lineBreak).append("</part>").toString();
+  }
+
+  private Optional<String> sound() {
+    return instrument.aliases().stream()
+        .filter(alias -> alias.matches("[a-z]+(?:\\.[a-z0-9-]+)+"))
+        .findFirst();
+  }
+
+  private String measure(
+      Bar bar,
+      MeasureText measure,
+      Origin.Attributes before,
+      Origin.Attributes now,
+      int divisions,
+      String lineBreak) {
+    String inner = style.deeper(lineBreak);
+    StringBuilder text = new StringBuilder("<measure");
+    Matcher kept = KEPT_ATTRIBUTES.matcher(measure.startTag().in(origin.text()));
+    while (kept.find()) {
+      text.append(' ').append(kept.group().strip());
+    }
+    text.append('>');
+    barlines(measure, true).forEach(barline -> text.append(inner).append(barline));
+    attributes(bar, measure, before, now, divisions)
+        .ifPresent(attributes -> text.append(inner).append(style.set(attributes, inner)));
+    BarText content =
+        new BarText(
+            fragments, line, assigned, bar, bar.span(), maker(now), Optional.empty(), List.of());
+    content
+        .pieces(divisions)
+        .forEach(piece -> text.append(inner).append(style.set(piece.text(), inner)));
+    barlines(measure, false).forEach(barline -> text.append(inner).append(barline));
+    return text.append(lineBreak).append("</measure>").toString();
+  }
+
+  private List<String> barlines(MeasureText measure, boolean left) {
+    List<String> texts = new ArrayList<>();
+    for (ElementText element : measure.elements()) {
+      String text = element.span().in(origin.text());
+      if (element.name().equals("barline")
+          && left == text.matches("(?s)<barline[^>]*location\\s*=\\s*[\"']left[\"'].*")) {
+        texts.add(text);
+      }
+    }
+    return texts;
+  }
+
+  /** What is in force once the attributes at a bar's start have been read. */
+  private static Origin.Attributes atStart(MeasureText measure, Bar bar) {
+    Origin.Attributes now = measure.attributes();
+    for (ElementText element : measure.elements()) {
+      if (element.name().equals("attributes") && element.onset().equals(bar.span().start())) {
+        now = element.attributes();
+      }
+    }
+    return now;
+  }
+
+  private Optional<String> attributes(
+      Bar bar,
+      MeasureText measure,
+      Origin.Attributes before,
+      Origin.Attributes now,
+      int divisions) {
+    boolean first = bar.index() == 0;
+    Optional<Time> time = timeIn(measure);
+    boolean newKey = first || now.fifths() != before.fifths();
+    if (!first && !newKey && time.isEmpty()) {
+      return Optional.empty();
+    }
+    Attributes attributes = new Attributes();
+    if (first) {
+      attributes.setDivisions(BigDecimal.valueOf(divisions));
+    }
+    if (newKey && instrument.range().isPresent()) {
+      Key key = new Key();
+      key.setFifths(BigInteger.valueOf(writtenKey(now)));
+      attributes.getKey().add(key);
+    }
+    time.ifPresent(attributes.getTime()::add);
+    if (first) {
+      attributes.getClef().add(clef());
+      transpose().ifPresent(attributes.getTranspose()::add);
+    }
+    return Optional.of(fragments.text("attributes", Attributes.class, attributes));
+  }
+
+  private Optional<Time> timeIn(MeasureText measure) {
+    for (ElementText element : measure.elements()) {
+      Matcher time = TIME.matcher(element.span().in(origin.text()));
+      if (element.name().equals("attributes") && time.find()) {
+        return Optional.of(Fragments.read(time.group(), Time.class));
+      }
+    }
+    return Optional.empty();
+  }
+
+  private Clef clef() {
+    Clef clef = new Clef();
+    String sign = instrument.clef();
+    if (sign.equals("percussion")) {
+      clef.setSign(ClefSign.PERCUSSION);
+    } else {
+      clef.setSign(ClefSign.fromValue(sign.substring(0, 1).toUpperCase(Locale.ROOT)));
+      clef.setLine(BigInteger.valueOf(Integer.parseInt(sign.substring(1, 2))));
+    }
+    return clef;
+  }
+
+  private Optional<Transpose> transpose() {
+    Transposition interval = instrument.transposition();
+    if (interval.equals(Transposition.NONE)) {
+      return Optional.empty();
+    }
+    int octaves = interval.chromatic() / 12;
+    Transpose transpose = new Transpose();
+    transpose.setDiatonic(BigInteger.valueOf(interval.diatonic() - 7L * octaves));
+    transpose.setChromatic(BigDecimal.valueOf(interval.chromatic() - 12L * octaves));
+    if (octaves != 0) {
+      transpose.setOctaveChange(BigInteger.valueOf(octaves));
+    }
+    return Optional.of(transpose);
+  }
+
+  private int writtenKey(Origin.Attributes now) {
+    int sounding = Spelling.soundingKey(now.fifths(), now.transposition());
+    return Spelling.writtenKey(sounding, instrument.transposition());
+  }
+
+  private NoteMaker maker(Origin.Attributes now) {
+    int sounding = Spelling.soundingKey(now.fifths(), now.transposition());
+    int own = instrument.range().isPresent() ? writtenKey(now) : 0;
+    return new NoteMaker(
+        pitch -> Spelling.written(pitch, instrument.transposition(), sounding, own),
+        new Accidentals(own),
+        "1",
+        Optional.empty());
+  }
+
+  private int divisions() {
+    int divisions = 1;
+    for (Bar bar : line.bars()) {
+      divisions =
+          new BarText(
+                  fragments,
+                  line,
+                  assigned,
+                  bar,
+                  bar.span(),
+                  maker(model.measures().get(bar.index()).attributes()),
+                  Optional.empty(),
+                  List.of())
+              .divisions(divisions);
+    }
+    return divisions;
+  }
+}

@@ -1,0 +1,227 @@
+package stafette.musicxml;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import stafette.musicxml.Origin.ElementText;
+import stafette.musicxml.Origin.MeasureText;
+import stafette.musicxml.Origin.NoteText;
+import stafette.musicxml.Origin.PartText;
+import stafette.score.Line;
+import stafette.score.Pitch;
+import stafette.score.Step;
+import stafette.score.Stroke;
+import stafette.time.Bar;
+import stafette.time.Position;
+import stafette.time.Span;
+
+/**
+ * Writes what a player has of the line into a part that the score has already, in place of rests.
+ */
+final class PartWriter {
+  private static final Pattern WRITTEN_PITCH =
+      Pattern.compile(
+          "<step>\\s*([A-G])\\s*</step>\\s*(?:<alter>\\s*(-?\\d+)[^<]*</alter>\\s*)?<octave>\\s*(\\d)");
+
+  private final Origin origin;
+  private final PartText part;
+  private final Line line;
+  private final Assigned assigned;
+  private final Fragments fragments;
+  private final TextStyle style;
+
+  PartWriter(Origin origin, PartText part, Line line, Assigned assigned, Fragments fragments) {
+    this.origin = origin;
+    this.part = part;
+    this.line = line;
+    this.assigned = assigned;
+    this.fragments = fragments;
+    this.style = TextStyle.of(origin);
+  }
+
+  /** One replacement for each bar that changes. */
+  List<Replacement> replacements() {
+    List<Replacement> replacements = new ArrayList<>();
+    for (int index : assigned.bars()) {
+      inBar(line.bars().get(index), part.measures().get(index)).ifPresent(replacements::add);
+    }
+    return replacements;
+  }
+
+  private Optional<Replacement> inBar(Bar bar, MeasureText measure) {
+    List<BarItem.Sound> sounds = assigned.sounds(bar.index());
+    Span needed =
+        new Span(sounds.get(0).span().start(), sounds.get(sounds.size() - 1).span().end());
+    return VoiceRun.covering(measure, bar, needed, this::isOwn)
+        .map(run -> over(bar, measure, run))
+        .orElseThrow(
+            () ->
+                new IllegalStateException(
+                    assigned.player().name() + ", bar " + bar.number() + ": no voice rests there"));
+  }
+
+  /** Whether a note of the part is one of the strokes that the player has of the line. */
+  private boolean isOwn(ElementText element, NoteText note) {
+    for (int j = firstFrom(element.onset()); j >= 0 && j < line.count(); j++) {
+      Stroke stroke = line.stroke(j);
+      if (stroke.onset().isAfter(element.onset())) {
+        return false;
+      }
+      boolean during = stroke.span().contains(element.onset());
+      boolean sounding = stroke.tones().stream().anyMatch(tone -> tone.key() == note.key());
+      if (during && assigned.plays(j) && (sounding || note.grace())) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** The last stroke that begins no later than a position; -1 if all begin later. */
+  private int firstFrom(Position position) {
+    int low = -1;
+    int high = line.count() - 1;
+    while (low < high) {
+      int middle = (low + high + 1) >> 1;
+      if (line.stroke(middle).onset().isAfter(position)) {
+        high = middle - 1;
+      } else {
+        low = middle;
+      }
+    }
+    return low;
+  }
+
+  private Optional<Replacement> over(Bar bar, MeasureText measure, VoiceRun found) {
+    Origin.Attributes inForce = inForceBefore(measure, found.from());
+    Optional<Integer> staff = inForce.staves() > 1 ? Optional.of(found.staff()) : Optional.empty();
+    VoiceRun run = withOwnSigns(measure, found, staff, bar);
+    List<ElementText> kept = kept(measure, run, staff, bar);
+    BarText text =
+        new BarText(
+            fragments,
+            line,
+            assigned,
+            bar,
+            run.span(),
+            maker(measure, run, inForce, staff, bar),
+            staff,
+            kept.stream().map(ElementText::onset).toList());
+    int divisions = text.divisions(inForce.divisions());
+    String lineBreak = style.breakWithin(origin.text(), measure);
+    List<String> pieces = merged(text.pieces(divisions), kept, lineBreak);
+    if (divisions != inForce.divisions()) {
+      pieces.add(0, style.set(text.divisionsElement(divisions), lineBreak));
+      pieces.add(style.set(text.divisionsElement(inForce.divisions()), lineBreak));
+    }
+    return replacement(measure, run, pieces, lineBreak);
+  }
+
+  private Origin.Attributes inForceBefore(MeasureText measure, int index) {
+    return index == 0 ? measure.attributes() : measure.elements().get(index - 1).attributes();
+  }
+
+  private NoteMaker maker(
+      MeasureText measure,
+      VoiceRun run,
+      Origin.Attributes inForce,
+      Optional<Integer> staff,
+      Bar bar) {
+    int sounding = Spelling.soundingKey(inForce.fifths(), inForce.transposition());
+    Accidentals accidentals = new Accidentals(inForce.fifths());
+    for (ElementText element : measure.elements().subList(0, run.from())) {
+      Matcher pitch = WRITTEN_PITCH.matcher(element.span().in(origin.text()));
+      if (element.note().isPresent() && pitch.find() && bar.span().contains(element.onset())) {
+        int alter = pitch.group(2) == null ? 0 : Integer.parseInt(pitch.group(2));
+        accidentals.mustShow(
+            new Pitch(Step.valueOf(pitch.group(1)), alter, Integer.parseInt(pitch.group(3))));
+      }
+    }
+    return new NoteMaker(
+        pitch -> Spelling.written(pitch, inForce.transposition(), sounding, inForce.fifths()),
+        accidentals,
+        run.voice(),
+        staff);
+  }
+
+  /** The run with the signs before it that we would write ourselves. */
+  private VoiceRun withOwnSigns(
+      MeasureText measure, VoiceRun run, Optional<Integer> staff, Bar bar) {
+    int from = run.from();
+    while (from > 0 && isOwnSign(measure.elements().get(from - 1), staff, bar)) {
+      from--;
+    }
+    return new VoiceRun(run.voice(), run.staff(), from, run.to(), run.span());
+  }
+
+  private boolean isOwnSign(ElementText element, Optional<Integer> staff, Bar bar) {
+    if (!element.name().equals("direction")) {
+      return false;
+    }
+    String text = TextStyle.bare(element.span().in(origin.text()));
+    return assigned.signs(bar.index()).stream()
+        .anyMatch(
+            sign ->
+                sign.at().equals(element.onset())
+                    && TextStyle.bare(
+                            style.set(
+                                fragments.text(
+                                    "direction",
+                                    org.audiveris.proxymusic.Direction.class,
+                                    SignMaker.direction(sign, staff)),
+                                ""))
+                        .equals(text));
+  }
+
+  /** Elements of the run that stay: all but its notes, forwards and our own signs. */
+  private List<ElementText> kept(
+      MeasureText measure, VoiceRun run, Optional<Integer> staff, Bar bar) {
+    return measure.elements().subList(run.from(), run.to()).stream()
+        .filter(element -> element.note().isEmpty() && !element.name().equals("forward"))
+        .filter(element -> !isOwnSign(element, staff, bar))
+        .toList();
+  }
+
+  /** What we made is set like its neighbours; what was kept is already. */
+  private List<String> merged(
+      List<BarText.Piece> pieces, List<ElementText> kept, String lineBreak) {
+    List<String> result = new ArrayList<>();
+    int next = 0;
+    for (BarText.Piece piece : pieces) {
+      while (next < kept.size() && !kept.get(next).onset().isAfter(piece.at())) {
+        result.add(kept.get(next++).span().in(origin.text()));
+      }
+      result.add(style.set(piece.text(), lineBreak));
+    }
+    while (next < kept.size()) {
+      result.add(kept.get(next++).span().in(origin.text()));
+    }
+    return result;
+  }
+
+  private Optional<Replacement> replacement(
+      MeasureText measure, VoiceRun run, List<String> pieces, String lineBreak) {
+    String text = origin.text();
+    String written = String.join(lineBreak, pieces);
+    if (measure.empty()) {
+      String open = measure.startTag().in(text).replaceFirst("\\s*/>$", ">");
+      String close = style.breakLike(text, measure.whole().start()) + "</measure>";
+      return Optional.of(new Replacement(measure.whole(), open + lineBreak + written + close));
+    }
+    if (run.from() == run.to()) {
+      int at =
+          run.from() == 0
+              ? measure.startTag().end()
+              : measure.elements().get(run.from() - 1).span().end();
+      return Optional.of(new Replacement(new TextSpan(at, at), lineBreak + written));
+    }
+    TextSpan span =
+        new TextSpan(
+            measure.elements().get(run.from()).span().start(),
+            measure.elements().get(run.to() - 1).span().end());
+    return TextStyle.bare(written).equals(TextStyle.bare(span.in(text)))
+        ? Optional.empty()
+        : Optional.of(new Replacement(span, written));
+  }
+}

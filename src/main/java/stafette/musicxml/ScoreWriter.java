@@ -1,0 +1,191 @@
+package stafette.musicxml;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import stafette.musicxml.Origin.PartText;
+import stafette.plan.Plan;
+import stafette.plan.Player;
+import stafette.plan.Segment;
+import stafette.plan.SourceTreatment;
+import stafette.score.Line;
+
+/**
+ * Writes a plan into the text of its score: into the parts of players whom the score knows, in
+ * place of rests, and into new parts for all others. Everything else stays byte for byte; writing
+ * the same plan twice changes nothing more.
+ */
+public final class ScoreWriter {
+  private static final int CHANNELS = 16;
+  private static final int PERCUSSION_CHANNEL = 10;
+
+  private final Document document;
+  private final Origin origin;
+  private final Plan plan;
+  private final Line line;
+  private final Fragments fragments = new Fragments();
+  private final TextStyle style;
+  private final List<Replacement> replacements = new ArrayList<>();
+  private final List<String> changes = new ArrayList<>();
+  private final Map<Integer, StringBuilder> insertions = new LinkedHashMap<>();
+  private final Set<String> takenIds = new HashSet<>();
+
+  private ScoreWriter(Document document, Plan plan) {
+    this.document = document;
+    this.origin = document.origin();
+    this.plan = plan;
+    this.line = plan.line();
+    this.style = TextStyle.of(origin);
+  }
+
+  /**
+   * Writes a plan.
+   *
+   * @param treatment what becomes of the line in the part that it was taken from
+   * @param neighbour the id of the part after which a player's new part goes; the end of the score
+   *     if empty
+   */
+  public static Written write(
+      Document document,
+      Plan plan,
+      SourceTreatment treatment,
+      Function<Player, Optional<String>> neighbour) {
+    ScoreWriter writer = new ScoreWriter(document, plan);
+    writer.players(neighbour);
+    writer.source(treatment);
+    return writer.written();
+  }
+
+  private Written written() {
+    insertions.forEach(
+        (at, text) -> replacements.add(new Replacement(new TextSpan(at, at), text.toString())));
+    Splice splice = Splice.of(origin.text(), replacements);
+    byte[] bytes =
+        replacements.isEmpty()
+            ? document.container().bytes()
+            : Repack.bytes(document, splice.changed());
+    return new Written(bytes, splice.replacements(), changes);
+  }
+
+  private void players(Function<Player, Optional<String>> neighbour) {
+    List<Integer> playing =
+        plan.segments().stream().map(Segment::player).distinct().sorted().toList();
+    for (int player : playing) {
+      Assigned assigned = new Assigned(plan, player);
+      Optional<PartText> own = assigned.player().part().flatMap(this::partOf);
+      if (own.isEmpty()) {
+        add(assigned, neighbour.apply(assigned.player()).flatMap(this::partOf));
+      } else if (own.get().id().equals(line.source().part())) {
+        note(
+            assigned, new SourceSigns(origin, own.get(), line, assigned, fragments).replacements());
+      } else {
+        note(assigned, new PartWriter(origin, own.get(), line, assigned, fragments).replacements());
+      }
+    }
+  }
+
+  private void note(Assigned assigned, List<Replacement> made) {
+    replacements.addAll(made);
+    if (!made.isEmpty()) {
+      changes.add(assigned.player().name() + ": plays in " + barsOf(assigned));
+    }
+  }
+
+  private String barsOf(Assigned assigned) {
+    List<String> stretches = new ArrayList<>();
+    List<Integer> bars = assigned.bars();
+    int from = 0;
+    for (int i = 1; i <= bars.size(); i++) {
+      if (i == bars.size() || bars.get(i) > bars.get(i - 1) + 1) {
+        String first = line.bars().get(bars.get(from)).number();
+        String last = line.bars().get(bars.get(i - 1)).number();
+        stretches.add(first.equals(last) ? first : first + "-" + last);
+        from = i;
+      }
+    }
+    return (bars.size() == 1 ? "bar " : "bars ") + String.join(", ", stretches);
+  }
+
+  private Optional<PartText> partOf(String id) {
+    return origin.parts().stream().filter(part -> part.id().equals(id)).findFirst();
+  }
+
+  private void add(Assigned assigned, Optional<PartText> neighbour) {
+    PartText model = partOf(line.source().part()).orElseThrow();
+    NewPart part = new NewPart(origin, model, line, assigned, fragments, newId());
+    Optional<TextSpan> entry = neighbour.flatMap(PartText::scorePart).or(this::lastEntry);
+    int listed =
+        entry.map(TextSpan::end).orElseGet(() -> origin.partList().end() - "</part-list>".length());
+    String entryBreak =
+        entry
+            .map(span -> style.breakLike(origin.text(), span.start()))
+            .orElseGet(
+                () -> style.deeper(style.breakLike(origin.text(), origin.partList().start())));
+    PartText before = neighbour.orElse(origin.parts().get(origin.parts().size() - 1));
+    String partBreak = style.breakLike(origin.text(), before.whole().start());
+    insert(listed, entryBreak + part.scorePart(entryBreak, channel()));
+    insert(before.whole().end(), partBreak + part.part(partBreak));
+    String where =
+        neighbour
+            .flatMap(n -> document.score().part(n.id()))
+            .map(n -> "new part after " + n.name())
+            .orElse("new part at the end");
+    changes.add(assigned.player().name() + ": " + where + ", plays in " + barsOf(assigned));
+  }
+
+  /** The end of the last entry in the part list, brackets that close after it included. */
+  private Optional<TextSpan> lastEntry() {
+    return origin.parts().get(origin.parts().size() - 1).scorePart();
+  }
+
+  private void insert(int at, String text) {
+    insertions.computeIfAbsent(at, a -> new StringBuilder()).append(text);
+  }
+
+  private String newId() {
+    if (takenIds.isEmpty()) {
+      takenIds.addAll(origin.parts().stream().map(PartText::id).collect(Collectors.toSet()));
+    }
+    int number = origin.parts().size() + 1;
+    while (origin.text().contains("\"P" + number + "\"")
+        || origin.text().contains("'P" + number + "'")
+        || !takenIds.add("P" + number)) {
+      number++;
+    }
+    return "P" + number;
+  }
+
+  /** A channel for the next new part: round all of them but that of the percussion. */
+  private int channel() {
+    int number = (origin.parts().size() + insertions.size() / 2) % CHANNELS + 1;
+    return number == PERCUSSION_CHANNEL ? number + 1 : number;
+  }
+
+  private void source(SourceTreatment treatment) {
+    if (treatment == SourceTreatment.KEEP) {
+      return;
+    }
+    PartText part = partOf(line.source().part()).orElseThrow();
+    Optional<Assigned> own =
+        plan.segments().stream()
+            .map(Segment::player)
+            .filter(p -> plan.brief().players().get(p).part().equals(Optional.of(part.id())))
+            .findFirst()
+            .map(player -> new Assigned(plan, player));
+    List<Replacement> made = new SourceEdits(origin, part, line, own).replacements(treatment);
+    replacements.addAll(made);
+    if (!made.isEmpty()) {
+      changes.add(
+          line.source().partName()
+              + (treatment == SourceTreatment.CUE
+                  ? ": the line is cued"
+                  : ": the line is taken out"));
+    }
+  }
+}

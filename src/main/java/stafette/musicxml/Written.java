@@ -1,0 +1,31 @@
+package stafette.musicxml;
+
+import java.util.List;
+
+/** A score with a plan written into it. */
+public final class Written {
+  private final byte[] bytes;
+  private final List<Replacement> replacements;
+  private final List<String> changes;
+
+  Written(byte[] bytes, List<Replacement> replacements, List<String> changes) {
+    this.bytes = bytes;
+    this.replacements = List.copyOf(replacements);
+    this.changes = List.copyOf(changes);
+  }
+
+  /** The whole file, not to be changed. */
+  public byte[] bytes() {
+    return bytes;
+  }
+
+  /** Where its text differs from the score's, by place. */
+  public List<Replacement> replacements() {
+    return replacements;
+  }
+
+  /** A sentence for each part that was changed; empty if the score had it all already. */
+  public List<String> changes() {
+    return changes;
+  }
+}

@@ -1,0 +1,176 @@
+package stafette.split;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import stafette.limits.Demand;
+import stafette.plan.Brief;
+import stafette.plan.Player;
+import stafette.plan.Skill;
+import stafette.score.Line;
+
+/** Why there is no plan, from the plainest reason to the least plain one. */
+final class Explanation {
+  /** Overlaps and rests cost so much of what players can keep up. */
+  private static final double MARGIN = 1.3;
+
+  private final Brief brief;
+  private final Line line;
+  private final List<PlayerKind> kinds;
+
+  Explanation(Brief brief, List<PlayerKind> kinds) {
+    this.brief = brief;
+    this.line = brief.line();
+    this.kinds = kinds;
+  }
+
+  List<Reason> reasons() {
+    List<Reason> reasons = new ArrayList<>();
+    withoutSkill(reasons);
+    unreached(reasons);
+    if (reasons.isEmpty()) {
+      crowded(reasons);
+    }
+    if (reasons.isEmpty()) {
+      spent(reasons);
+    }
+    if (reasons.isEmpty()) {
+      reasons.add(
+          new Reason(
+              Optional.empty(),
+              "every note can be played, but no chain of handoffs holds from the first to the last:"
+                  + " overlaps, rests before entries or breaths don't fit together;"
+                  + " add a player, allow wider overlaps (--overlap), less rest (--ready) or a slower tempo"));
+    }
+    return reasons;
+  }
+
+  private void withoutSkill(List<Reason> reasons) {
+    for (Player player : brief.players()) {
+      if (player.skills().isEmpty()) {
+        reasons.add(
+            new Reason(
+                Optional.empty(),
+                player.name()
+                    + " has no technique for such a line (its slurs, repeated notes or rate);"
+                    + " allow one with --allow, or name another player"));
+      }
+    }
+  }
+
+  /**
+   * Strokes that nobody can play with a neighbour: out of everybody's range, or too fast for all.
+   */
+  private void unreached(List<Reason> reasons) {
+    for (int j = 0; j < line.count(); j++) {
+      int stroke = j;
+      boolean ranged =
+          brief.players().stream()
+              .anyMatch(
+                  p -> line.stroke(stroke).tones().stream().allMatch(p.instrument()::reaches));
+      if (!ranged) {
+        reasons.add(
+            new Reason(
+                Optional.of(line.placeOf(j)),
+                line.placeOf(j)
+                    + ": "
+                    + line.stroke(j).tones().get(0)
+                    + " is out of the range of all these players; add one who has it"));
+        return;
+      }
+      if (j > 0 && !anybodyJoins(j)) {
+        reasons.add(tooFast(j));
+        return;
+      }
+    }
+  }
+
+  /** Whether some player can play this stroke right after the one before. */
+  private boolean anybodyJoins(int j) {
+    return line.restsBefore(j)
+        || kinds.stream()
+            .flatMap(kind -> kind.tables().stream())
+            .anyMatch(table -> table.row(j - 1).last() >= j || startsBefore(table, j));
+  }
+
+  private static boolean startsBefore(SegmentTable table, int j) {
+    for (int first = j - 1; first >= Math.max(0, j - 3); first--) {
+      if (table.row(first).last() >= j) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private Reason tooFast(int j) {
+    double rate = 1e6 / (line.onsetMicros(j) - line.onsetMicros(j - 1));
+    double fastest =
+        brief.players().stream()
+            .flatMap(player -> player.skills().stream())
+            .mapToDouble(skill -> skill.capability().peakPerSecond())
+            .max()
+            .orElse(0);
+    String sentence =
+        rate > fastest
+            ? String.format(
+                Locale.ROOT,
+                "%.1f notes a second are beyond the peak of all these players (%.1f at most); lower the tempo,"
+                    + " allow a faster technique (--allow), or choose other instruments",
+                rate,
+                fastest)
+            : "nobody can play this note together with the one before it: who is in range is too slow or plays"
+                + " something else; add a player who has both";
+    return new Reason(Optional.of(line.placeOf(j)), line.placeOf(j) + ": " + sentence);
+  }
+
+  /** Nobody free at some place of the line. */
+  private void crowded(List<Reason> reasons) {
+    for (int j = 0; j < line.count(); j++) {
+      long onset = line.onsetMicros(j);
+      long end = line.endMicros(j);
+      boolean free =
+          brief.players().stream()
+              .anyMatch(
+                  p ->
+                      p.busy().stream()
+                          .allMatch(b -> b.toMicros() <= onset || b.fromMicros() >= end));
+      if (!free) {
+        reasons.add(
+            new Reason(
+                Optional.of(line.placeOf(j)),
+                line.placeOf(j)
+                    + ": the score gives all these players something else to play here;"
+                    + " add one who is free"));
+        return;
+      }
+    }
+  }
+
+  /** All players together can't keep the rate up. */
+  private void spent(List<Reason> reasons) {
+    double rate = Demand.usualRatePerSecond(line);
+    double together =
+        brief.players().stream()
+            .mapToDouble(
+                player ->
+                    player.skills().stream()
+                        .map(Skill::capability)
+                        .filter(c -> c.peakPerSecond() >= rate)
+                        .mapToDouble(c -> c.sustainedPerSecond())
+                        .max()
+                        .orElse(0))
+            .sum();
+    if (together < rate * MARGIN) {
+      reasons.add(
+          new Reason(
+              Optional.empty(),
+              String.format(
+                  Locale.ROOT,
+                  "these players can't relieve each other fast enough: together they keep up %.1f notes a second, the"
+                      + " line has %.1f and every overlap is played twice; add a player, or lower the tempo",
+                  together,
+                  rate)));
+    }
+  }
+}

@@ -1,0 +1,102 @@
+package stafette.split;
+
+import java.util.List;
+import stafette.limits.Instrument;
+import stafette.plan.OverlapRule;
+import stafette.plan.Weights;
+import stafette.score.Line;
+
+/**
+ * Where a segment may begin when another one ends with a given stroke, and what the handoff costs.
+ */
+final class Handoffs {
+  private final Line line;
+  private final Weights weights;
+  private final int[][] blend;
+  private final int[] target;
+  private final int min;
+  private final int[] earliest;
+  private final int[] latestEnd;
+
+  Handoffs(Line line, OverlapRule rule, Weights weights, List<PlayerKind> kinds) {
+    this.line = line;
+    this.weights = weights;
+    blend = new int[kinds.size()][kinds.size()];
+    target = new int[kinds.size()];
+    for (int one = 0; one < kinds.size(); one++) {
+      Instrument leaving = kinds.get(one).player().instrument();
+      target[one] = weights.overlapTarget(leaving);
+      for (int other = 0; other < kinds.size(); other++) {
+        blend[one][other] = weights.blend(leaving, kinds.get(other).player().instrument());
+      }
+    }
+    this.min = rule.min();
+    int count = line.count();
+    earliest = new int[count];
+    latestEnd = new int[count];
+    int from = 0;
+    for (int end = 0; end < count; end++) {
+      from =
+          rule.max().isPresent() ? Math.max(0, end - rule.max().getAsInt() + 1) : withinBeat(end);
+      earliest[end] = Math.max(1, from);
+    }
+    for (int start = 0; start < count; start++) {
+      latestEnd[start] = start - 1;
+    }
+    for (int end = 0; end < count; end++) {
+      for (int start = earliest[end]; start <= latest(end); start++) {
+        latestEnd[start] = Math.max(latestEnd[start], end);
+      }
+    }
+  }
+
+  private int withinBeat(int end) {
+    int start = end;
+    while (start > 0
+        && line.onsetMicros(end) - line.onsetMicros(start - 1) <= line.beatMicros(end)) {
+      start--;
+    }
+    return start;
+  }
+
+  /** The first stroke with which the next segment may begin when one ends with {@code end}. */
+  int earliest(int end) {
+    return earliest[end];
+  }
+
+  /**
+   * The last stroke with which it may begin while the two overlap; may be before {@link #earliest}.
+   */
+  int latest(int end) {
+    return end - min + 1;
+  }
+
+  /**
+   * Whether the next segment may begin after a silence instead, with the stroke after {@code end}.
+   */
+  boolean overSilence(int end) {
+    return end + 1 < line.count() && line.restsBefore(end + 1);
+  }
+
+  /**
+   * The last stroke with which a segment may end when the next one begins with {@code start};
+   * before it if none overlaps.
+   */
+  int latestEnd(int start) {
+    return latestEnd[start];
+  }
+
+  /** The cost of a handoff from one kind of player to another; nothing over a silence. */
+  int cost(int leaving, int entering, int start, int end) {
+    if (start > end) {
+      return 0;
+    }
+    int cover = Math.min(line.cover(end), weights.coverMost());
+    int beside = Math.abs(end - start + 1 - target[leaving]);
+    return Math.max(0, weights.handoff() - cover)
+        + weights.entry().get(line.rank(start).ordinal())
+        + weights.landing().get(line.rank(end).ordinal())
+        + beside * weights.overlap()
+        + blend[leaving][entering];
+  }
+}

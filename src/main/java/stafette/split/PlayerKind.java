@@ -1,0 +1,283 @@
+package stafette.split;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import stafette.limits.Breath;
+import stafette.limits.Capability;
+import stafette.plan.Brief;
+import stafette.plan.Busy;
+import stafette.plan.Player;
+import stafette.plan.Skill;
+import stafette.score.Line;
+
+/**
+ * Players who are alike: same instrument, skills and given passages. Knows their segments, and how
+ * what they bring along changes with rest and with what the score gives them.
+ */
+final class PlayerKind {
+  private final Player player;
+  private final List<Integer> members;
+  private final List<SegmentTable> tables = new ArrayList<>();
+  private final long readyMicros;
+  private final Line line;
+  private final Optional<Breath> breath;
+  private final Optional<Skill> givenSkill;
+  private final List<Played> alone;
+  private final double slowestRecovery;
+  private final double fastestRecovery;
+
+  private PlayerKind(Brief brief, Player player, List<Integer> members) {
+    this.player = player;
+    this.members = List.copyOf(members);
+    this.line = brief.line();
+    this.breath = player.instrument().breath();
+    this.readyMicros = brief.rules().readyMicros(player);
+    this.givenSkill = leastTiring(player);
+    double slow = Double.POSITIVE_INFINITY;
+    double fast = 0;
+    for (Skill skill : player.skills()) {
+      SegmentTable table = new SegmentTable(line, player, skill, brief.rules().weights());
+      Capability capability = skill.capability();
+      double byRest = Shares.WHOLE / (capability.recoveryMillis() * 1e3);
+      double perMilli = 1e6 / capability.staminaMilli();
+      slow = Math.min(slow, Math.min(byRest, table.leastSustainedMilli() * perMilli));
+      fast = Math.max(fast, Math.max(byRest, table.mostSustainedMilli() * perMilli));
+      tables.add(table);
+    }
+    slowestRecovery = slow;
+    fastestRecovery = fast;
+    alone = givenAlone();
+  }
+
+  /** The kinds among the players of a brief, in the order of their first members. */
+  static List<PlayerKind> of(Brief brief) {
+    List<PlayerKind> kinds = new ArrayList<>();
+    List<Player> players = brief.players();
+    List<Integer> left = new ArrayList<>();
+    for (int i = 0; i < players.size(); i++) {
+      left.add(i);
+    }
+    while (!left.isEmpty()) {
+      Player first = players.get(left.get(0));
+      List<Integer> alike = left.stream().filter(i -> alike(first, players.get(i))).toList();
+      kinds.add(new PlayerKind(brief, first, alike));
+      left.removeAll(alike);
+    }
+    return kinds;
+  }
+
+  private static boolean alike(Player one, Player other) {
+    return one.instrument().equals(other.instrument())
+        && one.skills().equals(other.skills())
+        && one.busy().equals(other.busy());
+  }
+
+  Player player() {
+    return player;
+  }
+
+  /** Indices of the players of this kind in the brief. */
+  List<Integer> members() {
+    return members;
+  }
+
+  List<SegmentTable> tables() {
+    return tables;
+  }
+
+  /** When a player in this state may enter again at the earliest. */
+  long freeFrom(State state) {
+    return state.untouched() ? Long.MIN_VALUE : state.soundMicros() + readyMicros;
+  }
+
+  /** Tiredness right after the first stroke of a segment, its grace notes included. */
+  long tirednessEntering(State state, SegmentTable table, int first) {
+    Capability capability = table.skill().capability();
+    long graces = Shares.graces(line.stroke(first).graces().size(), capability);
+    if (state.untouched()) {
+      return graces;
+    }
+    long gap = line.onsetMicros(first) - state.loadMicros();
+    return Math.max(
+            0,
+            state.tiredness() + Shares.load(gap, table.demand().sustainedMilli(first), capability))
+        + graces;
+  }
+
+  /**
+   * Air spent before the first sound of a segment; {@link stafette.plan.Rules#readyMicros} leaves
+   * time for a breath.
+   */
+  long airEntering(State state, long onsetMicros) {
+    if (breath.isEmpty() || state.untouched()) {
+      return 0;
+    }
+    return airAfterSilence(state.air(), onsetMicros - state.soundMicros());
+  }
+
+  /** The state after a segment. */
+  State after(SegmentTable table, Row row, int last, long tirednessAtFirst, long airBefore) {
+    return new State(
+        false,
+        line.onsetMicros(row.lastLoad(last)),
+        row.tiredness(last, tirednessAtFirst),
+        line.endMicros(last),
+        row.air(last, airBefore));
+  }
+
+  /**
+   * The state once all given passages that begin in a stretch of time have been played.
+   *
+   * @param from the first moment of the stretch
+   * @param to the first moment after it
+   * @return empty if the plan spoils one of them
+   */
+  Optional<State> throughGiven(State state, long from, long to) {
+    State now = state;
+    for (int i = 0; i < player.busy().size(); i++) {
+      Busy busy = player.busy().get(i);
+      if (busy.fromMicros() >= from && busy.fromMicros() < to) {
+        Played played = play(now, busy);
+        if (played.spoilt(alone.get(i))) {
+          return Optional.empty();
+        }
+        now = played.state();
+      }
+    }
+    return Optional.of(now);
+  }
+
+  /** The same state, or {@link State#RESTED} if by then it makes no difference to any entry. */
+  State simplified(State state, long now) {
+    if (state.untouched() || freeFrom(state) > now) {
+      return state;
+    }
+    if (breath.isPresent() && airAfterSilence(state.air(), now - state.soundMicros()) > 0) {
+      return state;
+    }
+    long gap = now - state.loadMicros();
+    boolean fresh = true;
+    for (SegmentTable table : tables) {
+      fresh &=
+          state.tiredness()
+                  + Shares.load(gap, table.leastSustainedMilli(), table.skill().capability())
+              <= 0;
+    }
+    return fresh ? State.RESTED : state;
+  }
+
+  /** Whether whoever is in the first state can do all that one in the second can, from now on. */
+  boolean noWorse(State one, State other) {
+    if (one.equals(other) || one.untouched()) {
+      return true;
+    }
+    if (other.untouched() || one.soundMicros() > other.soundMicros()) {
+      return false;
+    }
+    double tired = (double) one.tiredness() - other.tiredness();
+    double later = (double) one.loadMicros() - other.loadMicros();
+    boolean tirednessFits =
+        tired + slowestRecovery * later <= 0 && tired + fastestRecovery * later <= 0;
+    return tirednessFits && airNoWorse(one, other);
+  }
+
+  private boolean airNoWorse(State one, State other) {
+    if (breath.isEmpty()) {
+      return true;
+    }
+    double perMicro = 1e6 / breath.get().fullSeconds();
+    double spent = (double) one.air() - other.air();
+    boolean fits = spent + perMicro * ((double) one.soundMicros() - other.soundMicros()) <= 0;
+    boolean same = one.air() <= other.air() && one.soundMicros() == other.soundMicros();
+    return fits && (same || player.busy().isEmpty());
+  }
+
+  /**
+   * A given passage as it goes: each stroke and the air within the whole or not, and the state
+   * after it.
+   */
+  private Played play(State before, Busy busy) {
+    State now = before;
+    List<Boolean> spent = new ArrayList<>();
+    for (long onset : busy.strokeMicros()) {
+      long tired = tirednessGiven(now, onset);
+      spent.add(tired > Shares.WHOLE);
+      now = new State(false, onset, Math.min(Shares.WHOLE, tired), now.soundMicros(), now.air());
+    }
+    long air = 0;
+    if (breath.isPresent()) {
+      long start =
+          before.untouched()
+              ? 0
+              : airAfterSilence(before.air(), busy.fromMicros() - before.soundMicros());
+      air =
+          start
+              + Shares.spent(
+                  busy.toMicros() - busy.fromMicros(), 1, breath.get().capacitySeconds());
+      spent.add(air > Shares.WHOLE);
+    }
+    return new Played(
+        new State(
+            false, now.loadMicros(), now.tiredness(), busy.toMicros(), Math.min(Shares.WHOLE, air)),
+        spent);
+  }
+
+  private long tirednessGiven(State state, long onset) {
+    if (givenSkill.isEmpty() || state.untouched()) {
+      return 0;
+    }
+    Capability capability = givenSkill.get().capability();
+    long gap = Math.max(0, onset - state.loadMicros());
+    return Math.max(
+        0, state.tiredness() + Shares.load(gap, capability.sustainedMilli(), capability));
+  }
+
+  /**
+   * A given passage that was played.
+   *
+   * @param state after it
+   * @param beyond for each stroke, and at last for the air of winds, whether it was more than there
+   *     is
+   */
+  private record Played(State state, List<Boolean> beyond) {
+    /** Whether something is beyond the player that would not be without the plan. */
+    boolean spoilt(Played alone) {
+      for (int i = 0; i < beyond.size(); i++) {
+        if (beyond.get(i) && !alone.beyond.get(i)) {
+          return true;
+        }
+      }
+      return false;
+    }
+  }
+
+  private long airAfterSilence(long spent, long silence) {
+    Breath lungs = breath.orElseThrow();
+    return silence >= Math.ceil(lungs.catchSeconds() * 1e6)
+        ? Math.max(0, spent - Shares.givenBack(silence, lungs.fullSeconds()))
+        : spent + Shares.spent(silence, 1, lungs.capacitySeconds());
+  }
+
+  private List<Played> givenAlone() {
+    List<Played> played = new ArrayList<>();
+    State state = State.RESTED;
+    for (Busy busy : player.busy()) {
+      Played one = play(state, busy);
+      played.add(one);
+      state = one.state();
+    }
+    return played;
+  }
+
+  private static Optional<Skill> leastTiring(Player player) {
+    Optional<Skill> best = Optional.empty();
+    for (Skill skill : player.skills()) {
+      if (best.isEmpty()
+          || skill.capability().sustainedMilli() > best.get().capability().sustainedMilli()) {
+        best = Optional.of(skill);
+      }
+    }
+    return best;
+  }
+}

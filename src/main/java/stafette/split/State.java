@@ -1,0 +1,15 @@
+package stafette.split;
+
+/**
+ * What one player brings along.
+ *
+ * @param untouched whether nothing that it did before matters any more: it is as before its first
+ *     stroke of all
+ * @param loadMicros its last stroke that tires
+ * @param tiredness after that stroke
+ * @param soundMicros the end of its last sound
+ * @param air spent by then
+ */
+record State(boolean untouched, long loadMicros, long tiredness, long soundMicros, long air) {
+  static final State RESTED = new State(true, Long.MIN_VALUE / 4, 0, Long.MIN_VALUE / 4, 0);
+}

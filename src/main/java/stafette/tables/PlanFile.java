@@ -1,0 +1,221 @@
+package stafette.tables;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import stafette.limits.Breath;
+import stafette.limits.Capability;
+import stafette.limits.Catalogue;
+import stafette.limits.Instrument;
+import stafette.limits.Technique;
+import stafette.plan.Brief;
+import stafette.plan.Busy;
+import stafette.plan.Plan;
+import stafette.plan.Player;
+import stafette.plan.Rules;
+import stafette.plan.Segment;
+import stafette.plan.Skill;
+import stafette.score.Line;
+import stafette.score.ToneChoice;
+import stafette.time.TempoMark;
+
+/**
+ * What is needed to open a plan again that {@link PlanJson} wrote: which line of which score at
+ * what tempo, for whom, under which rules, and who plays what.
+ *
+ * @param score where the line stands
+ * @param source which line
+ * @param tempo the mark in force at the line's start, exactly
+ * @param rules the settings, with the weights as they were
+ * @param players in order, the first preferred
+ * @param segments by first stroke; empty if there was no plan
+ */
+public record PlanFile(
+    ScoreFile score,
+    Source source,
+    TempoMark tempo,
+    Rules rules,
+    List<PlannedPlayer> players,
+    List<PlannedSegment> segments) {
+  public PlanFile {
+    players = List.copyOf(players);
+    segments = List.copyOf(segments);
+  }
+
+  /**
+   * Which line.
+   *
+   * @param part the part's id
+   * @param staff counted from 1
+   * @param voice the voice's name
+   * @param tone which tones of chords
+   * @param firstBar index of the first bar, from 0
+   * @param lastBar index of the last bar, included
+   * @param strokes how many strokes it has
+   */
+  public record Source(
+      String part,
+      int staff,
+      String voice,
+      ToneChoice tone,
+      int firstBar,
+      int lastBar,
+      int strokes) {}
+
+  /**
+   * One player as planned with.
+   *
+   * @param instrument the instrument's name
+   * @param part the id of the player's part, if it has one
+   * @param level in decibels
+   * @param lungs how it breathes; empty for instruments without breath
+   */
+  public record PlannedPlayer(
+      String name,
+      String instrument,
+      Optional<String> part,
+      List<PlannedSkill> skills,
+      List<Busy> busy,
+      double level,
+      Optional<Lungs> lungs) {
+    public PlannedPlayer {
+      skills = List.copyOf(skills);
+      busy = List.copyOf(busy);
+    }
+  }
+
+  /** A technique by name, and how fast the player was taken to do it. */
+  public record PlannedSkill(String technique, Capability capability) {}
+
+  /** How long a breath lasts, the least silence for one, and the silence that fills, in seconds. */
+  public record Lungs(double capacity, double catchSeconds, double full) {}
+
+  /** A segment by names, strokes inclusive. */
+  public record PlannedSegment(String player, String technique, int first, int last) {}
+
+  /**
+   * @throws UnreadableFile with everything that is wrong in the file
+   */
+  public static PlanFile read(Path file) throws UnreadableFile {
+    Problems problems = new Problems();
+    String text = TableFiles.text(file, problems);
+    problems.throwIfAny();
+    return read(String.valueOf(file.getFileName()), text);
+  }
+
+  /**
+   * @param file what to call the file in messages
+   * @throws UnreadableFile with everything that is wrong in the text
+   */
+  public static PlanFile read(String file, String text) throws UnreadableFile {
+    return new PlanFileReader(file, text).read();
+  }
+
+  /**
+   * What was asked, for a line taken from the score once more. Techniques are as the catalogue has
+   * them, rates, breath and level as the file has them.
+   *
+   * @throws UnreadableFile if the line has another number of strokes, or an instrument or technique
+   *     is not known
+   */
+  public Brief brief(Line line, Catalogue catalogue) throws UnreadableFile {
+    Problems problems = new Problems();
+    if (line.count() != source.strokes) {
+      problems.add(
+          score.file(),
+          "the line has "
+              + line.count()
+              + " notes, the plan was made for "
+              + source.strokes
+              + "; split it again");
+    }
+    long names = players.stream().map(PlannedPlayer::name).distinct().count();
+    if (names == 0 || names < players.size()) {
+      problems.add(score.file(), "the plan needs players, each with a name of its own");
+    }
+    List<Player> found = new ArrayList<>();
+    for (PlannedPlayer planned : players) {
+      player(planned, catalogue, problems).ifPresent(found::add);
+    }
+    problems.throwIfAny();
+    return new Brief(line, found, rules);
+  }
+
+  /**
+   * The plan itself for what {@link #brief} gave; empty if the file holds none.
+   *
+   * @throws UnreadableFile if a segment names a player, technique or stroke that is not there
+   */
+  public Optional<Plan> plan(Brief brief) throws UnreadableFile {
+    Problems problems = new Problems();
+    List<Segment> found = new ArrayList<>();
+    for (PlannedSegment planned : segments) {
+      segment(planned, brief)
+          .ifPresentOrElse(
+              found::add,
+              () ->
+                  problems.add(
+                      planned.player,
+                      "has no "
+                          + planned.technique
+                          + " from stroke "
+                          + planned.first
+                          + " to "
+                          + planned.last
+                          + " in this plan; split it again"));
+    }
+    problems.throwIfAny();
+    return found.isEmpty() ? Optional.empty() : Optional.of(new Plan(brief, found));
+  }
+
+  private static Optional<Player> player(
+      PlannedPlayer planned, Catalogue catalogue, Problems problems) {
+    Optional<Instrument> base = catalogue.find(planned.instrument);
+    if (base.isEmpty()) {
+      problems.add(planned.name, WeightRows.unknown(planned.instrument, catalogue));
+      return Optional.empty();
+    }
+    List<Skill> skills = new ArrayList<>();
+    for (PlannedSkill skill : planned.skills) {
+      Optional<Technique> technique = Catalogue.technique(base.get(), skill.technique);
+      if (technique.isEmpty()) {
+        problems.add(
+            planned.name, base.get().name() + " has no '" + skill.technique + "' in these tables");
+      }
+      technique.ifPresent(known -> skills.add(new Skill(known, skill.capability)));
+    }
+    return Optional.of(
+        new Player(
+            planned.name, instrument(planned, base.get()), planned.part, skills, planned.busy));
+  }
+
+  private static Instrument instrument(PlannedPlayer planned, Instrument base) {
+    return InstrumentRows.with(
+        base,
+        planned.level,
+        planned.lungs.map(
+            lungs ->
+                new Breath(
+                    lungs.capacity,
+                    lungs.catchSeconds,
+                    lungs.full,
+                    base.breath().map(Breath::use).orElse(Map.of()))),
+        base.techniques());
+  }
+
+  private static Optional<Segment> segment(PlannedSegment planned, Brief brief) {
+    List<String> names = brief.players().stream().map(Player::name).toList();
+    int player = names.indexOf(planned.player);
+    if (player < 0 || planned.last < planned.first || planned.last >= brief.line().count()) {
+      return Optional.empty();
+    }
+    List<String> skills =
+        brief.players().get(player).skills().stream().map(s -> s.technique().name()).toList();
+    int skill = skills.indexOf(planned.technique);
+    return skill < 0
+        ? Optional.empty()
+        : Optional.of(new Segment(player, skill, planned.first, planned.last));
+  }
+}

@@ -1,0 +1,50 @@
+package stafette.tables;
+
+import java.util.List;
+import java.util.Optional;
+import stafette.check.Verdict;
+import stafette.plan.Brief;
+import stafette.plan.Plan;
+
+/**
+ * What was asked and what came of it, ready to be written down.
+ *
+ * @param score where the line stands
+ * @param brief what was asked
+ * @param result "optimal", "stopped" or "none"
+ * @param judged the plan and what the judge says of it; empty if there is none
+ * @param bound no plan costs less; empty if there is no plan at all
+ * @param searchSeconds how long the search took
+ * @param window between which tempi the plan holds, if that was asked for
+ * @param remarks why there is no plan and what would help; empty if there is one
+ */
+public record PlanReport(
+    ScoreFile score,
+    Brief brief,
+    String result,
+    Optional<Judged> judged,
+    Optional<Integer> bound,
+    double searchSeconds,
+    Optional<Window> window,
+    List<String> remarks) {
+  public PlanReport {
+    remarks = List.copyOf(remarks);
+  }
+
+  /** A plan with its verdict. */
+  public record Judged(Plan plan, Verdict verdict) {}
+
+  /**
+   * The slowest and the fastest tempo between which a plan holds, as marks for people.
+   *
+   * @param slowest such as "dotted quarter = 71"; empty if no tempo is too slow
+   * @param fastest such as "dotted quarter = 101"
+   * @param slowestLimit what stands in the way of a slower one; empty if nothing does
+   * @param fastestLimit what stands in the way of a faster one
+   */
+  public record Window(
+      Optional<String> slowest,
+      String fastest,
+      Optional<String> slowestLimit,
+      String fastestLimit) {}
+}

@@ -1,0 +1,37 @@
+package stafette.work;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import stafette.limits.Catalogue;
+import stafette.limits.Instrument;
+import stafette.limits.Technique;
+
+/**
+ * A technique that not everybody has, allowed for all players or for one.
+ *
+ * @param player the player's name; everybody if empty
+ * @param technique its name
+ */
+public record Allowance(Optional<String> player, String technique) {
+  /**
+   * Reads "double tonguing" or "Clarinet 1: double tonguing", several of them with commas between.
+   */
+  public static List<Allowance> parse(List<String> texts) {
+    List<Allowance> result = new ArrayList<>();
+    for (String text : texts) {
+      for (String entry : text.split(",", -1)) {
+        int colon = entry.indexOf(':');
+        Optional<String> player =
+            colon < 0 ? Optional.empty() : Optional.of(entry.substring(0, colon).trim());
+        result.add(new Allowance(player, entry.substring(colon + 1).trim()));
+      }
+    }
+    return List.copyOf(result);
+  }
+
+  boolean covers(String playerName, Instrument instrument, Technique wanted) {
+    return player.map(name -> name.equalsIgnoreCase(playerName)).orElse(true)
+        && Catalogue.technique(instrument, technique).equals(Optional.of(wanted));
+  }
+}

@@ -1,0 +1,166 @@
+package stafette.work;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import stafette.check.Ease;
+import stafette.check.Judged;
+import stafette.check.Passage;
+import stafette.check.Passages;
+import stafette.check.Trial;
+import stafette.limits.Assurance;
+import stafette.limits.Instrument;
+import stafette.limits.Technique;
+import stafette.score.Line;
+import stafette.score.Part;
+import stafette.score.Score;
+import stafette.score.Tremolo;
+
+/** Checks every fast passage of a score, or one line, against the limits of instruments. */
+public final class CheckScore {
+  private CheckScore() {}
+
+  /**
+   * One instrument's answer to a line.
+   *
+   * @param instrument which
+   * @param rows one for each technique that applies, the best first
+   */
+  public record Answer(Instrument instrument, List<Judged> rows) {
+    /** The ease of the best technique; beyond if none applies. */
+    public Ease ease() {
+      return rows.stream().map(Judged::ease).min(Comparator.naturalOrder()).orElse(Ease.BEYOND);
+    }
+
+    private double strain() {
+      return rows.stream().mapToDouble(Judged::strain).min().orElse(Double.POSITIVE_INFINITY);
+    }
+  }
+
+  /**
+   * A line with the answers of instruments.
+   *
+   * @param line the line
+   * @param answers one for each instrument asked; empty if the part's instrument is unknown
+   */
+  public record Report(Line line, List<Answer> answers) {
+    /** Whether an instrument that was asked can't play it. */
+    public boolean hasFindings() {
+      return answers.stream().anyMatch(answer -> !answer.ease().plays());
+    }
+
+    private double worst() {
+      return answers.stream().mapToDouble(Answer::strain).max().orElse(0);
+    }
+  }
+
+  /**
+   * What a check found.
+   *
+   * @param score the score
+   * @param reports the lines, worst first
+   */
+  public record Checked(OpenScore score, List<Report> reports) {
+    public boolean hasFindings() {
+      return reports.stream().anyMatch(Report::hasFindings);
+    }
+  }
+
+  /**
+   * The fast passages of a whole score against the instruments of their parts, worst first.
+   *
+   * @param tempo a tempo for the start of each passage
+   * @throws Refusal if the file is no score
+   */
+  public static Checked passages(
+      Path file,
+      Tremolo tremolo,
+      Optional<TempoWish> tempo,
+      Assurance assurance,
+      List<Allowance> allowances,
+      LimitsInForce limits)
+      throws Refusal {
+    OpenScore open = OpenScore.open(file, tremolo, false);
+    Score score = open.score();
+    List<Report> reports = new ArrayList<>();
+    for (Passage passage :
+        Passages.in(
+            score, limits.catalogue()::of, assurance, limits.slowestWindPerSecond(assurance))) {
+      Line line = tempo.map(wish -> wish.applyTo(passage.line())).orElse(passage.line());
+      Optional<Instrument> instrument = limits.catalogue().of(passage.part());
+      List<Answer> answers =
+          instrument.stream()
+              .map(found -> answer(line, found, passage.part().name(), assurance, allowances))
+              .toList();
+      reports.add(new Report(line, answers));
+    }
+    reports.sort(Comparator.comparingDouble(Report::worst).reversed());
+    return new Checked(open, List.copyOf(reports));
+  }
+
+  /**
+   * One line against instruments of the user's choice.
+   *
+   * @param instruments their names; the line's own part's if empty
+   * @throws Refusal if the file is no score, or a line or an instrument is not there
+   */
+  public static Checked line(
+      LineRequest request,
+      List<String> instruments,
+      Assurance assurance,
+      List<Allowance> allowances,
+      LimitsInForce limits)
+      throws Refusal {
+    LineRequest.Found found = request.find();
+    List<Answer> answers = new ArrayList<>();
+    for (Instrument instrument : asked(found, instruments, limits)) {
+      answers.add(answer(found.line(), instrument, instrument.name(), assurance, allowances));
+    }
+    return new Checked(found.score(), List.of(new Report(found.line(), answers)));
+  }
+
+  private static List<Instrument> asked(
+      LineRequest.Found found, List<String> names, LimitsInForce limits) throws Refusal {
+    List<Instrument> instruments = new ArrayList<>();
+    for (String name : names) {
+      instruments.add(limits.instrument(name));
+    }
+    if (names.isEmpty()) {
+      String id = found.line().source().part();
+      Part part = found.score().score().part(id).orElseThrow();
+      instruments.add(
+          limits
+              .catalogue()
+              .of(part)
+              .orElseThrow(
+                  () ->
+                      Refusal.wrongUse(
+                          part.name()
+                              + " is no instrument that the limits know; say against which to check, such as --as \"flute, harp\"")));
+    }
+    return instruments;
+  }
+
+  static Answer answer(
+      Line line,
+      Instrument instrument,
+      String player,
+      Assurance assurance,
+      List<Allowance> allowances) {
+    List<Technique> usable =
+        instrument.techniques().stream()
+            .filter(
+                technique ->
+                    technique.expected() || covered(allowances, player, instrument, technique))
+            .toList();
+    return new Answer(instrument, Trial.of(line, instrument, assurance, usable));
+  }
+
+  private static boolean covered(
+      List<Allowance> allowances, String player, Instrument instrument, Technique technique) {
+    return allowances.stream()
+        .anyMatch(allowance -> allowance.covers(player, instrument, technique));
+  }
+}

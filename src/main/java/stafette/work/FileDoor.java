@@ -1,0 +1,84 @@
+package stafette.work;
+
+import java.io.IOException;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+
+/** Reads files whole, and writes them so that a reader never sees half of one. */
+final class FileDoor {
+  /** No score is larger; a file beyond it is refused before it fills the memory. */
+  private static final long LARGEST_BYTES = 512L << 20;
+
+  private FileDoor() {}
+
+  static byte[] read(Path file) throws Refusal {
+    try {
+      if (Files.isDirectory(file)) {
+        throw Refusal.ofFile(file + ": is a folder; name a file in it");
+      }
+      if (Files.size(file) > LARGEST_BYTES) {
+        throw Refusal.ofFile(
+            file + ": is larger than " + (LARGEST_BYTES >> 20) + " MB, too large for a score");
+      }
+      return Files.readAllBytes(file);
+    } catch (NoSuchFileException e) {
+      throw Refusal.ofFile(file + ": there is no such file");
+    } catch (IOException e) {
+      throw Refusal.ofFile(file + ": can't be read (" + e.getMessage() + ")");
+    }
+  }
+
+  /**
+   * Writes a whole file: beside its place first, then moved there in one step.
+   *
+   * @param replace whether a file that is there already may be replaced
+   */
+  static void write(Path file, byte[] bytes, boolean replace) throws Refusal {
+    refuseToReplace(file, replace);
+    try {
+      Path beside =
+          file.resolveSibling(
+              "." + file.getFileName() + "." + ProcessHandle.current().pid() + ".part");
+      try {
+        Files.write(beside, bytes);
+        move(beside, file);
+      } finally {
+        Files.deleteIfExists(beside);
+      }
+    } catch (IOException e) {
+      throw Refusal.ofFile(
+          file
+              + ": can't be written ("
+              + e.getMessage()
+              + "); is the folder there, and yours to write to?");
+    }
+  }
+
+  /** Refuses a file that is there already, unless it may be replaced. */
+  static void refuseToReplace(Path file, boolean replace) throws Refusal {
+    if (Files.exists(file) && !replace) {
+      throw Refusal.ofFile(
+          file + ": exists already; add --force to replace it, or name another file");
+    }
+  }
+
+  /** Whether both names lead to the same file. */
+  static boolean same(Path one, Path other) {
+    try {
+      return Files.exists(one) && Files.exists(other) && Files.isSameFile(one, other);
+    } catch (IOException e) {
+      return false;
+    }
+  }
+
+  private static void move(Path from, Path to) throws IOException {
+    try {
+      Files.move(from, to, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+    } catch (AtomicMoveNotSupportedException e) {
+      Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
+    }
+  }
+}

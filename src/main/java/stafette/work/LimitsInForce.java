@@ -1,0 +1,72 @@
+package stafette.work;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import stafette.limits.Assurance;
+import stafette.limits.Catalogue;
+import stafette.limits.Instrument;
+import stafette.plan.Weights;
+import stafette.tables.LimitTables;
+import stafette.tables.UnreadableFile;
+
+/**
+ * The limits and weights that a command works with: the built-in tables, with the user's own laid
+ * over them.
+ *
+ * @param catalogue the instruments
+ * @param weights what a plan costs
+ */
+public record LimitsInForce(Catalogue catalogue, Weights weights) {
+  /**
+   * Loads the tables.
+   *
+   * @param own a folder with tables of the user's own
+   * @throws Refusal if a table can't be read; the message has a line for each problem
+   */
+  public static LimitsInForce load(Optional<Path> own) throws Refusal {
+    try {
+      LimitTables tables = own.isPresent() ? LimitTables.over(own.get()) : LimitTables.builtIn();
+      return new LimitsInForce(tables.catalogue(), tables.weights());
+    } catch (UnreadableFile e) {
+      throw Refusal.ofFile(String.join("\n", e.problems()));
+    }
+  }
+
+  /**
+   * What is wrong with a folder of tables, a sentence for each problem; empty if they can be used.
+   */
+  public static List<String> problemsIn(Path own) {
+    return LimitTables.problems(own);
+  }
+
+  /**
+   * One instrument.
+   *
+   * @throws Refusal if the limits don't know it; the message names the nearest ones
+   */
+  public Instrument instrument(String name) throws Refusal {
+    return catalogue
+        .find(name)
+        .orElseThrow(
+            () ->
+                Refusal.wrongUse(
+                    "the limits know no instrument \""
+                        + name
+                        + "\"; nearest: "
+                        + String.join(", ", catalogue.nearest(name))
+                        + " (the command limits lists them all; --limits DIR adds your own)"));
+  }
+
+  /**
+   * The peak of the slowest wind in single tonguing: what an unknown instrument is held against.
+   */
+  double slowestWindPerSecond(Assurance assurance) {
+    return catalogue.instruments().stream()
+        .filter(Instrument::isWind)
+        .flatMap(wind -> Catalogue.technique(wind, "single tonguing").stream())
+        .mapToDouble(technique -> technique.limit().at(assurance).peakPerSecond())
+        .min()
+        .orElse(Double.POSITIVE_INFINITY);
+  }
+}

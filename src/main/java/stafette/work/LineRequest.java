@@ -1,0 +1,53 @@
+package stafette.work;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import stafette.score.Line;
+import stafette.score.LineChoice;
+import stafette.score.NoSuchLine;
+import stafette.score.Tremolo;
+
+/**
+ * A line in a file.
+ *
+ * @param file the score
+ * @param choice which line
+ * @param tempo another tempo than the score's
+ * @param tremolo how tremolos are read
+ * @param cues whether to look among cue notes too if the line is not found among others
+ */
+public record LineRequest(
+    Path file, LineChoice choice, Optional<TempoWish> tempo, Tremolo tremolo, boolean cues) {
+  /** The score and the line in it. */
+  public record Found(OpenScore score, Line line) {}
+
+  /**
+   * Opens the score and takes the line.
+   *
+   * @throws Refusal if the file can't be read, or has no such line
+   */
+  public Found find() throws Refusal {
+    OpenScore score = OpenScore.open(file, tremolo, false);
+    try {
+      return new Found(score, atTempo(choice.take(score.score())));
+    } catch (NoSuchLine e) {
+      return new Found(score, atTempo(cued(e)));
+    }
+  }
+
+  /** The line among cue notes, for a score in which it was cued before. */
+  private Line cued(NoSuchLine withoutCues) throws Refusal {
+    try {
+      if (cues) {
+        return choice.take(OpenScore.open(file, tremolo, true).score());
+      }
+    } catch (NoSuchLine e) {
+      throw Refusal.wrongUse(file + ": " + e.getMessage());
+    }
+    throw Refusal.wrongUse(file + ": " + withoutCues.getMessage());
+  }
+
+  private Line atTempo(Line line) {
+    return tempo.map(wish -> wish.applyTo(line)).orElse(line);
+  }
+}

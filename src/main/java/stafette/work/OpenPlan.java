@@ -1,0 +1,78 @@
+package stafette.work;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.OptionalInt;
+import stafette.plan.Brief;
+import stafette.plan.Plan;
+import stafette.score.BarChoice;
+import stafette.score.Line;
+import stafette.score.LineChoice;
+import stafette.score.NoSuchLine;
+import stafette.score.Tremolo;
+import stafette.tables.PlanFile;
+import stafette.tables.UnreadableFile;
+
+/** Opens a plan that was kept in a file, with its score, and has it judged anew. */
+public final class OpenPlan {
+  private OpenPlan() {}
+
+  /**
+   * A plan opened again.
+   *
+   * @param score its score
+   * @param judged the plan and the verdict
+   * @param scoreChanged whether the score is no longer the one that the plan was made for
+   */
+  public record Opened(OpenScore score, JudgedPlan judged, boolean scoreChanged) {}
+
+  /** Whether a file looks like a plan rather than a score. */
+  public static boolean isPlan(Path file) throws Refusal {
+    return new String(FileDoor.read(file), StandardCharsets.UTF_8).stripLeading().startsWith("{");
+  }
+
+  /**
+   * Opens a plan; its score is looked for beside it.
+   *
+   * @throws Refusal if either can't be read, or the score no longer has the line
+   */
+  public static Opened open(Path file, LimitsInForce limits) throws Refusal {
+    try {
+      PlanFile plan = PlanFile.read(file);
+      Path scoreFile = file.toAbsolutePath().resolveSibling(plan.score().file());
+      OpenScore score = OpenScore.open(scoreFile, Tremolo.AS_WRITTEN, false);
+      Line line = line(plan, score);
+      Brief brief = plan.brief(line, limits.catalogue());
+      Optional<Plan> found = plan.plan(brief);
+      boolean changed =
+          !Reports.sha256(score.document().container().bytes()).equals(plan.score().sha256());
+      return new Opened(
+          score,
+          JudgedPlan.of(
+              found.orElseThrow(
+                  () ->
+                      Refusal.wrongUse(
+                          file + ": holds no plan, only the reasons why there is none"))),
+          changed);
+    } catch (UnreadableFile e) {
+      throw Refusal.ofFile(file + ": " + String.join("\n", e.problems()));
+    } catch (NoSuchLine e) {
+      throw Refusal.ofFile(file + ": the score has changed: " + e.getMessage());
+    }
+  }
+
+  private static Line line(PlanFile plan, OpenScore score) throws NoSuchLine {
+    PlanFile.Source source = plan.source();
+    LineChoice choice =
+        new LineChoice(
+            source.part(),
+            Optional.of(
+                new BarChoice("#" + (source.firstBar() + 1) + "-#" + (source.lastBar() + 1))),
+            OptionalInt.of(source.staff()),
+            Optional.of(source.voice()),
+            Optional.of(source.tone()));
+    Line line = choice.take(score.score());
+    return line.at(line.tempo().scaledTo(line.stroke(0).onset(), plan.tempo()));
+  }
+}

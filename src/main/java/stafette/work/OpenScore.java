@@ -1,0 +1,36 @@
+package stafette.work;
+
+import java.nio.file.Path;
+import stafette.musicxml.Document;
+import stafette.musicxml.MusicXmlReader;
+import stafette.musicxml.UnreadableScore;
+import stafette.score.Score;
+import stafette.score.Tremolo;
+
+/**
+ * A score that has been opened.
+ *
+ * @param file where it is
+ * @param document what it says, and where
+ */
+public record OpenScore(Path file, Document document) {
+  /**
+   * Opens a score, plain or compressed.
+   *
+   * @param tremolo how tremolos are read
+   * @param cues whether cue notes count as notes
+   * @throws Refusal if the file can't be read or is no score
+   */
+  public static OpenScore open(Path file, Tremolo tremolo, boolean cues) throws Refusal {
+    byte[] bytes = FileDoor.read(file);
+    try {
+      return new OpenScore(file, MusicXmlReader.read(bytes, tremolo, cues));
+    } catch (UnreadableScore e) {
+      throw Refusal.ofFile(file + ": " + e.getMessage());
+    }
+  }
+
+  public Score score() {
+    return document.score();
+  }
+}

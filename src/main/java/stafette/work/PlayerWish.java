@@ -1,0 +1,45 @@
+package stafette.work;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A player as people ask for it.
+ *
+ * @param name such as "Flute 1"
+ * @param instrument what it plays, if that is said
+ */
+public record PlayerWish(String name, Optional<String> instrument) {
+  /**
+   * Reads "Flute 1, Clarinet 1, Anna = bassoon".
+   *
+   * @throws Refusal if there is no name, or one comes twice
+   */
+  public static List<PlayerWish> parse(String text) throws Refusal {
+    List<PlayerWish> wishes = new ArrayList<>();
+    for (String entry : text.split(",", -1)) {
+      if (entry.isBlank()) {
+        continue;
+      }
+      int equals = entry.indexOf('=');
+      String name = (equals < 0 ? entry : entry.substring(0, equals)).trim();
+      Optional<String> instrument =
+          equals < 0 ? Optional.empty() : Optional.of(entry.substring(equals + 1).trim());
+      if (name.isEmpty()) {
+        throw Refusal.wrongUse(
+            "players \"" + text + "\": a name is missing before \"" + entry.trim() + "\"");
+      }
+      if (wishes.stream().anyMatch(wish -> wish.name().equalsIgnoreCase(name))) {
+        throw Refusal.wrongUse(
+            "players \"" + text + "\": " + name + " is named twice; give each player its own name");
+      }
+      wishes.add(new PlayerWish(name, instrument));
+    }
+    if (wishes.isEmpty()) {
+      throw Refusal.wrongUse(
+          "no players are named; write for example --players \"Flute 1, Flute 2, Clarinet 1\"");
+    }
+    return wishes;
+  }
+}

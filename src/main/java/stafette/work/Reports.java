@@ -1,0 +1,95 @@
+package stafette.work;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Optional;
+import stafette.check.TempoWindow;
+import stafette.split.Reason;
+import stafette.tables.CheckJson;
+import stafette.tables.PlanJson;
+import stafette.tables.PlanReport;
+import stafette.tables.ScoreFile;
+
+/** Checks and plans as JSON, printed or kept in a file. */
+public final class Reports {
+  private Reports() {}
+
+  public static String json(CheckScore.Checked checked) {
+    return CheckJson.write(
+        checked.reports().stream()
+            .map(
+                report ->
+                    new CheckJson.Passage(
+                        report.line(),
+                        report.answers().stream()
+                            .flatMap(answer -> answer.rows().stream())
+                            .toList()))
+            .toList());
+  }
+
+  public static String json(SplitLine.Outcome outcome) {
+    return json(outcome, outcome.score().file());
+  }
+
+  private static String json(SplitLine.Outcome outcome, Path scoreFile) {
+    return PlanJson.write(
+        new PlanReport(
+            new ScoreFile(
+                scoreFile.toString().replace('\\', '/'),
+                sha256(outcome.score().document().container().bytes())),
+            outcome.brief(),
+            outcome.result().match(best -> "optimal", none -> "none", stopped -> "stopped"),
+            outcome.plan().map(judged -> new PlanReport.Judged(judged.plan(), judged.verdict())),
+            outcome
+                .result()
+                .match(
+                    best -> Optional.of(best.cost()),
+                    none -> Optional.<Integer>empty(),
+                    stopped -> Optional.of(stopped.bound())),
+            outcome.searchSeconds(),
+            outcome.plan().flatMap(JudgedPlan::window).map(Reports::window),
+            remarks(outcome)));
+  }
+
+  /**
+   * Keeps a plan in a file, to be opened again; it names its score by the way from its own folder.
+   */
+  public static void savePlan(SplitLine.Outcome outcome, Path file, boolean force) throws Refusal {
+    Path score = outcome.score().file().toAbsolutePath().normalize();
+    Path besides = file.toAbsolutePath().normalize().resolveSibling("").relativize(score);
+    FileDoor.write(file, (json(outcome, besides) + "\n").getBytes(StandardCharsets.UTF_8), force);
+  }
+
+  static String sha256(byte[] bytes) {
+    try {
+      return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("every Java platform has SHA-256", e);
+    }
+  }
+
+  private static PlanReport.Window window(TempoWindow window) {
+    return new PlanReport.Window(
+        Optional.of(window.slowestText()),
+        window.fastestText(),
+        Optional.of(window.slowestLimit()),
+        window.fastestLimit());
+  }
+
+  private static List<String> remarks(SplitLine.Outcome outcome) {
+    return outcome
+        .result()
+        .match(
+            best -> List.of(),
+            none -> none.reasons().stream().map(Reason::text).toList(),
+            stopped ->
+                stopped.plan().isPresent()
+                    ? List.of()
+                    : List.of(
+                        "no plan was found in time, and it is not proven that none exists; allow more time"));
+  }
+}

@@ -1,0 +1,103 @@
+package stafette.work;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import stafette.limits.Assurance;
+import stafette.limits.Demand;
+import stafette.limits.Instrument;
+import stafette.limits.Technique;
+import stafette.plan.Busy;
+import stafette.plan.Player;
+import stafette.plan.Skill;
+import stafette.score.Line;
+import stafette.score.Part;
+import stafette.score.Score;
+
+/**
+ * Turns the names of players into players who know their instrument, their limits and what they
+ * already have to play.
+ */
+final class Roster {
+  private final Score score;
+  private final Line line;
+  private final LimitsInForce limits;
+  private final Assurance assurance;
+  private final List<Allowance> allowances;
+
+  Roster(
+      Score score,
+      Line line,
+      LimitsInForce limits,
+      Assurance assurance,
+      List<Allowance> allowances) {
+    this.score = score;
+    this.line = line;
+    this.limits = limits;
+    this.assurance = assurance;
+    this.allowances = allowances;
+  }
+
+  List<Player> of(List<PlayerWish> wishes) throws Refusal {
+    List<Player> players = new ArrayList<>();
+    for (PlayerWish wish : wishes) {
+      players.add(playerOf(wish));
+    }
+    refuseUnknownAllowances(players);
+    return players;
+  }
+
+  private Player playerOf(PlayerWish wish) throws Refusal {
+    Optional<Part> part = score.part(wish.name());
+    Instrument instrument = instrumentOf(wish, part);
+    List<Skill> skills =
+        instrument.techniques().stream()
+            .filter(
+                technique -> technique.expected() || isAllowed(wish.name(), instrument, technique))
+            .filter(technique -> Demand.applies(technique, line))
+            .map(technique -> new Skill(technique, technique.limit().at(assurance)))
+            .toList();
+    List<Busy> busy = part.map(p -> Busy.of(p, line)).orElse(List.of());
+    return new Player(wish.name(), instrument, part.map(Part::id), skills, busy);
+  }
+
+  private Instrument instrumentOf(PlayerWish wish, Optional<Part> part) throws Refusal {
+    if (wish.instrument().isPresent()) {
+      return limits.instrument(wish.instrument().get());
+    }
+    Optional<Instrument> found =
+        part.flatMap(limits.catalogue()::of).or(() -> limits.catalogue().find(wish.name()));
+    return found.orElseThrow(
+        () ->
+            Refusal.wrongUse(
+                wish.name()
+                    + " plays no instrument that the limits know; write \""
+                    + wish.name()
+                    + "=flute\", with its instrument after the sign (the command limits lists them)"));
+  }
+
+  private boolean isAllowed(String player, Instrument instrument, Technique technique) {
+    return allowances.stream()
+        .anyMatch(allowance -> allowance.covers(player, instrument, technique));
+  }
+
+  private void refuseUnknownAllowances(List<Player> players) throws Refusal {
+    for (Allowance allowance : allowances) {
+      boolean meant =
+          players.stream()
+              .anyMatch(
+                  player ->
+                      player.instrument().techniques().stream()
+                          .anyMatch(
+                              technique ->
+                                  allowance.covers(player.name(), player.instrument(), technique)));
+      if (!meant) {
+        throw Refusal.wrongUse(
+            "--allow \""
+                + allowance.player().map(name -> name + ": ").orElse("")
+                + allowance.technique()
+                + "\": none of these players has a technique of that name (limits INSTRUMENT lists them)");
+      }
+    }
+  }
+}

@@ -1,0 +1,133 @@
+package stafette.work;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.BooleanSupplier;
+import stafette.check.Judge;
+import stafette.check.Verdict;
+import stafette.limits.Assurance;
+import stafette.plan.Brief;
+import stafette.plan.Favour;
+import stafette.plan.OverlapRule;
+import stafette.plan.Plan;
+import stafette.plan.Player;
+import stafette.plan.Rules;
+import stafette.split.SplitResult;
+import stafette.split.Splitter;
+
+/** Splits a line among players, and has every plan judged again before anybody sees it. */
+public final class SplitLine {
+  private SplitLine() {}
+
+  /**
+   * What is asked.
+   *
+   * @param line the line
+   * @param players among whom
+   * @param allowances techniques that not everybody has
+   * @param assurance the share of players who should manage
+   * @param overlap how much two players share
+   * @param readySeconds rest before an entry
+   * @param favour what to favour
+   * @param searchSeconds how long the search may take
+   */
+  public record Request(
+      LineRequest line,
+      List<PlayerWish> players,
+      List<Allowance> allowances,
+      Assurance assurance,
+      OverlapRule overlap,
+      double readySeconds,
+      Favour favour,
+      double searchSeconds) {}
+
+  /**
+   * What came of it.
+   *
+   * @param score the score the line was taken from
+   * @param brief what was asked, in full
+   * @param result what the search says
+   * @param plan the plan and its verdict, if there is one
+   * @param searchSeconds how long the search took
+   */
+  public record Outcome(
+      OpenScore score,
+      Brief brief,
+      SplitResult result,
+      Optional<JudgedPlan> plan,
+      double searchSeconds) {}
+
+  /**
+   * Splits a line.
+   *
+   * @throws Refusal if the score, the line or a player is not there
+   */
+  public static Outcome split(Request request, LimitsInForce limits) throws Refusal {
+    LineRequest.Found found = request.line().find();
+    List<Player> players =
+        new Roster(
+                found.score().score(),
+                found.line(),
+                limits,
+                request.assurance(),
+                request.allowances())
+            .of(request.players());
+    Rules rules =
+        new Rules(
+            request.assurance(),
+            request.overlap(),
+            request.readySeconds(),
+            request.favour(),
+            limits.weights().favouring(request.favour()));
+    Brief brief = new Brief(found.line(), players, rules);
+    long start = System.nanoTime();
+    SplitResult result = Splitter.split(brief, after(start, request.searchSeconds()));
+    double seconds = (System.nanoTime() - start) / 1e9;
+    return new Outcome(
+        found.score(), brief, result, planOf(result).map(SplitLine::judged), seconds);
+  }
+
+  private static BooleanSupplier after(long startNanos, double seconds) {
+    return () -> System.nanoTime() - startNanos > seconds * 1e9;
+  }
+
+  private static Optional<Plan> planOf(SplitResult result) {
+    return result.match(
+        best -> Optional.of(best.plan()), none -> Optional.empty(), stopped -> stopped.plan());
+  }
+
+  /**
+   * The search and the judge must agree; if they don't, it is our bug and nobody shall see the
+   * plan.
+   */
+  private static JudgedPlan judged(Plan plan) {
+    Verdict verdict = Judge.judge(plan);
+    if (!verdict.holds()) {
+      throw new IllegalStateException(
+          "the search found a plan that does not hold: "
+              + plan.segments()
+              + " "
+              + verdict.findings());
+    }
+    return JudgedPlan.of(plan, verdict);
+  }
+
+  /** What each instrument among the players would make of the whole line, alone. */
+  public static List<CheckScore.Answer> answers(Outcome outcome, Request request) {
+    Map<String, CheckScore.Answer> answers = new LinkedHashMap<>();
+    for (Player player : outcome.brief().players()) {
+      answers.computeIfAbsent(
+          player.instrument().name(),
+          name ->
+              CheckScore.answer(
+                  outcome.brief().line(),
+                  player.instrument(),
+                  player.name(),
+                  request.assurance(),
+                  request.allowances()));
+    }
+    return List.copyOf(answers.values());
+  }
+}

@@ -1,0 +1,98 @@
+package stafette.work;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import stafette.limits.Catalogue;
+import stafette.limits.Instrument;
+import stafette.musicxml.ScoreWriter;
+import stafette.musicxml.Written;
+import stafette.plan.Plan;
+import stafette.plan.Player;
+import stafette.plan.SourceTreatment;
+import stafette.score.Part;
+import stafette.score.Score;
+
+/** Writes a plan into a copy of the score that it was made for. */
+public final class WriteScore {
+  private WriteScore() {}
+
+  /**
+   * Where to write.
+   *
+   * @param file the file
+   * @param replace whether it may replace one that is there
+   */
+  public record Target(Path file, boolean replace) {}
+
+  /**
+   * What was written.
+   *
+   * @param file the file
+   * @param changes a sentence for each part that was changed; empty if the score had it all already
+   */
+  public record Saved(Path file, List<String> changes) {}
+
+  /**
+   * The target of a command's options; empty if nothing is to be written.
+   *
+   * @throws Refusal if it would overwrite the score itself without being asked to, or another file
+   *     without force
+   */
+  public static Optional<Target> target(
+      Path score, @Nullable Path out, boolean inPlace, boolean force) throws Refusal {
+    if (inPlace) {
+      if (out != null && !FileDoor.same(score, out)) {
+        throw Refusal.wrongUse("--in-place writes into " + score + "; leave out -o, or --in-place");
+      }
+      return Optional.of(new Target(score, true));
+    }
+    if (out == null) {
+      return Optional.empty();
+    }
+    if (FileDoor.same(score, out)) {
+      throw Refusal.ofFile(out + ": is the score itself; name another file, or say --in-place");
+    }
+    FileDoor.refuseToReplace(out, force);
+    return Optional.of(new Target(out, force));
+  }
+
+  /**
+   * Writes.
+   *
+   * @throws Refusal if the file can't be written
+   */
+  public static Saved save(
+      OpenScore score, Plan plan, SourceTreatment treatment, LimitsInForce limits, Target target)
+      throws Refusal {
+    Written written =
+        ScoreWriter.write(
+            score.document(),
+            plan,
+            treatment,
+            player -> neighbour(player, score.score(), limits.catalogue()));
+    FileDoor.write(target.file(), written.bytes(), target.replace());
+    return new Saved(target.file(), written.changes());
+  }
+
+  /**
+   * The part after which a new player's part goes: the last one of its instrument, else of its
+   * family.
+   */
+  private static Optional<String> neighbour(Player player, Score score, Catalogue catalogue) {
+    Optional<String> kin = Optional.empty();
+    Optional<String> twin = Optional.empty();
+    for (Part part : score.parts()) {
+      Optional<Instrument> instrument = catalogue.of(part);
+      if (instrument.isPresent()
+          && instrument.get().family().equals(player.instrument().family())) {
+        kin = Optional.of(part.id());
+        if (instrument.get().name().equals(player.instrument().name())) {
+          twin = kin;
+        }
+      }
+    }
+    return twin.isPresent() ? twin : kin;
+  }
+}

@@ -1,0 +1,123 @@
+package stafette.split;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import stafette.check.Costing;
+import stafette.check.Finding;
+import stafette.check.Judge;
+import stafette.plan.Brief;
+import stafette.plan.Handoff;
+import stafette.plan.Plan;
+import stafette.plan.Segment;
+
+/**
+ * Tries every plan of a small brief: whatever the judge lets pass, at the price that the judge's
+ * room gives. Shares nothing with the search.
+ */
+final class AllPlans {
+  private static final int MOST = 400_000;
+
+  private final Brief brief;
+  private final List<Segment> possible = new ArrayList<>();
+  private final List<Priced> plans = new ArrayList<>();
+
+  private record Priced(List<Segment> segments, int cost) {}
+
+  private AllPlans(Brief brief) {
+    this.brief = brief;
+  }
+
+  /** The cost of the cheapest plan; empty if there is none. */
+  static OptionalInt cheapest(Brief brief) {
+    return new AllPlans(brief).find();
+  }
+
+  private OptionalInt find() {
+    int count = brief.line().count();
+    for (int player = 0; player < brief.players().size(); player++) {
+      for (int skill = 0; skill < brief.players().get(player).skills().size(); skill++) {
+        for (int first = 0; first < count; first++) {
+          for (int last = first; last < count; last++) {
+            Segment segment = new Segment(player, skill, first, last);
+            if (isPossible(segment)) {
+              possible.add(segment);
+            }
+          }
+        }
+      }
+    }
+    for (Segment segment : possible) {
+      if (segment.first() == 0) {
+        extend(new ArrayList<>(List.of(segment)), Costing.segment(brief, segment).total());
+      }
+    }
+    plans.sort(Comparator.comparingInt(Priced::cost));
+    for (Priced plan : plans) {
+      if (Judge.judge(new Plan(brief, plan.segments())).holds()) {
+        return OptionalInt.of(plan.cost());
+      }
+    }
+    return OptionalInt.empty();
+  }
+
+  /** Whether a fresh player could play it; what it did before can only make it worse. */
+  private boolean isPossible(Segment segment) {
+    return Judge.judge(new Plan(brief, List.of(segment))).findings().stream()
+        .allMatch(
+            finding -> finding.kind() == Finding.Kind.SHAPE || finding.kind() == Finding.Kind.REST);
+  }
+
+  private void extend(List<Segment> segments, int cost) {
+    if (plans.size() > MOST) {
+      throw new IllegalStateException("too many plans to try them all: " + brief.line().count());
+    }
+    Segment last = segments.get(segments.size() - 1);
+    if (last.last() == brief.line().count() - 1) {
+      Set<Integer> used = new HashSet<>();
+      segments.forEach(segment -> used.add(segment.player()));
+      plans.add(
+          new Priced(List.copyOf(segments), cost + used.size() * brief.rules().weights().player()));
+      return;
+    }
+    for (Segment next : possible) {
+      Optional<Segment> before =
+          segments.size() > 1 ? Optional.of(segments.get(segments.size() - 2)) : Optional.empty();
+      if (follows(before, last, next)) {
+        segments.add(next);
+        extend(
+            segments,
+            cost
+                + Costing.segment(brief, next).total()
+                + Costing.handoff(brief, new Handoff(last, next)).total());
+        segments.remove(segments.size() - 1);
+      }
+    }
+  }
+
+  /** The rules of shape and overlap, as the planning model states them. */
+  private boolean follows(Optional<Segment> before, Segment last, Segment next) {
+    if (next.first() <= last.first()
+        || next.last() <= last.last()
+        || next.player() == last.player()
+        || before.map(b -> next.first() <= b.last()).orElse(false)) {
+      return false;
+    }
+    int shared = last.last() - next.first() + 1;
+    if (shared == 0 && brief.line().restsBefore(next.first())) {
+      return true;
+    }
+    if (shared < brief.rules().overlap().min()) {
+      return false;
+    }
+    OptionalInt max = brief.rules().overlap().max();
+    long time = brief.line().onsetMicros(last.last()) - brief.line().onsetMicros(next.first());
+    return max.isPresent()
+        ? shared <= max.getAsInt()
+        : time <= brief.line().beatMicros(last.last());
+  }
+}

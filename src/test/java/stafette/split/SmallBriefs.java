@@ -1,0 +1,247 @@
+package stafette.split;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.Random;
+import java.util.Set;
+import stafette.Invented;
+import stafette.limits.Act;
+import stafette.limits.Assurance;
+import stafette.limits.Breath;
+import stafette.limits.Capability;
+import stafette.limits.Condition;
+import stafette.limits.Groups;
+import stafette.limits.Instrument;
+import stafette.limits.Limit;
+import stafette.limits.Range;
+import stafette.limits.Source;
+import stafette.limits.Technique;
+import stafette.plan.Brief;
+import stafette.plan.Busy;
+import stafette.plan.Favour;
+import stafette.plan.OverlapRule;
+import stafette.plan.Player;
+import stafette.plan.Rules;
+import stafette.plan.Skill;
+import stafette.score.Dynamic;
+import stafette.score.Grace;
+import stafette.score.Line;
+import stafette.score.LineSource;
+import stafette.score.Pitch;
+import stafette.score.Step;
+import stafette.score.Stroke;
+import stafette.score.ToneChoice;
+import stafette.score.Transposition;
+import stafette.score.Value;
+import stafette.time.Bars;
+import stafette.time.BeatUnit;
+import stafette.time.Length;
+import stafette.time.Meter;
+import stafette.time.Position;
+import stafette.time.Rational;
+import stafette.time.TempoMap;
+import stafette.time.TempoMark;
+
+/**
+ * Random briefs small enough to try every plan: everything that the model knows, near its limits.
+ */
+final class SmallBriefs {
+  private final Random random;
+
+  private SmallBriefs(long seed) {
+    this.random = new Random(seed);
+  }
+
+  static Brief of(long seed, int mostStrokes, int mostPlayers) {
+    return new SmallBriefs(seed).brief(mostStrokes, mostPlayers);
+  }
+
+  private Brief brief(int mostStrokes, int mostPlayers) {
+    Line line = line(3 + random.nextInt(mostStrokes - 2));
+    List<Instrument> instruments = new ArrayList<>();
+    for (int i = 0; i < 1 + random.nextInt(2); i++) {
+      instruments.add(instrument("instrument " + i));
+    }
+    List<Player> players = new ArrayList<>();
+    for (int i = 0; i < 1 + random.nextInt(mostPlayers); i++) {
+      boolean twin = i > 0 && random.nextInt(3) == 0;
+      players.add(
+          twin
+              ? named(players.get(i - 1), "player " + i)
+              : player("player " + i, instruments.get(random.nextInt(instruments.size())), line));
+    }
+    int min = 1 + (random.nextInt(3) == 0 ? random.nextInt(3) : 0);
+    OptionalInt max =
+        random.nextBoolean() ? OptionalInt.empty() : OptionalInt.of(min + random.nextInt(2));
+    double ready = random.nextInt(3) == 0 ? 0 : random.nextInt(600) / 1000.0;
+    Rules rules =
+        new Rules(
+            Assurance.DEFAULT,
+            new OverlapRule(min, max),
+            ready,
+            Favour.BALANCE,
+            Invented.WEIGHTS.favouring(Favour.values()[random.nextInt(Favour.values().length)]));
+    return new Brief(line, players, rules);
+  }
+
+  private static Player named(Player player, String name) {
+    return new Player(name, player.instrument(), player.part(), player.skills(), player.busy());
+  }
+
+  private Line line(int strokes) {
+    List<Stroke> list = new ArrayList<>();
+    List<Integer> cover = new ArrayList<>();
+    Position at = Position.ofQuarters(random.nextInt(5), 2);
+    boolean threes = random.nextInt(4) == 0;
+    boolean slurring = random.nextInt(3) == 0;
+    boolean slurOpen = false;
+    int midi = 64;
+    for (int i = 0; i < strokes; i++) {
+      Length gap =
+          threes
+              ? Length.ofQuarters(1, 3)
+              : Length.ofQuarters(
+                  1 + (random.nextInt(6) == 0 ? random.nextInt(14) : random.nextInt(3)), 4);
+      Length sound =
+          random.nextInt(4) == 0 ? gap.times(Rational.of(1 + random.nextInt(4), 4)) : gap;
+      midi = random.nextInt(3) == 0 ? 60 + random.nextInt(14) : midi;
+      boolean slurred = slurOpen;
+      slurOpen = slurring && i < strokes - 1 && random.nextInt(2) == 0;
+      list.add(
+          new Stroke(
+              at,
+              List.of(pitch(midi)),
+              List.of(new Value(sound, Optional.empty())),
+              random.nextInt(8) == 0
+                  ? List.of(new Grace(List.of(pitch(midi + 2)), true))
+                  : List.of(),
+              slurred,
+              slurOpen,
+              random.nextInt(15) > 0,
+              Set.of(),
+              Dynamic.values()[random.nextInt(Dynamic.values().length)]));
+      cover.add(2 * random.nextInt(5));
+      at = at.plus(gap);
+    }
+    int bars = 2 + at.quarters().dividedBy(3).floor().intValue();
+    Meter meter = random.nextBoolean() ? Meter.COMMON : Meter.of(List.of(6), 8);
+    Map<Position, TempoMark> tempi =
+        random.nextInt(3) == 0
+            ? Map.of(Position.START, mark(), Position.ofQuarters(2, 1), mark())
+            : Map.of(Position.START, mark());
+    return new Line(
+        new LineSource("P1", "Piano", 1, "1", new ToneChoice.All(), 0, bars - 1),
+        list,
+        cover,
+        Bars.regular(meter, bars),
+        TempoMap.of(tempi));
+  }
+
+  private TempoMark mark() {
+    return new TempoMark(BeatUnit.QUARTER, Rational.of(70 + random.nextInt(80)));
+  }
+
+  private static Pitch pitch(int midi) {
+    Step[] steps = {
+      Step.C, Step.C, Step.D, Step.D, Step.E, Step.F, Step.F, Step.G, Step.G, Step.A, Step.A, Step.B
+    };
+    Step step = steps[midi % 12];
+    return new Pitch(step, midi % 12 - step.semitones(), midi / 12 - 1);
+  }
+
+  private Instrument instrument(String name) {
+    Optional<Breath> breath =
+        random.nextInt(3) == 0
+            ? Optional.of(
+                new Breath(
+                    0.8 + random.nextInt(2000) / 1000.0,
+                    0.1 + random.nextInt(300) / 1000.0,
+                    0.5 + random.nextInt(1000) / 1000.0,
+                    random.nextBoolean() ? Map.of() : Map.of(Condition.LOUD, 1.37)))
+            : Optional.empty();
+    List<Technique> techniques = new ArrayList<>();
+    for (int i = 0; i < 1 + random.nextInt(2); i++) {
+      techniques.add(technique("technique " + i));
+    }
+    Range range = new Range(59 + random.nextInt(4), 70 + random.nextInt(8));
+    return new Instrument(
+        name,
+        List.of(),
+        random.nextBoolean() ? "woodwind" : "brass",
+        Optional.of(range),
+        Optional.of(new Range(range.low() + 2, range.high() - 2)),
+        Transposition.NONE,
+        "G2",
+        86 + random.nextInt(10),
+        breath,
+        74,
+        techniques,
+        Source.COMMON_PRACTICE);
+  }
+
+  private Technique technique(String name) {
+    Act act = Act.values()[random.nextInt(Act.values().length)];
+    return new Technique(
+        name,
+        act,
+        Technique.Pitches.ANY,
+        Technique.Slurs.ANY,
+        random.nextInt(6) == 0 ? Groups.THREES : Groups.ANY,
+        false,
+        true,
+        new Limit(12, 1, 10, OptionalDouble.empty(), 8, OptionalDouble.empty()),
+        0,
+        random.nextBoolean()
+            ? Map.of()
+            : Map.of(Condition.HIGH_REGISTER, 0.93, Condition.LEAP, 0.91),
+        Source.COMMON_PRACTICE,
+        "");
+  }
+
+  private Player player(String name, Instrument instrument, Line line) {
+    List<Skill> skills = new ArrayList<>();
+    for (Technique technique : instrument.techniques()) {
+      boolean applies = stafette.limits.Demand.applies(technique, line);
+      if (applies) {
+        skills.add(new Skill(technique, capability()));
+      }
+    }
+    return new Player(name, instrument, Optional.empty(), skills, busy(line));
+  }
+
+  private Capability capability() {
+    int peak = 6_000 + random.nextInt(9_000);
+    boolean never = random.nextInt(12) == 0;
+    return new Capability(
+        peak,
+        never ? 0 : 1_501 + random.nextInt(peak - 1_500),
+        800 + random.nextInt(5_000),
+        301 + random.nextInt(4_000),
+        random.nextBoolean() ? Capability.UNLIMITED : 5_003 + random.nextInt(9_000));
+  }
+
+  private List<Busy> busy(Line line) {
+    List<Busy> result = new ArrayList<>();
+    if (random.nextInt(2) == 0) {
+      return result;
+    }
+    long end = line.endMicros(line.count() - 1);
+    long at = -random.nextInt(1_500_000) - 1L;
+    while (at < end + 500_000) {
+      long length = 50_003L + random.nextInt(400_000);
+      List<Long> strokes = new ArrayList<>();
+      for (long t = at; t < at + length; t += 70_001 + random.nextInt(200_000)) {
+        strokes.add(t);
+      }
+      if (random.nextInt(2) == 0) {
+        result.add(new Busy(at, at + length, strokes));
+      }
+      at += length + 150_007 + random.nextInt(2_500_000);
+    }
+    return result;
+  }
+}

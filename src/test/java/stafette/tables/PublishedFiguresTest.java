@@ -1,0 +1,322 @@
+package stafette.tables;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import stafette.limits.Act;
+import stafette.limits.Breath;
+import stafette.limits.Grade;
+import stafette.limits.Instrument;
+import stafette.limits.Source;
+import stafette.limits.Technique;
+import stafette.score.Transposition;
+import stafette.time.BeatUnit;
+import stafette.time.Length;
+import stafette.time.Rational;
+import stafette.time.TempoMark;
+
+/**
+ * The built-in tables against what has been published: shared/reference-limits.csv holds statements
+ * of grade A and B that were read, each with its source.
+ */
+class PublishedFiguresTest {
+  private static final LimitTables TABLES = LimitTables.builtIn();
+  private static final List<CSVRecord> PUBLISHED = published();
+
+  @Test
+  void every_row_names_a_source_with_its_grade() {
+    for (Instrument instrument : TABLES.catalogue().instruments()) {
+      assertNamed(instrument.name(), instrument.source());
+      instrument
+          .techniques()
+          .forEach(t -> assertNamed(instrument.name() + ", " + t.name(), t.source()));
+    }
+  }
+
+  private static void assertNamed(String what, Source source) {
+    assertFalse(source.text().isBlank(), what);
+    boolean none = source.text().equals(Source.COMMON_PRACTICE.text());
+    assertTrue(!none || source.grade() == Grade.D, what + " has no source and so grade D");
+    assertTrue(source.grade() != Grade.A, what + ": nothing measured is known");
+    assertTrue(
+        source.grade() != Grade.C || source.text().contains("from memory"),
+        what + " of grade C says that it is from memory");
+  }
+
+  @Test
+  void published_figures_name_their_source_and_are_of_grade_a_or_b() {
+    assertFalse(PUBLISHED.isEmpty());
+    for (CSVRecord row : PUBLISHED) {
+      assertFalse(row.get("source").isBlank(), row.toString());
+      assertTrue(List.of("A", "B").contains(row.get("grade")), row.toString());
+      assertFalse(row.get("value").isBlank() && row.get("low").isBlank(), row.toString());
+    }
+  }
+
+  @Test
+  void the_horn_single_tongues_as_its_teachers_say() {
+    assertEquals(number("horn", "single tongue", "value"), peak("horn", "single tonguing"));
+    assertEquals(Grade.B, technique("horn", "single tonguing").source().grade());
+  }
+
+  @Test
+  void the_trombone_single_tongues_up_to_the_published_break_point() {
+    assertEquals(number("trombone", "single tongue", "value"), peak("trombone", "single tonguing"));
+  }
+
+  @Test
+  void the_trumpet_leaves_single_tonguing_where_both_must_overlap() {
+    for (String trumpet : List.of("trumpet in B-flat", "trumpet in C")) {
+      assertTrue(number("trumpet", "single tongue", "low") <= peak(trumpet, "single tonguing"));
+      assertTrue(peak(trumpet, "single tonguing") <= number("trumpet", "single tongue", "high"));
+    }
+  }
+
+  @Test
+  void clarinets_stay_below_what_most_players_cannot_do() {
+    for (String clarinet :
+        List.of("clarinet in B-flat", "clarinet in A", "clarinet in E-flat", "bass clarinet")) {
+      assertTrue(
+          peak(clarinet, "single tonguing")
+              < number("clarinet", "single tongue - beyond most players", "low"),
+          clarinet);
+    }
+  }
+
+  @Test
+  void the_bassoon_stays_within_one_professors_own_tempi() {
+    assertTrue(peak("bassoon", "single tonguing") < number("bassoon", "single tongue", "value"));
+    double twice = peak("bassoon", "double tonguing");
+    assertTrue(number("bassoon", "double tongue", "low") <= twice);
+    assertTrue(twice <= number("bassoon", "double tongue", "high"));
+  }
+
+  @Test
+  void the_tuba_stays_below_a_specialist() {
+    assertTrue(peak("tuba", "single tonguing") < number("tuba", "single tongue", "low"));
+    assertTrue(peak("tuba", "double tonguing") < number("tuba", "double tongue", "low"));
+    assertTrue(peak("tuba", "triple tonguing") < number("tuba", "triple tongue", "low"));
+  }
+
+  @Test
+  void spiccato_becomes_sautille_at_the_published_border() {
+    double border =
+        number("violin/viola", "spiccato (thrown) upper limit, sautille above", "value");
+    for (String strings : List.of("violin", "viola", "cello", "double bass")) {
+      assertEquals(border, peak(strings, "spiccato"), strings);
+      assertEquals(border, technique(strings, "sautille").lowestPerSecond(), strings);
+    }
+    assertEquals(Grade.B, technique("violin", "spiccato").source().grade());
+    assertEquals(Grade.D, technique("cello", "spiccato").source().grade(), "not stated for cellos");
+  }
+
+  @Test
+  void no_pianist_outruns_the_action() {
+    double action = number("grand piano", "key mechanism limit", "value");
+    assertTrue(
+        instrument("piano").techniques().stream()
+            .allMatch(t -> t.limit().peakPerSecond() <= action));
+  }
+
+  /** Aoki & Kinoshita 2001: two fingers in turn tap half as fast again as one. */
+  @Test
+  void two_fingers_pluck_about_half_as_fast_again_as_one() {
+    double ratio =
+        number("index+middle finger", "alternate tapping, 7 s, ratio to one finger", "value");
+    for (String strings : List.of("violin", "viola", "cello", "double bass")) {
+      assertEquals(
+          ratio,
+          peak(strings, "pizzicato two fingers") / peak(strings, "pizzicato one finger"),
+          0.05,
+          strings);
+    }
+  }
+
+  @Test
+  void one_hand_is_within_the_population_and_two_are_below_the_record() {
+    String stick = "one hand, stick";
+    double most = number(stick, "single-hand repeated stroke", "high");
+    double record = number("snare/pad", "single-stroke roll, 60 s record", "value");
+    for (Instrument instrument : TABLES.catalogue().instruments()) {
+      if (instrument.techniques().get(0).act() == Act.MALLET) {
+        assertTrue(peak(instrument.name(), "one hand") <= most, instrument.name());
+        assertTrue(peak(instrument.name(), "alternate hands") < record, instrument.name());
+      }
+    }
+    assertTrue(
+        number(stick, "single-hand repeated stroke", "low") <= peak("snare drum", "one hand"));
+  }
+
+  /** Trained tongues outrun untrained ones at syllables (Icht & Ben-David 2014). */
+  @Test
+  void single_tonguing_is_faster_than_untrained_syllables() {
+    double syllables = number("tongue (speech proxy)", "syllable repetition /pataka/", "value");
+    for (Instrument wind : winds()) {
+      assertTrue(peak(wind.name(), "single tonguing") > syllables, wind.name());
+    }
+  }
+
+  /** Icht & Ben-David 2014: 0.8 of 6.2; that winds spread as much is an assumption. */
+  @Test
+  void winds_spread_as_syllables_do() {
+    for (Instrument wind : winds()) {
+      for (Technique technique : wind.techniques()) {
+        assertEquals(
+            0.8 / 6.2,
+            technique.limit().deviationPerSecond() / technique.limit().peakPerSecond(),
+            0.002,
+            wind.name() + ", " + technique.name());
+      }
+    }
+  }
+
+  /**
+   * Wolfe: 0.1 to 1 litre a second; Cossette et al. 2000: 72 to 83 % of the vital capacity in a
+   * breath; Wolfe's own example of five litres.
+   */
+  @Test
+  void a_breath_lasts_as_long_as_flow_and_lungs_allow() {
+    String flow = "air flow while playing";
+    String share = "share of vital capacity used in a breath";
+    double least = 5 * number("flute", share, "low") / number("winds", flow, "high");
+    double most = 5 * number("flute", share, "high") / number("winds", flow, "low");
+    for (Instrument wind : winds()) {
+      double capacity = wind.breath().map(Breath::capacitySeconds).orElseThrow();
+      assertTrue(least <= capacity && capacity <= most, wind.name());
+    }
+  }
+
+  /** Rates as metronome marks for sixteenths, reckoned by the clock: mark × 4 / 60. */
+  @ParameterizedTest
+  @CsvSource({"126, 8.4", "120, 8.0", "138, 9.2", "100, 6.6667", "121, 8.0667", "131, 8.7333"})
+  void a_published_mark_is_that_rate(long quartersPerMinute, double strokesPerSecond) {
+    TempoMark mark = new TempoMark(BeatUnit.QUARTER, Rational.of(quartersPerMinute));
+    double seconds = mark.seconds(Length.ofQuarters(1, 4)).toDouble();
+    assertEquals(strokesPerSecond, 1 / seconds, 1e-4);
+    assertEquals(quartersPerMinute * 4 / 60.0, 1 / seconds, 1e-9);
+  }
+
+  /** From written to sounding, letters and semitones; from memory of handbooks. */
+  @ParameterizedTest
+  @CsvSource({
+    "piccolo, 7, 12",
+    "flute, 0, 0",
+    "alto flute, -3, -5",
+    "oboe d'amore, -2, -3",
+    "cor anglais, -4, -7",
+    "clarinet in E-flat, 2, 3",
+    "clarinet in B-flat, -1, -2",
+    "clarinet in A, -2, -3",
+    "basset horn, -4, -7",
+    "bass clarinet, -8, -14",
+    "contrabassoon, -7, -12",
+    "soprano saxophone, -1, -2",
+    "alto saxophone, -5, -9",
+    "tenor saxophone, -8, -14",
+    "baritone saxophone, -12, -21",
+    "horn in F, -4, -7",
+    "trumpet in C, 0, 0",
+    "trumpet in B-flat, -1, -2",
+    "glockenspiel, 14, 24",
+    "xylophone, 7, 12",
+    "celesta, 7, 12",
+    "double bass, -7, -12",
+  })
+  void an_instrument_transposes(String name, int diatonic, int chromatic) {
+    assertEquals(new Transposition(diatonic, chromatic), instrument(name).transposition());
+  }
+
+  /** Lowest notes of instruments that can't go lower; from memory of handbooks. */
+  @ParameterizedTest
+  @CsvSource({
+    "oboe, 58",
+    "clarinet in B-flat, 50",
+    "clarinet in A, 49",
+    "bassoon, 34",
+    "violin, 55",
+    "viola, 48",
+    "cello, 36",
+    "piano, 21",
+    "harp, 23",
+    "cor anglais, 52",
+    "piccolo, 72"
+  })
+  void an_instrument_reaches_down_to(String name, int midi) {
+    assertEquals(midi, instrument(name).range().orElseThrow().low());
+  }
+
+  /** Common practice, no source. */
+  @Test
+  void double_tonguing_is_expected_of_flutes_and_brass_only() {
+    for (Instrument wind : winds()) {
+      boolean expected = wind.family().equals("brass") || wind.name().matches(".*flute|piccolo");
+      assertEquals(expected, technique(wind.name(), "double tonguing").expected(), wind.name());
+    }
+  }
+
+  /** Rimsky-Korsakov, Principles of Orchestration: pizzicato is never as fast as the bow. */
+  @Test
+  void plucking_is_slower_than_bowing_and_slowest_on_the_double_bass() {
+    for (String strings : List.of("violin", "viola", "cello", "double bass")) {
+      assertTrue(peak(strings, "pizzicato one finger") < peak(strings, "détaché"), strings);
+      assertFalse(technique(strings, "pizzicato one finger").expected(), strings);
+    }
+    assertTrue(
+        peak("double bass", "pizzicato one finger") < peak("violin", "pizzicato one finger"));
+  }
+
+  /** No single string of the harp is asked for more than both hands can do on it. */
+  @Test
+  void moving_over_twin_strings_does_not_outrun_one_string() {
+    double moving = technique("harp", "twin strings").limit().movingPerSecond().orElseThrow();
+    assertTrue(moving / 2 <= peak("harp", "alternate hands"));
+  }
+
+  private static List<Instrument> winds() {
+    return TABLES.catalogue().instruments().stream().filter(Instrument::isWind).toList();
+  }
+
+  private static Instrument instrument(String name) {
+    return TABLES.catalogue().find(name).orElseThrow();
+  }
+
+  private static Technique technique(String instrument, String name) {
+    return stafette.limits.Catalogue.technique(instrument(instrument), name).orElseThrow();
+  }
+
+  private static double peak(String instrument, String technique) {
+    return technique(instrument, technique).limit().peakPerSecond();
+  }
+
+  private static double number(String instrument, String technique, String column) {
+    return PUBLISHED.stream()
+        .filter(row -> row.get("instrument").equals(instrument))
+        .filter(row -> row.get("technique").equals(technique))
+        .map(row -> Double.parseDouble(row.get(column)))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static List<CSVRecord> published() {
+    CSVFormat format = CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
+    try (CSVParser parser =
+        CSVParser.parse(
+            Path.of("shared", "reference-limits.csv"),
+            java.nio.charset.StandardCharsets.UTF_8,
+            format)) {
+      return parser.getRecords();
+    } catch (IOException e) {
+      throw new java.io.UncheckedIOException(e);
+    }
+  }
+}
