@@ -1,48 +1,100 @@
 package stafette.check;
 
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
+import java.util.OptionalLong;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
+import java.util.stream.LongStream;
+import java.util.stream.Stream;
 import stafette.limits.Breath;
+import stafette.limits.Capability;
 import stafette.limits.Demand;
 import stafette.limits.Instrument;
+import stafette.limits.Technique;
 import stafette.plan.Player;
 import stafette.plan.Segment;
 import stafette.plan.Skill;
 import stafette.score.Line;
+import stafette.time.Position;
+import stafette.time.Rational;
+import stafette.time.TempoMark;
 
-/** One fresh player who plays a whole line alone. */
+/**
+ * One fresh player who plays a whole line with one technique, at its own tempo or another.
+ *
+ * <p>A tempo is a factor of the line's own. Rates bound it from above in closed form, tiredness
+ * does so by bisection, as it only grows with the tempo. Breath does not: a faster line takes less
+ * air, and leaves no time to breathe. But between two tempi at which a silence becomes too short to
+ * breathe in, the air spent is proportional to the time, so the fastest tempo of all is that bound
+ * or one of these.
+ */
 final class Solo {
+  /** Faster than that many times a line's own tempo nobody asks. */
+  private static final double MOST_FACTOR = 100;
+
+  private static final double LEAST_FACTOR = 1e-3;
+  private static final int BISECTIONS = 60;
+
   private final Line line;
-  private final Skill skill;
+  private final Technique technique;
+  private final Capability capability;
   private final Demand demand;
-  private final Instrument instrument;
   private final SegmentRules rules;
   private final WholePart part;
   private final PartRules partRules;
+  private final double use;
+  private final double usualPerSecond;
 
-  Solo(Line line, Instrument instrument, Skill skill) {
+  Solo(Line line, Instrument instrument, Technique technique, Capability capability) {
     this.line = line;
-    this.skill = skill;
-    this.instrument = instrument;
+    this.technique = technique;
+    this.capability = capability;
+    Skill skill = new Skill(technique, capability);
     Player player =
         new Player(instrument.name(), instrument, Optional.empty(), List.of(skill), List.of());
     Segment whole = new Segment(0, 0, 0, line.count() - 1);
-    demand = Demand.of(instrument, skill.technique(), skill.capability(), line);
+    demand = Demand.of(instrument, technique, capability, line);
     rules = new SegmentRules(line, player, skill, demand, whole);
     part = new WholePart(player, List.of(Stint.of(player, skill, demand, line, whole)));
     partRules = new PartRules(line, part, 0);
+    use = rules.worst().share();
+    usualPerSecond = Demand.usualRatePerSecond(line);
   }
 
-  boolean inRange() {
-    return line.strokes().stream().allMatch(stroke -> SegmentRules.inRange(instrument, stroke));
+  /** The same player with the same technique on another line. */
+  Solo with(Line other) {
+    return new Solo(other, instrument(), technique, capability);
   }
 
-  boolean techniqueServes() {
-    return TechniqueRules.obstacle(skill.technique(), line, 0, line.count() - 1, 1).isEmpty();
+  Line line() {
+    return line;
+  }
+
+  Instrument instrument() {
+    return part.player().instrument();
+  }
+
+  Technique technique() {
+    return technique;
+  }
+
+  Capability capability() {
+    return capability;
+  }
+
+  Ease ease() {
+    if (!inRange()) {
+      return Ease.OUT_OF_RANGE;
+    }
+    return serves() ? Ease.of(Math.max(use, Math.max(tiredness(), breath()))) : Ease.BEYOND;
+  }
+
+  private boolean inRange() {
+    return strokesOutOfRange().findAny().isEmpty();
   }
 
   double highestPerSecond() {
@@ -50,88 +102,128 @@ final class Solo {
   }
 
   double use() {
-    return rules.worst().share();
+    return use;
   }
 
   double tiredness() {
-    return Arrays.stream(Course.tiredness(part, 1)[0]).max().orElse(0);
+    return highest(Course.tiredness(part, 1));
   }
 
   double breath() {
-    return instrument
-        .breath()
-        .map(breath -> Arrays.stream(Course.breath(part, breath, 1)[0]).max().orElse(0))
-        .orElse(0.0);
+    return lungs().map(lungs -> highest(Course.breath(part, lungs, 1))).orElse(0.0);
+  }
+
+  /** Whether groups and strings are there for the technique, at whatever tempo. */
+  private boolean serves() {
+    return TechniqueRules.obstacle(technique, line, 0, line.count() - 1, 1).isEmpty();
   }
 
   /**
-   * How long the player can go on, in seconds from the first onset: to the last stroke before the
-   * first one that fails. If none fails, and the usual rate is above the sustained one, what is
-   * left of the stamina is spent at that rate after the line's end: T = stamina / (r − sustained).
-   *
-   * @return empty if it can go on
+   * The onset of the first stroke that fails, in seconds; 0 if that is the first one whose rate is
+   * tested at all, or the technique does not serve; empty if all strokes hold.
    */
   OptionalDouble lastsSeconds() {
-    OptionalInt failing =
-        IntStream.of(firstTooFast(), firstAt(partRules.tired(1)), firstAt(partRules.breathless(1)))
-            .filter(j -> j >= 0)
-            .min();
-    if (failing.isPresent()) {
-      return OptionalDouble.of(line.onsetMicros(Math.max(0, failing.getAsInt() - 1)) / 1e6);
+    if (!serves()) {
+      return OptionalDouble.of(0);
     }
-    double rate = Demand.usualRatePerSecond(line);
-    double beyond = rate - demand.sustainedMilli(line.count() - 1) / 1000.0;
-    if (beyond <= 0) {
-      return OptionalDouble.empty();
-    }
-    double[] readings = Course.tiredness(part, 1)[0];
-    double left = 1 - readings[readings.length - 1];
-    double more = left * skill.capability().staminaStrokes() / beyond;
-    return OptionalDouble.of(line.onsetMicros(line.count() - 1) / 1e6 + more);
-  }
-
-  private int firstTooFast() {
-    for (int j = 1; j < line.count(); j++) {
-      if (!Tolerance.within(Strain.use(demand, line, 0, j), 1)) {
-        return j;
-      }
-    }
-    return -1;
-  }
-
-  private int firstAt(Optional<PartRules.Excess> excess) {
-    return excess
-        .map(
-            place ->
-                IntStream.range(0, line.count())
-                    .filter(j -> line.onsetMicros(j) == place.micros())
-                    .findFirst()
-                    .orElse(0))
-        .orElse(-1);
-  }
-
-  /**
-   * The least factor by which all times must be stretched for the line to hold; below 1 if it can
-   * go faster. Rates give it directly, tiredness only falls with slower times, and more air is
-   * given back only where a silence becomes long enough to breathe in.
-   *
-   * @return empty if no tempo will do
-   */
-  OptionalDouble leastStretch() {
-    double rate =
-        Math.max(use(), Stretches.leastFor(stretch -> partRules.tired(stretch).isEmpty()));
-    if (partRules.breathless(rate).isEmpty()) {
-      return OptionalDouble.of(rate);
-    }
-    Breath breath = instrument.breath().orElseThrow();
-    return Stretches.breaths(part, breath)
-        .filter(stretch -> stretch > rate && partRules.breathless(stretch).isEmpty())
+    LongStream failures =
+        Stream.of(partRules.tired(1), partRules.breathless(1))
+            .flatMap(Optional::stream)
+            .mapToLong(PartRules.Excess::micros);
+    LongStream outside = strokesOutOfRange().mapToLong(line::onsetMicros).limit(1);
+    return LongStream.concat(LongStream.concat(failures, outside), tooFast().stream())
+        .mapToDouble(micros -> micros / 1e6)
         .min();
   }
 
-  boolean holdsAt(double stretch) {
-    return Tolerance.within(use() / stretch, 1)
-        && partRules.tired(stretch).isEmpty()
-        && partRules.breathless(stretch).isEmpty();
+  /**
+   * The fastest mark at the line's start at which the player holds out, whole beats in the unit in
+   * force there; at most {@value #MOST_FACTOR} times the present tempo.
+   */
+  Optional<TempoMark> fastestTempo() {
+    if (!inRange() || !serves()) {
+      return Optional.empty();
+    }
+    OptionalDouble fastest = fastestFactor();
+    if (fastest.isEmpty()) {
+      return Optional.empty();
+    }
+    Position start = line.stroke(0).onset();
+    TempoMark present = line.tempo().at(start);
+    double most = present.times(Wording.exactly(fastest.getAsDouble())).perMinute().toDouble();
+    double perMinute = present.perMinute().toDouble();
+    return LongStream.iterate(
+            (long) Math.floor(most * (1 + Tolerance.SHARE)), n -> n > 0, n -> n - 1)
+        .filter(beats -> playsAt(beats / perMinute))
+        .mapToObj(beats -> new TempoMark(present.unit(), Rational.of(beats)))
+        .filter(mark -> with(line.at(line.tempo().scaledTo(start, mark))).playsAt(1))
+        .findFirst();
+  }
+
+  private OptionalDouble fastestFactor() {
+    double most = Math.min(MOST_FACTOR, 1 / use);
+    double bound = partRules.tired(1 / most).isEmpty() ? most : tirelessUpTo(most);
+    DoubleStream breathing = lungs().stream().flatMapToDouble(this::breathingUpTo);
+    return DoubleStream.concat(breathing.filter(factor -> factor < bound), DoubleStream.of(bound))
+        .boxed()
+        .sorted(Comparator.reverseOrder())
+        .mapToDouble(Double::doubleValue)
+        .filter(this::playsAt)
+        .findFirst();
+  }
+
+  private double tirelessUpTo(double most) {
+    double holds = LEAST_FACTOR;
+    double fails = most;
+    for (int step = 0; step < BISECTIONS; step++) {
+      double middle = Math.sqrt(holds * fails);
+      if (partRules.tired(1 / middle).isEmpty()) {
+        holds = middle;
+      } else {
+        fails = middle;
+      }
+    }
+    return holds;
+  }
+
+  /** For each silence the fastest tempo at which it is long enough to breathe in. */
+  private DoubleStream breathingUpTo(Breath lungs) {
+    return Course.Air.of(part, lungs).stream()
+        .mapToDouble(Course.Air::silence)
+        .filter(silence -> silence > 0)
+        .map(silence -> silence / lungs.catchSeconds())
+        .distinct();
+  }
+
+  private boolean playsAt(double factor) {
+    return Tolerance.reaches(usualPerSecond * factor, technique.lowestPerSecond())
+        && Tolerance.within(use * factor, 1)
+        && partRules.tired(1 / factor).isEmpty()
+        && partRules.breathless(1 / factor).isEmpty();
+  }
+
+  private OptionalLong tooFast() {
+    boolean first = true;
+    for (int j = 1; j < line.count(); j++) {
+      double use = Strain.use(demand, line, 0, j);
+      if (!Tolerance.within(use, 1)) {
+        return OptionalLong.of(first ? 0 : line.onsetMicros(j));
+      }
+      first &= use == 0;
+    }
+    return OptionalLong.empty();
+  }
+
+  private IntStream strokesOutOfRange() {
+    return IntStream.range(0, line.count())
+        .filter(j -> !SegmentRules.inRange(part.player().instrument(), line.stroke(j)));
+  }
+
+  private Optional<Breath> lungs() {
+    return part.player().instrument().breath();
+  }
+
+  private static double highest(double[][] readings) {
+    return Arrays.stream(readings).flatMapToDouble(Arrays::stream).max().orElse(0);
   }
 }

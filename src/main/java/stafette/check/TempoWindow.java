@@ -1,35 +1,32 @@
 package stafette.check;
 
-import java.math.RoundingMode;
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.List;
 import java.util.Optional;
-import java.util.function.DoublePredicate;
-import stafette.limits.Breath;
-import stafette.limits.Demand;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
 import stafette.plan.Plan;
-import stafette.plan.Player;
-import stafette.plan.Segment;
-import stafette.score.Line;
+import stafette.time.Rational;
 import stafette.time.TempoMark;
 
 /**
- * The tempi round the present one at which a plan holds: the connected interval, both ends
- * included. All times of the line and of what the score gives scale with the tempo; getting ready,
- * breathing and recovery don't, so both ends can come from them.
+ * The tempi round the present one between which a plan holds, all of them: a connected interval. A
+ * tempo is a factor of the present one. All times of the line and of what the score gives scale
+ * with it; rest before entries, catching breath and recovery don't, so both ends can come from them
+ * as well as from rate.
  *
- * <p>Rates and rests give their bounds in closed form. Tiredness only falls with slower times, so
- * its bound is one point, found to the machine's precision. Spent air is proportional to the times
- * as long as no silence crosses the least one in which air can be taken; those crossings are walked
- * through one by one.
+ * <p>Bounds in closed form: peak and moving rates, least gap · limit; rest, silence ÷ rest needed;
+ * the lowest rate of a technique, lowest ÷ usual rate. Tiredness and breath are followed outward to
+ * the first failure ({@link Outward}), to within one part in ten thousand million. A plan that
+ * still holds at a thousandth or at a thousand times its tempo has no bound there.
  *
- * @param slowestFactor the slowest tempo as a share of the present one; 0 if none is too slow
- * @param fastestFactor the fastest as a multiple of the present one
- * @param slowestText the slowest as a mark in the unit in force at the line's start, rounded inward
- * @param fastestText the fastest likewise
- * @param slowestLimit what stands in the way of a slower one
- * @param fastestLimit what stands in the way of a faster one
+ * @param slowestFactor the least factor at which the plan holds; 0 if any slower tempo will do
+ * @param fastestFactor the largest; infinite if any faster tempo will do
+ * @param slowestText the slowest mark at the line's start, in the unit in force there, rounded
+ *     inward to whole beats at which the plan was judged to hold ("dotted quarter = 71"), to
+ *     hundredths if there is no whole one; or "any slower tempo"
+ * @param fastestText the fastest mark, likewise; or "any faster tempo"
+ * @param slowestLimit what breaks first below ("breath of Flute 1 at bar 7, beat 2"); "nothing" if
+ *     there is no bound
+ * @param fastestLimit what breaks first above, likewise
  */
 public record TempoWindow(
     double slowestFactor,
@@ -38,176 +35,103 @@ public record TempoWindow(
     String fastestText,
     String slowestLimit,
     String fastestLimit) {
-  /** The window of a plan; empty if the plan doesn't hold at the present tempo. */
+  /** How far beyond an end to look for what breaks there. */
+  private static final double HAIR = 1e-6;
+
+  /** As far as the line's clock of microseconds may lead beside the exact end. */
+  private static final double ROUNDING = 1e-5;
+
+  private static final int STEPS_TRIED = 10;
+  private static final String NOTHING = "nothing";
+
+  /** The window of a plan; empty if it does not even hold at the present tempo. */
   public static Optional<TempoWindow> of(Plan plan) {
     Demands demands = new Demands(plan.brief());
     if (!Judge.findings(plan, demands, 1).isEmpty()) {
       return Optional.empty();
     }
-    Bounds bounds = new Bounds(plan, demands);
-    Bound least = bounds.least();
-    Optional<Bound> most = bounds.most();
-    double slowest = most.map(bound -> 1 / bound.stretch).orElse(0.0);
-    double fastest = 1 / least.stretch;
-    TempoMark now = plan.line().tempo().at(plan.line().stroke(0).onset());
-    int decimals = decimals(now, slowest, fastest);
+    Ends ends = new Ends(plan, demands);
+    double slowest = ends.slowestFactor();
+    double fastest = ends.fastestFactor();
     return Optional.of(
         new TempoWindow(
             slowest,
             fastest,
-            slowest > 0 ? text(now, slowest, RoundingMode.CEILING, decimals) : "any slower tempo",
-            text(now, fastest, RoundingMode.FLOOR, decimals),
-            most.map(Bound::what).orElse("nothing"),
-            least.what));
+            slowest == 0 ? "any slower tempo" : slowestMark(plan, slowest).toString(),
+            fastest == Double.POSITIVE_INFINITY
+                ? "any faster tempo"
+                : fastestMark(plan, fastest).toString(),
+            slowest == 0 ? NOTHING : breaksAt(plan, demands, slowest * (1 - HAIR)),
+            fastest == Double.POSITIVE_INFINITY
+                ? NOTHING
+                : breaksAt(plan, demands, fastest * (1 + HAIR))));
   }
 
-  private static String text(TempoMark now, double factor, RoundingMode rounding, int decimals) {
-    return now.times(Wording.exactly(factor)).toString(rounding, decimals);
+  /** Whole beats first, then hundredths, from the slowest inward. */
+  private static TempoMark slowestMark(Plan plan, double factor) {
+    double exact = present(plan).perMinute().toDouble() * factor * (1 - ROUNDING);
+    return firstThatHolds(
+        plan,
+        Stream.of(1, 100).flatMap(parts -> steps((long) Math.ceil(exact * parts), parts, 1)),
+        mark -> mark.compareTo(present(plan).perMinute()) <= 0);
   }
 
-  /** Whole beats where the window holds one, else two decimals. */
-  private static int decimals(TempoMark now, double slowest, double fastest) {
-    double beats = now.perMinute().toDouble();
-    return Math.ceil(beats * slowest) <= Math.floor(beats * fastest) ? 0 : 2;
+  /** Whole beats first, then hundredths, from the fastest inward. */
+  private static TempoMark fastestMark(Plan plan, double factor) {
+    double exact = present(plan).perMinute().toDouble() * factor * (1 + ROUNDING);
+    return firstThatHolds(
+        plan,
+        Stream.of(1, 100).flatMap(parts -> steps((long) Math.floor(exact * parts), parts, -1)),
+        mark -> mark.compareTo(present(plan).perMinute()) >= 0);
   }
 
-  /**
-   * One end.
-   *
-   * @param stretch of the times; the last that holds
-   * @param what stands in the way beyond
-   */
-  private record Bound(double stretch, String what) {}
+  private static Stream<Rational> steps(long from, int parts, int step) {
+    return Stream.iterate(Rational.of(from, parts), at -> at.plus(Rational.of(step, parts)))
+        .limit(STEPS_TRIED);
+  }
 
-  /** What bounds the stretch of times on either side. */
-  private static final class Bounds {
-    private final Plan plan;
-    private final Line line;
-    private final List<Bound> least = new ArrayList<>();
-    private final List<Bound> most = new ArrayList<>();
+  private static TempoMark firstThatHolds(
+      Plan plan, Stream<Rational> perMinute, Predicate<Rational> inward) {
+    return perMinute
+        .filter(beats -> beats.signum() > 0)
+        .filter(inward)
+        .map(beats -> new TempoMark(present(plan).unit(), beats))
+        .filter(mark -> holds(AtTempo.of(plan, mark)))
+        .findFirst()
+        .orElse(present(plan));
+  }
 
-    Bounds(Plan plan, Demands demands) {
-      this.plan = plan;
-      this.line = plan.line();
-      for (Segment segment : plan.segments()) {
-        rates(segment, SegmentRules.of(plan, segment, demands).worst());
-        lowest(segment);
-      }
-      Judge.players(plan)
-          .mapToObj(player -> WholePart.of(plan, player, demands))
-          .forEach(this::part);
-    }
+  private static boolean holds(Plan plan) {
+    return Judge.findings(plan, new Demands(plan.brief()), 1).isEmpty();
+  }
 
-    Bound least() {
-      return least.stream().max(Comparator.comparingDouble(Bound::stretch)).orElseThrow();
-    }
+  private static TempoMark present(Plan plan) {
+    return plan.line().tempo().at(plan.line().stroke(0).onset());
+  }
 
-    Optional<Bound> most() {
-      return most.stream().min(Comparator.comparingDouble(Bound::stretch));
-    }
-
-    private void rates(Segment segment, SegmentRules.Use worst) {
-      String name = plan.player(segment).name();
-      String technique = plan.skill(segment).technique().name();
-      String where = line.placeOf(worst.stroke()).at().toString();
-      least.add(
-          new Bound(
-              Math.max(Stretches.LEAST, worst.share()), technique + " of " + name + ", " + where));
-    }
-
-    private void lowest(Segment segment) {
-      double lowest = plan.skill(segment).technique().lowestPerSecond();
-      if (lowest > 0) {
-        most.add(
-            new Bound(
-                Demand.usualRatePerSecond(line) / lowest,
-                plan.skill(segment).technique().name()
+  private static String breaksAt(Plan plan, Demands demands, double factor) {
+    return Judge.findings(plan, demands, 1 / factor).stream()
+        .findFirst()
+        .map(
+            finding ->
+                limit(finding.kind())
                     + " of "
-                    + plan.player(segment).name()
-                    + " doesn't go slower"));
-      }
-    }
+                    + finding.place().part()
+                    + " at "
+                    + finding.place().at())
+        .orElse(NOTHING);
+  }
 
-    private void part(WholePart part) {
-      PartRules rules = PartRules.of(plan, part);
-      String name = part.player().name();
-      double tired = Stretches.leastFor(stretch -> rules.tired(stretch).isEmpty());
-      least.add(
-          new Bound(
-              tired,
-              "tiredness of " + name + where(part.player(), rules.tired(tired * (1 - 1e-6)))));
-      double ready = plan.brief().rules().readyMicros(part.player());
-      for (PartRules.Rest rest : rules.restsBeforeEntries()) {
-        if (ready > 0) {
-          String entry =
-              line.placeOf(rest.entering().segment().orElseThrow().first()).at().toString();
-          least.add(new Bound(ready / rest.micros(), "rest of " + name + " before " + entry));
-        }
-      }
-      part.player()
-          .instrument()
-          .breath()
-          .ifPresent(
-              breath -> {
-                DoublePredicate breathes = stretch -> rules.breathless(stretch).isEmpty();
-                slower(part, breath, breathes)
-                    .ifPresent(
-                        stretch ->
-                            most.add(
-                                new Bound(
-                                    stretch,
-                                    "breath of "
-                                        + name
-                                        + where(
-                                            part.player(),
-                                            rules.breathless(stretch * (1 + 1e-6))))));
-                faster(part, breath, breathes)
-                    .ifPresent(
-                        stretch ->
-                            least.add(
-                                new Bound(
-                                    stretch,
-                                    "no time for "
-                                        + name
-                                        + " to breathe"
-                                        + where(
-                                            part.player(),
-                                            rules.breathless(stretch * (1 - 1e-6))))));
-              });
-    }
-
-    private String where(Player player, Optional<PartRules.Excess> excess) {
-      return excess.map(e -> ", " + Whereabouts.of(player, line, e.micros()).at()).orElse("");
-    }
-
-    /** Walks to slower times until the air no longer lasts. */
-    private static Optional<Double> slower(
-        WholePart part, Breath breath, DoublePredicate breathes) {
-      double from = 1;
-      double[] crossings = Stretches.breaths(part, breath).filter(s -> s > 1).toArray();
-      for (int i = 0; i <= crossings.length; i++) {
-        double to = i < crossings.length ? crossings[i] * (1 - 1e-8) : Stretches.MOST;
-        if (to > from && !breathes.test(to)) {
-          return Optional.of(Stretches.between(from, to, breathes));
-        }
-        from = i < crossings.length ? crossings[i] : to;
-      }
-      return Optional.empty();
-    }
-
-    /**
-     * Walks to faster times until a silence becomes too short to breathe in, and that one was
-     * needed.
-     */
-    private static Optional<Double> faster(
-        WholePart part, Breath breath, DoublePredicate breathes) {
-      double[] crossings = Stretches.breaths(part, breath).filter(s -> s <= 1).toArray();
-      for (int i = crossings.length - 1; i >= 0; i--) {
-        if (!breathes.test(crossings[i] * (1 - 1e-8))) {
-          return Optional.of(crossings[i]);
-        }
-      }
-      return Optional.empty();
-    }
+  private static String limit(Finding.Kind kind) {
+    return switch (kind) {
+      case PEAK -> "peak rate";
+      case MOVING -> "rate of changing notes";
+      case TIREDNESS -> "tiredness";
+      case BREATH -> "breath";
+      case REST -> "rest before the entry";
+      case TECHNIQUE -> "lowest rate of the technique";
+      case SHAPE, OVERLAP, RANGE, BUSY ->
+          throw new IllegalStateException("the tempo has no part in this: " + kind);
+    };
   }
 }

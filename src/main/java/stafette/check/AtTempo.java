@@ -1,0 +1,63 @@
+package stafette.check;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import stafette.plan.Brief;
+import stafette.plan.Busy;
+import stafette.plan.Plan;
+import stafette.plan.Player;
+import stafette.score.Line;
+import stafette.time.Position;
+import stafette.time.TempoMark;
+
+/**
+ * A plan at another tempo, the given passages of its players with it. Times of those that are the
+ * line's own stay so; others are rounded to microseconds.
+ */
+final class AtTempo {
+  private final double factor;
+  private final Map<Long, Long> ofLine = new HashMap<>();
+
+  private AtTempo(Line before, Line after, double factor) {
+    this.factor = factor;
+    for (int j = 0; j < before.count(); j++) {
+      ofLine.put(before.endMicros(j), after.endMicros(j));
+    }
+    for (int j = 0; j < before.count(); j++) {
+      ofLine.put(before.onsetMicros(j), after.onsetMicros(j));
+    }
+  }
+
+  /** The plan with the tempo at the line's start brought to a mark, all others scaled with it. */
+  static Plan of(Plan plan, TempoMark mark) {
+    Line line = plan.line();
+    Position start = line.stroke(0).onset();
+    Line scaled = line.at(line.tempo().scaledTo(start, mark));
+    double factor =
+        mark.quartersPerMinute().dividedBy(line.tempo().at(start).quartersPerMinute()).toDouble();
+    AtTempo tempo = new AtTempo(line, scaled, factor);
+    List<Player> players = plan.brief().players().stream().map(tempo::of).toList();
+    return new Plan(new Brief(scaled, players, plan.brief().rules()), plan.segments());
+  }
+
+  private Player of(Player player) {
+    return new Player(
+        player.name(),
+        player.instrument(),
+        player.part(),
+        player.skills(),
+        player.busy().stream().map(this::of).toList());
+  }
+
+  private Busy of(Busy busy) {
+    return new Busy(
+        of(busy.fromMicros()),
+        of(busy.toMicros()),
+        busy.strokeMicros().stream().map(this::of).toList());
+  }
+
+  private long of(long micros) {
+    return ofLine.getOrDefault(micros, Math.round(micros / factor));
+  }
+}

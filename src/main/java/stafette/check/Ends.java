@@ -1,0 +1,61 @@
+package stafette.check;
+
+import java.util.stream.DoubleStream;
+import stafette.limits.Demand;
+import stafette.plan.Plan;
+
+/** Both ends of the tempo window of a plan that holds, as factors of its tempo. */
+record Ends(Plan plan, Demands demands) {
+  private static final double SLOWEST_TRIED = 1e-3;
+  private static final double FASTEST_TRIED = 1e3;
+
+  /** 0 if the plan holds at the slowest tempo tried. */
+  double slowestFactor() {
+    double slowest = end(Math.max(SLOWEST_TRIED, Math.min(1, lowest())));
+    return slowest <= SLOWEST_TRIED ? 0 : slowest;
+  }
+
+  /** Infinite if the plan holds at the fastest tempo tried. */
+  double fastestFactor() {
+    double fastest = end(Math.min(FASTEST_TRIED, Math.max(1, highest())));
+    return fastest >= FASTEST_TRIED ? Double.POSITIVE_INFINITY : fastest;
+  }
+
+  private double end(double bound) {
+    double reached = bound;
+    for (int player : Judge.players(plan).toArray()) {
+      WholePart part = WholePart.of(plan, player, demands);
+      reached = new Endurance(part, PartRules.of(plan, part)).reach(reached);
+    }
+    return reached;
+  }
+
+  private double lowest() {
+    double usual = Demand.usualRatePerSecond(plan.line());
+    return plan.segments().stream()
+        .mapToDouble(segment -> plan.skill(segment).technique().lowestPerSecond())
+        .filter(lowest -> lowest > 0)
+        .map(lowest -> lowest / usual)
+        .max()
+        .orElse(0);
+  }
+
+  private double highest() {
+    DoubleStream rates =
+        plan.segments().stream()
+            .mapToDouble(segment -> 1 / SegmentRules.of(plan, segment, demands).worst().share());
+    DoubleStream rests =
+        Judge.players(plan)
+            .mapToObj(player -> WholePart.of(plan, player, demands))
+            .flatMapToDouble(this::byRest);
+    return DoubleStream.concat(rates, rests).min().orElse(Double.POSITIVE_INFINITY);
+  }
+
+  private DoubleStream byRest(WholePart part) {
+    double ready = plan.brief().rules().readyMicros(part.player());
+    return ready == 0
+        ? DoubleStream.empty()
+        : PartRules.of(plan, part).restsBeforeEntries().stream()
+            .mapToDouble(rest -> rest.micros() / ready);
+  }
+}
