@@ -1,7 +1,6 @@
 package stafette.musicxml;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
 import java.util.NavigableSet;
@@ -128,9 +127,16 @@ final class Layout {
       for (Span rest : RestFill.of(bar, new Span(cursor, end), breaks)) {
         Rational quarters = rest.length().quarters();
         Optional<Ratio> ratio = looseRatio(quarters, Optional.empty());
-        items.add(rest(rest, NoteShape.of(unscaled(quarters, ratio)), ratio));
+        addRests(chained(unscaled(quarters, ratio)), ratio);
       }
-      cursor = end;
+    }
+  }
+
+  private void addRests(List<Rational> written, Optional<Ratio> ratio) {
+    for (Rational rest : written) {
+      Span span = Span.of(cursor, new Length(scaled(rest, ratio)));
+      items.add(rest(span, NoteShape.of(rest), ratio));
+      cursor = span.end();
     }
   }
 
@@ -157,15 +163,15 @@ final class Layout {
   }
 
   private void restInGroup(Tuplet group, Ratio ratio, Position end) {
-    if (!cursor.isBefore(end)) {
-      return;
-    }
-    Position start = group.span().start();
-    Rational from = written(group, cursor.since(start).quarters());
-    for (Rational rest : RestFill.written(from, written(group, end.since(start).quarters()))) {
-      Span span = Span.of(cursor, new Length(scaled(rest, Optional.of(ratio))));
-      items.add(rest(span, NoteShape.of(rest), Optional.of(ratio)));
-      cursor = span.end();
+    while (cursor.isBefore(end)) {
+      Position next = Optional.ofNullable(breaks.higher(cursor)).orElse(end);
+      Position stop = next.isBefore(end) ? next : end;
+      Position start = group.span().start();
+      Rational from = written(group, cursor.since(start).quarters());
+      Rational to = written(group, stop.since(start).quarters());
+      for (Rational rest : RestFill.written(from, to)) {
+        addRests(chained(rest), Optional.of(ratio));
+      }
     }
   }
 
@@ -175,8 +181,7 @@ final class Layout {
 
   private void lay(Sound sound, Optional<Ratio> ratio) {
     Rational written = unscaled(sound.span().length().quarters(), ratio);
-    List<Rational> chain = NoteShape.chain(written);
-    List<Rational> pieces = chain.isEmpty() ? Collections.singletonList(written) : chain;
+    List<Rational> pieces = chained(written);
     for (int i = 0; i < pieces.size(); i++) {
       Span span = Span.of(cursor, new Length(scaled(pieces.get(i), ratio)));
       Sound piece = sound.over(span, i == 0, i == pieces.size() - 1);
@@ -185,6 +190,12 @@ final class Layout {
               span, NoteShape.of(pieces.get(i)), ratio, Edge.NONE, Optional.of(piece), List.of()));
       cursor = span.end();
     }
+  }
+
+  /** Lengths with a shape each; the length itself if it can't be made of such. */
+  private static List<Rational> chained(Rational written) {
+    List<Rational> chain = NoteShape.chain(written);
+    return chain.isEmpty() ? List.of(written) : chain;
   }
 
   /** A ratio under which a length that does not divide by halves has a shape. */

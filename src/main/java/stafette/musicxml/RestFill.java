@@ -73,8 +73,14 @@ final class RestFill {
     return fourEqual && index < 4 && index % 2 == 0 ? beat.plus(beat) : beat;
   }
 
-  /** The longest plain length from {@code at} on its own grid that does not pass the end. */
+  /**
+   * The longest plain length from {@code at} on its own grid that does not pass the end; empty if
+   * halves and their halves never reach the end.
+   */
   private static Optional<Rational> aligned(Rational at, Rational end) {
+    if (end.minus(at).denominator().bitCount() > 1) {
+      return Optional.empty();
+    }
     Optional<Rational> length = NoteShape.longestPlain(end.minus(at));
     while (length.isPresent() && at.modulo(length.get()).signum() != 0) {
       Rational half = length.get().dividedBy(2);
