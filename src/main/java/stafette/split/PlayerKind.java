@@ -113,7 +113,7 @@ final class PlayerKind {
     if (breath.isEmpty() || state.untouched()) {
       return 0;
     }
-    return airAfterSilence(state.air(), onsetMicros - state.soundMicros());
+    return airAfterSilence(state, onsetMicros);
   }
 
   /** The state after a segment. */
@@ -123,7 +123,8 @@ final class PlayerKind {
         line.onsetMicros(row.lastLoad(last)),
         row.tiredness(last, tirednessAtFirst),
         line.endMicros(last),
-        row.air(last, airBefore));
+        row.air(last, airBefore),
+        table.useOfAir(last));
   }
 
   /**
@@ -153,7 +154,7 @@ final class PlayerKind {
     if (state.untouched() || freeFrom(state) > now) {
       return state;
     }
-    if (breath.isPresent() && airAfterSilence(state.air(), now - state.soundMicros()) > 0) {
+    if (breath.isPresent() && airAfterSilence(state, now) > 0) {
       return state;
     }
     long gap = now - state.loadMicros();
@@ -189,7 +190,10 @@ final class PlayerKind {
     double perMicro = 1e6 / breath.get().fullSeconds();
     double spent = (double) one.air() - other.air();
     boolean fits = spent + perMicro * ((double) one.soundMicros() - other.soundMicros()) <= 0;
-    boolean same = one.air() <= other.air() && one.soundMicros() == other.soundMicros();
+    boolean same =
+        one.air() <= other.air()
+            && one.soundMicros() == other.soundMicros()
+            && one.use() <= other.use();
     return fits && (same || player.busy().isEmpty());
   }
 
@@ -203,14 +207,13 @@ final class PlayerKind {
     for (long onset : busy.strokeMicros()) {
       long tired = tirednessGiven(now, onset);
       spent.add(tired > Shares.WHOLE);
-      now = new State(false, onset, Math.min(Shares.WHOLE, tired), now.soundMicros(), now.air());
+      now =
+          new State(
+              false, onset, Math.min(Shares.WHOLE, tired), now.soundMicros(), now.air(), now.use());
     }
     long air = 0;
     if (breath.isPresent()) {
-      long start =
-          before.untouched()
-              ? 0
-              : airAfterSilence(before.air(), busy.fromMicros() - before.soundMicros());
+      long start = before.untouched() ? 0 : airAfterSilence(before, busy.fromMicros());
       air =
           start
               + Shares.spent(
@@ -219,7 +222,12 @@ final class PlayerKind {
     }
     return new Played(
         new State(
-            false, now.loadMicros(), now.tiredness(), busy.toMicros(), Math.min(Shares.WHOLE, air)),
+            false,
+            now.loadMicros(),
+            now.tiredness(),
+            busy.toMicros(),
+            Math.min(Shares.WHOLE, air),
+            1),
         spent);
   }
 
@@ -252,11 +260,13 @@ final class PlayerKind {
     }
   }
 
-  private long airAfterSilence(long spent, long silence) {
+  /** Air spent at a moment up to which the player is silent. */
+  private long airAfterSilence(State state, long untilMicros) {
     Breath lungs = breath.orElseThrow();
+    long silence = untilMicros - state.soundMicros();
     return silence >= Math.ceil(lungs.catchSeconds() * 1e6)
-        ? Math.max(0, spent - Shares.givenBack(silence, lungs.fullSeconds()))
-        : spent + Shares.spent(silence, 1, lungs.capacitySeconds());
+        ? Math.max(0, state.air() - Shares.givenBack(silence, lungs.fullSeconds()))
+        : state.air() + Shares.spent(silence, state.use(), lungs.capacitySeconds());
   }
 
   private List<Played> givenAlone() {

@@ -72,6 +72,11 @@ final class SegmentTable {
     return demand;
   }
 
+  /** What multiplies the use of air at a stroke. */
+  double useOfAir(int stroke) {
+    return use[stroke];
+  }
+
   /** The lowest sustained rate at any stroke of the line. */
   int leastSustainedMilli() {
     return IntStream.range(0, line.count()).map(demand::sustainedMilli).min().orElseThrow();

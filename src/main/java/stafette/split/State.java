@@ -9,7 +9,9 @@ package stafette.split;
  * @param tiredness after that stroke
  * @param soundMicros the end of its last sound
  * @param air spent by then
+ * @param use what multiplies the use of air in the last sound, and in the silence after it
  */
-record State(boolean untouched, long loadMicros, long tiredness, long soundMicros, long air) {
-  static final State RESTED = new State(true, Long.MIN_VALUE / 4, 0, Long.MIN_VALUE / 4, 0);
+record State(
+    boolean untouched, long loadMicros, long tiredness, long soundMicros, long air, double use) {
+  static final State RESTED = new State(true, Long.MIN_VALUE / 4, 0, Long.MIN_VALUE / 4, 0, 1);
 }

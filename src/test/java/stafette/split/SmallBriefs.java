@@ -61,13 +61,13 @@ final class SmallBriefs {
   }
 
   private Brief brief(int mostStrokes, int mostPlayers) {
-    Line line = line(3 + random.nextInt(mostStrokes - 2));
+    Line line = line(4 + random.nextInt(mostStrokes - 3));
     List<Instrument> instruments = new ArrayList<>();
     for (int i = 0; i < 1 + random.nextInt(2); i++) {
       instruments.add(instrument("instrument " + i));
     }
     List<Player> players = new ArrayList<>();
-    for (int i = 0; i < 1 + random.nextInt(mostPlayers); i++) {
+    for (int i = 0; i < 2 + random.nextInt(mostPlayers - 1); i++) {
       boolean twin = i > 0 && random.nextInt(3) == 0;
       players.add(
           twin
@@ -77,7 +77,7 @@ final class SmallBriefs {
     int min = 1 + (random.nextInt(3) == 0 ? random.nextInt(3) : 0);
     OptionalInt max =
         random.nextBoolean() ? OptionalInt.empty() : OptionalInt.of(min + random.nextInt(2));
-    double ready = random.nextInt(3) == 0 ? 0 : random.nextInt(600) / 1000.0;
+    double ready = random.nextInt(2) == 0 ? 0 : random.nextInt(300) / 1000.0;
     Rules rules =
         new Rules(
             Assurance.DEFAULT,
@@ -105,7 +105,7 @@ final class SmallBriefs {
           threes
               ? Length.ofQuarters(1, 3)
               : Length.ofQuarters(
-                  1 + (random.nextInt(6) == 0 ? random.nextInt(14) : random.nextInt(3)), 4);
+                  1 + (random.nextInt(6) == 0 ? random.nextInt(14) : random.nextInt(2)), 4);
       Length sound =
           random.nextInt(4) == 0 ? gap.times(Rational.of(1 + random.nextInt(4), 4)) : gap;
       midi = random.nextInt(3) == 0 ? 60 + random.nextInt(14) : midi;
@@ -167,7 +167,7 @@ final class SmallBriefs {
     for (int i = 0; i < 1 + random.nextInt(2); i++) {
       techniques.add(technique("technique " + i));
     }
-    Range range = new Range(59 + random.nextInt(4), 70 + random.nextInt(8));
+    Range range = new Range(57 + random.nextInt(4), 73 + random.nextInt(8));
     return new Instrument(
         name,
         List.of(),
@@ -204,29 +204,33 @@ final class SmallBriefs {
 
   private Player player(String name, Instrument instrument, Line line) {
     List<Skill> skills = new ArrayList<>();
+    int recoveryMillis =
+        random.nextInt(5) > 0 ? 51 + random.nextInt(600) : 301 + random.nextInt(4_000);
     for (Technique technique : instrument.techniques()) {
       boolean applies = stafette.limits.Demand.applies(technique, line);
       if (applies) {
-        skills.add(new Skill(technique, capability()));
+        skills.add(new Skill(technique, capability(recoveryMillis)));
       }
     }
     return new Player(name, instrument, Optional.empty(), skills, busy(line));
   }
 
-  private Capability capability() {
-    int peak = 6_000 + random.nextInt(9_000);
+  private Capability capability(int recoveryMillis) {
+    boolean fast = random.nextInt(8) > 0;
+    int peak = (fast ? 11_000 : 6_000) + random.nextInt(9_000);
     boolean never = random.nextInt(12) == 0;
+    boolean soonSpent = random.nextInt(5) > 0;
     return new Capability(
         peak,
-        never ? 0 : 1_501 + random.nextInt(peak - 1_500),
-        800 + random.nextInt(5_000),
-        301 + random.nextInt(4_000),
-        random.nextBoolean() ? Capability.UNLIMITED : 5_003 + random.nextInt(9_000));
+        never ? 0 : 1_501 + random.nextInt(soonSpent ? 4_000 : peak - 1_500),
+        soonSpent ? 701 + random.nextInt(1_500) : 800 + random.nextInt(5_000),
+        recoveryMillis,
+        random.nextInt(6) > 0 ? Capability.UNLIMITED : 5_003 + random.nextInt(9_000));
   }
 
   private List<Busy> busy(Line line) {
     List<Busy> result = new ArrayList<>();
-    if (random.nextInt(2) == 0) {
+    if (random.nextInt(3) > 0) {
       return result;
     }
     long end = line.endMicros(line.count() - 1);
