@@ -56,18 +56,29 @@ final class Beams {
   }
 
   private static List<BarItem> beamed(List<BarItem> group) {
-    if (group.size() < 2) {
-      return group;
-    }
+    List<List<String>> beams = over(group.stream().map(Beams::flags).toList());
     List<BarItem> result = new ArrayList<>();
     for (int i = 0; i < group.size(); i++) {
+      result.add(group.get(i).withBeams(beams.get(i)));
+    }
+    return result;
+  }
+
+  /**
+   * The beams that join notes, for each from the first; none for a note alone.
+   *
+   * @param flags how many each note would have by itself
+   */
+  static List<List<String>> over(List<Integer> flags) {
+    List<List<String>> result = new ArrayList<>();
+    for (int i = 0; i < flags.size(); i++) {
       List<String> beams = new ArrayList<>();
-      for (int level = 1; level <= Math.min(MOST, flags(group.get(i))); level++) {
-        boolean before = i > 0 && flags(group.get(i - 1)) >= level;
-        boolean after = i + 1 < group.size() && flags(group.get(i + 1)) >= level;
+      for (int level = 1; flags.size() > 1 && level <= Math.min(MOST, flags.get(i)); level++) {
+        boolean before = i > 0 && flags.get(i - 1) >= level;
+        boolean after = i + 1 < flags.size() && flags.get(i + 1) >= level;
         beams.add(beam(before, after, i > 0));
       }
-      result.add(group.get(i).withBeams(beams));
+      result.add(List.copyOf(beams));
     }
     return result;
   }

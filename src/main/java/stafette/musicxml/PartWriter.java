@@ -21,6 +21,9 @@ import stafette.time.Span;
  * Writes what a player has of the line into a part that the score has already, in place of rests.
  */
 final class PartWriter {
+  private static final Pattern DIVISIONS =
+      Pattern.compile("\\s*<divisions(?:\\s[^>]*)?>[^<]*</divisions>");
+
   private static final Pattern WRITTEN_PITCH =
       Pattern.compile(
           "<step>\\s*([A-G])\\s*</step>\\s*(?:<alter>\\s*(-?\\d+)[^<]*</alter>\\s*)?<octave>\\s*(\\d)");
@@ -110,10 +113,13 @@ final class PartWriter {
             kept.stream().map(ElementText::onset).toList());
     int divisions = text.divisions(inForce.divisions());
     String lineBreak = style.breakWithin(origin.text(), measure);
-    List<String> pieces = merged(text.pieces(divisions), kept, lineBreak);
+    List<String> pieces = merged(text.pieces(divisions), kept, divisions, lineBreak);
     if (divisions != inForce.divisions()) {
       pieces.add(0, style.set(text.divisionsElement(divisions), lineBreak));
-      pieces.add(style.set(text.divisionsElement(inForce.divisions()), lineBreak));
+    }
+    int after = inForceBefore(measure, run.to()).divisions();
+    if (divisions != after) {
+      pieces.add(style.set(text.divisionsElement(after), lineBreak));
     }
     return replacement(measure, run, pieces, lineBreak);
   }
@@ -185,19 +191,32 @@ final class PartWriter {
 
   /** What we made is set like its neighbours; what was kept is already. */
   private List<String> merged(
-      List<BarText.Piece> pieces, List<ElementText> kept, String lineBreak) {
+      List<BarText.Piece> pieces, List<ElementText> kept, int divisions, String lineBreak) {
     List<String> result = new ArrayList<>();
     int next = 0;
     for (BarText.Piece piece : pieces) {
       while (next < kept.size() && !kept.get(next).onset().isAfter(piece.at())) {
-        result.add(kept.get(next++).span().in(origin.text()));
+        result.add(keptText(kept.get(next++), divisions));
       }
       result.add(style.set(piece.text(), lineBreak));
     }
     while (next < kept.size()) {
-      result.add(kept.get(next++).span().in(origin.text()));
+      result.add(keptText(kept.get(next++), divisions));
     }
+    result.removeIf(String::isEmpty);
     return result;
+  }
+
+  /** The element as it was, without divisions other than those in which the run is written. */
+  private String keptText(ElementText element, int divisions) {
+    String text = element.span().in(origin.text());
+    if (!element.name().equals("attributes")
+        || element.attributes().divisions() == divisions
+        || !DIVISIONS.matcher(text).find()) {
+      return text;
+    }
+    String rest = DIVISIONS.matcher(text).replaceFirst("");
+    return TextStyle.bare(rest).matches("<attributes[^>]*></attributes>") ? "" : rest;
   }
 
   private Optional<Replacement> replacement(

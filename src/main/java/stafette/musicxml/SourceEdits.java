@@ -1,10 +1,14 @@
 package stafette.musicxml;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import stafette.musicxml.Origin.ElementText;
@@ -20,37 +24,23 @@ import stafette.score.Stroke;
  * their text.
  */
 final class SourceEdits {
-  private static final Pattern TIE =
-      Pattern.compile("\\s*<tie\\s[^>]*/>|\\s*<tie\\s[^>]*>\\s*</tie>");
-  private static final Pattern START_TAG = Pattern.compile("<note(?:\\s[^>]*)?>");
-  private static final Pattern GRACE =
-      Pattern.compile("<grace(?:\\s[^>]*)?/>|<grace(?:\\s[^>]*)?>\\s*</grace>");
-  private static final Pattern SOUND =
-      Pattern.compile("<(pitch|unpitched)[\\s>].*?</\\1>|<unpitched\\s*/>", Pattern.DOTALL);
-  private static final Pattern CHORD = Pattern.compile("\\s*<chord\\s*/>");
-  private static final Pattern SLUR = Pattern.compile("\\s*<slur\\s[^>]*/>");
+  private static final Pattern SLUR = Pattern.compile("<slur\\s[^>]*/>");
   private static final Pattern TYPE = Pattern.compile("type\\s*=\\s*[\"'](\\w+)[\"']");
   private static final Pattern NUMBER = Pattern.compile("number\\s*=\\s*[\"'](\\d+)[\"']");
-
-  /** What a rest keeps of the note that it replaces, in the schema's order. */
-  private static final List<Pattern> KEPT_IN_RESTS =
-      List.of(
-          element("duration"),
-          element("voice"),
-          element("type"),
-          Pattern.compile("<dot\\s*/>"),
-          element("time-modification"),
-          element("staff"));
-
-  private static final Pattern TUPLET =
-      Pattern.compile("<tuplet\\s[^>]*/>|<tuplet\\s[^>]*>.*?</tuplet>", Pattern.DOTALL);
 
   private final Origin origin;
   private final PartText part;
   private final Line line;
   private final Optional<Assigned> own;
-  private final List<Replacement> replacements = new ArrayList<>();
-  private final Set<String> openSlurs = new HashSet<>();
+
+  /** The new texts of elements; empty for those that go. */
+  private final Map<TextSpan, String> texts = new LinkedHashMap<>();
+
+  /** Elements that sound no more. */
+  private final Set<TextSpan> silenced = new HashSet<>();
+
+  /** One end of a slur: its tag, and the note on which it stands. */
+  private record SlurEnd(TextSpan note, String tag) {}
 
   /**
    * Edits to a part.
@@ -66,32 +56,37 @@ final class SourceEdits {
 
   List<Replacement> replacements(SourceTreatment treatment) {
     int last = line.bars().at(line.span().end()).index();
-    for (int bar = line.source().firstBar(); bar <= last; bar++) {
-      MeasureText measure = part.measures().get(bar);
-      if (treatment == SourceTreatment.CUE) {
-        cue(measure);
-      } else {
-        remove(measure);
-      }
+    List<MeasureText> touched = part.measures().subList(line.source().firstBar(), last + 1);
+    if (treatment == SourceTreatment.CUE) {
+      touched.forEach(this::cue);
+    } else {
+      touched.forEach(this::remove);
+      balanceSlurs();
+      touched.forEach(this::balanceBeams);
     }
-    if (treatment == SourceTreatment.REMOVE) {
-      closeSlurs(last);
+    return texts.entrySet().stream()
+        .map(entry -> replacement(entry.getKey(), entry.getValue()))
+        .toList();
+  }
+
+  /** An element that goes takes the white space before it along. */
+  private Replacement replacement(TextSpan span, String text) {
+    int start = span.start();
+    while (text.isEmpty() && Character.isWhitespace(origin.text().charAt(start - 1))) {
+      start--;
     }
-    return replacements;
+    return new Replacement(new TextSpan(start, span.end()), text);
+  }
+
+  private void edit(TextSpan span, UnaryOperator<String> change) {
+    texts.put(span, change.apply(texts.getOrDefault(span, span.in(origin.text()))));
   }
 
   private void cue(MeasureText measure) {
     for (ElementText element : measure.elements()) {
       if (isOfLine(element) && !element.note().orElseThrow().cue()) {
-        String text = element.span().in(origin.text());
-        Matcher anchor = (element.note().get().grace() ? GRACE : START_TAG).matcher(text);
-        if (anchor.find()) {
-          String cued =
-              text.substring(0, anchor.end())
-                  + "<cue/>"
-                  + TIE.matcher(text.substring(anchor.end())).replaceAll("");
-          replacements.add(new Replacement(element.span(), cued));
-        }
+        boolean grace = element.note().get().grace();
+        edit(element.span(), text -> NoteRewrite.cue(text, grace));
       }
     }
   }
@@ -123,18 +118,15 @@ final class SourceEdits {
     List<ElementText> left = chord.stream().filter(element -> !gone.contains(element)).toList();
     ElementText foremost = chord.get(0);
     if (left.isEmpty()) {
-      noteSlurs(foremost.span().in(origin.text()));
       boolean grace = foremost.note().orElseThrow().grace();
       gone.stream().skip(grace ? 0 : 1).forEach(this::delete);
       if (!grace) {
-        replacements.add(new Replacement(foremost.span(), rest(foremost.span().in(origin.text()))));
+        edit(foremost.span(), NoteRewrite::rest);
+        silenced.add(foremost.span());
       }
     } else if (gone.contains(foremost)) {
-      replacements.add(
-          new Replacement(
-              foremost.span(),
-              withSoundOf(
-                  foremost.span().in(origin.text()), left.get(0).span().in(origin.text()))));
+      String heir = left.get(0).span().in(origin.text());
+      edit(foremost.span(), text -> NoteRewrite.withToneOf(text, heir));
       delete(left.get(0));
       gone.stream().skip(1).forEach(this::delete);
     } else {
@@ -142,105 +134,114 @@ final class SourceEdits {
     }
   }
 
-  /** Deletes an element with the white space before it. */
   private void delete(ElementText element) {
-    int start = element.span().start();
-    while (start > 0 && Character.isWhitespace(origin.text().charAt(start - 1))) {
-      start--;
-    }
-    replacements.add(new Replacement(new TextSpan(start, element.span().end()), ""));
+    edit(element.span(), text -> "");
+    silenced.add(element.span());
   }
 
-  private static String rest(String note) {
-    Matcher tag = START_TAG.matcher(note);
-    StringBuilder rest = new StringBuilder(tag.find() ? tag.group() : "<note>").append("<rest/>");
-    for (Pattern kept : KEPT_IN_RESTS) {
-      Matcher found = kept.matcher(note);
-      while (found.find()) {
-        rest.append(found.group());
-      }
-    }
-    Matcher tuplet = TUPLET.matcher(note);
-    StringBuilder brackets = new StringBuilder();
-    while (tuplet.find()) {
-      brackets.append(tuplet.group());
-    }
-    if (!brackets.isEmpty()) {
-      rest.append("<notations>").append(brackets).append("</notations>");
-    }
-    return rest.append("</note>").toString();
-  }
-
-  /** The first note of a chord with the tone of another one, whose own element goes. */
-  private static String withSoundOf(String note, String other) {
-    Matcher sound = SOUND.matcher(CHORD.matcher(other).replaceFirst(""));
-    String tone = sound.find() ? sound.group() : "";
-    String accidentals = "\\s*<accidental[\\s>].*?</accidental>";
-    String without = note.replaceAll("(?s)" + accidentals, "");
-    return SOUND.matcher(without).replaceFirst(Matcher.quoteReplacement(tone));
-  }
-
-  private void noteSlurs(String note) {
-    Matcher slur = SLUR.matcher(note);
-    while (slur.find()) {
-      String number = numberOf(slur.group());
-      if (isType(slur.group(), "start")) {
-        openSlurs.add(number);
-      } else if (isType(slur.group(), "stop")) {
-        openSlurs.remove(number);
-      }
-    }
-  }
-
-  /** Slurs that began in what was taken out must not end after it. */
-  private void closeSlurs(int lastBar) {
-    for (int bar = lastBar; bar < part.measures().size() && !openSlurs.isEmpty(); bar++) {
-      for (ElementText element : part.measures().get(bar).elements()) {
-        if (element.note().isPresent() && !isOfLine(element) && isInVoice(element.note().get())) {
-          closeSlurs(element);
+  /** Where one end of a slur is gone, the other goes. */
+  private void balanceSlurs() {
+    Map<String, SlurEnd> open = new HashMap<>();
+    for (MeasureText measure : part.measures()) {
+      for (ElementText element : measure.elements()) {
+        if (element.note().filter(this::isInVoice).isPresent()) {
+          List<SlurEnd> ends = slurEnds(element);
+          ends.stream().filter(end -> isType(end, "stop")).forEach(end -> close(open, end));
+          ends.stream()
+              .filter(end -> isType(end, "start"))
+              .forEach(end -> open.put(numberOf(end), end));
         }
       }
     }
   }
 
-  private void closeSlurs(ElementText element) {
-    String text = element.span().in(origin.text());
-    Matcher slur = SLUR.matcher(text);
-    while (slur.find()) {
-      if (isType(slur.group(), "stop") && openSlurs.remove(numberOf(slur.group()))) {
-        int at = element.span().start();
-        replacements.add(new Replacement(new TextSpan(at + slur.start(), at + slur.end()), ""));
+  private List<SlurEnd> slurEnds(ElementText element) {
+    return SLUR.matcher(element.span().in(origin.text()))
+        .results()
+        .map(result -> new SlurEnd(element.span(), result.group()))
+        .toList();
+  }
+
+  private void close(Map<String, SlurEnd> open, SlurEnd stop) {
+    SlurEnd start = open.remove(numberOf(stop));
+    if (start != null && silenced.contains(start.note()) != silenced.contains(stop.note())) {
+      SlurEnd left = silenced.contains(start.note()) ? stop : start;
+      edit(left.note(), text -> NoteRewrite.withoutSlur(text, left.tag()));
+    }
+  }
+
+  private static boolean isType(SlurEnd end, String type) {
+    Matcher found = TYPE.matcher(end.tag());
+    return found.find() && found.group(1).equals(type);
+  }
+
+  private static String numberOf(SlurEnd end) {
+    Matcher found = NUMBER.matcher(end.tag());
+    return found.find() ? found.group(1) : "1";
+  }
+
+  /** Beams that lose notes are drawn anew over those that stay side by side. */
+  private void balanceBeams(MeasureText measure) {
+    List<TextSpan> group = new ArrayList<>();
+    for (ElementText element : measure.elements()) {
+      if (element.note().filter(n -> isInVoice(n) && !n.chord() && !n.grace()).isPresent()) {
+        String beam = NoteRewrite.firstBeam(element.span().in(origin.text()));
+        if (beam.equals("begin")) {
+          group.clear();
+        }
+        if (!beam.isEmpty()) {
+          group.add(element.span());
+        }
+        if (beam.equals("end") && group.stream().anyMatch(silenced::contains)) {
+          beamAnew(group);
+        }
       }
     }
   }
 
-  private static boolean isType(String tag, String type) {
-    Matcher found = TYPE.matcher(tag);
-    return found.find() && found.group(1).equals(type);
+  private void beamAnew(List<TextSpan> group) {
+    int from = 0;
+    while (from < group.size()) {
+      int to = from;
+      while (to < group.size() && !silenced.contains(group.get(to))) {
+        to++;
+      }
+      beamTogether(group.subList(from, to));
+      from = to + 1;
+    }
   }
 
-  private static String numberOf(String tag) {
-    Matcher found = NUMBER.matcher(tag);
-    return found.find() ? found.group(1) : "1";
+  private void beamTogether(List<TextSpan> notes) {
+    List<Integer> flags =
+        notes.stream().map(note -> NoteRewrite.beams(note.in(origin.text()))).toList();
+    List<List<String>> beams = Beams.over(flags);
+    for (int i = 0; i < notes.size(); i++) {
+      List<String> values = beams.get(i);
+      edit(notes.get(i), text -> NoteRewrite.withBeams(text, values));
+    }
   }
 
   private boolean isInVoice(NoteText note) {
     return note.voice().equals(line.source().voice()) && note.staff() == line.source().staff();
   }
 
-  /** Whether a note element is one of the line's, and not one that its own player keeps. */
+  /** Whether a note element is one of the line's, and holds no stroke that its own player keeps. */
   private boolean isOfLine(ElementText element) {
     Optional<NoteText> note = element.note().filter(n -> !n.rest()).filter(this::isInVoice);
     if (note.isEmpty()) {
       return false;
     }
+    boolean found = false;
     for (int j = 0; j < line.count(); j++) {
       int stroke = j;
       if (isPartOf(element, note.get(), line.stroke(j))) {
-        return own.filter(assigned -> assigned.plays(stroke)).isEmpty();
+        if (own.filter(assigned -> assigned.plays(stroke)).isPresent()) {
+          return false;
+        }
+        found = true;
       }
     }
-    return false;
+    return found;
   }
 
   /** Whether a note element holds a stroke, or is tied to it; one with slashes holds several. */
@@ -253,9 +254,5 @@ final class SourceEdits {
         !stroke.onset().isBefore(element.onset())
             && stroke.onset().isBefore(element.onset().plus(note.length()));
     return sounding && (holds || stroke.span().contains(element.onset()));
-  }
-
-  private static Pattern element(String name) {
-    return Pattern.compile("<" + name + "(?:\\s[^>]*)?>.*?</" + name + ">", Pattern.DOTALL);
   }
 }

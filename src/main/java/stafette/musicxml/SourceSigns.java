@@ -7,8 +7,11 @@ import org.audiveris.proxymusic.Direction;
 import stafette.musicxml.Assigned.Sign;
 import stafette.musicxml.Origin.ElementText;
 import stafette.musicxml.Origin.MeasureText;
+import stafette.musicxml.Origin.NoteText;
 import stafette.musicxml.Origin.PartText;
 import stafette.score.Line;
+import stafette.time.Position;
+import stafette.time.Span;
 
 /**
  * Adds to the part that the line was taken from, where its own player keeps some of it, who takes
@@ -47,11 +50,11 @@ final class SourceSigns {
   private Optional<Replacement> added(MeasureText measure, Sign sign) {
     Optional<ElementText> note =
         measure.elements().stream()
-            .filter(element -> element.onset().equals(sign.at()))
             .filter(
                 element ->
                     element
                         .note()
+                        .filter(n -> holds(element, n, sign.at()))
                         .filter(n -> n.voice().equals(line.source().voice()))
                         .filter(n -> n.staff() == line.source().staff())
                         .isPresent())
@@ -70,7 +73,7 @@ final class SourceSigns {
         measure.elements().stream()
             .anyMatch(
                 element ->
-                    element.onset().equals(sign.at())
+                    element.onset().equals(note.get().onset())
                         && TextStyle.bare(element.span().in(origin.text())).equals(bare));
     int at = note.get().span().start();
     String lineBreak = style.breakWithin(origin.text(), measure);
@@ -78,5 +81,10 @@ final class SourceSigns {
         ? Optional.empty()
         : Optional.of(
             new Replacement(new TextSpan(at, at), style.set(fragment, lineBreak) + lineBreak));
+  }
+
+  /** A note with slashes holds several strokes; the words then stand where it begins. */
+  private static boolean holds(ElementText element, NoteText note, Position at) {
+    return element.onset().equals(at) || Span.of(element.onset(), note.length()).contains(at);
   }
 }

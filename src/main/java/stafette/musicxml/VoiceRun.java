@@ -105,9 +105,12 @@ record VoiceRun(String voice, int staff, int from, int to, Span span) {
       }
     }
 
-    /** Ends the run; one that reaches the end of what is written goes on to the end of the bar. */
+    /**
+     * Ends the run; one that reaches the end of what is written goes on to the end of the bar, and
+     * none goes beyond it, though rests of a whole bar are sometimes given the length of a note.
+     */
     private void close(boolean atEnd, int next) {
-      Position stop = end;
+      Position stop = end.isAfter(bar.span().end()) ? bar.span().end() : end;
       if (atEnd && end.isBefore(bar.span().end())) {
         open(next, end);
         to = Math.max(to, from);
