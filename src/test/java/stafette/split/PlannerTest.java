@@ -99,10 +99,10 @@ class PlannerTest {
     Optional<Plan> plan =
         Splitter.split(brief, () -> false)
             .match(b -> Optional.of(b.plan()), n -> Optional.empty(), s -> Optional.empty());
-    assertEquals(AllPlans.cheapest(brief).isPresent(), plan.isPresent());
+    assertEquals(AllPlans.of(brief).cheapest().isPresent(), plan.isPresent());
     Brief looser = new Brief(line, List.of(players), with(new OverlapRule(2, OptionalInt.of(3))));
     Plan tight = best(looser);
-    assertEquals(AllPlans.cheapest(looser), cost(looser));
+    assertEquals(AllPlans.of(looser).cheapest(), cost(looser));
     for (int k = 2; k < tight.segments().size(); k++) {
       assertTrue(tight.segments().get(k).first() > tight.segments().get(k - 2).last());
     }
