@@ -5,7 +5,8 @@ import java.util.List;
 /**
  * What the judge says of a plan.
  *
- * @param findings what is wrong, by kind and then by time; empty if the plan holds
+ * @param findings what is wrong: in the plan's shape, then segment by segment, then player by
+ *     player; empty if the plan holds
  * @param segments one report for each segment, in order
  * @param cost under the plan's own weights
  * @param odds that all players manage, between 0 and 1

@@ -22,7 +22,7 @@ record WholePart(Player player, List<Stint> stints) {
 
   static WholePart of(Plan plan, int index, Demands demands) {
     Player player = plan.brief().players().get(index);
-    Optional<Skill> tirelessly = leastTiring(player);
+    Optional<Skill> tirelessly = player.leastTiringSkill();
     List<Stint> stints = new ArrayList<>();
     for (Segment segment : plan.segmentsOf(index)) {
       stints.add(Stint.of(player, plan.skill(segment), demands.of(segment), plan.line(), segment));
@@ -39,16 +39,5 @@ record WholePart(Player player, List<Stint> stints) {
 
   Stream<Stint> ofPlan() {
     return stints.stream().filter(stint -> !stint.isGiven());
-  }
-
-  private static Optional<Skill> leastTiring(Player player) {
-    Optional<Skill> best = Optional.empty();
-    for (Skill skill : player.skills()) {
-      if (best.isEmpty()
-          || skill.capability().sustainedMilli() > best.get().capability().sustainedMilli()) {
-        best = Optional.of(skill);
-      }
-    }
-    return best;
   }
 }

@@ -2,7 +2,18 @@
  * Judges: a line or a plan against the limits. The only room whose comparison of a rate with a
  * limit reaches the user.
  *
- * <p>May import {@code time}, {@code score}, {@code limits} and {@code plan}.
+ * <p>May import {@code time}, {@code score}, {@code limits} and {@code plan}. Decisions:
+ *
+ * <ul>
+ *   <li>A plan is judged from scratch, stroke by stroke, in floating point with one part in a
+ *       thousand million in the player's favour; costs are whole numbers.
+ *   <li>Given passages tire by the player's least tiring skill, can't spend more than there is, and
+ *       are held against a plan only where it is the plan that spoils them.
+ *   <li>A line that holds lasts to its end: nothing is said of how much longer the player could.
+ *   <li>A tempo window is followed outward to the first failure on either side, by the same rules
+ *       that judge; a mark is shown only if the plan holds at it.
+ *   <li>The odds take players as independent, and each as good at all techniques as at one.
+ * </ul>
  */
 @NullMarked
 package stafette.check;

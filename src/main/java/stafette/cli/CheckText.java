@@ -2,6 +2,7 @@ package stafette.cli;
 
 import java.math.RoundingMode;
 import java.util.List;
+import stafette.check.Ease;
 import stafette.check.Judged;
 import stafette.check.Thinning;
 import stafette.limits.Demand;
@@ -51,10 +52,10 @@ final class CheckText {
             answer.instrument().name(),
             row.technique().name(),
             Figures.oneDecimal(row.capability().peakPerSecond()),
-            Figures.percent(row.strain()),
+            Figures.percent(row.use()),
             lasts(row),
             row.ease().text(),
-            row.fastestTempo().map(mark -> mark.toString(RoundingMode.FLOOR, 0)).orElse("no tempo"),
+            fastest(row),
             otherwise(row));
       }
       if (answer.rows().isEmpty()) {
@@ -62,6 +63,14 @@ final class CheckText {
       }
     }
     return out.append(table.text(2)).toString();
+  }
+
+  /** Rates always leave some tempo; air may not, since slower notes need more of it. */
+  private static String fastest(Judged row) {
+    return row.fastestTempo()
+        .map(mark -> mark.toString(RoundingMode.FLOOR, 0))
+        .orElse(
+            row.ease() == Ease.OUT_OF_RANGE ? "-" : row.breath() > 1 ? "no breath for it" : "-");
   }
 
   private static String lasts(Judged row) {

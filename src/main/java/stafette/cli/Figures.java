@@ -2,7 +2,7 @@ package stafette.cli;
 
 import java.util.Locale;
 import stafette.score.Line;
-import stafette.time.Bars;
+import stafette.time.Bar;
 
 /** Numbers and places as the commands print them. */
 final class Figures {
@@ -30,18 +30,24 @@ final class Figures {
     return (int) Math.ceil(share * 100 - 1e-9) + " %";
   }
 
-  /** "Piano, staff 1, voice 1, bars 5-16". */
+  /** "Piano, staff 1, voice 1, bars 5-16"; counted too where a number is printed twice. */
   static String where(Line line) {
-    Bars bars = line.bars();
-    String first = bars.get(line.source().firstBar()).number();
-    String last = bars.get(line.source().lastBar()).number();
+    Bar first = line.bars().get(line.source().firstBar());
+    Bar last = line.bars().get(line.source().lastBar());
+    boolean once =
+        line.bars().isPrintedOnce(first.number()) && line.bars().isPrintedOnce(last.number());
     return line.source().partName()
         + ", staff "
         + line.source().staff()
         + ", voice "
         + line.source().voice()
-        + ", "
-        + (first.equals(last) ? "bar " + first : "bars " + first + "-" + last);
+        + (first.equals(last) ? ", bar " : ", bars ")
+        + range(first.number(), last.number())
+        + (once ? "" : " (" + range("#" + (first.index() + 1), "#" + (last.index() + 1)) + ")");
+  }
+
+  private static String range(String first, String last) {
+    return first.equals(last) ? first : first + "-" + last;
   }
 
   static double seconds(Line line) {

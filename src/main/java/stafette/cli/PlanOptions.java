@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -27,6 +28,12 @@ final class PlanOptions {
       paramLabel = "NAMES",
       description = "Who may play: \"Flute 1, Clarinet 1, Anna = bassoon\".")
   private @Nullable String players;
+
+  @Option(
+      names = "--players-file",
+      paramLabel = "FILE",
+      description = "Players with measured limits; all of them play if --players names nobody.")
+  private @Nullable Path playersFile;
 
   @Option(
       names = "--allow",
@@ -60,13 +67,14 @@ final class PlanOptions {
   private double time = 20;
 
   SplitLine.Request request(Path file, ScoreOptions score, boolean cues) throws Refusal {
-    if (players == null) {
+    if (players == null && playersFile == null) {
       throw Refusal.wrongUse(
           "who shall play? Write for example --players \"Flute 1, Flute 2, Clarinet 1\"");
     }
     return new SplitLine.Request(
         score.request(file, cues),
-        PlayerWish.parse(players),
+        players == null ? List.of() : PlayerWish.parse(players),
+        Optional.ofNullable(playersFile),
         Allowance.parse(allow),
         score.assurance(),
         overlapRule(),

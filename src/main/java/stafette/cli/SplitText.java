@@ -113,7 +113,7 @@ final class SplitText {
             none ->
                 "No plan exists for these players under these rules:\n" + reasons(none.reasons()),
             stopped ->
-                "No plan was found in time, and it is not proven that none exists; allow more with --time\n");
+                "No plan was found within the time and memory set, and it is not proven that none exists; allow more with --time, or add a player\n");
   }
 
   private static String reasons(List<Reason> reasons) {

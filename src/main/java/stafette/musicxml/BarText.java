@@ -32,7 +32,7 @@ final class BarText {
   /**
    * A stretch to be written.
    *
-   * @param region within the bar; holds all that the player has in the bar
+   * @param region within the bar; what the player has outside it is written elsewhere
    * @param keptAt places at which something else stands in the stretch
    */
   BarText(
@@ -51,7 +51,11 @@ final class BarText {
     this.region = region;
     this.maker = maker;
     this.staff = staff;
-    this.items = Layout.of(bar, region, assigned.sounds(bar.index()), new TreeSet<>(keptAt));
+    List<BarItem.Sound> sounds =
+        assigned.sounds(bar.index()).stream()
+            .filter(sound -> region.contains(sound.span().start()))
+            .toList();
+    this.items = Layout.of(bar, region, sounds, new TreeSet<>(keptAt));
   }
 
   /**
@@ -74,6 +78,7 @@ final class BarText {
   List<Piece> pieces(int divisions) {
     List<Piece> pieces = new ArrayList<>();
     List<Sign> signs = new ArrayList<>(assigned.signs(bar.index()));
+    signs.removeIf(sign -> !region.contains(sign.at()));
     for (BarItem item : items) {
       while (!signs.isEmpty() && !signs.get(0).at().isAfter(item.span().start())) {
         pieces.add(new Piece(item.span().start(), sign(signs.remove(0), staff)));

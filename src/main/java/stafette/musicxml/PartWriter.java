@@ -15,7 +15,6 @@ import stafette.score.Step;
 import stafette.score.Stroke;
 import stafette.time.Bar;
 import stafette.time.Position;
-import stafette.time.Span;
 
 /**
  * Writes what a player has of the line into a part that the score has already, in place of rests.
@@ -45,24 +44,33 @@ final class PartWriter {
   }
 
   /** One replacement for each bar that changes. */
-  List<Replacement> replacements() {
+  List<Replacement> replacements() throws UnwritablePlan {
     List<Replacement> replacements = new ArrayList<>();
     for (int index : assigned.bars()) {
-      inBar(line.bars().get(index), part.measures().get(index)).ifPresent(replacements::add);
+      replacements.addAll(inBar(line.bars().get(index), part.measures().get(index)));
     }
     return replacements;
   }
 
-  private Optional<Replacement> inBar(Bar bar, MeasureText measure) {
-    List<BarItem.Sound> sounds = assigned.sounds(bar.index());
-    Span needed =
-        new Span(sounds.get(0).span().start(), sounds.get(sounds.size() - 1).span().end());
-    return VoiceRun.covering(measure, bar, needed, this::isOwn)
-        .map(run -> over(bar, measure, run))
-        .orElseThrow(
-            () ->
-                new IllegalStateException(
-                    assigned.player().name() + ", bar " + bar.number() + ": no voice rests there"));
+  /** One replacement for each stretch of rests in which the player has something to play. */
+  private List<Replacement> inBar(Bar bar, MeasureText measure) throws UnwritablePlan {
+    List<Replacement> replacements = new ArrayList<>();
+    List<BarItem.Sound> left = new ArrayList<>(assigned.sounds(bar.index()));
+    while (!left.isEmpty()) {
+      VoiceRun run =
+          VoiceRun.covering(measure, bar, left.get(0).span(), this::isOwn)
+              .orElseThrow(
+                  () ->
+                      new UnwritablePlan(
+                          assigned.player().name()
+                              + ", bar "
+                              + bar.number()
+                              + ": no voice of this part has a rest where the line goes, though nothing sounds there;"
+                              + " write rests into that bar, or give the player a new part by another name"));
+      left.removeIf(sound -> run.span().contains(sound.span().start()));
+      over(bar, measure, run).ifPresent(replacements::add);
+    }
+    return replacements;
   }
 
   /** Whether a note of the part is one of the strokes that the player has of the line. */

@@ -50,12 +50,14 @@ public final class ScoreWriter {
    * @param treatment what becomes of the line in the part that it was taken from
    * @param neighbour the id of the part after which a player's new part goes; the end of the score
    *     if empty
+   * @throws UnwritablePlan if a player's part has no rest where nothing sounds
    */
   public static Written write(
       Document document,
       Plan plan,
       SourceTreatment treatment,
-      Function<Player, Optional<String>> neighbour) {
+      Function<Player, Optional<String>> neighbour)
+      throws UnwritablePlan {
     ScoreWriter writer = new ScoreWriter(document, plan);
     writer.players(neighbour);
     writer.source(treatment);
@@ -73,7 +75,7 @@ public final class ScoreWriter {
     return new Written(bytes, splice.replacements(), changes);
   }
 
-  private void players(Function<Player, Optional<String>> neighbour) {
+  private void players(Function<Player, Optional<String>> neighbour) throws UnwritablePlan {
     List<Integer> playing =
         plan.segments().stream().map(Segment::player).distinct().sorted().toList();
     for (int player : playing) {

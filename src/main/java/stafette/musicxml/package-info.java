@@ -11,6 +11,10 @@
  *   <li>New measures and parts are built as ProxyMusic objects and marshalled as fragments, so that
  *       they come out in the schema's order. JAXB takes a second to load: only what writes touches
  *       it.
+ *   <li>Repeats and endings are not unfolded: bars are read in the order in which they are written.
+ *       Cue notes are no strokes.
+ *   <li>Notes of a player's part that are the line's own strokes may be written anew; all its other
+ *       notes are kept. A measured tremolo is written out.
  *   <li>Nothing outside the file is ever opened: no DTD, no entity, no network.
  * </ul>
  */

@@ -24,4 +24,17 @@ public record Player(
     skills = List.copyOf(skills);
     busy = List.copyOf(busy);
   }
+
+  /**
+   * The skill with the highest sustained rate, the first of equals: how given passages are taken to
+   * be played.
+   */
+  public Optional<Skill> leastTiringSkill() {
+    return skills.stream()
+        .reduce(
+            (one, other) ->
+                other.capability().sustainedMilli() > one.capability().sustainedMilli()
+                    ? other
+                    : one);
+  }
 }

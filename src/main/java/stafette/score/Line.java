@@ -29,6 +29,7 @@ public final class Line {
   private final long[] ends;
   private final long[] beats;
   private final Rank[] ranks;
+  private final boolean[] rests;
 
   /**
    * A line of the given strokes.
@@ -59,18 +60,30 @@ public final class Line {
     ends = new long[count];
     beats = new long[count];
     ranks = new Rank[count];
+    rests = new boolean[count];
     for (int i = 0; i < count; i++) {
       Stroke stroke = this.strokes.get(i);
       onsets[i] = micros(stroke.onset());
       ends[i] = micros(stroke.span().end());
-      Position beatStart = bars.at(stroke.onset()).beatStart(stroke.onset());
-      Length beat = bars.at(stroke.onset()).beatLengthAt(stroke.onset());
-      beats[i] = tempo.secondsOf(Span.of(beatStart, beat)).times(MICROS).rounded().longValueExact();
+      Rational beat = tempo.secondsOf(Span.of(beatStart(i), beatLength(i))).times(MICROS);
+      beats[i] = beat.negated().floor().negate().longValueExact();
       ranks[i] = bars.rankOf(stroke.onset());
       if (i > 0 && !this.strokes.get(i - 1).onset().isBefore(stroke.onset())) {
         throw new IllegalArgumentException("strokes must follow one another: " + stroke.onset());
       }
+      rests[i] = i > 0 && isSilentBefore(i);
     }
+  }
+
+  /** Exact, since a silence of a beat on paper may be a microsecond less on the clock. */
+  private boolean isSilentBefore(int index) {
+    Position end = strokes.get(index - 1).span().end();
+    Position onset = strokes.get(index).onset();
+    if (onset.isBefore(end) || onsets[index] - ends[index - 1] < beats[index - 1] - 2) {
+      return false;
+    }
+    Span beat = Span.of(beatStart(index - 1), beatLength(index - 1));
+    return tempo.secondsOf(new Span(end, onset)).compareTo(tempo.secondsOf(beat)) >= 0;
   }
 
   public LineSource source() {
@@ -107,7 +120,10 @@ public final class Line {
     return ends[index];
   }
 
-  /** How long the beat lasts in which a stroke falls. */
+  /**
+   * How long the beat lasts in which a stroke falls, rounded up: onsets that are a beat apart on
+   * paper are never further apart than that on the clock.
+   */
   public long beatMicros(int index) {
     return beats[index];
   }
@@ -141,7 +157,7 @@ public final class Line {
    * silence begins.
    */
   public boolean restsBefore(int index) {
-    return index > 0 && onsets[index] - ends[index - 1] >= beats[index - 1];
+    return index > 0 && rests[index];
   }
 
   /**
@@ -159,7 +175,7 @@ public final class Line {
       last++;
     }
     int inBeat = last - first + 1;
-    Length beat = bars.at(strokes.get(index).onset()).beatLengthAt(strokes.get(index).onset());
+    Length beat = beatLength(index);
     boolean even = inBeat % 3 == 0;
     for (int i = first; even && i <= last; i++) {
       Rational share = beat.quarters().times(i - first).dividedBy(inBeat);
@@ -176,5 +192,10 @@ public final class Line {
   private Position beatStart(int index) {
     Position onset = strokes.get(index).onset();
     return bars.at(onset).beatStart(onset);
+  }
+
+  private Length beatLength(int index) {
+    Position onset = strokes.get(index).onset();
+    return bars.at(onset).beatLengthAt(onset);
   }
 }

@@ -25,6 +25,7 @@ final class CrewSearch {
   private final TreeMap<Integer, Deque<Label>> open = new TreeMap<>();
   private final Map<Long, List<Label>> settled = new HashMap<>();
   private Optional<Goal> goal = Optional.empty();
+  private int made;
 
   /**
    * A whole plan: the label of its last segment.
@@ -49,6 +50,11 @@ final class CrewSearch {
       return goal.get().cost();
     }
     return open.isEmpty() ? Relaxation.NEVER : open.firstKey();
+  }
+
+  /** How many labels there have been. */
+  int made() {
+    return made;
   }
 
   Optional<Goal> goal() {
@@ -106,6 +112,7 @@ final class CrewSearch {
   private void add(Label label) {
     int bound = extension.bound(label);
     if (bound < Relaxation.NEVER) {
+      made++;
       open.computeIfAbsent(bound, b -> new ArrayDeque<>()).push(label);
     }
   }

@@ -33,7 +33,7 @@ final class PlayerKind {
     this.line = brief.line();
     this.breath = player.instrument().breath();
     this.readyMicros = brief.rules().readyMicros(player);
-    this.givenSkill = leastTiring(player);
+    this.givenSkill = player.leastTiringSkill();
     double slow = Double.POSITIVE_INFINITY;
     double fast = 0;
     for (Skill skill : player.skills()) {
@@ -278,16 +278,5 @@ final class PlayerKind {
       state = one.state();
     }
     return played;
-  }
-
-  private static Optional<Skill> leastTiring(Player player) {
-    Optional<Skill> best = Optional.empty();
-    for (Skill skill : player.skills()) {
-      if (best.isEmpty()
-          || skill.capability().sustainedMilli() > best.get().capability().sustainedMilli()) {
-        best = Optional.of(skill);
-      }
-    }
-    return best;
   }
 }

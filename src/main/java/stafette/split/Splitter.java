@@ -44,6 +44,12 @@ import stafette.score.Line;
 public final class Splitter {
   private static final int SLICE = 256;
   private static final int LABELS_BEFORE_BEAM = 2_000;
+
+  /**
+   * So many labels fit into the memory of a small machine; beyond them the search stops by itself.
+   */
+  private static final int MOST_LABELS = 3_000_000;
+
   private static final int NARROW = 6;
   private static final int WIDE = 40;
 
@@ -57,6 +63,7 @@ public final class Splitter {
       new PriorityQueue<>(Comparator.comparingInt(Candidate::bound).thenComparingInt(c -> c.order));
   private Optional<CrewSearch.Goal> best = Optional.empty();
   private int bestCost = Relaxation.NEVER;
+  private int labelsMade;
 
   private Splitter(Brief brief, BooleanSupplier stop) {
     this.brief = brief;
@@ -71,7 +78,7 @@ public final class Splitter {
    * Splits a line.
    *
    * @param stop asked often; once it says yes, the best found so far is given back with a proven
-   *     bound
+   *     bound, as it is when the memory set aside for the search is used up
    */
   public static SplitResult split(Brief brief, BooleanSupplier stop) {
     return new Splitter(brief, stop).run();
@@ -93,7 +100,7 @@ public final class Splitter {
   private void search(Crew everybody) {
     int labels = 0;
     boolean beamed = false;
-    while (!queue.isEmpty() && queue.peek().bound() < bestCost && !stop.getAsBoolean()) {
+    while (!queue.isEmpty() && queue.peek().bound() < bestCost && !isStopped()) {
       Candidate candidate = queue.poll();
       candidate.advance();
       labels += SLICE;
@@ -108,6 +115,10 @@ public final class Splitter {
     if (best.isEmpty() && !queue.isEmpty() && queue.peek().bound() < Relaxation.NEVER && !beamed) {
       beam(everybody);
     }
+  }
+
+  private boolean isStopped() {
+    return labelsMade > MOST_LABELS || stop.getAsBoolean();
   }
 
   private void beam(Crew crew) {
@@ -211,7 +222,9 @@ public final class Splitter {
         search();
         return;
       }
+      int before = search().made();
       search().advance(SLICE, Math.max(0, bestCost - playerPrice * crew.size()), stop);
+      labelsMade += search().made() - before;
       search().goal().ifPresent(goal -> take(goal, crew.size()));
     }
   }

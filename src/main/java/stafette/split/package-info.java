@@ -1,7 +1,20 @@
 /**
  * Chooses: the cheapest plan, and proves it.
  *
- * <p>May import {@code time}, {@code score}, {@code limits}, {@code plan} and {@code check}.
+ * <p>May import {@code time}, {@code score}, {@code limits}, {@code plan} and {@code check}. {@link
+ * stafette.split.Splitter} tells the whole pipeline. Decisions:
+ *
+ * <ul>
+ *   <li>The search runs on whole numbers, each rounded once against the player, so that what it
+ *       finds passes the judge.
+ *   <li>What strain costs is reckoned with {@code check}'s own functions, so that both get the same
+ *       points; validity is reckoned here a second time, by another road.
+ *   <li>Crews are searched side by side, so that no label needs to know who has been used.
+ *   <li>No handoff position is dropped: a bound, never a rule of thumb, says what need not be
+ *       looked at.
+ *   <li>A search ends with a plan and its proof, the proof that there is none, or, when stopped,
+ *       with what it has and a bound.
+ * </ul>
  */
 @NullMarked
 package stafette.split;

@@ -63,6 +63,11 @@ public final class Bars implements Iterable<Bar> {
     return bars.get(low);
   }
 
+  /** Whether just one bar has this number. */
+  public boolean isPrintedOnce(String number) {
+    return bars.stream().filter(bar -> bar.number().equals(number)).limit(2).count() == 1;
+  }
+
   public Rank rankOf(Position position) {
     return at(position).rankOf(position);
   }

@@ -90,6 +90,6 @@ public final class Reports {
                 stopped.plan().isPresent()
                     ? List.of()
                     : List.of(
-                        "no plan was found in time, and it is not proven that none exists; allow more time"));
+                        "no plan was found within the time and memory set, and it is not proven that none exists; allow more time, or add a player"));
   }
 }

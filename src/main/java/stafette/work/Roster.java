@@ -22,6 +22,7 @@ final class Roster {
   private final Score score;
   private final Line line;
   private final LimitsInForce limits;
+  private final MeasuredPlayers measured;
   private final Assurance assurance;
   private final List<Allowance> allowances;
 
@@ -29,11 +30,13 @@ final class Roster {
       Score score,
       Line line,
       LimitsInForce limits,
+      MeasuredPlayers measured,
       Assurance assurance,
       List<Allowance> allowances) {
     this.score = score;
     this.line = line;
     this.limits = limits;
+    this.measured = measured;
     this.assurance = assurance;
     this.allowances = allowances;
   }
@@ -62,6 +65,10 @@ final class Roster {
   }
 
   private Instrument instrumentOf(PlayerWish wish, Optional<Part> part) throws Refusal {
+    Optional<Instrument> own = measured.instrumentOf(wish.name());
+    if (own.isPresent()) {
+      return own.get();
+    }
     if (wish.instrument().isPresent()) {
       return limits.instrument(wish.instrument().get());
     }

@@ -1,5 +1,6 @@
 package stafette.work;
 
+import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -25,7 +26,8 @@ public final class SplitLine {
    * What is asked.
    *
    * @param line the line
-   * @param players among whom
+   * @param players among whom; all of the players' file if none
+   * @param playersFile players with measured limits
    * @param allowances techniques that not everybody has
    * @param assurance the share of players who should manage
    * @param overlap how much two players share
@@ -36,6 +38,7 @@ public final class SplitLine {
   public record Request(
       LineRequest line,
       List<PlayerWish> players,
+      Optional<Path> playersFile,
       List<Allowance> allowances,
       Assurance assurance,
       OverlapRule overlap,
@@ -66,14 +69,17 @@ public final class SplitLine {
    */
   public static Outcome split(Request request, LimitsInForce limits) throws Refusal {
     LineRequest.Found found = request.line().find();
-    List<Player> players =
+    MeasuredPlayers measured = MeasuredPlayers.load(request.playersFile(), limits);
+    Roster roster =
         new Roster(
-                found.score().score(),
-                found.line(),
-                limits,
-                request.assurance(),
-                request.allowances())
-            .of(request.players());
+            found.score().score(),
+            found.line(),
+            limits,
+            measured,
+            request.assurance(),
+            request.allowances());
+    List<Player> players =
+        roster.of(request.players().isEmpty() ? measured.wishes() : request.players());
     Rules rules =
         new Rules(
             request.assurance(),

@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import stafette.limits.Catalogue;
 import stafette.limits.Instrument;
 import stafette.musicxml.ScoreWriter;
+import stafette.musicxml.UnwritablePlan;
 import stafette.musicxml.Written;
 import stafette.plan.Plan;
 import stafette.plan.Player;
@@ -66,14 +67,18 @@ public final class WriteScore {
   public static Saved save(
       OpenScore score, Plan plan, SourceTreatment treatment, LimitsInForce limits, Target target)
       throws Refusal {
-    Written written =
-        ScoreWriter.write(
-            score.document(),
-            plan,
-            treatment,
-            player -> neighbour(player, score.score(), limits.catalogue()));
-    FileDoor.write(target.file(), written.bytes(), target.replace());
-    return new Saved(target.file(), written.changes());
+    try {
+      Written written =
+          ScoreWriter.write(
+              score.document(),
+              plan,
+              treatment,
+              player -> neighbour(player, score.score(), limits.catalogue()));
+      FileDoor.write(target.file(), written.bytes(), target.replace());
+      return new Saved(target.file(), written.changes());
+    } catch (UnwritablePlan e) {
+      throw Refusal.ofFile(score.file() + ": " + e.getMessage());
+    }
   }
 
   /**

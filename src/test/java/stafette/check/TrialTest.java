@@ -124,4 +124,28 @@ class TrialTest {
     assertEquals("quarter = 171", row.fastestTempo().orElseThrow().toString());
     assertEquals(9, row.lastsSeconds().orElseThrow(), 0.15);
   }
+
+  /** D, G and A natural have no twin (Kuntz, harp notes for composers). */
+  @Test
+  void twin_strings_that_the_pedals_do_not_give_are_beyond_at_any_tempo() {
+    Technique twins =
+        new Technique(
+            "twin strings",
+            Act.STRING,
+            Technique.Pitches.ANY,
+            Technique.Slurs.ANY,
+            Groups.ANY,
+            true,
+            true,
+            new Limit(10, 1, 9, OptionalDouble.of(9), 8, OptionalDouble.empty()),
+            0,
+            Map.of(),
+            new Source("invented for a test", Grade.D),
+            "");
+    Judged row =
+        Trial.of(Invented.line(1, 4, 60), pipe(Optional.empty()), MEAN, List.of(twins)).get(0);
+    assertEquals(Ease.BEYOND, row.ease());
+    assertEquals(OptionalDouble.of(0), row.lastsSeconds());
+    assertEquals(Optional.empty(), row.fastestTempo());
+  }
 }

@@ -86,16 +86,18 @@ final class TwoParts {
         new Brief(line, List.of(flute), Invented.rules()), List.of(new Segment(0, 0, first, last)));
   }
 
-  static Written write(Document document, Plan plan) {
+  static Written write(Document document, Plan plan) throws UnwritablePlan {
     return write(document, plan, SourceTreatment.KEEP);
   }
 
-  static Written write(Document document, Plan plan, SourceTreatment treatment) {
+  static Written write(Document document, Plan plan, SourceTreatment treatment)
+      throws UnwritablePlan {
     return ScoreWriter.write(document, plan, treatment, player -> Optional.empty());
   }
 
   /** The score with strokes of the line in the flute's part. */
-  static String written(String text, int first, int last) throws UnreadableScore, NoSuchLine {
+  static String written(String text, int first, int last)
+      throws UnreadableScore, NoSuchLine, UnwritablePlan {
     Document document = read(text);
     return new String(
         write(document, plan(document, first, last)).bytes(), document.origin().charset());

@@ -50,7 +50,11 @@ class WriteBackTest {
   }
 
   private static Written write(Document document, Plan plan) {
-    return ScoreWriter.write(document, plan, SourceTreatment.KEEP, player -> Optional.empty());
+    try {
+      return ScoreWriter.write(document, plan, SourceTreatment.KEEP, player -> Optional.empty());
+    } catch (UnwritablePlan e) {
+      throw new AssertionError(e);
+    }
   }
 
   @ParameterizedTest

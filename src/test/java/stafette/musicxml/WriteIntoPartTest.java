@@ -18,6 +18,8 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import stafette.plan.Plan;
+import stafette.plan.Segment;
+import stafette.score.Line;
 import stafette.score.Stroke;
 import stafette.time.Length;
 import stafette.time.Rational;
@@ -239,10 +241,29 @@ class WriteIntoPartTest {
   void a_part_that_plays_there_is_refused() throws Exception {
     Document before = TwoParts.read(TwoParts.score(ATTRIBUTES + note("C", 5, 48, "")));
     Plan plan = TwoParts.plan(before, 2, 4);
-    IllegalStateException refused =
+    UnwritablePlan refused =
         org.junit.jupiter.api.Assertions.assertThrows(
-            IllegalStateException.class, () -> TwoParts.write(before, plan));
+            UnwritablePlan.class, () -> TwoParts.write(before, plan));
     assertTrue(String.valueOf(refused.getMessage()).contains("Flute, bar 1"));
+  }
+
+  @Test
+  void the_line_is_written_on_either_side_of_what_the_player_has_in_the_same_bar()
+      throws Exception {
+    String own = note("C", 5, 12, "");
+    Document before = TwoParts.read(TwoParts.score(ATTRIBUTES + rest(12) + own + rest(24)));
+    Line line = TwoParts.plan(before, 0, 0).line();
+    Plan plan =
+        new Plan(
+            TwoParts.plan(before, 0, 0).brief(),
+            List.of(new Segment(0, 0, 0, 3), new Segment(0, 0, 8, 15)));
+    Document after =
+        TwoParts.read(new String(TwoParts.write(before, plan).bytes(), StandardCharsets.UTF_8));
+    List<String> expected = new ArrayList<>(TwoParts.strokes(before, "P2"));
+    line.strokes().stream()
+        .filter(s -> line.strokes().indexOf(s) < 4 || line.strokes().indexOf(s) >= 8)
+        .forEach(s -> expected.add(TwoParts.heard(s)));
+    assertEquals(expected.stream().sorted().toList(), TwoParts.strokes(after, "P2"));
   }
 
   @Test

@@ -20,7 +20,7 @@ import stafette.plan.Segment;
  * room gives. Shares nothing with the search.
  */
 final class AllPlans {
-  private static final int MOST = 400_000;
+  private static final int MOST = 150_000;
 
   private final Brief brief;
   private final List<Segment> possible = new ArrayList<>();
@@ -32,12 +32,30 @@ final class AllPlans {
     this.brief = brief;
   }
 
-  /** The cost of the cheapest plan; empty if there is none. */
-  static OptionalInt cheapest(Brief brief) {
-    return new AllPlans(brief).find();
+  /** All plans of a brief, unless they are too many. */
+  static AllPlans of(Brief brief) {
+    AllPlans all = new AllPlans(brief);
+    all.collect();
+    return all;
   }
 
-  private OptionalInt find() {
+  /** Whether they were few enough to try them all. */
+  boolean areComplete() {
+    return plans.size() <= MOST;
+  }
+
+  /** The cost of the cheapest plan that the judge lets pass; empty if there is none. */
+  OptionalInt cheapest() {
+    plans.sort(Comparator.comparingInt(Priced::cost));
+    for (Priced plan : plans) {
+      if (Judge.judge(new Plan(brief, plan.segments())).holds()) {
+        return OptionalInt.of(plan.cost());
+      }
+    }
+    return OptionalInt.empty();
+  }
+
+  private void collect() {
     int count = brief.line().count();
     for (int player = 0; player < brief.players().size(); player++) {
       for (int skill = 0; skill < brief.players().get(player).skills().size(); skill++) {
@@ -56,13 +74,6 @@ final class AllPlans {
         extend(new ArrayList<>(List.of(segment)), Costing.segment(brief, segment).total());
       }
     }
-    plans.sort(Comparator.comparingInt(Priced::cost));
-    for (Priced plan : plans) {
-      if (Judge.judge(new Plan(brief, plan.segments())).holds()) {
-        return OptionalInt.of(plan.cost());
-      }
-    }
-    return OptionalInt.empty();
   }
 
   /** Whether a fresh player could play it; what it did before can only make it worse. */
@@ -74,7 +85,7 @@ final class AllPlans {
 
   private void extend(List<Segment> segments, int cost) {
     if (plans.size() > MOST) {
-      throw new IllegalStateException("too many plans to try them all: " + brief.line().count());
+      return;
     }
     Segment last = segments.get(segments.size() - 1);
     if (last.last() == brief.line().count() - 1) {

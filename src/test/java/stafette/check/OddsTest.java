@@ -1,0 +1,82 @@
+package stafette.check;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Optional;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import org.junit.jupiter.api.Test;
+import stafette.Invented;
+import stafette.limits.Assurance;
+import stafette.limits.Capability;
+import stafette.limits.Instrument;
+import stafette.limits.Technique;
+import stafette.plan.Plan;
+import stafette.plan.Player;
+import stafette.plan.Segment;
+import stafette.plan.Skill;
+import stafette.score.Line;
+import stafette.time.BeatUnit;
+import stafette.time.Rational;
+import stafette.time.TempoMap;
+import stafette.time.TempoMark;
+
+class OddsTest {
+  /** Peaks are rounded to thousandths, onsets to microseconds. */
+  private static final double ROUNDED = 5e-4;
+
+  private static final Instrument PIPE = Invented.instrument("pipe");
+  private static final Technique TONGUING = PIPE.techniques().get(0);
+  private static final Capability AT_84 = TONGUING.limit().at(Assurance.DEFAULT);
+
+  @Property(tries = 200)
+  void odds_lie_between_0_and_1(@ForAll long seed) {
+    double odds = Judge.judge(RandomPlans.any(seed)).odds();
+    assertTrue(0 <= odds && odds <= 1, "odds of " + odds);
+  }
+
+  @Test
+  void one_player_at_exactly_the_limit_of_84_per_cent_manages_with_84_per_cent() {
+    Plan plan = new Plan(Invented.brief(atPeak(), player("One")), List.of(new Segment(0, 0, 0, 6)));
+    assertEquals(0.84, Judge.judge(plan).odds(), ROUNDED);
+  }
+
+  @Test
+  void two_such_players_are_independent() {
+    Plan plan =
+        new Plan(
+            Invented.brief(atPeak(), player("One"), player("Two")),
+            List.of(new Segment(0, 0, 0, 4), new Segment(1, 0, 4, 6)));
+    assertEquals(0.84 * 0.84, Judge.judge(plan).odds(), ROUNDED);
+  }
+
+  @Test
+  void a_player_with_measured_limits_does_not_vary() {
+    Player measured = Invented.player("Measured", PIPE, 12, 11, 9, 8);
+    Plan plan = new Plan(Invented.brief(atPeak(), measured), List.of(new Segment(0, 0, 0, 6)));
+    assertEquals(1, Judge.judge(plan).odds());
+  }
+
+  @Test
+  void half_of_all_players_reach_the_mean() {
+    Line line = at(Rational.of(12_000 * 15L, 1000));
+    Plan plan = new Plan(Invented.brief(line, player("One")), List.of(new Segment(0, 0, 0, 6)));
+    assertEquals(0.5, Judge.judge(plan).odds(), ROUNDED);
+  }
+
+  /** Seven sixteenths as fast as the peak of the 84 per cent. */
+  private static Line atPeak() {
+    return at(Rational.of(AT_84.peakMilli() * 15L, 1000));
+  }
+
+  private static Line at(Rational quartersPerMinute) {
+    return Invented.line(7, 4, 120, i -> Invented.A4)
+        .at(TempoMap.constant(new TempoMark(BeatUnit.QUARTER, quartersPerMinute)));
+  }
+
+  private static Player player(String name) {
+    return new Player(name, PIPE, Optional.empty(), List.of(new Skill(TONGUING, AT_84)), List.of());
+  }
+}

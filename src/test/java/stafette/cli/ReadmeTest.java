@@ -1,0 +1,105 @@
+package stafette.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+
+/** Every command of the README does what it says. */
+class ReadmeTest {
+  private static final Pattern BLOCK = Pattern.compile("```(sh|text)\n(.*?)```", Pattern.DOTALL);
+  private static final Pattern DEFAULT_ARGUMENTS =
+      Pattern.compile("<exec.args>(.*?)</exec.args>", Pattern.DOTALL);
+  private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"|(\\S+)");
+  private static final Pattern SEARCH_TIME = Pattern.compile("found in [0-9.]+ s");
+
+  @TestFactory
+  Stream<DynamicTest> every_command_runs_and_its_exit_code_is_fine_or_findings()
+      throws IOException {
+    return commands().stream()
+        .filter(command -> !command.equals("mvn verify"))
+        .map(
+            command ->
+                DynamicTest.dynamicTest(
+                    command,
+                    () -> {
+                      Ran ran = Ran.command(arguments(command));
+                      boolean checks = arguments(command)[0].equals("check");
+                      assertEquals(
+                          checks ? Commands.FINDINGS : Commands.FINE, ran.exitCode(), ran.err());
+                      assertTrue(ran.out().length() > 200, ran.out());
+                    }));
+  }
+
+  @Test
+  void the_output_it_shows_is_the_output_of_its_first_command() throws IOException {
+    Matcher block = BLOCK.matcher(readme());
+    String shown = "";
+    while (block.find() && shown.isEmpty()) {
+      shown = block.group(1).equals("text") ? block.group(2) : "";
+    }
+    String printed = Ran.command(arguments("mvn -q compile exec:java")).out();
+    assertEquals(withoutTime(shown), withoutTime(printed));
+  }
+
+  @Test
+  void every_option_it_names_is_one() throws IOException {
+    String help = "";
+    for (String command : List.of("check", "split", "preview", "limits")) {
+      help += Ran.command(command, "--help").out();
+    }
+    Matcher option = Pattern.compile("`(--[a-z-]+)").matcher(readme());
+    while (option.find()) {
+      assertTrue(
+          option.group(1).equals("--help") || help.contains(option.group(1)), option.group(1));
+    }
+  }
+
+  private static String withoutTime(String output) {
+    return SEARCH_TIME.matcher(output).replaceAll("found in a moment").strip();
+  }
+
+  private static List<String> commands() throws IOException {
+    List<String> commands = new ArrayList<>();
+    Matcher block = BLOCK.matcher(readme());
+    while (block.find()) {
+      if (block.group(1).equals("sh")) {
+        block.group(2).lines().forEach(commands::add);
+      }
+    }
+    return commands;
+  }
+
+  private static String[] arguments(String command) throws IOException {
+    String text = command;
+    if (command.startsWith("java -jar target/stafette.jar ")) {
+      text = command.substring("java -jar target/stafette.jar ".length());
+    } else if (command.contains("-Dexec.args=")) {
+      text = command.replaceFirst(".*-Dexec.args=\"(.*)\"$", "$1");
+    } else {
+      Matcher arguments = DEFAULT_ARGUMENTS.matcher(Files.readString(Path.of("pom.xml")));
+      assertTrue(arguments.find());
+      text = arguments.group(1);
+    }
+    List<String> words = new ArrayList<>();
+    Matcher word = WORD.matcher(text);
+    while (word.find()) {
+      words.add(word.group(1) != null ? word.group(1) : word.group(2));
+    }
+    return words.toArray(String[]::new);
+  }
+
+  private static String readme() throws IOException {
+    return Files.readString(Path.of("README.md"));
+  }
+}
