@@ -164,15 +164,27 @@ final class Layout {
 
   private void restInGroup(Tuplet group, Ratio ratio, Position end) {
     while (cursor.isBefore(end)) {
-      Position next = Optional.ofNullable(breaks.higher(cursor)).orElse(end);
-      Position stop = next.isBefore(end) ? next : end;
       Position start = group.span().start();
+      Position stop = nextOnGrid(group, end);
       Rational from = written(group, cursor.since(start).quarters());
       Rational to = written(group, stop.since(start).quarters());
       for (Rational rest : RestFill.written(from, to)) {
         addRests(chained(rest), Optional.of(ratio));
       }
     }
+  }
+
+  /** The next break, or the end, that a chain of the tuplet's own values reaches. */
+  private Position nextOnGrid(Tuplet group, Position end) {
+    for (Position next : breaks.tailSet(cursor, false)) {
+      if (!next.isBefore(end)) {
+        return end;
+      }
+      if (!NoteShape.chain(written(group, next.since(cursor).quarters())).isEmpty()) {
+        return next;
+      }
+    }
+    return end;
   }
 
   private void layLoose(Sound sound) {
