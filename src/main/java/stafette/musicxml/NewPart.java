@@ -67,9 +67,8 @@ final class NewPart {
   String scorePart(String lineBreak, int channel) {
     ScorePart part = new ScorePart();
     part.setId(id);
-    PartName name = new PartName();
-    name.setValue(assigned.player().name());
-    part.setPartName(name);
+    part.setPartName(name());
+    part.setPartAbbreviation(name());
     ScoreInstrument sounding = new ScoreInstrument();
     sounding.setId(id + "-I1");
     sounding.setInstrumentName(instrument.name());
@@ -101,6 +100,12 @@ final class NewPart {
               : measure.elements().get(measure.elements().size() - 1).attributes();
     }
     return text.append(lineBreak).append("</part>").toString();
+  }
+
+  private PartName name() {
+    PartName name = new PartName();
+    name.setValue(assigned.player().name());
+    return name;
   }
 
   private Optional<String> sound() {
