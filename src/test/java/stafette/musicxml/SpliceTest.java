@@ -12,7 +12,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.Size;
 import org.junit.jupiter.api.Test;
 
-class SpliceProperties {
+class SpliceTest {
   @Property
   void the_text_between_changes_stays_and_changes_stand_in_its_place(
       @ForAll @Size(min = 1, max = 8) List<String> kept,
