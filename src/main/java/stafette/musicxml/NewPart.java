@@ -3,6 +3,7 @@ package stafette.musicxml;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -34,6 +35,8 @@ final class NewPart {
   private static final Pattern TIME = Pattern.compile("<time[\\s>].*?</time>", Pattern.DOTALL);
   private static final Pattern KEPT_ATTRIBUTES =
       Pattern.compile("\\s(?:number|implicit|non-controlling)\\s*=\\s*(?:\"[^\"]*\"|'[^']*')");
+  private static final Pattern BARLINE_ID =
+      Pattern.compile("^(<barline\\b[^>]*?)\\s+id\\s*=\\s*(?:\"[^\"]*\"|'[^']*')");
   private static final int PERCUSSION_CHANNEL = 10;
 
   private final Origin origin;
@@ -89,9 +92,9 @@ final class NewPart {
     StringBuilder text = new StringBuilder("<part id=\"" + id + "\">");
     String inner = style.deeper(lineBreak);
     int divisions = divisions();
-    Origin.Attributes before = model.measures().get(0).attributes();
+    Origin.Attributes before = modelOf(line.bars().get(0)).attributes();
     for (Bar bar : line.bars()) {
-      MeasureText measure = model.measures().get(bar.index());
+      MeasureText measure = modelOf(bar);
       Origin.Attributes now = atStart(measure, bar);
       text.append(inner).append(measure(bar, measure, before, now, divisions, inner));
       before =
@@ -100,6 +103,16 @@ final class NewPart {
               : measure.elements().get(measure.elements().size() - 1).attributes();
     }
     return text.append(lineBreak).append("</part>").toString();
+  }
+
+  /** The measure to follow; that of the longest part where the model has ended. */
+  private MeasureText modelOf(Bar bar) {
+    PartText longest =
+        origin.parts().stream()
+            .max(Comparator.comparingInt(part -> part.measures().size()))
+            .orElseThrow();
+    PartText followed = bar.index() < model.measures().size() ? model : longest;
+    return followed.measures().get(bar.index());
   }
 
   private PartName name() {
@@ -147,7 +160,7 @@ final class NewPart {
       String text = element.span().in(origin.text());
       if (element.name().equals("barline")
           && left == text.matches("(?s)<barline[^>]*location\\s*=\\s*[\"']left[\"'].*")) {
-        texts.add(text);
+        texts.add(BARLINE_ID.matcher(text).replaceFirst("$1"));
       }
     }
     return texts;
@@ -172,7 +185,7 @@ final class NewPart {
       int divisions) {
     boolean first = bar.index() == 0;
     Optional<Time> time = timeIn(measure);
-    boolean newKey = first || now.fifths() != before.fifths();
+    boolean newKey = first || writtenKey(now) != writtenKey(before);
     if (!first && !newKey && time.isEmpty()) {
       return Optional.empty();
     }
@@ -255,7 +268,7 @@ final class NewPart {
                   assigned,
                   bar,
                   bar.span(),
-                  maker(model.measures().get(bar.index()).attributes()),
+                  maker(modelOf(bar).attributes()),
                   Optional.empty(),
                   List.of())
               .divisions(divisions);

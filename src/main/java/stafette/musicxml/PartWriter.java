@@ -47,7 +47,16 @@ final class PartWriter {
   List<Replacement> replacements() throws UnwritablePlan {
     List<Replacement> replacements = new ArrayList<>();
     for (int index : assigned.bars()) {
-      replacements.addAll(inBar(line.bars().get(index), part.measures().get(index)));
+      Bar bar = line.bars().get(index);
+      if (index >= part.measures().size()) {
+        throw new UnwritablePlan(
+            assigned.player().name()
+                + ", bar "
+                + bar.number()
+                + ": this part ends before that bar; fill it up with rests, or give the player a new"
+                + " part by another name");
+      }
+      replacements.addAll(inBar(bar, part.measures().get(index)));
     }
     return replacements;
   }

@@ -121,11 +121,11 @@ public final class ScoreWriter {
   private void add(Assigned assigned, Optional<PartText> neighbour) {
     PartText model = partOf(line.source().part()).orElseThrow();
     NewPart part = new NewPart(origin, model, line, assigned, fragments, newId());
-    Optional<TextSpan> entry = neighbour.flatMap(PartText::scorePart).or(this::lastEntry);
-    int listed =
-        entry.map(TextSpan::end).orElseGet(() -> origin.partList().end() - "</part-list>".length());
+    Optional<TextSpan> entry = neighbour.flatMap(PartText::scorePart);
+    int listed = entry.map(TextSpan::end).orElseGet(this::endOfList);
     String entryBreak =
         entry
+            .or(this::lastEntry)
             .map(span -> style.breakLike(origin.text(), span.start()))
             .orElseGet(
                 () -> style.deeper(style.breakLike(origin.text(), origin.partList().start())));
@@ -141,9 +141,17 @@ public final class ScoreWriter {
     changes.add(assigned.player().name() + ": " + where + ", plays in " + barsOf(assigned));
   }
 
-  /** The end of the last entry in the part list, brackets that close after it included. */
   private Optional<TextSpan> lastEntry() {
     return origin.parts().get(origin.parts().size() - 1).scorePart();
+  }
+
+  /** Where the part list's last element ends, brackets that close after the last part included. */
+  private int endOfList() {
+    int end = origin.text().lastIndexOf("</", origin.partList().end());
+    while (Character.isWhitespace(origin.text().charAt(end - 1))) {
+      end--;
+    }
+    return end;
   }
 
   private void insert(int at, String text) {

@@ -55,8 +55,9 @@ final class SourceEdits {
   }
 
   List<Replacement> replacements(SourceTreatment treatment) {
-    int last = line.bars().at(line.span().end()).index();
-    List<MeasureText> touched = part.measures().subList(line.source().firstBar(), last + 1);
+    int end = line.bars().at(line.span().end()).index() + 1;
+    List<MeasureText> touched =
+        part.measures().subList(line.source().firstBar(), Math.min(end, part.measures().size()));
     if (treatment == SourceTreatment.CUE) {
       touched.forEach(this::cue);
     } else {
