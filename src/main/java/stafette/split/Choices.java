@@ -1,0 +1,95 @@
+package stafette.split;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BooleanSupplier;
+import java.util.stream.IntStream;
+import stafette.plan.Brief;
+import stafette.plan.Plan;
+import stafette.plan.Player;
+
+/**
+ * The cheapest plan of at most so many players, by trying every choice of them; of players who are
+ * alike the first listed stand for all. Who isn't chosen stays in the brief without a technique, so
+ * that plans mean the same players.
+ */
+final class Choices {
+  private final Brief brief;
+  private final int most;
+  private final BooleanSupplier stop;
+  private Plan best;
+  private boolean complete = true;
+
+  /**
+   * @param known a plan of at most that many players
+   */
+  Choices(Brief brief, int most, Plan known, BooleanSupplier stop) {
+    this.brief = brief;
+    this.most = most;
+    this.best = known;
+    this.stop = stop;
+  }
+
+  TempoCell cheapest() {
+    choose(0, List.of());
+    return new TempoCell(Optional.of(best), complete);
+  }
+
+  private void choose(int from, List<Integer> chosen) {
+    if (chosen.size() == most) {
+      tryWith(chosen);
+      return;
+    }
+    int players = brief.players().size();
+    for (int next = from; next <= players - (most - chosen.size()) && complete; next++) {
+      if (!skipsOneAlike(chosen, next)) {
+        List<Integer> more = new ArrayList<>(chosen);
+        more.add(next);
+        choose(next + 1, more);
+      }
+    }
+  }
+
+  private boolean skipsOneAlike(List<Integer> chosen, int next) {
+    return IntStream.range(0, next)
+        .anyMatch(
+            other ->
+                !chosen.contains(other)
+                    && alike(brief.players().get(other), brief.players().get(next)));
+  }
+
+  private static boolean alike(Player one, Player other) {
+    return one.instrument().equals(other.instrument())
+        && one.skills().equals(other.skills())
+        && one.busy().equals(other.busy());
+  }
+
+  private void tryWith(List<Integer> chosen) {
+    if (stop.getAsBoolean()) {
+      complete = false;
+      return;
+    }
+    SplitResult result = Splitter.split(only(chosen), stop);
+    Optional<Plan> found =
+        result.match(b -> Optional.of(b.plan()), n -> Optional.empty(), SplitResult.Stopped::plan);
+    complete = result.match(b -> true, n -> true, s -> false);
+    found
+        .map(plan -> new Plan(brief, plan.segments()))
+        .filter(plan -> RowSearch.cost(plan) < RowSearch.cost(best))
+        .ifPresent(plan -> best = plan);
+  }
+
+  private Brief only(List<Integer> chosen) {
+    List<Player> players = new ArrayList<>();
+    for (int i = 0; i < brief.players().size(); i++) {
+      Player player = brief.players().get(i);
+      players.add(
+          chosen.contains(i)
+              ? player
+              : new Player(
+                  player.name(), player.instrument(), player.part(), List.of(), player.busy()));
+    }
+    return new Brief(brief.line(), players, brief.rules());
+  }
+}
