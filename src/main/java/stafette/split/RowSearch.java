@@ -64,7 +64,7 @@ final class RowSearch {
   }
 
   private TempoCell cell(int players, Optional<Plan> ofFewer) {
-    if (players < fewest.atLeast()) {
+    if (players < fewest.atLeast() || (all.proven() && all.plan().isEmpty())) {
       return TempoCell.NONE;
     }
     Optional<Plan> few = fewest.plan().filter(plan -> fits(plan, players));
