@@ -3,9 +3,13 @@ package stafette.split;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
 import java.util.function.BooleanSupplier;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import stafette.plan.Brief;
+import stafette.plan.Lock;
 import stafette.plan.Plan;
 import stafette.plan.Player;
 
@@ -18,6 +22,7 @@ final class Choices {
   private final Brief brief;
   private final int most;
   private final BooleanSupplier stop;
+  private final Set<Integer> needed;
   private Plan best;
   private boolean complete = true;
 
@@ -29,6 +34,19 @@ final class Choices {
     this.most = most;
     this.best = known;
     this.stop = stop;
+    this.needed =
+        brief.rules().locks().stream()
+            .flatMapToInt(lock -> Choices.playing(lock).stream())
+            .boxed()
+            .collect(Collectors.toSet());
+  }
+
+  /** Who must play by a lock. */
+  private static OptionalInt playing(Lock lock) {
+    if (lock instanceof Lock.Exactly exactly) {
+      return OptionalInt.of(exactly.player());
+    }
+    return lock instanceof Lock.In in ? OptionalInt.of(in.player()) : OptionalInt.empty();
   }
 
   TempoCell cheapest() {
@@ -38,7 +56,9 @@ final class Choices {
 
   private void choose(int from, List<Integer> chosen) {
     if (chosen.size() == most) {
-      tryWith(chosen);
+      if (chosen.containsAll(needed)) {
+        tryWith(chosen);
+      }
       return;
     }
     int players = brief.players().size();
@@ -51,12 +71,14 @@ final class Choices {
     }
   }
 
+  /** Locks tell players apart who are alike otherwise. */
   private boolean skipsOneAlike(List<Integer> chosen, int next) {
-    return IntStream.range(0, next)
-        .anyMatch(
-            other ->
-                !chosen.contains(other)
-                    && alike(brief.players().get(other), brief.players().get(next)));
+    return brief.rules().locks().isEmpty()
+        && IntStream.range(0, next)
+            .anyMatch(
+                other ->
+                    !chosen.contains(other)
+                        && alike(brief.players().get(other), brief.players().get(next)));
   }
 
   private static boolean alike(Player one, Player other) {
@@ -90,6 +112,6 @@ final class Choices {
               : new Player(
                   player.name(), player.instrument(), player.part(), List.of(), player.busy()));
     }
-    return new Brief(brief.line(), players, brief.rules());
+    return brief.with(players);
   }
 }

@@ -5,7 +5,6 @@ import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import stafette.plan.Brief;
 import stafette.plan.Plan;
-import stafette.plan.Rules;
 
 /**
  * How few of a brief's players are enough: the cheapest plan where one player more costs more than
@@ -50,16 +49,7 @@ record FewestPlayers(int atLeast, Optional<Plan> plan, boolean proven, List<Reas
   }
 
   private static Brief priced(Brief brief, int points) {
-    Rules rules = brief.rules();
-    return new Brief(
-        brief.line(),
-        brief.players(),
-        new Rules(
-            rules.assurance(),
-            rules.overlap(),
-            rules.readySeconds(),
-            rules.favour(),
-            rules.weights().withPlayer(points)));
+    return brief.with(brief.rules().with(brief.rules().weights().withPlayer(points)));
   }
 
   Answer answer(int players) {

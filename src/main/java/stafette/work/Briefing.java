@@ -1,11 +1,13 @@
 package stafette.work;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import stafette.plan.Brief;
 import stafette.plan.Player;
 import stafette.plan.Rules;
 import stafette.score.Line;
-import stafette.time.Position;
+import stafette.time.TempoMap;
 import stafette.time.TempoMark;
 
 /**
@@ -29,7 +31,7 @@ final class Briefing {
     this.limits = limits;
     this.measured = measured;
     this.score = found.score();
-    this.brief = brief(found.line());
+    this.brief = brief(List.of(found.line()));
   }
 
   /**
@@ -50,21 +52,33 @@ final class Briefing {
     return brief;
   }
 
-  /** With the tempo at the line's start brought to a mark, all others scaled with it. */
+  /**
+   * With the tempo at the line's start brought to a mark, all others scaled with it. Relays of one
+   * line stay relays of one line.
+   */
   Brief at(TempoMark mark) {
     Line line = brief.line();
-    Position start = line.stroke(0).onset();
+    TempoMap tempi = line.tempo().scaledTo(line.stroke(0).onset(), mark);
+    Map<Line, Line> scaled = new HashMap<>();
     try {
-      return brief(line.at(line.tempo().scaledTo(start, mark)));
+      return brief(
+          brief.lines().stream()
+              .map(relay -> scaled.computeIfAbsent(relay, before -> before.at(tempi)))
+              .toList());
     } catch (Refusal e) {
       throw new IllegalStateException("players don't come and go with the tempo " + mark, e);
     }
   }
 
-  private Brief brief(Line line) throws Refusal {
+  private Brief brief(List<Line> lines) throws Refusal {
     Roster roster =
         new Roster(
-            score.score(), line, limits, measured, request.assurance(), request.allowances());
+            score.score(),
+            lines.get(0),
+            limits,
+            measured,
+            request.assurance(),
+            request.allowances());
     List<Player> players =
         roster.of(request.players().isEmpty() ? measured.wishes() : request.players());
     Rules rules =
@@ -74,6 +88,6 @@ final class Briefing {
             request.readySeconds(),
             request.favour(),
             limits.weights().favouring(request.favour()));
-    return new Brief(line, players, rules);
+    return new Brief(lines, players, rules);
   }
 }

@@ -73,11 +73,7 @@ public final class SplitLine {
     SplitResult result = Splitter.split(brief, after(start, request.searchSeconds()));
     double seconds = (System.nanoTime() - start) / 1e9;
     return new Outcome(
-        briefing.score(),
-        brief,
-        result,
-        planOf(result).map(plan -> JudgedPlan.of(plan, verdict(plan))),
-        seconds);
+        briefing.score(), brief, result, planOf(result).map(SplitLine::judged), seconds);
   }
 
   private static BooleanSupplier after(long startNanos, double seconds) {
@@ -103,6 +99,10 @@ public final class SplitLine {
               + verdict.findings());
     }
     return verdict;
+  }
+
+  static JudgedPlan judged(Plan plan) {
+    return JudgedPlan.of(plan, verdict(plan));
   }
 
   /** What each instrument among the players would make of the whole line, alone. */
