@@ -50,7 +50,7 @@ final class TempoCommand implements Callable<Integer> {
     CompareTempi.Outcome outcome =
         CompareTempi.compare(
             new CompareTempi.Request(options.request(score, line, false), wish), line.limits());
-    output.out().print(json ? Reports.json(outcome) + "\n" : TempoText.of(outcome));
+    output.out().print(json ? Reports.json(outcome) : TempoText.of(outcome));
     return outcome.presentPlan().isPresent() ? Commands.FINE : Commands.FINDINGS;
   }
 }
