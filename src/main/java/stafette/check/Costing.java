@@ -46,19 +46,28 @@ public final class Costing {
     Line line = brief.line();
     Weights weights = brief.rules().weights();
     Player player = brief.players().get(segment.player());
-    Skill skill = player.skills().get(segment.skill());
-    long micropoints = 0;
-    for (int j = segment.first() + 1; j <= segment.last(); j++) {
-      micropoints +=
-          Strain.strokeMicropoints(Strain.use(demand, line, segment.first(), j), weights);
-    }
-    double tiredness = Tiredness.fresh(skill, demand, line, segment.first(), segment.last());
-    micropoints += Strain.endMicropoints(tiredness, weights);
     int outside = 0;
     for (int j = segment.first(); j <= segment.last(); j++) {
       outside += comfortable(player.instrument(), line, j) ? 0 : 1;
     }
-    return new SegmentCost(Strain.points(micropoints), outside * weights.register());
+    return new SegmentCost(effort(brief, segment, demand).points(), outside * weights.register());
+  }
+
+  /** What the strain of one segment is made of. */
+  public static Effort effort(Brief brief, Segment segment) {
+    return effort(brief, segment, new Demands(brief).of(segment));
+  }
+
+  private static Effort effort(Brief brief, Segment segment, Demand demand) {
+    Line line = brief.line();
+    Weights weights = brief.rules().weights();
+    Skill skill = brief.players().get(segment.player()).skills().get(segment.skill());
+    long fast = 0;
+    for (int j = segment.first() + 1; j <= segment.last(); j++) {
+      fast += Strain.strokeMicropoints(Strain.use(demand, line, segment.first(), j), weights);
+    }
+    double tiredness = Tiredness.fresh(skill, demand, line, segment.first(), segment.last());
+    return new Effort(fast, Strain.endMicropoints(tiredness, weights));
   }
 
   /** The cost of one handoff. */

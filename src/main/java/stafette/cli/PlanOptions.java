@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.regex.Matcher;
@@ -13,9 +14,11 @@ import picocli.CommandLine.Option;
 import stafette.plan.Favour;
 import stafette.plan.OverlapRule;
 import stafette.plan.Rules;
+import stafette.plan.Seat;
 import stafette.work.Allowance;
 import stafette.work.PlayerWish;
 import stafette.work.Refusal;
+import stafette.work.Seats;
 import stafette.work.SplitLine;
 
 /** Options that say among whom a line is split, and by which rules. */
@@ -61,6 +64,13 @@ final class PlanOptions {
   private String favour = "balance";
 
   @Option(
+      names = "--seats",
+      paramLabel = "SEATS",
+      description =
+          "Seats in metres from the middle of the stage (left: below 0) and back from its front, for what the handoffs may do to the ear: \"Flute 1: -2 3.5; Clarinet 1: 4 6\".")
+  private @Nullable String seats;
+
+  @Option(
       names = "--time",
       paramLabel = "SECONDS",
       description = "How long the search may take (default: 20).")
@@ -80,7 +90,12 @@ final class PlanOptions {
         overlapRule(),
         within("--ready", ready, 0, 3600),
         favoured(),
-        within("--time", time, 0.001, 86_400));
+        within("--time", time, 0.001, 86_400),
+        seats());
+  }
+
+  Map<String, Seat> seats() throws Refusal {
+    return seats == null ? Map.of() : Seats.parse(seats);
   }
 
   private OverlapRule overlapRule() throws Refusal {

@@ -71,7 +71,19 @@ final class PlanText {
         : to + ", sharing " + shared + (shared == 1 ? " note" : " notes");
   }
 
-  private static String at(Line line, int stroke) {
+  /** "Flute 1 to Flute 2". */
+  static String names(Plan plan, Handoff handoff) {
+    return plan.player(handoff.leaves()).name() + " to " + plan.player(handoff.enters()).name();
+  }
+
+  /** From the entry to the landing note, as bar and beat. */
+  static String at(Line line, Handoff handoff) {
+    String entry = at(line, handoff.enters().first());
+    String landing = at(line, handoff.leaves().last());
+    return handoff.shared() > 1 ? entry + "-" + landing : landing;
+  }
+
+  static String at(Line line, int stroke) {
     BarBeat place = line.bars().nameOf(line.stroke(stroke).onset());
     return place.bar() + "." + place.beatText();
   }

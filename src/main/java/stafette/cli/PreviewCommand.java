@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import stafette.work.OpenPlan;
 import stafette.work.Refusal;
@@ -22,6 +23,12 @@ final class PreviewCommand implements Callable<Integer> {
   @Mixin private ScoreOptions line = new ScoreOptions();
   @Mixin private PlanOptions options = new PlanOptions();
 
+  @Option(
+      names = "--explain",
+      description =
+          "Tells what each part of the cost is for, and what the handoffs may do to the ear.")
+  private boolean explain;
+
   PreviewCommand(Output output) {
     this.output = output;
   }
@@ -33,12 +40,13 @@ final class PreviewCommand implements Callable<Integer> {
 
   private int ofScore() throws Refusal {
     SplitLine.Outcome outcome = SplitLine.split(options.request(file, line, false), line.limits());
-    output.out().print(SplitText.preview(outcome, output.ink()));
+    Details details = new Details(explain, outcome.seats());
+    output.out().print(SplitText.preview(outcome, details, output.ink()));
     return outcome.plan().isPresent() ? Commands.FINE : Commands.FINDINGS;
   }
 
   private int ofPlan() throws Refusal {
-    OpenPlan.Opened opened = OpenPlan.open(file, line.limits());
+    OpenPlan.Opened opened = OpenPlan.open(file, options.seats(), line.limits());
     if (opened.scoreChanged()) {
       output
           .err()
@@ -46,7 +54,8 @@ final class PreviewCommand implements Callable<Integer> {
               opened.score().file()
                   + ": has changed since the plan was made; it is judged as it stands now");
     }
-    output.out().print(SplitText.kept(opened.judged(), output.ink()));
+    Details details = new Details(explain, opened.seats());
+    output.out().print(SplitText.kept(opened.judged(), details, output.ink()));
     return opened.judged().verdict().holds() ? Commands.FINE : Commands.FINDINGS;
   }
 }

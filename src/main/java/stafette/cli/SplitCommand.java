@@ -56,6 +56,12 @@ final class SplitCommand implements Callable<Integer> {
   @Option(names = "--json", description = "Prints JSON.")
   private boolean json;
 
+  @Option(
+      names = "--explain",
+      description =
+          "Tells what each part of the cost is for, and what the handoffs may do to the ear.")
+  private boolean explain;
+
   SplitCommand(Output output) {
     this.output = output;
   }
@@ -70,7 +76,14 @@ final class SplitCommand implements Callable<Integer> {
     if (json) {
       output.out().println(Reports.json(outcome));
     } else {
-      output.out().print(SplitText.of(outcome, SplitLine.answers(outcome, request), output.ink()));
+      output
+          .out()
+          .print(
+              SplitText.of(
+                  outcome,
+                  SplitLine.answers(outcome, request),
+                  new Details(explain, outcome.seats()),
+                  output.ink()));
     }
     if (planFile != null) {
       Reports.savePlan(outcome, planFile, force);

@@ -42,6 +42,7 @@ public final class Reports {
                 scoreFile.toString().replace('\\', '/'),
                 sha256(outcome.score().document().container().bytes())),
             outcome.brief(),
+            outcome.seats(),
             outcome.result().match(best -> "optimal", none -> "none", stopped -> "stopped"),
             outcome.plan().map(judged -> new PlanReport.Judged(judged.plan(), judged.verdict())),
             outcome

@@ -15,6 +15,7 @@ import stafette.plan.OverlapRule;
 import stafette.plan.Plan;
 import stafette.plan.Player;
 import stafette.plan.Rules;
+import stafette.plan.Seat;
 import stafette.split.SplitResult;
 import stafette.split.Splitter;
 
@@ -34,6 +35,7 @@ public final class SplitLine {
    * @param readySeconds rest before an entry
    * @param favour what to favour
    * @param searchSeconds how long the search may take
+   * @param seats where players sit, by name, before what the players' file says
    */
   public record Request(
       LineRequest line,
@@ -44,7 +46,8 @@ public final class SplitLine {
       OverlapRule overlap,
       double readySeconds,
       Favour favour,
-      double searchSeconds) {}
+      double searchSeconds,
+      Map<String, Seat> seats) {}
 
   /**
    * What came of it.
@@ -54,13 +57,15 @@ public final class SplitLine {
    * @param result what the search says
    * @param plan the plan and its verdict, if there is one
    * @param searchSeconds how long the search took
+   * @param seats of players whose seats are known, by name
    */
   public record Outcome(
       OpenScore score,
       Brief brief,
       SplitResult result,
       Optional<JudgedPlan> plan,
-      double searchSeconds) {}
+      double searchSeconds,
+      Map<String, Seat> seats) {}
 
   /**
    * Splits a line.
@@ -80,6 +85,7 @@ public final class SplitLine {
             request.allowances());
     List<Player> players =
         roster.of(request.players().isEmpty() ? measured.wishes() : request.players());
+    Map<String, Seat> seats = Seats.of(players, request.seats(), measured.file().seats());
     Rules rules =
         new Rules(
             request.assurance(),
@@ -92,7 +98,7 @@ public final class SplitLine {
     SplitResult result = Splitter.split(brief, after(start, request.searchSeconds()));
     double seconds = (System.nanoTime() - start) / 1e9;
     return new Outcome(
-        found.score(), brief, result, planOf(result).map(SplitLine::judged), seconds);
+        found.score(), brief, result, planOf(result).map(SplitLine::judged), seconds, seats);
   }
 
   private static BooleanSupplier after(long startNanos, double seconds) {

@@ -10,6 +10,7 @@ import com.google.gson.JsonParser;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -29,6 +30,7 @@ import stafette.plan.OverlapRule;
 import stafette.plan.Plan;
 import stafette.plan.Player;
 import stafette.plan.Rules;
+import stafette.plan.Seat;
 import stafette.plan.Segment;
 import stafette.plan.Skill;
 import stafette.score.Dynamic;
@@ -67,6 +69,7 @@ class PlanJsonTest {
         new PlanReport(
             SCORE,
             plan(line()).brief(),
+            Map.of(),
             "none",
             Optional.empty(),
             Optional.empty(),
@@ -275,6 +278,7 @@ class PlanJsonTest {
     return new PlanReport(
         SCORE,
         plan.brief(),
+        Map.of("Harp", new Seat(-4.5, 6)),
         "optimal",
         Optional.of(new PlanReport.Judged(plan, Judge.judge(plan))),
         Optional.of(0),
