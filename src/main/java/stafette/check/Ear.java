@@ -16,13 +16,17 @@ import stafette.score.Line;
  * late they hear each other.
  */
 public final class Ear {
-  /** On what the estimate rests, in words for people. */
+  /** On what the estimate of distances rests, in words for people. */
+  public static final String DISTANCE =
+      "distance: sound takes 2.91 ms a metre (343 m/s, dry air at 20 degrees Celsius)";
+
+  /** On what the whole estimate rests, in words for people. */
   public static final List<String> SOURCES =
       List.of(
-          "levels: unrelated sources add up as 10 log10(10^(L1/10) + 10^(L2/10)), two equal ones to 3.01 dB more; levels of the players as planned with",
-          "onsets apart: one standard deviation between two players, from R. A. Rasch, Acustica 43 (1979), 121-131: 27 to 37 ms in trios of oboe, clarinet and bassoon, 37 to 49 ms in string trios, 27 to 49 ms taken for other instruments",
-          "just noticed: one onset displaced by 6 ms, or by 2.5 % of the time between notes if that is more: A. Friberg and J. Sundberg, Journal of the Acoustical Society of America 98 (1995), 2524-2531, measured from 100 to 1000 ms between notes",
-          "distance: sound takes 2.91 ms a metre (343 m/s in dry air at 20 degrees Celsius)");
+          "levels: those of the players as planned with; unrelated sources add up as 10 log10(10^(L1/10) + 10^(L2/10)), two equal ones to 3.01 dB more than either",
+          "onsets apart: one standard deviation between two players, from R. A. Rasch, Acustica 43 (1979), 121-131, as a thesis sums it up: 27 to 37 ms in trios of oboe, clarinet and bassoon (taken here for all woodwinds), 37 to 49 ms in string trios, 27 to 49 ms taken where nothing was measured",
+          "just noticed: one onset of an even row displaced by 6 ms, or by 2.5 % of the time between notes if that is more; A. Friberg and J. Sundberg, J. Acoust. Soc. Am. 98 (1995), 2524-2531, measured from 100 to 1000 ms between notes",
+          DISTANCE);
 
   private static final double NOTICEABLE_MILLIS = 6;
   private static final double NOTICEABLE_SHARE = 0.025;

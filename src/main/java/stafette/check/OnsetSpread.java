@@ -10,7 +10,8 @@ import stafette.limits.Instrument;
  * thesis sums it up: the onsets of two players of a trio differed with a standard deviation of 37
  * and 27 ms in two pieces for oboe, clarinet and bassoon, of 49 and 37 ms in two for strings. Two
  * players alike and independent make √2 times the spread of one, so a player has the figure of the
- * trio divided by √2. Where Rasch measured no such instruments, the range runs over all these
+ * trio divided by √2. All woodwinds are taken to be like that trio (two pieces for recorders, 30
+ * and 31 ms, lie between); other instruments than woodwinds and strings get the range of all these
  * figures.
  *
  * @param leastMillis the smaller figure

@@ -11,6 +11,10 @@ import stafette.plan.Seat;
 
 /** What the handoffs of a plan may do to the ear, as text. */
 final class EarText {
+  private static final int WIDTH = 100;
+  private static final String COLUMNS =
+      "together: the level while both play, above that of who leaves alone; then: the level of who enters alone, beside that of who leaves";
+
   private EarText() {}
 
   /** A table of the handoffs, and below it on what it rests; empty for a plan without handoffs. */
@@ -41,13 +45,30 @@ final class EarText {
           ear.together().map(t -> Figures.oneDecimal(t.noticeableMillis()) + " ms").orElse("-"),
           ear.distance().map(EarText::distance).orElse("-"));
     }
+    boolean seated = ears.stream().anyMatch(ear -> ear.distance().isPresent());
     StringBuilder out =
         new StringBuilder("At the handoffs (an estimate, outside the cost)\n\n")
             .append(table.text(2))
-            .append(
-                "\n  together: level while both play, above who leaves alone; then: who enters alone, against who leaves\n");
-    Ear.SOURCES.forEach(source -> out.append("  ").append(source).append('\n'));
+            .append('\n')
+            .append(wrapped(COLUMNS));
+    Ear.SOURCES.stream()
+        .filter(source -> seated || !source.equals(Ear.DISTANCE))
+        .forEach(source -> out.append(wrapped(source)));
     return out.toString();
+  }
+
+  /** A sentence in lines that fit, all but the first indented further. */
+  private static String wrapped(String sentence) {
+    StringBuilder out = new StringBuilder();
+    StringBuilder line = new StringBuilder(" ");
+    for (String word : sentence.split(" ", -1)) {
+      if (line.length() + 1 + word.length() > WIDTH) {
+        out.append(line).append('\n');
+        line = new StringBuilder("   ");
+      }
+      line.append(' ').append(word);
+    }
+    return out.append(line).append('\n').toString();
   }
 
   private static String decibel(double level) {

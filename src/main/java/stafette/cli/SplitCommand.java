@@ -59,7 +59,7 @@ final class SplitCommand implements Callable<Integer> {
   @Option(
       names = "--explain",
       description =
-          "Tells what each part of the cost is for, and what the handoffs may do to the ear.")
+          "Tells what each part of the cost is for, and what the handoffs may do to the ear (JSON always does).")
   private boolean explain;
 
   SplitCommand(Output output) {

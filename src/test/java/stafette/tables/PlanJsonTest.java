@@ -116,6 +116,13 @@ class PlanJsonTest {
   }
 
   @Test
+  void seats_that_are_known_are_kept() throws Exception {
+    PlanFile file = PlanFile.read("plan.json", PlanJson.write(report(plan(line()))));
+    assertEquals(Map.of("Harp", new Seat(-4.5, 6)), file.seats());
+    assertTrue(player(0).get("seat").isJsonNull());
+  }
+
+  @Test
   void a_plan_opened_again_is_judged_the_same() throws Exception {
     Plan plan = plan(line());
     PlanFile file = PlanFile.read("plan.json", PlanJson.write(report(plan)));
