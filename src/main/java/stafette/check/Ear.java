@@ -4,16 +4,18 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import stafette.limits.Instrument;
+import stafette.plan.Halves;
 import stafette.plan.Handoff;
 import stafette.plan.Plan;
 import stafette.plan.Player;
 import stafette.plan.Seat;
+import stafette.plan.Turn;
 import stafette.score.Line;
 
 /**
  * Estimates what the handoffs of a plan do to the ear: the step in level ({@link Acoustics}), how
  * far the two players' onsets lie apart ({@link OnsetSpread}) beside what is just noticed, and how
- * late they hear each other.
+ * late they hear each other. Of hocket pairs those two are meant who play the landing note.
  */
 public final class Ear {
   /** On what the estimate of distances rests, in words for people. */
@@ -43,8 +45,10 @@ public final class Ear {
   }
 
   private static HandoffEar of(Plan plan, Handoff handoff, Map<String, Seat> seats) {
-    Player leaving = plan.player(handoff.leaves());
-    Player entering = plan.player(handoff.enters());
+    int landing = handoff.leaves().last();
+    int entry = handoff.enters().first();
+    Player leaving = at(plan, handoff.leaves(), landing);
+    Player entering = at(plan, handoff.enters(), Math.max(entry, landing));
     return new HandoffEar(
         handoff,
         entering.instrument().levelDecibel() - leaving.instrument().levelDecibel(),
@@ -53,9 +57,19 @@ public final class Ear {
                 together(
                     leaving.instrument(),
                     entering.instrument(),
-                    millisBefore(plan.line(), handoff.enters().first())))
+                    millisBefore(plan.brief().line(handoff.enters().relay()), entry)))
             : Optional.empty(),
         distance(seats, leaving, entering));
+  }
+
+  /** Who plays a stroke in a turn: of a hocket pair, the one whose unit it is in. */
+  private static Player at(Plan plan, Turn turn, int stroke) {
+    if (!turn.isHocket()) {
+      return plan.player(turn.segments().get(0));
+    }
+    Halves halves = plan.brief().halves(turn.relay());
+    boolean odd = halves.halfOf(stroke) == halves.halfOf(turn.first());
+    return plan.player(turn.segments().get(odd ? 0 : 1));
   }
 
   private static HandoffEar.Together together(

@@ -13,15 +13,13 @@ import stafette.score.Line;
  * @param entry where in the bar who enters begins
  * @param landing where in the bar who leaves ends
  * @param overlap how much they share beside what was aimed at
- * @param blend from what instrument to what
+ * @param blend from what instrument to what; of hocket pairs the two that blend worst
  */
 public record HandoffReasons(
     String handoff, String entry, String landing, String overlap, String blend) {
   public static HandoffReasons of(Brief brief, Handoff handoff) {
-    Line line = brief.line();
+    Line line = brief.line(handoff.enters().relay());
     Weights weights = brief.rules().weights();
-    Instrument leaving = brief.players().get(handoff.leaves().player()).instrument();
-    Instrument entering = brief.players().get(handoff.enters().player()).instrument();
     boolean free = Costing.overSilence(line, handoff);
     return new HandoffReasons(
         free
@@ -29,8 +27,10 @@ public record HandoffReasons(
             : price(weights, line.cover(handoff.leaves().last())),
         "enters " + at(line, handoff.enters().first()),
         "lands " + at(line, handoff.leaves().last()),
-        free ? "nothing shared" : overlap(handoff.shared(), weights.overlapTarget(leaving)),
-        blend(weights, leaving, entering));
+        free
+            ? "nothing shared"
+            : overlap(handoff.shared(), Costing.target(brief, handoff.leaves())),
+        blend(weights, Pairing.worst(brief, handoff)));
   }
 
   private static String price(Weights weights, int cover) {
@@ -61,7 +61,9 @@ public record HandoffReasons(
         : Wording.notes(beside) + (shared > target ? " more" : " fewer") + " shared than " + wanted;
   }
 
-  private static String blend(Weights weights, Instrument leaving, Instrument entering) {
+  private static String blend(Weights weights, Pairing pairing) {
+    Instrument leaving = pairing.leaving();
+    Instrument entering = pairing.entering();
     if (leaving.name().equals(entering.name())) {
       return leaving.name() + " to " + entering.name();
     }

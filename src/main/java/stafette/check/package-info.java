@@ -15,6 +15,8 @@
  *   <li>What a handoff does to the ear ({@link stafette.check.Ear}) is an estimate from published
  *       figures: reported with its sources, never part of a cost or of a finding.
  *   <li>The odds take players as independent, and each as good at all techniques as at one.
+ *   <li>Headroom keeps the plan and asks for the odds five per cent faster; where rest or breath is
+ *       then too short, nobody manages.
  * </ul>
  */
 @NullMarked

@@ -40,8 +40,8 @@ final class CostText {
       Effort effort = Costing.effort(plan.brief(), segment);
       table.row(
           plan.player(segment).name(),
-          PlanText.at(plan.line(), segment.first()),
-          PlanText.at(plan.line(), segment.last()),
+          PlanText.at(plan.line(segment), segment.first()),
+          PlanText.at(plan.line(segment), segment.last()),
           Figures.oneDecimal(effort.fastPoints()),
           Figures.oneDecimal(effort.tiredPoints()),
           Integer.toString(parts.register()),
@@ -58,7 +58,7 @@ final class CostText {
       HandoffReasons why = HandoffReasons.of(plan.brief(), handoffs.get(i));
       table
           .row(
-              PlanText.at(plan.line(), handoffs.get(i)),
+              PlanText.at(plan, handoffs.get(i)),
               PlanText.names(plan, handoffs.get(i)),
               "handoff",
               Integer.toString(parts.handoff()),
@@ -75,9 +75,15 @@ final class CostText {
     long used = plan.segments().stream().mapToInt(Segment::player).distinct().count();
     int segments = cost.segments().stream().mapToInt(SegmentCost::total).sum();
     int handoffs = cost.handoffs().stream().mapToInt(HandoffCost::total).sum();
-    return new TextTable()
-        .row("segments", Integer.toString(segments), "fast notes and tiredness rounded together")
-        .row("handoffs", Integer.toString(handoffs), "")
+    TextTable table =
+        new TextTable()
+            .row(
+                "segments", Integer.toString(segments), "fast notes and tiredness rounded together")
+            .row("handoffs", Integer.toString(handoffs), "");
+    if (cost.hockets() > 0) {
+      table.row("hockets", Integer.toString(cost.hockets()), "for the stretches of pairs");
+    }
+    return table
         .row(
             "players",
             Integer.toString(cost.players()),

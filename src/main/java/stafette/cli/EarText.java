@@ -36,7 +36,7 @@ final class EarText {
                 "distance");
     for (HandoffEar ear : ears) {
       table.row(
-          PlanText.at(plan.line(), ear.handoff()),
+          PlanText.at(plan, ear.handoff()),
           PlanText.names(plan, ear.handoff()),
           ear.together().map(t -> decibel(t.aboveLeavingDecibel())).orElse("-"),
           ear.together().map(t -> decibel(t.aboveLouderDecibel())).orElse("-"),

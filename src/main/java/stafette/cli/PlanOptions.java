@@ -14,11 +14,9 @@ import picocli.CommandLine.Option;
 import stafette.plan.Favour;
 import stafette.plan.OverlapRule;
 import stafette.plan.Rules;
-import stafette.plan.Seat;
 import stafette.work.Allowance;
 import stafette.work.PlayerWish;
 import stafette.work.Refusal;
-import stafette.work.Seats;
 import stafette.work.SplitLine;
 
 /** Options that say among whom a line is split, and by which rules. */
@@ -64,13 +62,6 @@ final class PlanOptions {
   private String favour = "balance";
 
   @Option(
-      names = "--seats",
-      paramLabel = "SEATS",
-      description =
-          "Seats in metres from the middle of the stage (left: below 0) and back from its front, for what the handoffs may do to the ear: \"Flute 1: -2 3.5; Clarinet 1: 4 6\".")
-  private @Nullable String seats;
-
-  @Option(
       names = "--time",
       paramLabel = "SECONDS",
       description = "How long the search may take (default: 20).")
@@ -91,11 +82,7 @@ final class PlanOptions {
         within("--ready", ready, 0, 3600),
         favoured(),
         within("--time", time, 0.001, 86_400),
-        seats());
-  }
-
-  Map<String, Seat> seats() throws Refusal {
-    return seats == null ? Map.of() : Seats.parse(seats);
+        Map.of());
   }
 
   private OverlapRule overlapRule() throws Refusal {

@@ -64,7 +64,7 @@ final class PlanText {
   }
 
   private static String handoff(Plan plan, Handoff handoff) {
-    String to = plan.player(handoff.enters()).name();
+    String to = plan.names(handoff.enters());
     int shared = handoff.shared();
     return shared <= 0
         ? to + ", after the rest"
@@ -73,11 +73,12 @@ final class PlanText {
 
   /** "Flute 1 to Flute 2". */
   static String names(Plan plan, Handoff handoff) {
-    return plan.player(handoff.leaves()).name() + " to " + plan.player(handoff.enters()).name();
+    return plan.names(handoff.leaves()) + " to " + plan.names(handoff.enters());
   }
 
   /** From the entry to the landing note, as bar and beat. */
-  static String at(Line line, Handoff handoff) {
+  static String at(Plan plan, Handoff handoff) {
+    Line line = plan.brief().line(handoff.enters().relay());
     String entry = at(line, handoff.enters().first());
     String landing = at(line, handoff.leaves().last());
     return handoff.shared() > 1 ? entry + "-" + landing : landing;
@@ -95,8 +96,9 @@ final class PlanText {
     out.append(
         String.format(
             Locale.ROOT,
-            "Odds       about %.0f in 100 such groups of professionals would all manage%n",
-            Math.floor(judged.verdict().odds() * 100)));
+            "Odds       about %.0f in 100 such groups of professionals would all manage; at 5 %% faster %.0f%n",
+            Math.floor(judged.verdict().odds() * 100),
+            Math.floor(judged.verdict().oddsAtHeadroom() * 100)));
     return out.toString();
   }
 

@@ -4,7 +4,6 @@ import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import stafette.work.OpenPlan;
 import stafette.work.Refusal;
@@ -22,12 +21,7 @@ final class PreviewCommand implements Callable<Integer> {
 
   @Mixin private ScoreOptions line = new ScoreOptions();
   @Mixin private PlanOptions options = new PlanOptions();
-
-  @Option(
-      names = "--explain",
-      description =
-          "Tells what each part of the cost is for, and what the handoffs may do to the ear.")
-  private boolean explain;
+  @Mixin private DetailOptions details = new DetailOptions();
 
   PreviewCommand(Output output) {
     this.output = output;
@@ -39,14 +33,14 @@ final class PreviewCommand implements Callable<Integer> {
   }
 
   private int ofScore() throws Refusal {
-    SplitLine.Outcome outcome = SplitLine.split(options.request(file, line, false), line.limits());
-    Details details = new Details(explain, outcome.seats());
-    output.out().print(SplitText.preview(outcome, details, output.ink()));
+    SplitLine.Outcome outcome =
+        SplitLine.split(options.request(file, line, false).with(details.seats()), line.limits());
+    output.out().print(SplitText.preview(outcome, details.with(outcome.seats()), output.ink()));
     return outcome.plan().isPresent() ? Commands.FINE : Commands.FINDINGS;
   }
 
   private int ofPlan() throws Refusal {
-    OpenPlan.Opened opened = OpenPlan.open(file, options.seats(), line.limits());
+    OpenPlan.Opened opened = OpenPlan.open(file, details.seats(), line.limits());
     if (opened.scoreChanged()) {
       output
           .err()
@@ -54,8 +48,7 @@ final class PreviewCommand implements Callable<Integer> {
               opened.score().file()
                   + ": has changed since the plan was made; it is judged as it stands now");
     }
-    Details details = new Details(explain, opened.seats());
-    output.out().print(SplitText.kept(opened.judged(), details, output.ink()));
+    output.out().print(SplitText.kept(opened.judged(), details.with(opened.seats()), output.ink()));
     return opened.judged().verdict().holds() ? Commands.FINE : Commands.FINDINGS;
   }
 }

@@ -28,6 +28,7 @@ final class SplitCommand implements Callable<Integer> {
 
   @Mixin private ScoreOptions line = new ScoreOptions();
   @Mixin private PlanOptions options = new PlanOptions();
+  @Mixin private DetailOptions details = new DetailOptions();
 
   @Option(
       names = {"-o", "--out"},
@@ -56,12 +57,6 @@ final class SplitCommand implements Callable<Integer> {
   @Option(names = "--json", description = "Prints JSON.")
   private boolean json;
 
-  @Option(
-      names = "--explain",
-      description =
-          "Tells what each part of the cost is for, and what the handoffs may do to the ear (JSON always does).")
-  private boolean explain;
-
   SplitCommand(Output output) {
     this.output = output;
   }
@@ -71,7 +66,8 @@ final class SplitCommand implements Callable<Integer> {
     SourceTreatment treatment = treatment();
     Optional<WriteScore.Target> target = WriteScore.target(score, out, inPlace, force);
     LimitsInForce limits = line.limits();
-    SplitLine.Request request = options.request(score, line, treatment == SourceTreatment.CUE);
+    SplitLine.Request request =
+        options.request(score, line, treatment == SourceTreatment.CUE).with(details.seats());
     SplitLine.Outcome outcome = SplitLine.split(request, limits);
     if (json) {
       output.out().println(Reports.json(outcome));
@@ -82,7 +78,7 @@ final class SplitCommand implements Callable<Integer> {
               SplitText.of(
                   outcome,
                   SplitLine.answers(outcome, request),
-                  new Details(explain, outcome.seats()),
+                  details.with(outcome.seats()),
                   output.ink()));
     }
     if (planFile != null) {

@@ -15,8 +15,12 @@ import stafette.Invented;
 import stafette.limits.Instrument;
 import stafette.limits.Range;
 import stafette.limits.Source;
+import stafette.plan.Brief;
+import stafette.plan.Hocket;
+import stafette.plan.Pattern;
 import stafette.plan.Plan;
 import stafette.plan.Player;
+import stafette.plan.Rules;
 import stafette.plan.Seat;
 import stafette.plan.Segment;
 import stafette.score.Line;
@@ -149,6 +153,26 @@ class EarTest {
     HandoffEar ear = Ear.of(plan, Map.of()).get(0);
     assertEquals(Optional.empty(), ear.together());
     assertEquals(10, ear.thenDecibel());
+  }
+
+  @Test
+  void of_a_hocket_pair_the_one_who_plays_the_landing_note_is_heard() {
+    Rules strokeByStroke = Invented.rules().with(Hocket.STROKE);
+    Brief brief =
+        new Brief(Invented.line(2, 4, 120), List.of(PIPER, HORNIST, SECOND), strokeByStroke);
+    assertEquals(0, afterPair(brief, 16).thenDecibel(), "stroke 16 is the first player's");
+    assertEquals(-10, afterPair(brief, 15).thenDecibel(), "stroke 15 is the second player's");
+  }
+
+  private static HandoffEar afterPair(Brief brief, int landing) {
+    Plan plan =
+        new Plan(
+            brief,
+            List.of(
+                new Segment(0, 0, 0, 0, landing, Pattern.ODD),
+                new Segment(0, 1, 0, 0, landing, Pattern.EVEN),
+                new Segment(2, 0, landing, 31)));
+    return Ear.of(plan, Map.of()).get(0);
   }
 
   private static HandoffEar.Together together(Player leaves, Player enters, long tempo) {

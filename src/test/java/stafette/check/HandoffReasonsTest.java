@@ -12,10 +12,12 @@ import stafette.Invented;
 import stafette.limits.Instrument;
 import stafette.plan.Brief;
 import stafette.plan.Handoff;
+import stafette.plan.Pattern;
 import stafette.plan.Plan;
 import stafette.plan.Player;
 import stafette.plan.Rules;
 import stafette.plan.Segment;
+import stafette.plan.Turn;
 import stafette.plan.Weights;
 import stafette.score.Line;
 import stafette.score.Stroke;
@@ -33,7 +35,7 @@ class HandoffReasonsTest {
   void fast_notes_and_tiredness_make_the_strain_and_all_parts_the_total(@ForAll long seed) {
     Plan plan = RandomPlans.any(seed);
     Cost cost = Costing.of(plan);
-    int sum = cost.players();
+    int sum = cost.players() + cost.hockets();
     for (int i = 0; i < plan.segments().size(); i++) {
       SegmentCost parts = cost.segments().get(i);
       assertEquals(parts.strain(), Costing.effort(plan.brief(), plan.segments().get(i)).points());
@@ -104,6 +106,19 @@ class HandoffReasonsTest {
   }
 
   @Test
+  void of_a_hocket_pair_the_two_that_blend_worst_are_told_of() {
+    Brief brief = brief(Invented.line(2, 4, 120), Invented.WEIGHTS);
+    Turn pair =
+        new Turn(
+            List.of(
+                new Segment(0, 0, 0, 0, 16, Pattern.ODD),
+                new Segment(0, 1, 0, 0, 16, Pattern.EVEN)));
+    Handoff handoff = new Handoff(pair, turn(new Segment(0, 0, 16, 31)));
+    assertEquals("reed to pipe", HandoffReasons.of(brief, handoff).blend());
+    assertEquals(10, Costing.handoff(brief, handoff).blend());
+  }
+
+  @Test
   void a_handoff_over_a_rest_is_told_to_be_free() {
     List<Stroke> strokes =
         IntStream.range(0, 8)
@@ -127,7 +142,12 @@ class HandoffReasonsTest {
     return HandoffReasons.of(
         brief,
         new Handoff(
-            new Segment(0, 0, 0, landing), new Segment(1, 0, entry, brief.line().count() - 1)));
+            turn(new Segment(0, 0, 0, landing)),
+            turn(new Segment(1, 0, entry, brief.line().count() - 1))));
+  }
+
+  private static Turn turn(Segment segment) {
+    return new Turn(List.of(segment));
   }
 
   private static Brief brief(Line line, Weights weights) {
@@ -156,6 +176,7 @@ class HandoffReasonsTest {
         w.decibel(),
         w.decibelFree(),
         w.register(),
+        w.hocket(),
         w.player(),
         w.blend(),
         w.blendOther());

@@ -76,7 +76,7 @@ class ExplainTest {
     JsonObject json =
         JsonParser.parseString(lantern("split", "--json", "--seats", SEATS).out())
             .getAsJsonObject();
-    int sum = json.get("playersCost").getAsInt();
+    int sum = json.get("playersCost").getAsInt() + json.get("hocketsCost").getAsInt();
     for (String group : List.of("segments", "handoffs")) {
       for (JsonElement entry : json.getAsJsonArray(group)) {
         sum +=
