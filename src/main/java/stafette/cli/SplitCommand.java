@@ -28,6 +28,7 @@ final class SplitCommand implements Callable<Integer> {
 
   @Mixin private ScoreOptions line = new ScoreOptions();
   @Mixin private PlanOptions options = new PlanOptions();
+  @Mixin private DetailOptions details = new DetailOptions();
 
   @Option(
       names = {"-o", "--out"},
@@ -65,12 +66,20 @@ final class SplitCommand implements Callable<Integer> {
     SourceTreatment treatment = treatment();
     Optional<WriteScore.Target> target = WriteScore.target(score, out, inPlace, force);
     LimitsInForce limits = line.limits();
-    SplitLine.Request request = options.request(score, line, treatment == SourceTreatment.CUE);
+    SplitLine.Request request =
+        options.request(score, line, treatment == SourceTreatment.CUE).with(details.seats());
     SplitLine.Outcome outcome = SplitLine.split(request, limits);
     if (json) {
       output.out().println(Reports.json(outcome));
     } else {
-      output.out().print(SplitText.of(outcome, SplitLine.answers(outcome, request), output.ink()));
+      output
+          .out()
+          .print(
+              SplitText.of(
+                  outcome,
+                  SplitLine.answers(outcome, request),
+                  details.with(outcome.seats()),
+                  output.ink()));
     }
     if (planFile != null) {
       Reports.savePlan(outcome, planFile, force);

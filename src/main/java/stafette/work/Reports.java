@@ -45,6 +45,7 @@ public final class Reports {
         new PlanReport(
             scoreFile(outcome.score(), scoreFile),
             outcome.brief(),
+            outcome.seats(),
             outcome.result().match(best -> "optimal", none -> "none", stopped -> "stopped"),
             outcome.plan().map(judged -> new PlanReport.Judged(judged.plan(), judged.verdict())),
             outcome
