@@ -10,6 +10,7 @@ import java.util.OptionalInt;
 import java.util.PriorityQueue;
 import java.util.function.BooleanSupplier;
 import stafette.plan.Brief;
+import stafette.plan.Favour;
 import stafette.plan.Plan;
 import stafette.plan.Segment;
 import stafette.score.Line;
@@ -75,13 +76,15 @@ public final class Splitter {
   }
 
   /**
-   * Splits a line.
+   * Splits a line; where regular rotations are favoured, no other plan is looked at.
    *
    * @param stop asked often; once it says yes, the best found so far is given back with a proven
    *     bound, as it is when the memory set aside for the search is used up
    */
   public static SplitResult split(Brief brief, BooleanSupplier stop) {
-    return new Splitter(brief, stop).run();
+    return brief.rules().favour() == Favour.REGULAR
+        ? RegularSearch.best(brief, stop)
+        : new Splitter(brief, stop).run();
   }
 
   private SplitResult run() {

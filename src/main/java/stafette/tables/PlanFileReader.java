@@ -119,7 +119,7 @@ final class PlanFileReader {
         return favour;
       }
     }
-    settings.refuse("favour", "balance, handoffs, strain, blend or players");
+    settings.refuse("favour", "balance, handoffs, strain, blend, players or regular");
     return Favour.BALANCE;
   }
 
