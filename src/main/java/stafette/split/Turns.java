@@ -3,6 +3,7 @@ package stafette.split;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import stafette.score.Line;
 
 /**
@@ -55,15 +56,18 @@ record Turns(List<Integer> firsts, List<Integer> lasts) {
   }
 
   private boolean keepRules(Handoffs handoffs) {
-    boolean kept = true;
-    for (int k = 1; k < count(); k++) {
-      int first = first(k);
-      int end = last(k - 1);
-      kept &= first > first(k - 1) && last(k) > end;
-      kept &= k < 2 || first > last(k - 2);
-      kept &= first > end || (first >= handoffs.earliest(end) && first <= handoffs.latest(end));
-    }
-    return kept;
+    return IntStream.range(1, count()).allMatch(turn -> keepsRules(handoffs, turn));
+  }
+
+  private boolean keepsRules(Handoffs handoffs, int turn) {
+    int first = first(turn);
+    int end = last(turn - 1);
+    boolean inOrder =
+        first > first(turn - 1) && last(turn) > end && last(turn) <= last(count() - 1);
+    boolean threeAtOnce = turn > 1 && first <= last(turn - 2);
+    return inOrder
+        && !threeAtOnce
+        && (first > end || (first >= handoffs.earliest(end) && first <= handoffs.latest(end)));
   }
 
   int count() {

@@ -33,7 +33,7 @@ import stafette.time.Position;
 class RegularTest {
   private static final Instrument FLUTE = Invented.instrument("flute");
 
-  @Property(tries = 600)
+  @Property(tries = 300)
   void the_search_finds_what_trying_every_rotation_finds(@ForAll long seed) {
     Brief brief = regular(SmallBriefs.of(seed, 14, 3));
     OptionalInt expected = AllRotations.cheapest(brief);
@@ -53,7 +53,7 @@ class RegularTest {
     return best.cost();
   }
 
-  @Property(tries = 200)
+  @Property(tries = 100)
   void a_stopped_search_gives_a_rotation_that_holds_and_a_bound_below_the_best(
       @ForAll long seed, @ForAll byte patience) {
     Brief brief = regular(SmallBriefs.of(seed, 14, 4));
@@ -68,7 +68,7 @@ class RegularTest {
         s -> s.plan().map(p -> costOf(new SplitResult.Best(p, s.cost().orElseThrow()))).orElse(0));
   }
 
-  @Property(tries = 200)
+  @Property(tries = 100)
   void no_rotation_costs_less_than_the_best_plan(@ForAll long seed) {
     Brief brief = SmallBriefs.of(seed, 14, 4);
     OptionalInt plan = cost(brief);
@@ -110,7 +110,6 @@ class RegularTest {
     assertEquals(1, plan.segments().get(1).player());
   }
 
-  /** Only one order of four has no handoff between low and high: costs tell instruments apart. */
   @Test
   void the_order_brings_players_of_one_instrument_together() {
     Instrument clarinet = Invented.instrument("clarinet");
@@ -170,7 +169,8 @@ class RegularTest {
                 0,
                 Favour.REGULAR,
                 withTarget(rules.weights(), "flute", 2)));
-    assertTrue(best(brief).handoffs().stream().map(Handoff::shared).distinct().count() == 1);
+    assertEquals(
+        List.of(2), best(brief).handoffs().stream().map(Handoff::shared).distinct().toList());
   }
 
   private static Weights withTarget(Weights w, String instrument, int target) {
@@ -179,7 +179,7 @@ class RegularTest {
         w.coverMost(),
         List.of(0, 0, 0, 0),
         List.of(0, 0, 0, 0),
-        w.overlap(),
+        50,
         Map.of(instrument, target),
         w.strain(),
         w.knee(),
