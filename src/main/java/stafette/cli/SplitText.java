@@ -48,6 +48,14 @@ final class SplitText {
     return out.append(plan("Plan       " + PlanText.cost(judged), judged, ink)).toString();
   }
 
+  /** An alternative that is taken instead of the plan. */
+  static String taken(SplitLine.Outcome outcome, TimelineText.Ink ink) {
+    return "\nTaken      the alternative for "
+        + outcome.brief().rules().favour().text()
+        + "\n"
+        + result(outcome, ink);
+  }
+
   static String saved(WriteScore.Saved saved) {
     if (saved.changes().isEmpty()) {
       return "Written    " + saved.file() + ": the score had all of it already; nothing changed\n";

@@ -35,6 +35,10 @@ public final class PlanJson {
   private PlanJson() {}
 
   public static String write(PlanReport report) {
+    return Json.text(of(report));
+  }
+
+  static JsonObject of(PlanReport report) {
     JsonObject json = new JsonObject();
     json.addProperty("format", FORMAT);
     json.addProperty("version", VERSION);
@@ -56,7 +60,7 @@ public final class PlanJson {
     json.add("handoffs", Json.array(handoffs(report), entry -> entry));
     json.add("tempoWindow", Json.orNull(report.window(), PlanJson::window));
     json.add("findings", Json.array(findings(report), entry -> entry));
-    return Json.text(json);
+    return json;
   }
 
   private static JsonObject settings(Rules rules) {
@@ -80,7 +84,7 @@ public final class PlanJson {
     return json;
   }
 
-  private static JsonObject weights(Weights weights) {
+  static JsonObject weights(Weights weights) {
     JsonObject json = new JsonObject();
     json.addProperty("handoff", weights.handoff());
     json.addProperty("coverMost", weights.coverMost());
@@ -106,7 +110,7 @@ public final class PlanJson {
     return json;
   }
 
-  private static List<JsonElement> segments(PlanReport report) {
+  static List<JsonElement> segments(PlanReport report) {
     return report.judged().stream()
         .flatMap(
             judged ->
@@ -143,7 +147,7 @@ public final class PlanJson {
     return json;
   }
 
-  private static List<JsonElement> handoffs(PlanReport report) {
+  static List<JsonElement> handoffs(PlanReport report) {
     return report.judged().stream()
         .flatMap(
             judged ->
@@ -171,7 +175,7 @@ public final class PlanJson {
     return json;
   }
 
-  private static JsonElement window(PlanReport.Window window) {
+  static JsonElement window(PlanReport.Window window) {
     JsonObject limitedBy = new JsonObject();
     limitedBy.add("slowest", Json.orNull(window.slowestLimit(), JsonPrimitive::new));
     limitedBy.addProperty("fastest", window.fastestLimit());

@@ -44,7 +44,21 @@ public final class SplitLine {
       OverlapRule overlap,
       double readySeconds,
       Favour favour,
-      double searchSeconds) {}
+      double searchSeconds) {
+    /** The same with another time for the search. */
+    Request within(double seconds) {
+      return new Request(
+          line,
+          players,
+          playersFile,
+          allowances,
+          assurance,
+          overlap,
+          readySeconds,
+          favour,
+          seconds);
+    }
+  }
 
   /**
    * What came of it.
@@ -95,7 +109,7 @@ public final class SplitLine {
         found.score(), brief, result, planOf(result).map(SplitLine::judged), seconds);
   }
 
-  private static BooleanSupplier after(long startNanos, double seconds) {
+  static BooleanSupplier after(long startNanos, double seconds) {
     return () -> System.nanoTime() - startNanos > seconds * 1e9;
   }
 
@@ -108,7 +122,7 @@ public final class SplitLine {
    * The search and the judge must agree; if they don't, it is our bug and nobody shall see the
    * plan.
    */
-  private static JudgedPlan judged(Plan plan) {
+  static JudgedPlan judged(Plan plan) {
     Verdict verdict = Judge.judge(plan);
     if (!verdict.holds()) {
       throw new IllegalStateException(
