@@ -43,7 +43,7 @@ public record Traits(
    * @param rules whose weights all plans are compared by
    */
   public static Traits of(Plan plan, Rules rules) {
-    Brief brief = new Brief(plan.line(), plan.brief().players(), rules);
+    Brief brief = plan.brief().with(rules);
     Plan compared = new Plan(brief, plan.segments());
     Verdict verdict = Judge.judge(compared);
     SegmentReport tightest =

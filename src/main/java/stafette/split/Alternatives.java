@@ -7,7 +7,6 @@ import java.util.Optional;
 import stafette.plan.Brief;
 import stafette.plan.Favour;
 import stafette.plan.Plan;
-import stafette.plan.Rules;
 import stafette.plan.Weights;
 
 /**
@@ -80,16 +79,7 @@ public record Alternatives(List<Alternative> kept, List<Dropped> dropped) {
 
   /** The same brief with something else favoured. */
   private static Brief favouring(Brief brief, Favour favour, Weights base) {
-    Rules rules = brief.rules();
-    return new Brief(
-        brief.line(),
-        brief.players(),
-        new Rules(
-            rules.assurance(),
-            rules.overlap(),
-            rules.readySeconds(),
-            favour,
-            base.favouring(favour)));
+    return brief.with(brief.rules().favouring(favour, base));
   }
 
   private static Optional<Plan> plan(SplitResult result) {

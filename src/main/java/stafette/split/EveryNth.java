@@ -1,54 +1,36 @@
 package stafette.split;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
-import stafette.score.Line;
+import java.util.OptionalInt;
+import stafette.check.PartTrial;
+import stafette.plan.Brief;
+import stafette.plan.Segment;
 
 /**
- * What it costs one player to take every n-th turn with one technique, if the player can: exact,
- * with all that is carried over from turn to turn and through what the score gives.
+ * What it costs one player to take every n-th turn, with the technique for which it costs least.
  */
 record EveryNth(int skill, int points) {
   /**
-   * The cheapest technique, the first of equals.
+   * The cheapest technique, the first of equals; empty if the player can do it with none.
    *
    * @param from the player's first turn
    * @param every how many players take turns
    */
-  static Optional<EveryNth> cheapest(PlayerKind kind, Line line, Turns turns, int from, int every) {
+  static Optional<EveryNth> cheapest(
+      Brief brief, PartTrial trial, int player, Turns turns, int from, int every) {
     Optional<EveryNth> best = Optional.empty();
-    for (int skill = 0; skill < kind.tables().size(); skill++) {
-      int most = best.map(EveryNth::points).orElse(Relaxation.NEVER);
-      int points = points(kind, kind.tables().get(skill), line, turns, from, every);
-      if (points < most) {
-        best = Optional.of(new EveryNth(skill, points));
+    for (int skill = 0; skill < brief.players().get(player).skills().size(); skill++) {
+      List<Segment> segments = new ArrayList<>();
+      for (int turn = from; turn < turns.count(); turn += every) {
+        segments.add(turns.segment(turn, player, skill));
+      }
+      OptionalInt points = trial.points(segments);
+      if (points.isPresent() && best.map(one -> points.getAsInt() < one.points).orElse(true)) {
+        best = Optional.of(new EveryNth(skill, points.getAsInt()));
       }
     }
     return best;
-  }
-
-  private static int points(
-      PlayerKind kind, SegmentTable table, Line line, Turns turns, int from, int every) {
-    State state = State.RESTED;
-    long since = Long.MIN_VALUE;
-    int points = 0;
-    for (int turn = from; turn < turns.count(); turn += every) {
-      int first = turns.first(turn);
-      int last = turns.last(turn);
-      long onset = line.onsetMicros(first);
-      Optional<State> brings = kind.throughGiven(state, since, onset);
-      if (brings.isEmpty() || kind.freeFrom(brings.get()) > onset) {
-        return Relaxation.NEVER;
-      }
-      long tiredness = kind.tirednessEntering(brings.get(), table, first);
-      long air = kind.airEntering(brings.get(), onset);
-      Row row = table.row(first);
-      if (row.last() < last || tiredness > Shares.WHOLE || row.reach(tiredness, air) < last) {
-        return Relaxation.NEVER;
-      }
-      points += row.points(last);
-      state = kind.after(table, row, last, tiredness, air);
-      since = onset;
-    }
-    return kind.throughGiven(state, since, Long.MAX_VALUE).isPresent() ? points : Relaxation.NEVER;
   }
 }

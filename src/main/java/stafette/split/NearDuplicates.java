@@ -11,7 +11,6 @@ import stafette.plan.Favour;
 import stafette.plan.Handoff;
 import stafette.plan.Plan;
 import stafette.plan.Player;
-import stafette.plan.Rules;
 import stafette.plan.Segment;
 import stafette.plan.Weights;
 import stafette.score.Line;
@@ -38,11 +37,7 @@ final class NearDuplicates {
 
   /** What a plan costs under other weights than its own. */
   static int cost(Plan plan, Weights weights) {
-    Rules rules = plan.brief().rules();
-    Rules weighed =
-        new Rules(
-            rules.assurance(), rules.overlap(), rules.readySeconds(), rules.favour(), weights);
-    Brief brief = new Brief(plan.line(), plan.brief().players(), weighed);
+    Brief brief = plan.brief().with(plan.brief().rules().with(weights));
     return Costing.of(new Plan(brief, plan.segments())).total();
   }
 

@@ -5,10 +5,14 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.function.BooleanSupplier;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import stafette.check.PartTrial;
 import stafette.plan.Brief;
+import stafette.plan.Lock;
 import stafette.plan.Plan;
-import stafette.score.Line;
 
 /**
  * The cheapest regular rotation: the players take turns in a fixed order, each with one technique,
@@ -23,23 +27,57 @@ import stafette.score.Line;
  * longer units, then to fewer players, then to players listed first.
  */
 final class RegularSearch {
+  private static final String SEVERAL =
+      "a regular rotation shares out one line at a time; favour something else where several lines"
+          + " are split together";
+
   private final Brief brief;
-  private final Line line;
   private final BooleanSupplier stop;
-  private final List<PlayerKind> kinds;
-  private final Handoffs handoffs;
+  private final PartTrial trial;
+  private final List<List<Integer>> kinds = new ArrayList<>();
+  private final Set<Integer> needed;
   private final int playerPrice;
   private final List<Rotation> rotations = new ArrayList<>();
   private Optional<Plan> best = Optional.empty();
-  private int bestCost = Relaxation.NEVER;
+  private int bestCost = Rotation.NEVER;
 
   private RegularSearch(Brief brief, BooleanSupplier stop) {
     this.brief = brief;
-    this.line = brief.line();
     this.stop = stop;
-    this.kinds = PlayerKind.of(brief);
-    this.handoffs = new Handoffs(line, brief.rules().overlap(), brief.rules().weights(), kinds);
+    this.trial = new PartTrial(brief);
     this.playerPrice = brief.rules().weights().player();
+    collectKinds();
+    this.needed =
+        brief.rules().locks().stream()
+            .filter(lock -> !(lock instanceof Lock.Out))
+            .flatMapToInt(lock -> Lock.player(lock).stream())
+            .mapToObj(this::kindOf)
+            .collect(Collectors.toSet());
+  }
+
+  /** Players who are alike, in the order listed; whom a lock names is like nobody else. */
+  private void collectKinds() {
+    Set<Integer> named =
+        brief.rules().locks().stream()
+            .flatMapToInt(lock -> Lock.player(lock).stream())
+            .boxed()
+            .collect(Collectors.toSet());
+    for (int i = 0; i < brief.players().size(); i++) {
+      int player = i;
+      kinds.stream()
+          .filter(kind -> !named.contains(player) && !named.contains(kind.get(0)))
+          .filter(kind -> brief.players().get(player).isLike(brief.players().get(kind.get(0))))
+          .findFirst()
+          .ifPresentOrElse(
+              kind -> kind.add(player), () -> kinds.add(new ArrayList<>(List.of(player))));
+    }
+  }
+
+  private int kindOf(int player) {
+    return IntStream.range(0, kinds.size())
+        .filter(kind -> kinds.get(kind).contains(player))
+        .findFirst()
+        .orElseThrow();
   }
 
   /**
@@ -48,6 +86,9 @@ final class RegularSearch {
    * @param stop asked often; once it says yes, the best found so far is given back with a bound
    */
   static SplitResult best(Brief brief, BooleanSupplier stop) {
+    if (brief.lines().size() > 1) {
+      return new SplitResult.None(List.of(new Reason(Optional.empty(), SEVERAL)));
+    }
     return new RegularSearch(brief, stop).run();
   }
 
@@ -75,7 +116,8 @@ final class RegularSearch {
       int min = brief.rules().overlap().min();
       for (int shared = min; shared <= Math.max(min, largestTarget()); shared++) {
         for (int early = 0; early < shared; early++) {
-          Optional<Turns> turns = Turns.of(line, handoffs, unit, early, shared - 1 - early);
+          Optional<Turns> turns =
+              Turns.of(brief.line(), brief.rules(), unit, early, shared - 1 - early);
           if (turns.isPresent() && !collect(turns.get())) {
             return false;
           }
@@ -90,8 +132,8 @@ final class RegularSearch {
       if (stop.getAsBoolean()) {
         return false;
       }
-      Rotation rotation = new Rotation(kinds, line, handoffs, turns, places);
-      if (rotation.bound() < Relaxation.NEVER) {
+      Rotation rotation = new Rotation(brief, trial, kinds, turns, places);
+      if (rotation.bound() < Rotation.NEVER) {
         rotations.add(rotation);
       }
     }
@@ -112,7 +154,7 @@ final class RegularSearch {
   private void search(Rotation rotation) {
     int price = playerPrice * rotation.places();
     rotation
-        .cheapest(bestCost - price, stop)
+        .cheapest(bestCost - price, needed, stop)
         .ifPresent(
             order -> {
               best = Optional.of(new Plan(brief, rotation.segments(order)));

@@ -6,9 +6,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.BooleanSupplier;
+import stafette.check.Costing;
+import stafette.check.PartTrial;
+import stafette.plan.Brief;
+import stafette.plan.Handoff;
 import stafette.plan.Segment;
-import stafette.score.Line;
+import stafette.plan.Turn;
 
 /**
  * So many players take turns in a fixed order: which ones, and in which order?
@@ -21,7 +26,11 @@ import stafette.score.Line;
  * p²·2<sup>p </sup> steps; a bound cuts off most.
  */
 final class Rotation {
-  private final List<PlayerKind> kinds;
+  /** Above the cost of any rotation. */
+  static final int NEVER = 1 << 28;
+
+  private final Brief brief;
+  private final List<List<Integer>> kinds;
   private final Turns turns;
   private final int places;
   private final List<List<Optional<EveryNth>>> own = new ArrayList<>();
@@ -29,9 +38,11 @@ final class Rotation {
   private final int[] atLeast;
 
   /**
+   * @param kinds the players who are alike, by kind
    * @param places how many players take turns, two or more
    */
-  Rotation(List<PlayerKind> kinds, Line line, Handoffs handoffs, Turns turns, int places) {
+  Rotation(Brief brief, PartTrial trial, List<List<Integer>> kinds, Turns turns, int places) {
+    this.brief = brief;
     this.kinds = kinds;
     this.turns = turns;
     this.places = places;
@@ -39,8 +50,10 @@ final class Rotation {
     for (int place = 0; place < places; place++) {
       int from = place;
       own.add(
-          kinds.stream().map(kind -> EveryNth.cheapest(kind, line, turns, from, places)).toList());
-      meet(handoffs, place);
+          kinds.stream()
+              .map(kind -> EveryNth.cheapest(brief, trial, kind.get(0), turns, from, places))
+              .toList());
+      meet(place);
     }
     this.atLeast = bounds();
   }
@@ -49,7 +62,7 @@ final class Rotation {
     return places;
   }
 
-  /** The least that the turns and handoffs cost; {@link Relaxation#NEVER} if nobody can. */
+  /** The least that the turns and handoffs cost; {@link #NEVER} if nobody can. */
   int bound() {
     return atLeast[0];
   }
@@ -60,8 +73,10 @@ final class Rotation {
   /**
    * The cheapest order, the first of equals; empty if none costs less than {@code most}, or if it
    * was stopped.
+   *
+   * @param needed kinds that must take part
    */
-  Optional<Order> cheapest(int most, BooleanSupplier stop) {
+  Optional<Order> cheapest(int most, Set<Integer> needed, BooleanSupplier stop) {
     Map<List<Integer>, Order> reached = new LinkedHashMap<>();
     reached.put(List.of(), new Order(List.of(), 0));
     for (int place = 0; place < places; place++) {
@@ -76,7 +91,7 @@ final class Rotation {
     }
     return reached.values().stream()
         .map(order -> new Order(order.kindAt, order.points + closing(order)))
-        .filter(order -> order.points < most)
+        .filter(order -> order.points < most && order.kindAt.containsAll(needed))
         .reduce((one, other) -> other.points < one.points ? other : one);
   }
 
@@ -84,7 +99,7 @@ final class Rotation {
     int place = order.kindAt.size();
     for (int kind = 0; kind < kinds.size(); kind++) {
       Optional<EveryNth> turn = own.get(place).get(kind);
-      if (turn.isEmpty() || used(order, kind) == kinds.get(kind).members().size()) {
+      if (turn.isEmpty() || used(order, kind) == kinds.get(kind).size()) {
         continue;
       }
       int points = order.points + turn.get().points() + arriving(order, kind);
@@ -119,15 +134,21 @@ final class Rotation {
   }
 
   /** All handoffs from one place of the order to the next, for each two kinds. */
-  private void meet(Handoffs handoffs, int place) {
+  private void meet(int place) {
     for (int turn = place; turn + 1 < turns.count(); turn += places) {
       for (int leaving = 0; leaving < kinds.size(); leaving++) {
         for (int entering = 0; entering < kinds.size(); entering++) {
           meeting[place][leaving][entering] +=
-              handoffs.cost(leaving, entering, turns.first(turn + 1), turns.last(turn));
+              Costing.handoff(brief, handoff(turn, leaving, entering)).total();
         }
       }
     }
+  }
+
+  private Handoff handoff(int turn, int leaving, int entering) {
+    return new Handoff(
+        new Turn(List.of(turns.segment(turn, kinds.get(leaving).get(0), 0))),
+        new Turn(List.of(turns.segment(turn + 1, kinds.get(entering).get(0), 0))));
   }
 
   /** For each place, the least that it and all places after it cost. */
@@ -139,8 +160,8 @@ final class Rotation {
               .flatMap(Optional::stream)
               .mapToInt(EveryNth::points)
               .min()
-              .orElse(Relaxation.NEVER);
-      bounds[place] = Math.min(Relaxation.NEVER, bounds[place + 1] + turn + cheapestMeeting(place));
+              .orElse(NEVER);
+      bounds[place] = Math.min(NEVER, bounds[place + 1] + turn + cheapestMeeting(place));
     }
     return bounds;
   }
@@ -155,13 +176,13 @@ final class Rotation {
     for (int place = 0; place < places; place++) {
       int kind = order.kindAt.get(place);
       int before = used(new Order(order.kindAt.subList(0, place), 0), kind);
-      players.add(kinds.get(kind).members().get(before));
+      players.add(kinds.get(kind).get(before));
     }
     List<Segment> segments = new ArrayList<>();
     for (int turn = 0; turn < turns.count(); turn++) {
       int place = turn % places;
       int skill = own.get(place).get(order.kindAt.get(place)).orElseThrow().skill();
-      segments.add(new Segment(players.get(place), skill, turns.first(turn), turns.last(turn)));
+      segments.add(turns.segment(turn, players.get(place), skill));
     }
     return segments;
   }
