@@ -36,9 +36,9 @@ final class AlternativesText {
   private String text() {
     StringBuilder out = new StringBuilder();
     if (plans.columns().isEmpty()) {
-      out.append("No alternative differs enough from the plan:\n");
+      out.append("\nNo alternative differs enough from the plan:\n");
     } else {
-      out.append("Side by side\n\n").append(table().text(2)).append('\n').append(differences());
+      out.append("\nSide by side\n\n").append(table().text(2)).append('\n').append(differences());
     }
     plans
         .dropped()

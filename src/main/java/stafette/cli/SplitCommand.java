@@ -73,7 +73,7 @@ final class SplitCommand implements Callable<Integer> {
     print(plans, request, wanted > 0);
     SplitLine.Outcome outcome = others.taken(plans);
     if (!json && others.taken().isPresent() && plans.main().plan().isPresent()) {
-      output.out().print(SplitText.taken(outcome, output.ink()));
+      output.out().print(SplitText.taken(others.taken().getAsInt(), outcome, output.ink()));
     }
     if (planFile != null) {
       Reports.savePlan(outcome, planFile, force);

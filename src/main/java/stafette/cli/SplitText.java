@@ -49,8 +49,10 @@ final class SplitText {
   }
 
   /** An alternative that is taken instead of the plan. */
-  static String taken(SplitLine.Outcome outcome, TimelineText.Ink ink) {
-    return "\nTaken      the alternative for "
+  static String taken(int number, SplitLine.Outcome outcome, TimelineText.Ink ink) {
+    return "\nTaken      alternative "
+        + number
+        + ", "
         + outcome.brief().rules().favour().text()
         + "\n"
         + result(outcome, ink);

@@ -60,7 +60,7 @@ public final class Reports {
         plans.dropped().stream()
             .map(dropped -> new AlternativesJson.Dropped(dropped.favour(), dropped.why()))
             .toList(),
-        plans.columns().isEmpty() ? OptionalInt.empty() : taken);
+        taken.orElse(0) > plans.columns().size() ? OptionalInt.empty() : taken);
   }
 
   private static String json(SplitLine.Outcome outcome, Path scoreFile) {
