@@ -59,10 +59,7 @@ final class AlternativesText {
     table.row(head.toArray(String[]::new));
     row(table, "favours", (outcome, of) -> outcome.brief().rules().favour().text());
     row(table, "handoffs", (outcome, of) -> Integer.toString(of.handoffs()));
-    for (int i = 0; i < traits.get(0).turns().size(); i++) {
-      int player = i;
-      row(table, traits.get(0).turns().get(i).player(), (outcome, of) -> turns(of, player));
-    }
+    players(table);
     row(table, "highest strain", (outcome, of) -> Figures.percent(of.highestStrain()));
     row(table, "mean strain", (outcome, of) -> Figures.percent(of.meanStrain()));
     row(table, "tightest from", (outcome, of) -> spot(of.tightest()));
@@ -73,6 +70,16 @@ final class AlternativesText {
     row(table, "by the plan's weights", (outcome, of) -> Integer.toString(of.cost()));
     row(table, "by its own weights", (outcome, of) -> own(outcome));
     return table;
+  }
+
+  /** A row for each player who plays in one of the plans. */
+  private void players(TextTable table) {
+    for (int i = 0; i < traits.get(0).turns().size(); i++) {
+      int player = i;
+      if (traits.stream().anyMatch(one -> one.turns().get(player).segments() > 0)) {
+        row(table, traits.get(0).turns().get(i).player(), (outcome, of) -> turns(of, player));
+      }
+    }
   }
 
   private void row(TextTable table, String name, BiFunction<SplitLine.Outcome, Traits, String> of) {
