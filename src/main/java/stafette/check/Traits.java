@@ -60,7 +60,7 @@ public record Traits(
         turns,
         tightest.strain(),
         mean(verdict.segments()),
-        Whereabouts.of(strained, plan.line(), tightest.segment().first()),
+        Whereabouts.of(strained, plan.line(tightest.segment()), tightest.segment().first()),
         verdict.cost().handoffs().stream().mapToInt(HandoffCost::blend).sum(),
         verdict.odds(),
         verdict.cost().total());

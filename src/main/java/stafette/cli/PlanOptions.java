@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.regex.Matcher;
@@ -81,7 +82,8 @@ final class PlanOptions {
         overlapRule(),
         within("--ready", ready, 0, 3600),
         favoured(),
-        within("--time", time, 0.001, 86_400));
+        within("--time", time, 0.001, 86_400),
+        Map.of());
   }
 
   private OverlapRule overlapRule() throws Refusal {

@@ -30,6 +30,7 @@ final class SplitCommand implements Callable<Integer> {
   @Mixin private ScoreOptions line = new ScoreOptions();
   @Mixin private PlanOptions options = new PlanOptions();
   @Mixin private AlternativesOptions others = new AlternativesOptions();
+  @Mixin private DetailOptions details = new DetailOptions();
 
   @Option(
       names = {"-o", "--out"},
@@ -67,13 +68,18 @@ final class SplitCommand implements Callable<Integer> {
     SourceTreatment treatment = treatment();
     Optional<WriteScore.Target> target = WriteScore.target(score, out, inPlace, force);
     LimitsInForce limits = line.limits();
-    SplitLine.Request request = options.request(score, line, treatment == SourceTreatment.CUE);
+    SplitLine.Request request =
+        options.request(score, line, treatment == SourceTreatment.CUE).with(details.seats());
     int wanted = others.wanted();
     SideBySide plans = SideBySide.split(request, limits, wanted);
     print(plans, request, wanted > 0);
     SplitLine.Outcome outcome = others.taken(plans);
     if (!json && others.taken().isPresent() && plans.main().plan().isPresent()) {
-      output.out().print(SplitText.taken(others.taken().getAsInt(), outcome, output.ink()));
+      output
+          .out()
+          .print(
+              SplitText.taken(
+                  others.taken().getAsInt(), outcome, details.with(outcome.seats()), output.ink()));
     }
     if (planFile != null) {
       Reports.savePlan(outcome, planFile, force);
@@ -98,7 +104,11 @@ final class SplitCommand implements Callable<Integer> {
       return;
     }
     SplitLine.Outcome main = plans.main();
-    output.out().print(SplitText.of(main, SplitLine.answers(main, request), output.ink()));
+    output
+        .out()
+        .print(
+            SplitText.of(
+                main, SplitLine.answers(main, request), details.with(main.seats()), output.ink()));
     if (sideBySide) {
       output.out().print(AlternativesText.of(plans));
     }

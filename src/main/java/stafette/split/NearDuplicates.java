@@ -10,7 +10,6 @@ import stafette.plan.Brief;
 import stafette.plan.Favour;
 import stafette.plan.Handoff;
 import stafette.plan.Plan;
-import stafette.plan.Player;
 import stafette.plan.Segment;
 import stafette.plan.Weights;
 import stafette.score.Line;
@@ -47,24 +46,27 @@ final class NearDuplicates {
         && instruments(one).equals(instruments(other))
         && players(one).equals(players(other))
         && IntStream.range(0, handoffs.size())
-            .allMatch(
-                i ->
-                    withinBeat(
-                        one.line(),
-                        handoffs.get(i).leaves().last(),
-                        other.handoffs().get(i).leaves().last()));
+            .allMatch(i -> withinBeat(one, handoffs.get(i), other.handoffs().get(i)));
   }
 
-  private static boolean withinBeat(Line line, int landing, int other) {
-    long apart = Math.abs(line.onsetMicros(landing) - line.onsetMicros(other));
-    return apart <= Math.max(line.beatMicros(landing), line.beatMicros(other));
+  private static boolean withinBeat(Plan plan, Handoff one, Handoff other) {
+    Line line = plan.brief().line(one.leaves().relay());
+    int landing = one.leaves().last();
+    int beside = other.leaves().last();
+    long apart = Math.abs(line.onsetMicros(landing) - line.onsetMicros(beside));
+    return one.leaves().relay() == other.leaves().relay()
+        && apart <= Math.max(line.beatMicros(landing), line.beatMicros(beside));
   }
 
-  private static List<String> instruments(Plan plan) {
+  /** The instrument of each segment, with its relay and with what it takes of a hocket. */
+  private static List<List<String>> instruments(Plan plan) {
     return plan.segments().stream()
-        .map(plan::player)
-        .map(Player::instrument)
-        .map(instrument -> instrument.name())
+        .map(
+            segment ->
+                List.of(
+                    Integer.toString(segment.relay()),
+                    segment.pattern().name(),
+                    plan.player(segment).instrument().name()))
         .toList();
   }
 

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import stafette.check.PartTrial;
@@ -33,6 +34,7 @@ final class RegularSearch {
 
   private final Brief brief;
   private final BooleanSupplier stop;
+  private final Consumer<Splitter.Progress> progress;
   private final PartTrial trial;
   private final List<List<Integer>> kinds = new ArrayList<>();
   private final Set<Integer> needed;
@@ -41,9 +43,10 @@ final class RegularSearch {
   private Optional<Plan> best = Optional.empty();
   private int bestCost = Rotation.NEVER;
 
-  private RegularSearch(Brief brief, BooleanSupplier stop) {
+  private RegularSearch(Brief brief, BooleanSupplier stop, Consumer<Splitter.Progress> progress) {
     this.brief = brief;
     this.stop = stop;
+    this.progress = progress;
     this.trial = new PartTrial(brief);
     this.playerPrice = brief.rules().weights().player();
     collectKinds();
@@ -57,11 +60,7 @@ final class RegularSearch {
 
   /** Players who are alike, in the order listed; whom a lock names is like nobody else. */
   private void collectKinds() {
-    Set<Integer> named =
-        brief.rules().locks().stream()
-            .flatMapToInt(lock -> Lock.player(lock).stream())
-            .boxed()
-            .collect(Collectors.toSet());
+    Set<Integer> named = Locked.players(brief.rules().locks());
     for (int i = 0; i < brief.players().size(); i++) {
       int player = i;
       kinds.stream()
@@ -84,12 +83,13 @@ final class RegularSearch {
    * Searches.
    *
    * @param stop asked often; once it says yes, the best found so far is given back with a bound
+   * @param progress told whenever a better rotation is known
    */
-  static SplitResult best(Brief brief, BooleanSupplier stop) {
+  static SplitResult best(Brief brief, BooleanSupplier stop, Consumer<Splitter.Progress> progress) {
     if (brief.lines().size() > 1) {
       return new SplitResult.None(List.of(new Reason(Optional.empty(), SEVERAL)));
     }
-    return new RegularSearch(brief, stop).run();
+    return new RegularSearch(brief, stop, progress).run();
   }
 
   private SplitResult run() {
@@ -159,6 +159,9 @@ final class RegularSearch {
             order -> {
               best = Optional.of(new Plan(brief, rotation.segments(order)));
               bestCost = order.points() + price;
+              progress.accept(
+                  new Splitter.Progress(
+                      OptionalInt.of(bestCost), Math.min(bound(rotation), bestCost), best));
             });
   }
 

@@ -71,6 +71,7 @@ public final class Reports {
     return new PlanReport(
         scoreFile(outcome.score(), scoreFile),
         outcome.brief(),
+        outcome.seats(),
         outcome.result().match(best -> "optimal", none -> "none", stopped -> "stopped"),
         outcome.plan().map(judged -> new PlanReport.Judged(judged.plan(), judged.verdict())),
         outcome

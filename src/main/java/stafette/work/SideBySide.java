@@ -124,7 +124,8 @@ public record SideBySide(
               found.plan().brief(),
               found.result(),
               Optional.of(SplitLine.judged(found.plan())),
-              seconds.getOrDefault(found.favour(), 0.0));
+              seconds.getOrDefault(found.favour(), 0.0),
+              main.seats());
       return new Column(outcome, traits, traits.against(ofMain));
     }
   }

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import com.google.gson.JsonObject;
 import com.google.gson.JsonParser;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
@@ -88,6 +89,7 @@ class AlternativesJsonTest {
     return new PlanReport(
         new ScoreFile("invented.musicxml", "0".repeat(64)),
         plan.brief(),
+        Map.of(),
         "optimal",
         Optional.of(new PlanReport.Judged(plan, Judge.judge(plan))),
         Optional.of(1),
