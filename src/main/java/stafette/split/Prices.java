@@ -84,6 +84,9 @@ final class Prices {
   static Found find(Crew crew, List<Relay> relays, long target) {
     double[] now = new double[crew.kinds().size()];
     Found best = new Found(none(crew.kinds()), bound(crew, relays, none(crew.kinds())));
+    if (best.bound >= Relaxation.NEVER_MICRO) {
+      return best;
+    }
     double length = 1;
     int since = 0;
     double goal = target;

@@ -118,6 +118,9 @@ final class Relaxation {
 
   /** Adds up, kind by kind, the strength that the cheapest chain takes. */
   void addUse(double[] use) {
+    if (whole() >= NEVER_MICRO) {
+      return;
+    }
     int actor = present[0];
     for (int other : present) {
       actor = fromStart(other, 0, -1) < fromStart(actor, 0, -1) ? other : actor;
