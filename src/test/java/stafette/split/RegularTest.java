@@ -35,7 +35,7 @@ import stafette.time.Position;
 class RegularTest {
   private static final Instrument FLUTE = Invented.instrument("flute");
 
-  @Property(tries = 150)
+  @Property(tries = 100)
   void the_search_finds_what_trying_every_rotation_finds(@ForAll long seed) {
     Brief brief = regular(SmallBriefs.of(seed, 14, 3));
     OptionalInt expected = AllRotations.cheapest(brief);
@@ -48,7 +48,7 @@ class RegularTest {
     assertEquals(expected, found, brief::toString);
   }
 
-  @Property(tries = 80)
+  @Property(tries = 40)
   void it_does_so_under_locks_too(
       @ForAll long seed,
       @ForAll @IntRange(max = 3) int what,
@@ -86,7 +86,7 @@ class RegularTest {
     return best.cost();
   }
 
-  @Property(tries = 50)
+  @Property(tries = 30)
   void a_stopped_search_gives_a_rotation_that_holds_and_a_bound_below_the_best(
       @ForAll long seed, @ForAll byte patience) {
     Brief brief = regular(SmallBriefs.of(seed, 14, 4));
@@ -101,7 +101,7 @@ class RegularTest {
         s -> s.plan().map(p -> costOf(new SplitResult.Best(p, s.cost().orElseThrow()))).orElse(0));
   }
 
-  @Property(tries = 50)
+  @Property(tries = 30)
   void no_rotation_costs_less_than_the_best_plan(@ForAll long seed) {
     Brief brief = SmallBriefs.of(seed, 14, 4);
     OptionalInt plan = cost(brief);
