@@ -71,7 +71,9 @@ public final class Halves {
   }
 
   private Line part(List<Integer> strokes, Hocket hocket) {
-    return strokes.isEmpty() ? whole : whole.only(strokes, hocket != Hocket.STROKE);
+    return hocket == Hocket.NO || strokes.isEmpty()
+        ? whole
+        : whole.only(strokes, hocket != Hocket.STROKE);
   }
 
   /** What the player of a segment plays: the line itself, or its part of a hocket. */

@@ -65,12 +65,15 @@ final class SegmentTable {
       boolean comfortable =
           line.stroke(j).tones().stream().allMatch(player.instrument()::comfortableAt);
       register[j] = comfortable ? 0 : weights.register();
-      use[j] =
-          Demand.conditionsAt(player.instrument(), line, j).stream()
-              .mapToDouble(condition -> factors.getOrDefault(condition, 1.0))
-              .reduce(1, (a, b) -> a * b);
+      use[j] = factors.isEmpty() ? 1 : useOfAir(factors, j);
     }
     reckonStrokes();
+  }
+
+  private double useOfAir(Map<Condition, Double> factors, int j) {
+    return Demand.conditionsAt(player.instrument(), line, j).stream()
+        .mapToDouble(condition -> factors.getOrDefault(condition, 1.0))
+        .reduce(1, (a, b) -> a * b);
   }
 
   Line line() {
