@@ -45,7 +45,7 @@ public final class Costing {
     return segment(brief, segment, new Demands(brief));
   }
 
-  private static SegmentCost segment(Brief brief, Segment segment, Demands demands) {
+  static SegmentCost segment(Brief brief, Segment segment, Demands demands) {
     Played played = demands.played(segment);
     Player player = brief.players().get(segment.player());
     int outside = 0;

@@ -58,7 +58,8 @@ final class PlanOptions {
   @Option(
       names = "--favour",
       paramLabel = "WHAT",
-      description = "balance (default), handoffs (few), strain (little), blend, players (few).")
+      description =
+          "balance (default), handoffs (few), strain (little), blend, players (few), regular (rotation).")
   private String favour = "balance";
 
   @Option(
@@ -107,7 +108,9 @@ final class PlanOptions {
       return Favour.valueOf(favour.toUpperCase(Locale.ROOT));
     } catch (IllegalArgumentException e) {
       throw Refusal.wrongUse(
-          "--favour is balance, handoffs, strain, blend or players, not \"" + favour + "\"");
+          "--favour is balance, handoffs, strain, blend, players or regular, not \""
+              + favour
+              + "\"");
     }
   }
 

@@ -51,6 +51,17 @@ final class SplitText {
     return out.append(plan("Plan       " + PlanText.cost(judged), judged, details, ink)).toString();
   }
 
+  /** An alternative that is taken instead of the plan. */
+  static String taken(
+      int number, SplitLine.Outcome outcome, Details details, TimelineText.Ink ink) {
+    return "\nTaken      alternative "
+        + number
+        + ", "
+        + outcome.brief().rules().favour().text()
+        + "\n"
+        + result(outcome, details, ink);
+  }
+
   static String saved(WriteScore.Saved saved) {
     if (saved.changes().isEmpty()) {
       return "Written    " + saved.file() + ": the score had all of it already; nothing changed\n";

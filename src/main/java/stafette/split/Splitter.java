@@ -8,6 +8,7 @@ import java.util.PriorityQueue;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import stafette.plan.Brief;
+import stafette.plan.Favour;
 import stafette.plan.Hocket;
 import stafette.plan.Plan;
 import stafette.plan.Segment;
@@ -88,7 +89,7 @@ public final class Splitter {
   }
 
   /**
-   * Splits a line.
+   * Splits a line; where regular rotations are favoured, no other plan is looked at.
    *
    * @param stop asked often; once it says yes, the best found so far is given back with a proven
    *     bound, as it is when the memory set aside for the search is used up
@@ -103,7 +104,9 @@ public final class Splitter {
    * @param progress told whenever a better plan or a higher bound is known
    */
   public static SplitResult split(Brief brief, BooleanSupplier stop, Consumer<Progress> progress) {
-    return new Splitter(brief, stop, progress).run();
+    return brief.rules().favour() == Favour.REGULAR
+        ? RegularSearch.best(brief, stop, progress)
+        : new Splitter(brief, stop, progress).run();
   }
 
   private SplitResult run() {

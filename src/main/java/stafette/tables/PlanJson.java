@@ -41,6 +41,10 @@ public final class PlanJson {
   private PlanJson() {}
 
   public static String write(PlanReport report) {
+    return Json.text(of(report));
+  }
+
+  static JsonObject of(PlanReport report) {
     JsonObject json = new JsonObject();
     json.addProperty("format", FORMAT);
     json.addProperty("version", VERSION);
@@ -79,7 +83,7 @@ public final class PlanJson {
     json.add("ear", EarJson.basis());
     json.add("tempoWindow", Json.orNull(report.window(), PlanJson::window));
     json.add("findings", Json.array(findings(report), entry -> entry));
-    return Json.text(json);
+    return json;
   }
 
   /** A relay with its line, if that is another one than the first. */
@@ -113,7 +117,7 @@ public final class PlanJson {
     return json;
   }
 
-  private static JsonObject weights(Weights weights) {
+  static JsonObject weights(Weights weights) {
     JsonObject json = new JsonObject();
     json.addProperty("handoff", weights.handoff());
     json.addProperty("coverMost", weights.coverMost());
@@ -140,7 +144,7 @@ public final class PlanJson {
     return json;
   }
 
-  private static List<JsonElement> segments(PlanReport report) {
+  static List<JsonElement> segments(PlanReport report) {
     return report.judged().stream()
         .flatMap(
             judged ->
@@ -175,7 +179,7 @@ public final class PlanJson {
     return json;
   }
 
-  private static List<JsonElement> handoffs(PlanReport report) {
+  static List<JsonElement> handoffs(PlanReport report) {
     return report.judged().stream().flatMap(judged -> handoffs(judged, report.seats())).toList();
   }
 
@@ -201,7 +205,7 @@ public final class PlanJson {
     return json;
   }
 
-  private static JsonElement window(PlanReport.Window window) {
+  static JsonElement window(PlanReport.Window window) {
     JsonObject limitedBy = new JsonObject();
     limitedBy.add("slowest", Json.orNull(window.slowestLimit(), JsonPrimitive::new));
     limitedBy.addProperty("fastest", window.fastestLimit());

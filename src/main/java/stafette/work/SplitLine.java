@@ -47,8 +47,17 @@ public final class SplitLine {
       Favour favour,
       double searchSeconds,
       Map<String, Seat> seats) {
+    /** The same with another time for the search. */
+    Request within(double seconds) {
+      return with(seats, seconds);
+    }
+
     /** The same with other seats. */
     public Request with(Map<String, Seat> others) {
+      return with(others, searchSeconds);
+    }
+
+    private Request with(Map<String, Seat> others, double seconds) {
       return new Request(
           line,
           players,
@@ -58,7 +67,7 @@ public final class SplitLine {
           overlap,
           readySeconds,
           favour,
-          searchSeconds,
+          seconds,
           others);
     }
   }
@@ -101,7 +110,7 @@ public final class SplitLine {
         briefing.seats());
   }
 
-  private static BooleanSupplier after(long startNanos, double seconds) {
+  static BooleanSupplier after(long startNanos, double seconds) {
     return () -> System.nanoTime() - startNanos > seconds * 1e9;
   }
 
