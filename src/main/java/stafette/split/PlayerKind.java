@@ -26,6 +26,7 @@ final class PlayerKind {
   private double slowestRecovery = Double.POSITIVE_INFINITY;
   private double fastestRecovery;
   private double restRecovery;
+  private double entryLoad;
   private final List<SegmentTable> tables = new ArrayList<>();
 
   private PlayerKind(Rules rules, Player player, List<Integer> members) {
@@ -88,7 +89,10 @@ final class PlayerKind {
         Math.min(slowestRecovery, Math.min(byRest, table.leastSustainedMilli() * perMilli));
     fastestRecovery =
         Math.max(fastestRecovery, Math.max(byRest, table.mostSustainedMilli() * perMilli));
-    restRecovery = Math.max(restRecovery, byRest);
+    double bySustained = table.mostSustainedMilli() * perMilli;
+    restRecovery = Math.max(restRecovery, Math.min(byRest, bySustained));
+    double stroke = bySustained <= byRest ? Shares.WHOLE * 1e3 / capability.staminaMilli() : 0;
+    entryLoad = tables.isEmpty() ? stroke : Math.min(entryLoad, stroke);
     tables.add(table);
   }
 
@@ -104,6 +108,11 @@ final class PlayerKind {
   /** The most tiredness that a microsecond of rest takes away. */
   double restRecoveryPerMicro() {
     return restRecovery;
+  }
+
+  /** The least tiredness that an entry adds, beside what the rest before it takes away. */
+  double entryLoad() {
+    return entryLoad;
   }
 
   /** Whether the score gives these players passages of their own. */

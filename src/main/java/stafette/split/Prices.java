@@ -5,12 +5,13 @@ import java.util.List;
 import stafette.score.Line;
 
 /**
- * What a crew's strength is worth. Rested players can do no more than rest gives back: with w what
- * a stretch takes from its player (tiredness added, and the rest that the player misses meanwhile,
- * r a microsecond), all stretches of a player after a moment t together satisfy
+ * What a crew's strength is worth. Rested players can do no more than rest gives back: with r what
+ * a microsecond of rest takes away at most, e what an entry adds at least, and w what a stretch
+ * takes from its player (e, the tiredness added, and the rest that the player misses meanwhile),
+ * all stretches of a player after a moment t together satisfy
  *
  * <pre>
- * Σ w ≤ 1 − f(t) + r · (end of the line − t)
+ * Σ w ≤ 1 + e − f(t) + r · (end of the line − t)
  * </pre>
  *
  * since tiredness stays within the whole. Charging each stretch a price for w and allowing each
@@ -26,6 +27,7 @@ import stafette.score.Line;
 final class Prices {
   private static final int STEPS = 60;
   private static final int PATIENCE = 6;
+  private static final double SCARCE = 3000;
   private static final double WHOLE = Shares.WHOLE;
 
   private final List<PlayerKind> kinds;
@@ -46,6 +48,18 @@ final class Prices {
   /** Strength for nothing. */
   static Prices none(List<PlayerKind> kinds) {
     return new Prices(kinds, new double[kinds.size()], 0, false);
+  }
+
+  /**
+   * Prices so high that saving strength comes before all else: a bound still, and a guide to some
+   * plan where strength is scarce.
+   */
+  static Prices scarce(Crew crew, List<Relay> relays) {
+    double[] high = new double[crew.kinds().size()];
+    for (int kind = 0; kind < high.length; kind++) {
+      high[kind] = crew.kinds().get(kind).hasGiven() ? 0 : SCARCE * Relaxation.MICROPOINTS;
+    }
+    return new Prices(crew.kinds(), high, end(relays), false);
   }
 
   /** Prices with the bound that they give, in millionths of a point. */
@@ -127,7 +141,7 @@ final class Prices {
     double[] slope = new double[use.length];
     for (int kind = 0; kind < use.length; kind++) {
       PlayerKind who = crew.kinds().get(kind);
-      double budget = WHOLE + who.restRecoveryPerMicro() * end(relays);
+      double budget = WHOLE + who.entryLoad() + who.restRecoveryPerMicro() * end(relays);
       slope[kind] = who.hasGiven() ? 0 : (use[kind] - crew.counts().get(kind) * budget) / WHOLE;
     }
     return slope;
@@ -203,7 +217,8 @@ final class Prices {
     Row row = reach.row(member);
     Line line = reach.table(member).line();
     long span = line.onsetMicros(row.lastLoad(ownLast)) - line.onsetMicros(ownFirst);
-    return row.drift(ownLast) + kinds.get(who.kind(member)).restRecoveryPerMicro() * span;
+    PlayerKind kind = kinds.get(who.kind(member));
+    return kind.entryLoad() + row.drift(ownLast) + kind.restRecoveryPerMicro() * span;
   }
 
   /**
@@ -214,24 +229,25 @@ final class Prices {
     if (price == 0) {
       return 0;
     }
-    double recovery = kinds.get(kind).restRecoveryPerMicro();
+    PlayerKind who = kinds.get(kind);
+    double rested = who.restRecoveryPerMicro() * (micros - state.loadMicros());
     double tired =
-        state.untouched()
-            ? 0
-            : Math.max(0, state.tiredness() - recovery * (micros - state.loadMicros()));
-    return allowance(price, recovery, tired, micros);
+        state.untouched() ? 0 : Math.max(0, state.tiredness() + who.entryLoad() - rested);
+    return allowance(price, who, tired, micros);
   }
 
   /** The same for a player who is playing, right after a stroke. */
   long allowanceAt(int kind, long tiredness, long micros) {
     double price = micropoints[kind];
-    return price == 0
-        ? 0
-        : allowance(price, kinds.get(kind).restRecoveryPerMicro(), (double) tiredness, micros);
+    return price == 0 ? 0 : allowance(price, kinds.get(kind), (double) tiredness, micros);
   }
 
-  private long allowance(double price, double recovery, double tired, long micros) {
-    double left = WHOLE - tired + recovery * Math.max(0, endMicros - micros);
+  private long allowance(double price, PlayerKind who, double tired, long micros) {
+    double left =
+        WHOLE
+            + who.entryLoad()
+            - tired
+            + who.restRecoveryPerMicro() * Math.max(0, endMicros - micros);
     return (long) Math.ceil(price / WHOLE * Math.max(0, left));
   }
 }

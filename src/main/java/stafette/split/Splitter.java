@@ -162,7 +162,14 @@ public final class Splitter {
 
   private void beam(Candidate candidate, int width) {
     candidate.price(bestCost);
-    new FirstPlan(relays, candidate.extension(), width).find(stop).ifPresent(this::take);
+    if (candidate.bound() < Relaxation.NEVER) {
+      new FirstPlan(relays, candidate.extension(), width).find(stop).ifPresent(this::take);
+    }
+    if (best.isEmpty() && candidate.bound() < Relaxation.NEVER) {
+      Crew crew = candidate.crew();
+      Extension saving = bounds.extension(crew, Prices.scarce(crew, relays));
+      new FirstPlan(relays, saving, width).find(stop).ifPresent(this::take);
+    }
   }
 
   private void take(CrewSearch.Goal goal) {
