@@ -17,7 +17,7 @@ class ReferenceSolverTest {
 
   @Property(tries = 100)
   void small(@ForAll long seed) {
-    compare(SmallBriefs.of(seed, 14, 4));
+    compare(MiddleBriefs.of(seed));
   }
 
   private static void compare(Brief brief) {
