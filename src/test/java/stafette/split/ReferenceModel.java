@@ -18,6 +18,7 @@ import stafette.plan.Handoff;
 import stafette.plan.OverlapRule;
 import stafette.plan.Player;
 import stafette.plan.Segment;
+import stafette.plan.Turn;
 import stafette.score.Line;
 
 /**
@@ -145,12 +146,16 @@ public final class ReferenceModel {
         if (leaves != enters) {
           BoolVar taken = model.newBoolVar("from " + leaves + " to " + enters);
           meetings.add(new Meeting(leaves, enters, start, end, taken));
-          Handoff handoff =
-              new Handoff(new Segment(leaves, 0, end, end), new Segment(enters, 0, start, start));
+          Handoff handoff = new Handoff(turn(leaves, end), turn(enters, start));
           cost.addTerm(taken, Costing.handoff(brief, handoff).total());
         }
       }
     }
+  }
+
+  /** Of a handoff's cost it is all the same where its turns begin or end beyond it. */
+  private static Turn turn(int player, int stroke) {
+    return new Turn(List.of(new Segment(player, 0, stroke, stroke)));
   }
 
   /** Whoever starts was handed the line, and whoever ends hands it on. */
