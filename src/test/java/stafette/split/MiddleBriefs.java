@@ -71,7 +71,7 @@ public final class MiddleBriefs {
   private Brief brief() {
     Line line = line();
     List<Player> players = new ArrayList<>();
-    int count = 2 + random.nextInt(3);
+    int count = List.of(2, 3, 3, 4, 4).get(random.nextInt(5));
     for (int i = 0; i < count; i++) {
       String name = "player " + i;
       players.add(

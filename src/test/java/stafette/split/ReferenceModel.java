@@ -15,6 +15,7 @@ import java.util.stream.IntStream;
 import stafette.check.Costing;
 import stafette.plan.Brief;
 import stafette.plan.Handoff;
+import stafette.plan.Hocket;
 import stafette.plan.OverlapRule;
 import stafette.plan.Player;
 import stafette.plan.Segment;
@@ -56,8 +57,18 @@ public final class ReferenceModel {
     this.line = brief.line();
   }
 
-  /** Writes the model of a brief down, to be solved. */
+  /**
+   * Writes the model of a brief down, to be solved.
+   *
+   * @throws IllegalArgumentException if the brief has hockets, locks or several lines
+   */
   public static ReferenceModel of(Brief brief) {
+    if (brief.lines().size() > 1
+        || brief.rules().hocket() != Hocket.NO
+        || !brief.rules().locks().isEmpty()) {
+      throw new IllegalArgumentException(
+          "no constraints for hockets, locks and further lines here");
+    }
     ReferenceModel reference = new ReferenceModel(brief);
     reference.chooseSegments();
     reference.chooseHandoffs();
@@ -83,13 +94,19 @@ public final class ReferenceModel {
   }
 
   /**
-   * Solves with one thread.
+   * Solves with one thread. Probing before the search takes such models longer than the search.
    *
    * @param patience the most work, in the solver's deterministic seconds
    */
   public Answer solve(double patience) {
     CpSolver solver = new CpSolver();
-    solver.getParameters().setNumWorkers(1).setRandomSeed(1).setMaxDeterministicTime(patience);
+    solver
+        .getParameters()
+        .setNumWorkers(1)
+        .setRandomSeed(1)
+        .setMaxDeterministicTime(patience)
+        .setCpModelProbingLevel(0)
+        .setMaxPresolveIterations(1);
     CpSolverStatus status = solver.solve(model);
     if (status == CpSolverStatus.MODEL_INVALID) {
       throw new IllegalStateException(model.validate());
@@ -110,10 +127,10 @@ public final class ReferenceModel {
   }
 
   private void chooseSegments() {
-    for (Segment segment : PossibleSegments.of(brief)) {
-      BoolVar taken = model.newBoolVar(segment.toString());
-      choices.add(new Choice(segment, taken));
-      cost.addTerm(taken, Costing.segment(brief, segment).total());
+    for (PossibleSegments.Priced priced : PossibleSegments.of(brief)) {
+      BoolVar taken = model.newBoolVar(priced.segment().toString());
+      choices.add(new Choice(priced.segment(), taken));
+      cost.addTerm(taken, priced.points());
     }
   }
 
