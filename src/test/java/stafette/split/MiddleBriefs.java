@@ -178,9 +178,9 @@ public final class MiddleBriefs {
 
   private Breath breath() {
     return new Breath(
-        between(903, 2907) / 1000.0,
+        between(607, 2207) / 1000.0,
         between(53, 297) / 1000.0,
-        between(207, 1203) / 1000.0,
+        between(703, 3503) / 1000.0,
         oneIn(2) ? Map.of() : Map.of(Condition.LOUD, 1.37));
   }
 
