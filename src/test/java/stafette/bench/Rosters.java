@@ -1,0 +1,139 @@
+package stafette.bench;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import stafette.Invented;
+import stafette.limits.Assurance;
+import stafette.limits.Breath;
+import stafette.limits.Instrument;
+import stafette.plan.Brief;
+import stafette.plan.Favour;
+import stafette.plan.OverlapRule;
+import stafette.plan.Player;
+import stafette.plan.Rules;
+import stafette.tables.LimitTables;
+
+/**
+ * Briefs of one kind, for measuring the search: a line of triplets on one note, 12 strokes a second
+ * and 12 to a bar, and players with invented limits. Instruments, their blend and all weights are
+ * those of the built-in tables.
+ */
+public final class Rosters {
+  /** Strokes a second of every line here. */
+  public static final double STROKES_PER_SECOND = 12;
+
+  private static final int STROKES_PER_BEAT = 3;
+  private static final int QUARTERS_PER_MINUTE = 240;
+  private static final double PEAK = 13;
+  private static final double SUSTAINED = 8;
+  private static final double STAMINA = 20;
+  private static final double RECOVERY = 8;
+  private static final LimitTables TABLES = LimitTables.builtIn();
+
+  private static final List<String> INSTRUMENTS =
+      List.of(
+          "flute",
+          "clarinet in B-flat",
+          "oboe",
+          "alto saxophone",
+          "trumpet in C",
+          "violin",
+          "horn in F",
+          "viola");
+
+  /** Peak, sustained and stamina of each of the mixed players. */
+  private static final double[][] FIGURES = {
+    {14.0, 8.5, 22},
+    {12.5, 7.0, 30},
+    {13.5, 9.0, 15},
+    {13.0, 8.0, 26},
+    {15.0, 9.5, 18},
+    {14.5, 7.5, 28},
+    {12.8, 8.8, 20},
+    {13.8, 7.8, 24}
+  };
+
+  private Rosters() {}
+
+  /** Players who are alike in all: peak 13, sustained 8, stamina 20 strokes, recovery 8 s. */
+  public static Brief identical(int bars, int players) {
+    return brief(bars, flutes(players, SUSTAINED));
+  }
+
+  /**
+   * Players all unlike, up to eight: peak 12.5 to 15, sustained 7 to 9.5, stamina 15 to 30 strokes,
+   * recovery 8 s, each on another instrument; they needn't breathe.
+   */
+  public static Brief mixed(int bars, int players) {
+    return brief(bars, unlike(players, false));
+  }
+
+  /** The same players, who breathe as the tables say. */
+  public static Brief breathing(int bars, int players) {
+    return brief(bars, unlike(players, true));
+  }
+
+  /**
+   * Players who are alike and, together, near what they can do: peak 13, stamina 20 strokes,
+   * recovery 8 s, and a sustained rate at which playing in turn, without overlaps, would spend so
+   * much of what resting gives back.
+   *
+   * @param load the share of capacity; at 1 and above a long line can't be played
+   */
+  public static Brief atCapacity(int bars, int players, double load) {
+    double sustained = STROKES_PER_SECOND - load * (players - 1) * STAMINA / RECOVERY;
+    return brief(bars, flutes(players, sustained));
+  }
+
+  private static Brief brief(int bars, List<Player> players) {
+    Rules rules =
+        new Rules(
+            Assurance.DEFAULT,
+            OverlapRule.DEFAULT,
+            Rules.DEFAULT_READY_SECONDS,
+            Favour.BALANCE,
+            TABLES.weights());
+    return new Brief(Invented.line(bars, STROKES_PER_BEAT, QUARTERS_PER_MINUTE), players, rules);
+  }
+
+  private static List<Player> flutes(int count, double sustained) {
+    Instrument flute = instrument("flute", false);
+    return IntStream.rangeClosed(1, count)
+        .mapToObj(
+            chair -> Invented.player("Flute " + chair, flute, PEAK, sustained, STAMINA, RECOVERY))
+        .toList();
+  }
+
+  private static List<Player> unlike(int count, boolean breathing) {
+    List<Player> players = new ArrayList<>();
+    for (int i = 0; i < count; i++) {
+      double[] figures = FIGURES[i];
+      Instrument instrument = instrument(INSTRUMENTS.get(i), breathing);
+      players.add(
+          Invented.player(
+              instrument.name(), instrument, figures[0], figures[1], figures[2], RECOVERY));
+    }
+    return players;
+  }
+
+  /** An instrument of the tables with one technique, of the tongue and without factors. */
+  private static Instrument instrument(String name, boolean breathing) {
+    Instrument known = TABLES.catalogue().find(name).orElseThrow();
+    Optional<Breath> breath = breathing ? known.breath() : Optional.empty();
+    return new Instrument(
+        known.name(),
+        known.aliases(),
+        known.family(),
+        known.range(),
+        known.comfortable(),
+        known.transposition(),
+        known.clef(),
+        known.levelDecibel(),
+        breath,
+        known.midiProgram(),
+        List.of(Invented.tonguing("tonguing")),
+        known.source());
+  }
+}

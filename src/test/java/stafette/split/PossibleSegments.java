@@ -1,0 +1,53 @@
+package stafette.split;
+
+import java.util.ArrayList;
+import java.util.List;
+import stafette.check.Finding;
+import stafette.check.Judge;
+import stafette.check.Verdict;
+import stafette.plan.Brief;
+import stafette.plan.Plan;
+import stafette.plan.Segment;
+
+/**
+ * The segments that some player could play if it came fresh, as the judge sees it, with what they
+ * cost. For briefs with one line and without hockets.
+ */
+final class PossibleSegments {
+  private PossibleSegments() {}
+
+  /** A segment, and its cost in whole points. */
+  record Priced(Segment segment, int points) {}
+
+  static List<Priced> of(Brief brief) {
+    List<Priced> result = new ArrayList<>();
+    for (int player = 0; player < brief.players().size(); player++) {
+      for (int skill = 0; skill < brief.players().get(player).skills().size(); skill++) {
+        for (int first = 0; first < brief.line().count(); first++) {
+          collect(brief, player, skill, first, result);
+        }
+      }
+    }
+    return result;
+  }
+
+  /** A segment that can't be played is no better for going on. */
+  private static void collect(
+      Brief brief, int player, int skill, int first, List<Priced> segments) {
+    for (int last = first; last < brief.line().count(); last++) {
+      Segment segment = new Segment(player, skill, first, last);
+      Verdict verdict = Judge.judge(new Plan(brief, List.of(segment)));
+      if (!isPossible(verdict)) {
+        return;
+      }
+      segments.add(new Priced(segment, verdict.cost().segments().get(0).total()));
+    }
+  }
+
+  /** What a player did before can only make it worse; rests are a matter of the whole plan. */
+  private static boolean isPossible(Verdict verdict) {
+    return verdict.findings().stream()
+        .allMatch(
+            finding -> finding.kind() == Finding.Kind.SHAPE || finding.kind() == Finding.Kind.REST);
+  }
+}

@@ -1,0 +1,66 @@
+package stafette.split;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.OptionalInt;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.ShrinkingMode;
+import net.jqwik.api.statistics.Statistics;
+import net.jqwik.api.statistics.StatisticsReport;
+import stafette.check.Judge;
+import stafette.check.Verdict;
+import stafette.plan.Brief;
+import stafette.plan.Plan;
+
+/** The search against a general constraint solver, on briefs too large to try every plan. */
+class ReferenceSolverTest {
+  /** In the solver's deterministic seconds; most briefs take a tenth of it. */
+  private static final double PATIENCE = 1;
+
+  private static final int LEAST_PROVEN = 200;
+  private static final int LEAST_OF_A_KIND = 40;
+
+  @Property(tries = 230, shrinking = ShrinkingMode.OFF)
+  @StatisticsReport(StatisticsReport.StatisticsReportMode.OFF)
+  void the_search_finds_what_a_constraint_solver_proves(@ForAll long seed) {
+    Brief brief = MiddleBriefs.of(seed);
+    ReferenceModel.Answer answer = ReferenceModel.of(brief).solve(PATIENCE);
+    OptionalInt expected = cost(brief, answer);
+    if (answer.proven()) {
+      assertEquals(expected, searched(brief), brief::toString);
+    }
+    Statistics.label("proven")
+        .collect(answer.proven())
+        .coverage(proven -> proven.check(true).count(count -> count >= LEAST_PROVEN));
+    Statistics.label("with a plan")
+        .collect(expected.isPresent())
+        .coverage(
+            plan -> {
+              plan.check(true).count(count -> count >= LEAST_OF_A_KIND);
+              plan.check(false).count(count -> count >= LEAST_OF_A_KIND);
+            });
+  }
+
+  /** The cost of the solver's plan, which must hold for the judge; empty if it has none. */
+  private static OptionalInt cost(Brief brief, ReferenceModel.Answer answer) {
+    if (answer.segments().isEmpty()) {
+      return OptionalInt.empty();
+    }
+    Verdict verdict = Judge.judge(new Plan(brief, answer.segments()));
+    assertTrue(verdict.holds(), () -> verdict.findings().toString());
+    assertEquals(answer.cost(), verdict.cost().total());
+    return OptionalInt.of(answer.cost());
+  }
+
+  private static OptionalInt searched(Brief brief) {
+    return Splitter.split(brief, () -> false)
+        .match(
+            best -> OptionalInt.of(best.cost()),
+            none -> OptionalInt.empty(),
+            stopped -> {
+              throw new AssertionError("stopped by itself");
+            });
+  }
+}
