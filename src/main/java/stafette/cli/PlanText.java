@@ -64,7 +64,7 @@ final class PlanText {
   }
 
   private static String handoff(Plan plan, Handoff handoff) {
-    String to = plan.player(handoff.enters()).name();
+    String to = plan.names(handoff.enters());
     int shared = handoff.shared();
     return shared <= 0
         ? to + ", after the rest"

@@ -13,8 +13,10 @@ import stafette.musicxml.BarItem.Sound;
 import stafette.musicxml.Origin.NoteText;
 import stafette.plan.Handoff;
 import stafette.plan.Plan;
+import stafette.plan.Played;
 import stafette.plan.Player;
 import stafette.plan.Segment;
+import stafette.plan.Turn;
 import stafette.score.Dynamic;
 import stafette.score.Line;
 import stafette.score.Stroke;
@@ -30,6 +32,7 @@ import stafette.time.Span;
  */
 final class Assigned {
   private final Plan plan;
+  private final int index;
   private final Player player;
   private final Bars bars;
   private final List<Stroke> strokes = new ArrayList<>();
@@ -60,10 +63,12 @@ final class Assigned {
 
   private Assigned(Plan plan, int player, List<Stroke> replaced) {
     this.plan = plan;
+    this.index = player;
     this.player = plan.brief().players().get(player);
     this.bars = plan.line().bars();
     for (Segment segment : plan.segmentsOf(player)) {
-      take(plan.line(), segment.first(), segment.last());
+      Played played = plan.played(segment);
+      take(played.line(), played.first(), played.last());
     }
     addWords();
     owned =
@@ -189,20 +194,30 @@ final class Assigned {
 
   private void addWords() {
     for (Handoff handoff : plan.handoffs()) {
-      if (plan.player(handoff.enters()).equals(plan.player(handoff.leaves()))) {
-        continue;
+      boolean enters = handoff.enters().has(index);
+      boolean leaves = handoff.leaves().has(index);
+      if (enters && !leaves) {
+        Played own = played(handoff.enters());
+        sign(own.line().stroke(own.first()), "from " + plan.names(handoff.leaves()));
       }
-      if (plan.player(handoff.enters()).equals(player)) {
-        sign(handoff.enters().first(), "from " + plan.player(handoff.leaves()).name());
-      }
-      if (plan.player(handoff.leaves()).equals(player)) {
-        sign(handoff.leaves().last(), "to " + plan.player(handoff.enters()).name());
+      if (leaves && !enters) {
+        Played own = played(handoff.leaves());
+        sign(own.line().stroke(own.last()), "to " + plan.names(handoff.enters()));
       }
     }
   }
 
-  private void sign(int stroke, String words) {
-    add(new Sign(plan.line().stroke(stroke).onset(), Optional.of(words), Optional.empty()));
+  /** What this player plays of a turn in which it takes part. */
+  private Played played(Turn turn) {
+    return turn.segments().stream()
+        .filter(segment -> segment.player() == index)
+        .map(plan::played)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private void sign(Stroke stroke, String words) {
+    add(new Sign(stroke.onset(), Optional.of(words), Optional.empty()));
   }
 
   private void add(Sign sign) {
