@@ -71,7 +71,7 @@ final class PlanText {
         : to + ", sharing " + shared + (shared == 1 ? " note" : " notes");
   }
 
-  private static String at(Line line, int stroke) {
+  static String at(Line line, int stroke) {
     BarBeat place = line.bars().nameOf(line.stroke(stroke).onset());
     return place.bar() + "." + place.beatText();
   }

@@ -13,6 +13,7 @@ import stafette.tables.CheckJson;
 import stafette.tables.PlanJson;
 import stafette.tables.PlanReport;
 import stafette.tables.ScoreFile;
+import stafette.tables.ThinningJson;
 
 /** Checks and plans as JSON, printed or kept in a file. */
 public final class Reports {
@@ -35,12 +36,20 @@ public final class Reports {
     return json(outcome, outcome.score().file());
   }
 
+  public static String json(ThinLine.Outcome outcome) {
+    return ThinningJson.write(
+        scoreFile(outcome.score(), outcome.score().file()), outcome.line(), outcome.parts());
+  }
+
+  private static ScoreFile scoreFile(OpenScore score, Path named) {
+    return new ScoreFile(
+        named.toString().replace('\\', '/'), sha256(score.document().container().bytes()));
+  }
+
   private static String json(SplitLine.Outcome outcome, Path scoreFile) {
     return PlanJson.write(
         new PlanReport(
-            new ScoreFile(
-                scoreFile.toString().replace('\\', '/'),
-                sha256(outcome.score().document().container().bytes())),
+            scoreFile(outcome.score(), scoreFile),
             outcome.brief(),
             outcome.result().match(best -> "optimal", none -> "none", stopped -> "stopped"),
             outcome.plan().map(judged -> new PlanReport.Judged(judged.plan(), judged.verdict())),
