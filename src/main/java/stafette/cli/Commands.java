@@ -25,6 +25,7 @@ import stafette.work.Refusal;
       SplitCommand.class,
       PreviewCommand.class,
       ThinCommand.class,
+      TempoCommand.class,
       LimitsCommand.class
     })
 public final class Commands implements Runnable {

@@ -16,6 +16,7 @@ import stafette.musicxml.Origin.PartText;
 import stafette.score.Line;
 import stafette.score.Pitch;
 import stafette.score.Step;
+import stafette.score.Tone;
 import stafette.time.Bar;
 import stafette.time.Length;
 import stafette.time.Span;
@@ -76,6 +77,9 @@ final class PartWriter {
     Deque<Span> left = new ArrayDeque<>();
     assigned.sounds(bar.index()).forEach(sound -> left.add(sound.span()));
     if (assigned.clears()) {
+      if (stands(bar, own)) {
+        return List.of();
+      }
       measure.elements().stream()
           .filter(own::contains)
           .forEach(element -> left.add(Span.of(element.onset(), lengthOf(element))));
@@ -95,6 +99,24 @@ final class PartWriter {
       over(bar, measure, run).ifPresent(replacements::add);
     }
     return replacements;
+  }
+
+  /** Whether what the player has in a bar stands there already, and nothing else of the line. */
+  private boolean stands(Bar bar, Set<ElementText> own) {
+    Set<String> standing = new HashSet<>();
+    for (ElementText element : own) {
+      NoteText note = element.note().orElseThrow();
+      if (!note.grace()) {
+        standing.add(element.onset() + " " + note.length() + " " + note.key());
+      }
+    }
+    Set<String> wanted = new HashSet<>();
+    for (BarItem.Sound sound : assigned.sounds(bar.index())) {
+      for (Tone tone : assigned.stroke(sound.stroke()).tones()) {
+        wanted.add(sound.span().start() + " " + sound.span().length() + " " + tone.key());
+      }
+    }
+    return standing.equals(wanted);
   }
 
   private static Length lengthOf(ElementText element) {

@@ -48,6 +48,10 @@ public record Rules(
     return new Rules(assurance, other, readySeconds, favour, weights, hocket, locks);
   }
 
+  public Rules with(Weights others) {
+    return new Rules(assurance, overlap, readySeconds, favour, others, hocket, locks);
+  }
+
   /** Labelled default of the planning model. */
   public static final double DEFAULT_READY_SECONDS = 0.5;
 

@@ -97,6 +97,11 @@ public record Weights(
     };
   }
 
+  /** These weights with another price for each player used. */
+  public Weights withPlayer(int points) {
+    return with(handoff, strain, end, decibel, points, blend, blendOther);
+  }
+
   private Weights with(
       int newHandoff,
       double newStrain,

@@ -100,7 +100,8 @@ final class ThinChoices {
     for (Thinning pattern : Thinning.values()) {
       List<Kept> kept = Kept.of(line, first, last, pattern, sounding);
       boolean within = kept.stream().map(Kept::stroke).allMatch(this::reaches);
-      if (within && known.add(kept.stream().map(k -> k.stroke().onset()).toList())) {
+      boolean named = !kept.isEmpty() || pattern == Thinning.NOTHING;
+      if (within && named && known.add(kept.stream().map(k -> k.stroke().onset()).toList())) {
         choices.add(new Choice(first, last, pattern, kept));
       }
     }

@@ -55,6 +55,9 @@ public final class PlanJson {
         "cost", Json.orNull(report.judged(), j -> new JsonPrimitive(j.verdict().cost().total())));
     json.add("bound", Json.orNull(report.bound(), JsonPrimitive::new));
     json.add("odds", Json.orNull(report.judged(), j -> Json.number(j.verdict().odds())));
+    json.add(
+        "oddsAtHeadroom",
+        Json.orNull(report.judged(), j -> Json.number(j.verdict().oddsAtHeadroom())));
     json.add("searchSeconds", Json.number(report.searchSeconds()));
     json.add("segments", Json.array(segments(report), entry -> entry));
     json.add("handoffs", Json.array(handoffs(report), entry -> entry));
