@@ -46,11 +46,6 @@ public final class Reports {
         scoreFile(outcome.score(), outcome.score().file()), outcome.line(), outcome.parts());
   }
 
-  private static ScoreFile scoreFile(OpenScore score, Path named) {
-    return new ScoreFile(
-        named.toString().replace('\\', '/'), sha256(score.document().container().bytes()));
-  }
-
   private static String json(SplitLine.Outcome outcome, Path scoreFile) {
     return PlanJson.write(
         new PlanReport(
