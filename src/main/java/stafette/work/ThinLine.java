@@ -59,8 +59,8 @@ public final class ThinLine {
    */
   public static Outcome thin(Request request, LimitsInForce limits) throws Refusal {
     LineRequest.Found found = request.line().find();
-    MeasuredPlayers measured = MeasuredPlayers.load(request.playersFile(), limits);
-    return of(found.score(), found.line(), request, measured, limits);
+    Roster roster = roster(found.score(), found.line(), request, limits);
+    return of(found.score(), found.line(), roster.of(request.players()), request, limits);
   }
 
   /**
@@ -88,11 +88,12 @@ public final class ThinLine {
             request.line(),
             wishes,
             request.playersFile(),
-            List.of(),
+            request.allowances(),
             request.assurance(),
             request.readySeconds());
-    MeasuredPlayers measured = MeasuredPlayers.load(request.playersFile(), limits);
-    return of(relay.score(), relay.brief().line(), background, measured, limits);
+    Line line = relay.brief().line();
+    Roster roster = roster(relay.score(), line, background, limits);
+    return of(relay.score(), line, roster.beside(wishes), background, limits);
   }
 
   private static void refuseTheSource(PlayerWish wish, Score score, Line line) throws Refusal {
@@ -108,12 +109,19 @@ public final class ThinLine {
     }
   }
 
-  private static Outcome of(
-      OpenScore score, Line line, Request request, MeasuredPlayers measured, LimitsInForce limits)
+  private static Roster roster(OpenScore score, Line line, Request request, LimitsInForce limits)
       throws Refusal {
-    Roster roster =
-        new Roster(
-            score.score(), line, limits, measured, request.assurance(), request.allowances());
+    return new Roster(
+        score.score(),
+        line,
+        limits,
+        MeasuredPlayers.load(request.playersFile(), limits),
+        request.assurance(),
+        request.allowances());
+  }
+
+  private static Outcome of(
+      OpenScore score, Line line, List<Player> players, Request request, LimitsInForce limits) {
     Rules rules =
         new Rules(
             request.assurance(),
@@ -123,7 +131,7 @@ public final class ThinLine {
             limits.weights());
     Line everything = Kept.everything(line);
     List<ThinnedPart> parts = new ArrayList<>();
-    for (Player player : roster.of(request.players())) {
+    for (Player player : players) {
       parts.add(Thinner.thin(line, besideLine(player, score.score(), everything), rules));
     }
     return new Outcome(score, line, List.copyOf(parts));
