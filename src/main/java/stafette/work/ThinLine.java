@@ -113,7 +113,7 @@ public final class ThinLine {
       throws Refusal {
     return new Roster(
         score.score(),
-        line,
+        List.of(line),
         limits,
         MeasuredPlayers.load(request.playersFile(), limits),
         request.assurance(),
@@ -140,7 +140,11 @@ public final class ThinLine {
   /** The player, with what the score gives it beside the line however thinned. */
   private static Player besideLine(Player player, Score score, Line everything) {
     List<Busy> busy =
-        player.part().flatMap(score::part).map(part -> Busy.of(part, everything)).orElse(List.of());
+        player
+            .part()
+            .flatMap(score::part)
+            .map(part -> Busy.of(part, List.of(everything)))
+            .orElse(List.of());
     return new Player(player.name(), player.instrument(), player.part(), player.skills(), busy);
   }
 }
