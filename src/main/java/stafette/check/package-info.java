@@ -17,6 +17,10 @@
  *   <li>The odds take players as independent, and each as good at all techniques as at one.
  *   <li>Headroom keeps the plan and asks for the odds five per cent faster; where rest or breath is
  *       then too short, nobody manages.
+ *   <li>Thinning keeps every stroke on a beat. A change of harmony is read from the line alone:
+ *       where repeated tones give way to other repeated ones.
+ *   <li>A thinned note is judged by its new written length, so that what is found is what is
+ *       written.
  * </ul>
  */
 @NullMarked

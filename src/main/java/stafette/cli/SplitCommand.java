@@ -1,6 +1,7 @@
 package stafette.cli;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -8,13 +9,16 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import stafette.check.ThinnedPart;
 import stafette.plan.Plan;
 import stafette.plan.SourceTreatment;
 import stafette.work.LimitsInForce;
+import stafette.work.PlayerWish;
 import stafette.work.Refusal;
 import stafette.work.Reports;
 import stafette.work.SideBySide;
 import stafette.work.SplitLine;
+import stafette.work.ThinLine;
 import stafette.work.WriteScore;
 
 @Command(
@@ -56,6 +60,12 @@ final class SplitCommand implements Callable<Integer> {
       description = "Saves the plan, to be opened again.")
   private @Nullable Path planFile;
 
+  @Option(
+      names = "--colour",
+      paramLabel = "NAMES",
+      description = "Who colours the line in the background, thinned: \"Trumpet 1, Clarinet 2\".")
+  private @Nullable String colour;
+
   @Option(names = "--json", description = "Prints JSON.")
   private boolean json;
 
@@ -88,12 +98,30 @@ final class SplitCommand implements Callable<Integer> {
     if (outcome.plan().isEmpty()) {
       return Commands.FINDINGS;
     }
+    List<ThinnedPart> background = background(outcome, request, limits);
     if (target.isPresent()) {
       Plan plan = outcome.plan().get().plan();
       talk(
-          SplitText.saved(WriteScore.save(outcome.score(), plan, treatment, limits, target.get())));
+          SplitText.saved(
+              WriteScore.save(
+                  outcome.score(),
+                  Optional.of(plan),
+                  background,
+                  treatment,
+                  limits,
+                  target.get())));
     }
     return Commands.FINE;
+  }
+
+  private List<ThinnedPart> background(
+      SplitLine.Outcome outcome, SplitLine.Request request, LimitsInForce limits) throws Refusal {
+    if (colour == null) {
+      return List.of();
+    }
+    ThinLine.Outcome thinned = ThinLine.beside(outcome, request, PlayerWish.parse(colour), limits);
+    talk(ThinText.parts(thinned));
+    return thinned.parts();
   }
 
   private void print(SideBySide plans, SplitLine.Request request, boolean sideBySide) {

@@ -72,9 +72,7 @@ final class SplitText {
   }
 
   private static String assumedTempo(SplitLine.Outcome outcome) {
-    return outcome.score().score().tempoStated()
-        ? ""
-        : "The score states no tempo; quarter = 120 is assumed (--tempo sets another).\n";
+    return outcome.score().score().tempoStated() ? "" : Figures.ASSUMED_TEMPO;
   }
 
   private static String result(SplitLine.Outcome outcome, Details details, TimelineText.Ink ink) {

@@ -22,6 +22,11 @@
  *       search answers for every number of players, and knows nothing that the splitter doesn't.
  *   <li>Nothing about tempi is taken to be monotone: slow lines take more breath. An edge is where
  *       one mark has a plan and the next is proven to have none.
+ *   <li>Thinned parts are searched bar by bar with the judge's own steps in floating point, as
+ *       nothing there needs whole numbers; what comes out is judged, and a part that does not hold
+ *       is our bug.
+ *   <li>The kinds of thinning are tried whole: one technique, and one way of writing notes left far
+ *       apart, so that a part looks alike throughout.
  * </ul>
  */
 @NullMarked

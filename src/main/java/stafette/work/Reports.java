@@ -19,6 +19,7 @@ import stafette.tables.PlanReport;
 import stafette.tables.ScoreFile;
 import stafette.tables.TempoJson;
 import stafette.tables.TempoReport;
+import stafette.tables.ThinningJson;
 
 /** Checks, plans and tempo tables as JSON, printed or kept in a file. */
 public final class Reports {
@@ -39,6 +40,11 @@ public final class Reports {
 
   public static String json(SplitLine.Outcome outcome) {
     return json(outcome, outcome.score().file());
+  }
+
+  public static String json(ThinLine.Outcome outcome) {
+    return ThinningJson.write(
+        scoreFile(outcome.score(), outcome.score().file()), outcome.line(), outcome.parts());
   }
 
   /**

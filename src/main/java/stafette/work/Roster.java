@@ -42,11 +42,17 @@ final class Roster {
   }
 
   List<Player> of(List<PlayerWish> wishes) throws Refusal {
+    List<Player> players = beside(wishes);
+    refuseUnknownAllowances(players);
+    return players;
+  }
+
+  /** Players beside others for whom allowances may be meant. */
+  List<Player> beside(List<PlayerWish> wishes) throws Refusal {
     List<Player> players = new ArrayList<>();
     for (PlayerWish wish : wishes) {
       players.add(playerOf(wish));
     }
-    refuseUnknownAllowances(players);
     return players;
   }
 

@@ -81,7 +81,7 @@ class ReadmeTest {
   @Test
   void every_option_it_names_is_one() throws IOException {
     String help = "";
-    for (String command : List.of("check", "split", "preview", "tempo", "limits")) {
+    for (String command : List.of("check", "split", "preview", "thin", "tempo", "limits")) {
       help += Ran.command(command, "--help").out();
     }
     Matcher option = Pattern.compile("`(--[a-z-]+)").matcher(readme());
