@@ -14,7 +14,6 @@ import stafette.limits.Technique;
 import stafette.plan.Brief;
 import stafette.plan.OverlapRule;
 import stafette.plan.Player;
-import stafette.plan.Rules;
 import stafette.plan.Skill;
 import stafette.score.Line;
 import stafette.score.Pitch;
@@ -51,7 +50,7 @@ enum Constraint {
     return switch (this) {
       case LOCKS -> brief.with(brief.rules().with(List.of()));
       case OVERLAP -> brief.with(brief.rules().with(anyOverlap(brief)));
-      case READY -> instruments(unhurried(brief), Constraint::catchingAtOnce);
+      case READY -> instruments(brief.with(brief.rules().withReady(0)), Constraint::catchingAtOnce);
       case BREATH -> instruments(brief, Constraint::neverOutOfBreath);
       case RANGE -> instruments(brief, instrument -> boundless(instrument, brief));
       case TECHNIQUES -> players(brief, p -> with(p, p.instrument(), allSkills(p, brief)));
@@ -66,19 +65,6 @@ enum Constraint {
   private static OverlapRule anyOverlap(Brief brief) {
     int most = brief.lines().stream().mapToInt(Line::count).max().orElseThrow();
     return new OverlapRule(1, OptionalInt.of(most));
-  }
-
-  private static Brief unhurried(Brief brief) {
-    Rules rules = brief.rules();
-    return brief.with(
-        new Rules(
-            rules.assurance(),
-            rules.overlap(),
-            0,
-            rules.favour(),
-            rules.weights(),
-            rules.hocket(),
-            rules.locks()));
   }
 
   private static Instrument catchingAtOnce(Instrument instrument) {
