@@ -19,13 +19,24 @@ import stafette.score.Line;
  * named are thought away; then thinking away any one of those named makes a plan possible.
  *
  * @param constraints in the order of importance to a musician
+ * @param unsettled those that may belong to them or not: their searches were stopped
  * @param first the first stroke of the stretch, in the line of the first relay
  * @param last its last stroke
- * @param proven whether no constraint was kept, and no stroke, only because a search was stopped
+ * @param shortest whether no stroke was kept only because a search was stopped
  */
-record Conflict(List<Constraint> constraints, int first, int last, boolean proven) {
+record Conflict(
+    List<Constraint> constraints,
+    List<Constraint> unsettled,
+    int first,
+    int last,
+    boolean shortest) {
   Conflict {
     constraints = List.copyOf(constraints);
+    unsettled = List.copyOf(unsettled);
+  }
+
+  boolean isProven() {
+    return shortest && unsettled.isEmpty();
   }
 
   /**
@@ -61,56 +72,73 @@ record Conflict(List<Constraint> constraints, int first, int last, boolean prove
         brief.rules().with(List.of()));
   }
 
-  /** The searches, one after the other. */
+  /**
+   * The searches, one after the other: first for the shortest stretch, then for the constraints.
+   */
   private static final class Filter {
     private final Brief brief;
     private final IntFunction<BooleanSupplier> stops;
     private final Set<Constraint> kept = EnumSet.allOf(Constraint.class);
+    private final Set<Constraint> unsettled = EnumSet.noneOf(Constraint.class);
+    private Brief stretch;
+    private int first;
+    private int last;
     private int toCome;
-    private boolean proven = true;
+    private boolean shortest = true;
 
     Filter(Brief brief, IntFunction<BooleanSupplier> stops) {
       this.brief = brief;
       this.stops = stops;
+      this.stretch = brief;
+      this.last = brief.line().count() - 1;
       int halvings = Integer.SIZE - Integer.numberOfLeadingZeros(brief.line().count());
       this.toCome = Constraint.values().length + 2 * halvings;
     }
 
     Conflict conflict() {
-      for (Constraint constraint : Constraint.values()) {
-        Set<Constraint> others = copy(kept);
-        others.remove(constraint);
-        if (isImpossible(under(others, brief))) {
-          kept.remove(constraint);
-        }
+      thinkAway(Constraint.LOCKS);
+      if (!kept.contains(Constraint.LOCKS)
+          && brief.lines().stream().allMatch(brief.line()::equals)) {
+        shorten();
       }
-      int first = 0;
-      int last = brief.line().count() - 1;
-      if (isCutAnywhere()) {
-        Brief alone = under(kept, brief);
-        last = shortest(ends(), end -> stretch(alone, 0, end));
-        int end = last;
-        List<Integer> starts = starts(end);
-        first = shortest(starts, start -> stretch(alone, start, end));
-      }
+      List.copyOf(kept).forEach(this::thinkAway);
+      kept.removeAll(unsettled);
       List<Constraint> named = new ArrayList<>(kept);
       Collections.reverse(named);
-      return new Conflict(named, first, last, proven);
+      return new Conflict(named, List.copyOf(unsettled), first, last, shortest);
     }
 
-    /** Locks speak of strokes by number, chord tones may be silent: such briefs stay whole. */
-    private boolean isCutAnywhere() {
-      return !kept.contains(Constraint.LOCKS)
-          && brief.lines().stream().allMatch(brief.line()::equals);
+    private void thinkAway(Constraint constraint) {
+      Set<Constraint> others = copy(kept);
+      others.remove(constraint);
+      if (constraint.thoughtAwayIn(stretch).equals(stretch)) {
+        kept.remove(constraint);
+        return;
+      }
+      AnyPlan found = anyPlan(under(others, stretch));
+      if (found.isImpossible()) {
+        kept.remove(constraint);
+      } else if (!found.proven()) {
+        unsettled.add(constraint);
+      }
+    }
+
+    /** A shorter stretch has a plan under all constraints, and so under fewer. */
+    private void shorten() {
+      last = shortest(ends(), end -> stretch(brief, 0, end));
+      first = shortest(starts(last), start -> stretch(brief, start, last));
+      stretch = stretch(brief, first, last);
     }
 
     /** From the shortest stretch to the longest, which is known to have no plan. */
-    private int shortest(List<Integer> cuts, IntFunction<Brief> stretch) {
+    private int shortest(List<Integer> cuts, IntFunction<Brief> briefs) {
       int low = -1;
       int high = cuts.size() - 1;
       while (high - low > 1) {
         int middle = (low + high) >>> 1;
-        if (isImpossible(stretch.apply(cuts.get(middle)))) {
+        AnyPlan found = anyPlan(briefs.apply(cuts.get(middle)));
+        shortest &= found.proven();
+        if (found.isImpossible()) {
           high = middle;
         } else {
           low = middle;
@@ -145,11 +173,9 @@ record Conflict(List<Constraint> constraints, int first, int last, boolean prove
           .equals(line.bars().at(line.stroke(j - 1).onset()));
     }
 
-    private boolean isImpossible(Brief changed) {
-      AnyPlan found = AnyPlan.of(changed, stops.apply(toCome));
+    private AnyPlan anyPlan(Brief changed) {
       toCome = Math.max(1, toCome - 1);
-      proven &= found.proven();
-      return found.isImpossible();
+      return AnyPlan.of(changed, stops.apply(toCome));
     }
   }
 }

@@ -86,6 +86,14 @@ enum Constraint {
 
   /** Every pitch for pitched lines; every drum for others. */
   private static Instrument boundless(Instrument instrument, Brief brief) {
+    boolean reached =
+        brief.lines().stream()
+            .flatMap(line -> line.strokes().stream())
+            .flatMap(stroke -> stroke.tones().stream())
+            .allMatch(instrument::reaches);
+    if (reached) {
+      return instrument;
+    }
     boolean pitched =
         brief.line().strokes().stream()
             .flatMap(stroke -> stroke.tones().stream())

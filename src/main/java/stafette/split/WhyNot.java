@@ -38,10 +38,7 @@ public final class WhyNot {
    */
   public static List<Reason> of(Brief brief, IntFunction<BooleanSupplier> stops) {
     Conflict conflict = Conflict.of(brief, stops);
-    return conflict.constraints().isEmpty()
-            || conflict.constraints().size() == Constraint.values().length
-        ? List.of()
-        : new WhyNot(brief, conflict).reasons();
+    return conflict.constraints().isEmpty() ? List.of() : new WhyNot(brief, conflict).reasons();
   }
 
   private List<Reason> reasons() {
@@ -72,9 +69,16 @@ public final class WhyNot {
             ? " can't be played for one reason, and without it could"
             : " can't be played for these reasons together, and without any one of them could";
     return reasons
-        + (conflict.proven()
-            ? ""
-            : " (the time set ended the search: the stretch and the reasons may be fewer)");
+        + (conflict.isProven() ? "" : " (the time set ended this search" + unsettled() + ")");
+  }
+
+  private String unsettled() {
+    String others =
+        conflict.unsettled().stream()
+            .map(constraint -> constraint.name().toLowerCase(Locale.ROOT))
+            .collect(Collectors.joining(", "));
+    return (conflict.shortest() ? "" : "; fewer bars may be enough")
+        + (others.isEmpty() ? "" : "; may play a part too: " + others);
   }
 
   private String sentence(Constraint constraint) {

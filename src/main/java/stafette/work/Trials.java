@@ -22,11 +22,14 @@ final class Trials {
 
   /** Whether a plan is found; no says nothing for certain. */
   boolean succeeds(Brief brief) {
-    return AnyPlan.of(brief, time.share(next())).plan().isPresent();
+    return !time.isOver() && AnyPlan.of(brief, time.share(next())).plan().isPresent();
   }
 
   /** The remedy that a change is, if a plan is found. */
   Optional<Remedy> remedy(String option, String change, Brief brief) {
+    if (time.isOver()) {
+      return Optional.empty();
+    }
     Optional<Plan> plan =
         Splitter.split(brief, time.share(next()))
             .match(best -> Optional.of(best.plan()), none -> Optional.empty(), s -> s.plan());
