@@ -7,6 +7,8 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import stafette.limits.Demand;
 import stafette.limits.Instrument;
 import stafette.limits.Technique;
@@ -39,14 +41,14 @@ final class PlayerRemedies {
     List<Remedy> found = new ArrayList<>();
     List<Instrument> present = brief.players().stream().map(Player::instrument).distinct().toList();
     for (Instrument instrument : present) {
-      Optional<Remedy> remedy = Optional.empty();
-      for (int more = 1; more <= MORE_AT_MOST && remedy.isEmpty(); more++) {
-        remedy = more(instrument, more);
+      Optional<Remedy> remedy = one(instrument);
+      for (int more = 2; more <= MORE_AT_MOST && remedy.isEmpty(); more++) {
+        remedy = added(instrument, newcomers(instrument).limit(more).toList());
       }
       remedy.ifPresent(found::add);
     }
     for (Instrument instrument : others(present)) {
-      more(instrument, 1).ifPresent(found::add);
+      one(instrument).ifPresent(found::add);
     }
     return found.stream().sorted(Comparator.comparingInt(PlayerRemedies::players)).toList();
   }
@@ -55,20 +57,39 @@ final class PlayerRemedies {
     return remedy.plan().plan().brief().players().size();
   }
 
-  private Optional<Remedy> more(Instrument instrument, int count) throws Refusal {
-    List<PlayerWish> wishes = new ArrayList<>();
-    int number = 1 + (int) brief.players().stream().filter(p -> plays(p, instrument)).count();
-    for (; wishes.size() < count; number++) {
-      PlayerWish wish = wish(instrument, number);
-      if (brief.players().stream().noneMatch(p -> p.name().equalsIgnoreCase(wish.name()))) {
-        wishes.add(wish);
-      }
+  /** One who is in the score already, else one who has nothing else to play. */
+  private Optional<Remedy> one(Instrument instrument) throws Refusal {
+    PlayerWish next = newcomers(instrument).findFirst().orElseThrow();
+    Optional<Remedy> remedy = added(instrument, List.of(next));
+    if (remedy.isPresent() || !isInScore(next)) {
+      return remedy;
     }
+    PlayerWish free =
+        newcomers(instrument).filter(wish -> !isInScore(wish)).findFirst().orElseThrow();
+    return added(instrument, List.of(free));
+  }
+
+  private Optional<Remedy> added(Instrument instrument, List<PlayerWish> wishes) throws Refusal {
     String names = wishes.stream().map(PlayerRemedies::typed).collect(Collectors.joining(", "));
+    int count = wishes.size();
     return trials.remedy(
         "add " + names,
         "with " + count + " more " + instrument.name() + (count == 1 ? "" : " players"),
         briefing.adding(wishes));
+  }
+
+  /** By the next numbers that nobody has. */
+  private Stream<PlayerWish> newcomers(Instrument instrument) {
+    int present = (int) brief.players().stream().filter(p -> plays(p, instrument)).count();
+    return IntStream.iterate(present + 1, number -> number + 1)
+        .mapToObj(number -> wish(instrument, number))
+        .filter(
+            wish ->
+                brief.players().stream().noneMatch(p -> p.name().equalsIgnoreCase(wish.name())));
+  }
+
+  private boolean isInScore(PlayerWish wish) {
+    return briefing.score().score().part(wish.name()).isPresent();
   }
 
   private static boolean plays(Player player, Instrument instrument) {
@@ -90,8 +111,13 @@ final class PlayerRemedies {
             .orElseGet(() -> capitalised(instrument.name()));
     String name = base + " " + number;
     boolean plain =
-        limits.catalogue().find(name).equals(Optional.of(instrument))
-            && briefing.score().score().part(name).isEmpty();
+        briefing
+            .score()
+            .score()
+            .part(name)
+            .flatMap(limits.catalogue()::of)
+            .or(() -> limits.catalogue().find(name))
+            .equals(Optional.of(instrument));
     return new PlayerWish(name, plain ? Optional.empty() : Optional.of(instrument.name()));
   }
 
