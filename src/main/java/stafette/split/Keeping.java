@@ -12,16 +12,19 @@ import stafette.plan.Lock;
  */
 final class Keeping {
   private final int relay;
+  private final int count;
   private final List<Lock> locks;
   private final Map<Integer, Integer> kindOf;
   private final boolean free;
 
   /**
+   * @param count how many strokes the relay's line has
    * @param locks all locks of the brief
    * @param kindOf the kind of each player that a lock names; nobody else is of that kind
    */
-  Keeping(int relay, List<Lock> locks, Map<Integer, Integer> kindOf) {
+  Keeping(int relay, int count, List<Lock> locks, Map<Integer, Integer> kindOf) {
     this.relay = relay;
+    this.count = count;
     this.locks = locks;
     this.kindOf = kindOf;
     free = locks.stream().noneMatch(lock -> lock.relay() == relay);
@@ -67,7 +70,7 @@ final class Keeping {
 
   private boolean allows(Lock lock, Actor actor, int first, int last) {
     if (lock instanceof Lock.At) {
-      return first >= lock.first() || last <= lock.last();
+      return lock.last() < count - 1 && (first >= lock.first() || last <= lock.last());
     }
     if (lock instanceof Lock.Exactly exactly) {
       int side = Integer.compare(first, lock.first());

@@ -37,7 +37,7 @@ final class Relay {
     this.kinds = kinds;
     this.actors = actors;
     this.halves = brief.halves(index);
-    this.keeping = new Keeping(index, rules.locks(), kindOf(rules.locks(), kinds));
+    this.keeping = new Keeping(index, line.count(), rules.locks(), kindOf(rules.locks(), kinds));
     this.handoffs = new Handoffs(line, rules.overlap(), rules.weights(), kinds, actors, keeping);
     this.reaches = new Reach[actors.size()][line.count()];
     for (Actor actor : actors) {

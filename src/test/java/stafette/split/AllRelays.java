@@ -19,7 +19,7 @@ import stafette.plan.Segment;
  * search.
  */
 final class AllRelays {
-  private static final int MOST = 60_000;
+  private static final int MOST = 12_000;
 
   private final Brief brief;
 
