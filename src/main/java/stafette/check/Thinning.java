@@ -45,7 +45,7 @@ public enum Thinning {
   }
 
   /** The line so thinned; empty if this pattern doesn't change it or leaves nothing of it. */
-  Optional<Line> of(Line line) {
+  public Optional<Line> of(Line line) {
     List<Stroke> kept = new ArrayList<>();
     List<Integer> cover = new ArrayList<>();
     for (int j = 0; j < line.count(); j++) {
@@ -105,7 +105,7 @@ public enum Thinning {
   }
 
   /** The patterns that leave something out but not everything, from full to empty. */
-  static List<Thinning> partial() {
+  public static List<Thinning> partial() {
     return IntStream.range(ALL.ordinal() + 1, NOTHING.ordinal())
         .mapToObj(index -> values()[index])
         .toList();

@@ -8,6 +8,7 @@ import stafette.plan.Plan;
 import stafette.split.Reason;
 import stafette.work.CheckScore;
 import stafette.work.JudgedPlan;
+import stafette.work.Remedy;
 import stafette.work.SplitLine;
 import stafette.work.WriteScore;
 
@@ -125,9 +126,24 @@ final class SplitText {
         .match(
             best -> "",
             none ->
-                "No plan exists for these players under these rules:\n" + reasons(none.reasons()),
+                "No plan exists for these players under these rules:\n"
+                    + reasons(none.reasons())
+                    + remedies(outcome.remedies()),
             stopped ->
                 "No plan was found within the time and memory set, and it is not proven that none exists; allow more with --time, or add a player\n");
+  }
+
+  private static String remedies(List<Remedy> remedies) {
+    if (remedies.isEmpty()) {
+      return "No single change that was tried in the time set (--time) makes a plan possible.\n";
+    }
+    StringBuilder out =
+        new StringBuilder("Each of these makes a plan possible, the smallest change first:\n");
+    for (Remedy remedy : remedies) {
+      out.append("  ").append(remedy.option()).append("\n      ");
+      out.append(remedy.sentence()).append('\n');
+    }
+    return out.toString();
   }
 
   private static String reasons(List<Reason> reasons) {

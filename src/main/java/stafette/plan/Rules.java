@@ -44,6 +44,10 @@ public record Rules(
     return new Rules(assurance, overlap, readySeconds, favour, weights, hocket, others);
   }
 
+  public Rules withReady(double seconds) {
+    return new Rules(assurance, overlap, seconds, favour, weights, hocket, locks);
+  }
+
   public Rules with(OverlapRule other) {
     return new Rules(assurance, other, readySeconds, favour, weights, hocket, locks);
   }

@@ -83,6 +83,7 @@ public final class PlanJson {
     json.add("ear", EarJson.basis());
     json.add("tempoWindow", Json.orNull(report.window(), PlanJson::window));
     json.add("findings", Json.array(findings(report), entry -> entry));
+    json.add("remedies", Json.array(report.remedies(), PlanJson::remedy));
     return json;
   }
 
@@ -228,6 +229,14 @@ public final class PlanJson {
       findings.add(json);
     }
     return findings;
+  }
+
+  private static JsonElement remedy(PlanReport.Remedy remedy) {
+    JsonObject json = new JsonObject();
+    json.addProperty("option", remedy.option());
+    json.addProperty("sentence", remedy.sentence());
+    json.addProperty("verified", true);
+    return json;
   }
 
   private static JsonElement finding(Finding finding) {

@@ -20,6 +20,7 @@ import stafette.plan.Seat;
  * @param searchSeconds how long the search took
  * @param window between which tempi the plan holds, if that was asked for
  * @param remarks why there is no plan and what would help; empty if there is one
+ * @param remedies what would make a plan possible, each tried out
  */
 public record PlanReport(
     ScoreFile score,
@@ -30,11 +31,21 @@ public record PlanReport(
     Optional<Integer> bound,
     double searchSeconds,
     Optional<Window> window,
-    List<String> remarks) {
+    List<String> remarks,
+    List<Remedy> remedies) {
   public PlanReport {
     seats = Map.copyOf(seats);
     remarks = List.copyOf(remarks);
+    remedies = List.copyOf(remedies);
   }
+
+  /**
+   * A change under which there is a plan.
+   *
+   * @param option what to type, or to do
+   * @param sentence what comes of it
+   */
+  public record Remedy(String option, String sentence) {}
 
   /** A plan with its verdict. */
   public record Judged(Plan plan, Verdict verdict) {}

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import stafette.plan.Brief;
 import stafette.plan.Lock;
 import stafette.plan.Player;
@@ -21,6 +22,7 @@ final class Briefing {
   private final SplitLine.Request request;
   private final LimitsInForce limits;
   private final MeasuredPlayers measured;
+  private final LineRequest.Found found;
   private final OpenScore score;
   private final Brief brief;
   private final Map<String, Seat> seats;
@@ -34,6 +36,7 @@ final class Briefing {
     this.request = request;
     this.limits = limits;
     this.measured = measured;
+    this.found = found;
     this.score = found.score();
     this.brief = brief(request.relaying().lines(found.line()));
     this.seats = Seats.of(brief.players(), request.seats(), measured.file().seats());
@@ -80,12 +83,33 @@ final class Briefing {
     }
   }
 
+  /** With more players. */
+  Brief adding(List<PlayerWish> more) throws Refusal {
+    List<PlayerWish> wishes = Stream.concat(wishes().stream(), more.stream()).toList();
+    return asking(request.with(wishes, request.allowances()));
+  }
+
+  /** With one more technique. */
+  Brief allowing(Allowance more) throws Refusal {
+    return asking(
+        request.with(
+            request.players(),
+            Stream.concat(request.allowances().stream(), Stream.of(more)).toList()));
+  }
+
+  private Brief asking(SplitLine.Request other) throws Refusal {
+    return new Briefing(other, limits, measured, found).brief();
+  }
+
+  private List<PlayerWish> wishes() {
+    return request.players().isEmpty() ? measured.wishes() : request.players();
+  }
+
   private Brief brief(List<Line> lines) throws Refusal {
     Roster roster =
         new Roster(
             score.score(), lines, limits, measured, request.assurance(), request.allowances());
-    List<Player> players =
-        roster.of(request.players().isEmpty() ? measured.wishes() : request.players());
+    List<Player> players = roster.of(wishes());
     Rules rules =
         new Rules(
             request.assurance(),

@@ -88,7 +88,10 @@ public final class Reports {
                 stopped -> Optional.of(stopped.bound())),
         outcome.searchSeconds(),
         outcome.plan().flatMap(JudgedPlan::window).map(Reports::window),
-        remarks(outcome));
+        remarks(outcome),
+        outcome.remedies().stream()
+            .map(remedy -> new PlanReport.Remedy(remedy.option(), remedy.sentence()))
+            .toList());
   }
 
   public static String json(CompareTempi.Outcome outcome) {

@@ -125,7 +125,8 @@ public record SideBySide(
               found.result(),
               Optional.of(SplitLine.judged(found.plan())),
               seconds.getOrDefault(found.favour(), 0.0),
-              main.seats());
+              main.seats(),
+              List.of());
       return new Column(outcome, traits, traits.against(ofMain));
     }
   }

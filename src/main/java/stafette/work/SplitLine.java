@@ -59,6 +59,22 @@ public final class SplitLine {
       return with(others, searchSeconds);
     }
 
+    /** The same with other players and techniques. */
+    Request with(List<PlayerWish> others, List<Allowance> techniques) {
+      return new Request(
+          line,
+          others,
+          playersFile,
+          techniques,
+          assurance,
+          overlap,
+          readySeconds,
+          favour,
+          relaying,
+          searchSeconds,
+          seats);
+    }
+
     private Request with(Map<String, Seat> others, double seconds) {
       return new Request(
           line,
@@ -84,6 +100,7 @@ public final class SplitLine {
    * @param plan the plan and its verdict, if there is one
    * @param searchSeconds how long the search took
    * @param seats of players whose seats are known, by name
+   * @param remedies what would make a plan possible; empty if there is one
    */
   public record Outcome(
       OpenScore score,
@@ -91,7 +108,8 @@ public final class SplitLine {
       SplitResult result,
       Optional<JudgedPlan> plan,
       double searchSeconds,
-      Map<String, Seat> seats) {}
+      Map<String, Seat> seats,
+      List<Remedy> remedies) {}
 
   /**
    * Splits a line.
@@ -104,13 +122,16 @@ public final class SplitLine {
     long start = System.nanoTime();
     SplitResult result = Splitter.split(brief, after(start, request.searchSeconds()));
     double seconds = (System.nanoTime() - start) / 1e9;
-    return new Outcome(
-        briefing.score(),
-        brief,
-        result,
-        planOf(result).map(SplitLine::judged),
-        seconds,
-        briefing.seats());
+    Outcome outcome =
+        new Outcome(
+            briefing.score(),
+            brief,
+            result,
+            planOf(result).map(SplitLine::judged),
+            seconds,
+            briefing.seats(),
+            List.of());
+    return WithoutPlan.explained(outcome, briefing, limits, request.searchSeconds() - seconds);
   }
 
   static BooleanSupplier after(long startNanos, double seconds) {

@@ -95,6 +95,7 @@ class AlternativesJsonTest {
         Optional.of(1),
         0.1,
         Optional.empty(),
+        List.of(),
         List.of());
   }
 }

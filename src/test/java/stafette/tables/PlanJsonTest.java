@@ -75,7 +75,8 @@ class PlanJsonTest {
             Optional.empty(),
             0.5,
             Optional.empty(),
-            List.of("three flutes would do"));
+            List.of("three flutes would do"),
+            List.of(new PlanReport.Remedy("add \"Flute 3\"", "with one more flute")));
     String text = PlanJson.write(report);
     Schemas.assertValid("plan", text);
     JsonObject json = JsonParser.parseString(text).getAsJsonObject();
@@ -84,6 +85,9 @@ class PlanJsonTest {
     assertEquals(
         "three flutes would do",
         json.getAsJsonArray("findings").get(0).getAsJsonObject().get("message").getAsString());
+    JsonObject remedy = json.getAsJsonArray("remedies").get(0).getAsJsonObject();
+    assertEquals("add \"Flute 3\"", remedy.get("option").getAsString());
+    assertTrue(remedy.get("verified").getAsBoolean());
   }
 
   @Test
@@ -293,6 +297,7 @@ class PlanJsonTest {
         Optional.of(
             new PlanReport.Window(
                 Optional.empty(), "quarter = 130", Optional.empty(), "the rate of Flute 1")),
+        List.of(),
         List.of());
   }
 
