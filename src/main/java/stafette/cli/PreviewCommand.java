@@ -22,18 +22,24 @@ final class PreviewCommand implements Callable<Integer> {
   @Mixin private ScoreOptions line = new ScoreOptions();
   @Mixin private PlanOptions options = new PlanOptions();
 
+  @Mixin private PictureOptions picture = new PictureOptions();
+
   PreviewCommand(Output output) {
     this.output = output;
   }
 
   @Override
   public Integer call() throws Refusal {
+    picture.refuseWhatCannotBe();
     return OpenPlan.isPlan(file) ? ofPlan() : ofScore();
   }
 
   private int ofScore() throws Refusal {
     SplitLine.Outcome outcome = SplitLine.split(options.request(file, line, false), line.limits());
     output.out().print(SplitText.preview(outcome, output.ink()));
+    if (outcome.plan().isPresent()) {
+      picture.draw(outcome.plan().get(), output);
+    }
     return outcome.plan().isPresent() ? Commands.FINE : Commands.FINDINGS;
   }
 
@@ -47,6 +53,7 @@ final class PreviewCommand implements Callable<Integer> {
                   + ": has changed since the plan was made; it is judged as it stands now");
     }
     output.out().print(SplitText.kept(opened.judged(), output.ink()));
+    picture.draw(opened.judged(), output);
     return opened.judged().verdict().holds() ? Commands.FINE : Commands.FINDINGS;
   }
 }
