@@ -65,6 +65,7 @@ public final class Invented {
           5,
           3,
           2,
+          30,
           25,
           Map.of("woodwind|woodwind", 10, "brass|woodwind", 20),
           30);

@@ -1,5 +1,6 @@
 package stafette.check;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,6 +10,7 @@ import stafette.plan.Plan;
 import stafette.plan.Player;
 import stafette.score.Line;
 import stafette.time.Position;
+import stafette.time.TempoMap;
 import stafette.time.TempoMark;
 
 /**
@@ -19,13 +21,17 @@ final class AtTempo {
   private final double factor;
   private final Map<Long, Long> ofLine = new HashMap<>();
 
-  private AtTempo(Line before, Line after, double factor) {
+  private AtTempo(List<Line> before, List<Line> after, double factor) {
     this.factor = factor;
-    for (int j = 0; j < before.count(); j++) {
-      ofLine.put(before.endMicros(j), after.endMicros(j));
+    for (int relay = 0; relay < before.size(); relay++) {
+      for (int j = 0; j < before.get(relay).count(); j++) {
+        ofLine.put(before.get(relay).endMicros(j), after.get(relay).endMicros(j));
+      }
     }
-    for (int j = 0; j < before.count(); j++) {
-      ofLine.put(before.onsetMicros(j), after.onsetMicros(j));
+    for (int relay = 0; relay < before.size(); relay++) {
+      for (int j = 0; j < before.get(relay).count(); j++) {
+        ofLine.put(before.get(relay).onsetMicros(j), after.get(relay).onsetMicros(j));
+      }
     }
   }
 
@@ -33,10 +39,15 @@ final class AtTempo {
   static Plan of(Plan plan, TempoMark mark) {
     Line line = plan.line();
     Position start = line.stroke(0).onset();
-    Line scaled = line.at(line.tempo().scaledTo(start, mark));
+    TempoMap tempi = line.tempo().scaledTo(start, mark);
+    List<Line> scaled = new ArrayList<>();
+    for (int relay = 0; relay < plan.brief().lines().size(); relay++) {
+      int before = plan.brief().lines().indexOf(plan.brief().line(relay));
+      scaled.add(before < relay ? scaled.get(before) : plan.brief().line(relay).at(tempi));
+    }
     double factor =
         mark.quartersPerMinute().dividedBy(line.tempo().at(start).quartersPerMinute()).toDouble();
-    AtTempo tempo = new AtTempo(line, scaled, factor);
+    AtTempo tempo = new AtTempo(plan.brief().lines(), scaled, factor);
     List<Player> players = plan.brief().players().stream().map(tempo::of).toList();
     return new Plan(new Brief(scaled, players, plan.brief().rules()), plan.segments());
   }

@@ -1,14 +1,17 @@
 package stafette.check;
 
 import java.util.List;
+import java.util.stream.Stream;
 import stafette.limits.Demand;
 import stafette.limits.Instrument;
 import stafette.plan.Brief;
 import stafette.plan.Handoff;
 import stafette.plan.Plan;
+import stafette.plan.Played;
 import stafette.plan.Player;
 import stafette.plan.Segment;
 import stafette.plan.Skill;
+import stafette.plan.Turn;
 import stafette.plan.Weights;
 import stafette.score.Line;
 
@@ -23,39 +26,41 @@ public final class Costing {
     Brief brief = plan.brief();
     Demands demands = new Demands(brief);
     List<SegmentCost> segments =
-        plan.segments().stream()
-            .map(segment -> segment(brief, segment, demands.of(segment)))
-            .toList();
+        plan.segments().stream().map(segment -> segment(brief, segment, demands)).toList();
     List<HandoffCost> handoffs =
         plan.handoffs().stream().map(handoff -> handoff(brief, handoff)).toList();
     long used = plan.segments().stream().mapToInt(Segment::player).distinct().count();
     int players = Math.toIntExact(used * brief.rules().weights().player());
+    long pairs = plan.turns().stream().filter(Turn::isHocket).count();
+    int hockets = Math.toIntExact(pairs * brief.rules().weights().hocket());
     int total =
         players
+            + hockets
             + segments.stream().mapToInt(SegmentCost::total).sum()
             + handoffs.stream().mapToInt(HandoffCost::total).sum();
-    return new Cost(total, players, segments, handoffs);
+    return new Cost(total, players, hockets, segments, handoffs);
   }
 
   /** The cost of one segment; {@link Strain} says how its strain is summed. */
   public static SegmentCost segment(Brief brief, Segment segment) {
-    return segment(brief, segment, new Demands(brief).of(segment));
+    return segment(brief, segment, new Demands(brief));
   }
 
-  private static SegmentCost segment(Brief brief, Segment segment, Demand demand) {
-    Line line = brief.line();
+  private static SegmentCost segment(Brief brief, Segment segment, Demands demands) {
+    Demand demand = demands.of(segment);
+    Played played = demands.played(segment);
+    Line line = played.line();
     Weights weights = brief.rules().weights();
     Player player = brief.players().get(segment.player());
     Skill skill = player.skills().get(segment.skill());
     long micropoints = 0;
-    for (int j = segment.first() + 1; j <= segment.last(); j++) {
-      micropoints +=
-          Strain.strokeMicropoints(Strain.use(demand, line, segment.first(), j), weights);
+    for (int j = played.first() + 1; j <= played.last(); j++) {
+      micropoints += Strain.strokeMicropoints(Strain.use(demand, line, played.first(), j), weights);
     }
-    double tiredness = Tiredness.fresh(skill, demand, line, segment.first(), segment.last());
+    double tiredness = Tiredness.fresh(skill, demand, line, played.first(), played.last());
     micropoints += Strain.endMicropoints(tiredness, weights);
     int outside = 0;
-    for (int j = segment.first(); j <= segment.last(); j++) {
+    for (int j = played.first(); j <= played.last(); j++) {
       outside += comfortable(player.instrument(), line, j) ? 0 : 1;
     }
     return new SegmentCost(Strain.points(micropoints), outside * weights.register());
@@ -63,23 +68,45 @@ public final class Costing {
 
   /** The cost of one handoff. */
   public static HandoffCost handoff(Brief brief, Handoff handoff) {
-    Line line = brief.line();
+    Line line = brief.line(handoff.enters().relay());
     Weights weights = brief.rules().weights();
     if (overSilence(line, handoff)) {
       return HandoffCost.FREE;
     }
     int entry = handoff.enters().first();
     int landing = handoff.leaves().last();
-    Instrument leaving = brief.players().get(handoff.leaves().player()).instrument();
-    Instrument entering = brief.players().get(handoff.enters().player()).instrument();
     int cover = Math.min(line.cover(landing), weights.coverMost());
-    int beside = Math.abs(handoff.shared() - weights.overlapTarget(leaving));
+    int beside = Math.abs(handoff.shared() - target(brief, handoff.leaves()));
     return new HandoffCost(
         Math.max(0, weights.handoff() - cover),
         weights.entry().get(line.rank(entry).ordinal()),
         weights.landing().get(line.rank(landing).ordinal()),
         beside * weights.overlap(),
-        weights.blend(leaving, entering));
+        blend(brief, handoff));
+  }
+
+  /** The target of an overlap; of a pair, the longer one of the two. */
+  private static int target(Brief brief, Turn leaves) {
+    return instruments(brief, leaves)
+        .mapToInt(brief.rules().weights()::overlapTarget)
+        .max()
+        .orElse(1);
+  }
+
+  /** Of pairs, the worst blend of one who leaves with one who enters. */
+  private static int blend(Brief brief, Handoff handoff) {
+    Weights weights = brief.rules().weights();
+    return instruments(brief, handoff.leaves())
+        .flatMapToInt(
+            leaving ->
+                instruments(brief, handoff.enters())
+                    .mapToInt(entering -> weights.blend(leaving, entering)))
+        .max()
+        .orElse(0);
+  }
+
+  private static Stream<Instrument> instruments(Brief brief, Turn turn) {
+    return turn.segments().stream().map(s -> brief.players().get(s.player()).instrument());
   }
 
   /** Whether the next segment begins after a silence of the line, with nothing shared. */

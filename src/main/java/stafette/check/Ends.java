@@ -31,11 +31,12 @@ record Ends(Plan plan, Demands demands) {
   }
 
   private double lowest() {
-    double usual = Demand.usualRatePerSecond(plan.line());
     return plan.segments().stream()
-        .mapToDouble(segment -> plan.skill(segment).technique().lowestPerSecond())
-        .filter(lowest -> lowest > 0)
-        .map(lowest -> lowest / usual)
+        .filter(segment -> plan.skill(segment).technique().lowestPerSecond() > 0)
+        .mapToDouble(
+            segment ->
+                plan.skill(segment).technique().lowestPerSecond()
+                    / Demand.usualRatePerSecond(demands.played(segment).line()))
         .max()
         .orElse(0);
   }

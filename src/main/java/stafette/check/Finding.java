@@ -31,7 +31,9 @@ public record Finding(Kind kind, Place place, String message) {
     /** What the score already gives the player. */
     BUSY,
     /** Where a technique is used at all: groups, twin strings, lowest rate. */
-    TECHNIQUE
+    TECHNIQUE,
+    /** What was to be kept. */
+    LOCK
   }
 
   static Finding at(Kind kind, Place place, String sentence) {

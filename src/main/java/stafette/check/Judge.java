@@ -24,11 +24,22 @@ public final class Judge {
 
   public static Verdict judge(Plan plan) {
     Demands demands = new Demands(plan.brief());
+    double odds = new Odds(plan, demands, 1).ofAll();
     return new Verdict(
         findings(plan, demands, 1),
         reports(plan, demands),
         Costing.of(plan),
-        new Odds(plan, demands).ofAll());
+        odds,
+        Math.min(odds, oddsAtHeadroom(plan, demands)));
+  }
+
+  /** Where rest or breath fails at the faster tempo, it fails for everybody. */
+  private static double oddsAtHeadroom(Plan plan, Demands demands) {
+    double stretch = 1 / Verdict.HEADROOM;
+    boolean nobody =
+        findings(plan, demands, stretch).stream()
+            .anyMatch(f -> f.kind() == Finding.Kind.REST || f.kind() == Finding.Kind.BREATH);
+    return nobody ? 0 : new Odds(plan, demands, stretch).ofAll();
   }
 
   /** What is wrong when all times of the score are stretched by a factor. */

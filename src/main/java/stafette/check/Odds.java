@@ -26,10 +26,15 @@ final class Odds {
 
   private final Plan plan;
   private final Demands demands;
+  private final double stretch;
 
-  Odds(Plan plan, Demands demands) {
+  /**
+   * @param stretch by how much all times of the score are stretched; below 1 is faster
+   */
+  Odds(Plan plan, Demands demands, double stretch) {
     this.plan = plan;
     this.demands = demands;
+    this.stretch = stretch;
   }
 
   double ofAll() {
@@ -69,7 +74,7 @@ final class Odds {
             segment ->
                 uses.merge(
                     plan.skill(segment),
-                    SegmentRules.of(plan, segment, demands).worst().share(),
+                    SegmentRules.of(plan, segment, demands).worst().share() / stretch,
                     Math::max));
     return uses;
   }
@@ -85,7 +90,7 @@ final class Odds {
                   return Tolerance.within(
                       use.getValue() * peak / at(skill, assurance).peakMilli(), 1);
                 });
-    return fast && PartRules.of(plan, at(part, assurance)).tired(1).isEmpty();
+    return fast && PartRules.of(plan, at(part, assurance)).tired(stretch).isEmpty();
   }
 
   private WholePart at(WholePart part, Assurance assurance) {

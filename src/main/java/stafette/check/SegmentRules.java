@@ -6,6 +6,7 @@ import java.util.Optional;
 import stafette.limits.Demand;
 import stafette.limits.Instrument;
 import stafette.plan.Plan;
+import stafette.plan.Played;
 import stafette.plan.Player;
 import stafette.plan.Segment;
 import stafette.plan.Skill;
@@ -17,13 +18,17 @@ import stafette.score.Stroke;
 /** What holds inside a segment, whatever its player did before: range, technique, rates. */
 final class SegmentRules {
   private final Line line;
+  private final int first;
+  private final int last;
   private final Segment segment;
   private final Player player;
   private final Skill skill;
   private final Demand demand;
 
-  SegmentRules(Line line, Player player, Skill skill, Demand demand, Segment segment) {
-    this.line = line;
+  SegmentRules(Played played, Player player, Skill skill, Demand demand, Segment segment) {
+    this.line = played.line();
+    this.first = played.first();
+    this.last = played.last();
     this.segment = segment;
     this.player = player;
     this.skill = skill;
@@ -32,19 +37,23 @@ final class SegmentRules {
 
   static SegmentRules of(Plan plan, Segment segment, Demands demands) {
     return new SegmentRules(
-        plan.line(), plan.player(segment), plan.skill(segment), demands.of(segment), segment);
+        demands.played(segment),
+        plan.player(segment),
+        plan.skill(segment),
+        demands.of(segment),
+        segment);
   }
 
   List<Finding> findings(double stretch) {
     List<Finding> findings = new ArrayList<>();
     range().ifPresent(findings::add);
-    TechniqueRules.obstacle(skill.technique(), line, segment.first(), segment.last(), stretch)
+    TechniqueRules.obstacle(skill.technique(), line, first, last, stretch)
         .ifPresent(
             why ->
                 findings.add(
                     Finding.at(
                         Finding.Kind.TECHNIQUE,
-                        place(segment.first()),
+                        place(first),
                         skill.technique().name() + " " + why)));
     rate(worst(Finding.Kind.PEAK), stretch).ifPresent(findings::add);
     rate(worst(Finding.Kind.MOVING), stretch).ifPresent(findings::add);
@@ -67,7 +76,7 @@ final class SegmentRules {
   /** The highest rate from note to note, whatever it is held against; 0 for a single note. */
   double highestPerSecond() {
     long gap = Long.MAX_VALUE;
-    for (int j = segment.first() + 1; j <= segment.last(); j++) {
+    for (int j = first + 1; j <= last; j++) {
       gap = Math.min(gap, line.onsetMicros(j) - line.onsetMicros(j - 1));
     }
     return gap == Long.MAX_VALUE ? 0 : 1e6 / gap;
@@ -81,11 +90,10 @@ final class SegmentRules {
   record Use(Finding.Kind kind, int stroke, double share, int limitMilli) {}
 
   private Use worst(Finding.Kind kind) {
-    Use worst = new Use(kind, segment.first(), 0, 1);
-    for (int j = segment.first() + 1; j <= segment.last(); j++) {
+    Use worst = new Use(kind, first, 0, 1);
+    for (int j = first + 1; j <= last; j++) {
       boolean peak = kind == Finding.Kind.PEAK;
-      int from =
-          peak ? demand.peakFrom(segment.first(), j) : demand.moves(j) ? j - 1 : Integer.MIN_VALUE;
+      int from = peak ? demand.peakFrom(first, j) : demand.moves(j) ? j - 1 : Integer.MIN_VALUE;
       if (from >= 0) {
         int limit = peak ? demand.peakMilli(j) : demand.movingMilli(j);
         double share = Strain.use(line.onsetMicros(j) - line.onsetMicros(from), limit);
@@ -125,8 +133,8 @@ final class SegmentRules {
   private Optional<Finding> range() {
     Instrument instrument = player.instrument();
     int outside = 0;
-    int where = segment.first();
-    for (int j = segment.last(); j >= segment.first(); j--) {
+    int where = first;
+    for (int j = last; j >= first; j--) {
       if (!inRange(instrument, line.stroke(j))) {
         outside++;
         where = j;

@@ -2,10 +2,12 @@ package stafette.check;
 
 import java.util.ArrayList;
 import java.util.List;
+import stafette.plan.Halves;
 import stafette.plan.Handoff;
+import stafette.plan.Hocket;
 import stafette.plan.OverlapRule;
 import stafette.plan.Plan;
-import stafette.plan.Segment;
+import stafette.plan.Turn;
 import stafette.score.Line;
 import stafette.score.Place;
 
@@ -17,26 +19,43 @@ import stafette.score.Place;
 final class ShapeRules {
   private final Plan plan;
   private final Line line;
+  private final List<Turn> turns;
   private final List<Finding> findings = new ArrayList<>();
 
-  private ShapeRules(Plan plan) {
+  private ShapeRules(Plan plan, List<Turn> turns) {
     this.plan = plan;
-    this.line = plan.line();
+    this.turns = turns;
+    this.line = plan.brief().line(turns.get(0).relay());
   }
 
   static List<Finding> findings(Plan plan) {
-    ShapeRules rules = new ShapeRules(plan);
-    rules.ends();
-    plan.handoffs().forEach(rules::order);
-    plan.handoffs().forEach(rules::overlap);
-    for (int k = 2; k < plan.segments().size(); k++) {
-      rules.three(plan.segments().get(k - 2), plan.segments().get(k));
+    List<Finding> findings = new ArrayList<>();
+    for (List<Turn> turns : plan.relays()) {
+      ShapeRules rules = new ShapeRules(plan, turns);
+      rules.relay();
+      findings.addAll(rules.findings);
     }
-    return rules.findings;
+    findings.addAll(DoublingRules.findings(plan));
+    findings.addAll(LockRules.findings(plan));
+    return findings;
+  }
+
+  private void relay() {
+    ends();
+    List<Handoff> handoffs = new ArrayList<>();
+    for (int k = 1; k < turns.size(); k++) {
+      handoffs.add(new Handoff(turns.get(k - 1), turns.get(k)));
+    }
+    handoffs.forEach(this::order);
+    handoffs.forEach(this::overlap);
+    for (int k = 2; k < turns.size(); k++) {
+      three(turns.get(k - 2), turns.get(k));
+    }
+    turns.forEach(this::hocket);
   }
 
   private void ends() {
-    Segment first = plan.segments().get(0);
+    Turn first = turns.get(0);
     if (first.first() > 0) {
       shape(
           first,
@@ -47,7 +66,7 @@ final class ShapeRules {
               + name(first)
               + " begin here");
     }
-    Segment last = plan.segments().get(plan.segments().size() - 1);
+    Turn last = turns.get(turns.size() - 1);
     int left = line.count() - 1 - last.last();
     if (left > 0) {
       shape(
@@ -62,8 +81,8 @@ final class ShapeRules {
   }
 
   private void order(Handoff handoff) {
-    Segment leaves = handoff.leaves();
-    Segment enters = handoff.enters();
+    Turn leaves = handoff.leaves();
+    Turn enters = handoff.enters();
     if (enters.first() <= leaves.first()) {
       shape(
           enters,
@@ -76,7 +95,7 @@ final class ShapeRules {
           enters.last(),
           "leaves no later than " + name(leaves) + ", who should be relieved; let it play on");
     }
-    if (enters.player() == leaves.player()) {
+    if (enters.shares(leaves)) {
       shape(
           enters,
           enters.first(),
@@ -137,7 +156,7 @@ final class ShapeRules {
     return shared > line.beatMicros(landing);
   }
 
-  private void three(Segment before, Segment enters) {
+  private void three(Turn before, Turn enters) {
     if (enters.first() <= before.last()) {
       shape(
           enters,
@@ -150,18 +169,36 @@ final class ShapeRules {
     }
   }
 
-  private String name(Segment segment) {
-    return plan.player(segment).name();
+  /** Stroke by stroke goes only where a beat has an even number of them. */
+  private void hocket(Turn turn) {
+    if (!turn.isHocket() || plan.brief().rules().hocket() != Hocket.STROKE) {
+      return;
+    }
+    Halves halves = plan.brief().halves(turn.relay());
+    for (int j = turn.first(); j <= turn.last(); j++) {
+      if (!halves.evenBeat(j)) {
+        shape(
+            turn,
+            j,
+            "is one of a pair who take notes in turn, but this beat has an odd number of them;"
+                + " let the pair play elsewhere, or take groups or beats in turn");
+        return;
+      }
+    }
   }
 
-  private void shape(Segment segment, int stroke, String sentence) {
-    Place place = Whereabouts.of(plan.player(segment), line, stroke);
+  private String name(Turn turn) {
+    return plan.names(turn);
+  }
+
+  private void shape(Turn turn, int stroke, String sentence) {
+    Place place = Whereabouts.of(plan.player(turn.segments().get(0)), line, stroke);
     findings.add(Finding.at(Finding.Kind.SHAPE, place, sentence));
   }
 
   private void overlap(Handoff handoff, String sentence) {
-    Segment enters = handoff.enters();
-    Place place = Whereabouts.of(plan.player(enters), line, enters.first());
+    Turn enters = handoff.enters();
+    Place place = Whereabouts.of(plan.player(enters.segments().get(0)), line, enters.first());
     findings.add(Finding.at(Finding.Kind.OVERLAP, place, sentence));
   }
 }

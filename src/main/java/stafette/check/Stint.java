@@ -9,6 +9,7 @@ import stafette.limits.Capability;
 import stafette.limits.Condition;
 import stafette.limits.Demand;
 import stafette.plan.Busy;
+import stafette.plan.Played;
 import stafette.plan.Player;
 import stafette.plan.Segment;
 import stafette.plan.Skill;
@@ -45,16 +46,17 @@ record Stint(
    */
   record Sound(long onsetMicros, long endMicros, double use) {}
 
-  static Stint of(Player player, Skill skill, Demand demand, Line line, Segment segment) {
+  static Stint of(Player player, Skill skill, Demand demand, Played played, Segment segment) {
+    Line line = played.line();
     List<Load> loads = new ArrayList<>();
     List<Sound> sounds = new ArrayList<>();
-    for (int j = segment.first(); j <= segment.last(); j++) {
-      if (Tiredness.loads(skill, demand, segment.first(), j)) {
+    for (int j = played.first(); j <= played.last(); j++) {
+      if (Tiredness.loads(skill, demand, played.first(), j)) {
         loads.add(
             new Load(line.onsetMicros(j), demand.sustainedMilli(j), Tiredness.graces(line, j)));
       }
       long end =
-          j < segment.last()
+          j < played.last()
               ? Math.min(line.endMicros(j), line.onsetMicros(j + 1))
               : line.endMicros(j);
       sounds.add(new Sound(line.onsetMicros(j), end, useOfAir(player, line, j)));

@@ -130,7 +130,7 @@ public record TempoWindow(
       case BREATH -> "breath";
       case REST -> "rest before the entry";
       case TECHNIQUE -> "lowest rate of the technique";
-      case SHAPE, OVERLAP, RANGE, BUSY ->
+      case SHAPE, OVERLAP, RANGE, BUSY, LOCK ->
           throw new IllegalStateException("the tempo has no part in this: " + kind);
     };
   }

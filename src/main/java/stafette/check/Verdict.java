@@ -10,9 +10,18 @@ import java.util.List;
  * @param segments one report for each segment, in order
  * @param cost under the plan's own weights
  * @param odds that all players manage, between 0 and 1
+ * @param oddsAtHeadroom that they would manage the same plan at {@link #HEADROOM} times the tempo;
+ *     never more than {@code odds}
  */
 public record Verdict(
-    List<Finding> findings, List<SegmentReport> segments, Cost cost, double odds) {
+    List<Finding> findings,
+    List<SegmentReport> segments,
+    Cost cost,
+    double odds,
+    double oddsAtHeadroom) {
+  /** What a conductor may add on the night: five per cent; a choice of ours, no measured figure. */
+  public static final double HEADROOM = 1.05;
+
   public Verdict {
     findings = List.copyOf(findings);
     segments = List.copyOf(segments);

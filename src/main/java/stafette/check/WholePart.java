@@ -25,7 +25,9 @@ record WholePart(Player player, List<Stint> stints) {
     Optional<Skill> tirelessly = player.leastTiringSkill();
     List<Stint> stints = new ArrayList<>();
     for (Segment segment : plan.segmentsOf(index)) {
-      stints.add(Stint.of(player, plan.skill(segment), demands.of(segment), plan.line(), segment));
+      stints.add(
+          Stint.of(
+              player, plan.skill(segment), demands.of(segment), demands.played(segment), segment));
     }
     player.busy().forEach(busy -> stints.add(Stint.given(busy, tirelessly)));
     stints.sort(Comparator.comparingLong(Stint::startMicros));

@@ -13,6 +13,8 @@
  *   <li>A tempo window is followed outward to the first failure on either side, by the same rules
  *       that judge; a mark is shown only if the plan holds at it.
  *   <li>The odds take players as independent, and each as good at all techniques as at one.
+ *   <li>Headroom keeps the plan and asks for the odds five per cent faster; where rest or breath is
+ *       then too short, nobody manages.
  * </ul>
  */
 @NullMarked

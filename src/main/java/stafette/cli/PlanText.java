@@ -64,7 +64,7 @@ final class PlanText {
   }
 
   private static String handoff(Plan plan, Handoff handoff) {
-    String to = plan.player(handoff.enters()).name();
+    String to = plan.names(handoff.enters());
     int shared = handoff.shared();
     return shared <= 0
         ? to + ", after the rest"
@@ -83,8 +83,9 @@ final class PlanText {
     out.append(
         String.format(
             Locale.ROOT,
-            "Odds       about %.0f in 100 such groups of professionals would all manage%n",
-            Math.floor(judged.verdict().odds() * 100)));
+            "Odds       about %.0f in 100 such groups of professionals would all manage; at 5 %% faster %.0f%n",
+            Math.floor(judged.verdict().odds() * 100),
+            Math.floor(judged.verdict().oddsAtHeadroom() * 100)));
     return out.toString();
   }
 

@@ -21,6 +21,7 @@ import stafette.time.Span;
 final class Assigned {
   private final Plan plan;
   private final Line line;
+  private final int index;
   private final Player player;
   private final List<Segment> segments;
   private final TreeMap<Integer, List<Sound>> sounds = new TreeMap<>();
@@ -37,6 +38,7 @@ final class Assigned {
   Assigned(Plan plan, int player) {
     this.plan = plan;
     this.line = plan.line();
+    this.index = player;
     this.player = plan.brief().players().get(player);
     this.segments = plan.segmentsOf(player);
     for (Segment segment : segments) {
@@ -105,11 +107,11 @@ final class Assigned {
 
   private void addWords() {
     for (Handoff handoff : plan.handoffs()) {
-      if (plan.player(handoff.enters()).equals(player)) {
-        sign(handoff.enters().first(), "from " + plan.player(handoff.leaves()).name());
+      if (handoff.enters().has(index)) {
+        sign(handoff.enters().first(), "from " + plan.names(handoff.leaves()));
       }
-      if (plan.player(handoff.leaves()).equals(player)) {
-        sign(handoff.leaves().last(), "to " + plan.player(handoff.enters()).name());
+      if (handoff.leaves().has(index)) {
+        sign(handoff.leaves().last(), "to " + plan.names(handoff.enters()));
       }
     }
   }

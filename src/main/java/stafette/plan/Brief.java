@@ -4,15 +4,23 @@ import java.util.List;
 import stafette.score.Line;
 
 /**
- * What is asked: this line, split among these players, under these rules.
+ * What is asked: these lines, each split among the players in a relay of its own, under these
+ * rules.
  *
+ * @param lines one for each relay: one line; the same one several times where always several play;
+ *     a line for each tone of chords. All with the same clock
  * @param players the first ones preferred where costs are equal; at least one, names unlike
  */
-public record Brief(Line line, List<Player> players, Rules rules) {
+public record Brief(List<Line> lines, List<Player> players, Rules rules) {
   /**
-   * @throws IllegalArgumentException if there is no player, or two have the same name
+   * @throws IllegalArgumentException if there is no line or no player, lines have clocks that begin
+   *     apart, or two players have the same name
    */
   public Brief {
+    lines = List.copyOf(lines);
+    if (lines.stream().map(Line::clockStart).distinct().count() != 1) {
+      throw new IllegalArgumentException("the lines of a brief need one clock");
+    }
     players = List.copyOf(players);
     if (players.isEmpty()
         || players.stream().map(Player::name).distinct().count() < players.size()) {
@@ -20,5 +28,39 @@ public record Brief(Line line, List<Player> players, Rules rules) {
           "a brief needs players with different names: "
               + players.stream().map(Player::name).toList());
     }
+  }
+
+  /** One line, one relay. */
+  public Brief(Line line, List<Player> players, Rules rules) {
+    this(List.of(line), players, rules);
+  }
+
+  /** The line of the first relay. */
+  public Line line() {
+    return lines.get(0);
+  }
+
+  public Line line(int relay) {
+    return lines.get(relay);
+  }
+
+  /** How a relay's line is dealt out in hockets. */
+  public Halves halves(int relay) {
+    return Halves.of(line(relay), rules.hocket());
+  }
+
+  /** Whether two relays play the same strokes, so that their overlaps must not meet. */
+  public boolean doubled(int one, int other) {
+    return one != other && line(one).equals(line(other));
+  }
+
+  /** The same for other players. */
+  public Brief with(List<Player> others) {
+    return new Brief(lines, others, rules);
+  }
+
+  /** The same under other rules. */
+  public Brief with(Rules others) {
+    return new Brief(lines, players, others);
   }
 }

@@ -1,35 +1,54 @@
 package stafette.plan;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import stafette.score.Line;
 
 /**
- * Who plays which stretch of the line.
+ * Who plays which stretch of which line.
  *
  * @param brief what was asked
- * @param segments by first stroke, at least one
+ * @param segments relay by relay, in each by first stroke, the two of a hocket pair side by side;
+ *     at least one for each relay
  */
 public record Plan(Brief brief, List<Segment> segments) {
   /**
-   * @throws IllegalArgumentException if there is no segment, or one names a player, a skill or a
-   *     stroke that does not exist
+   * @throws IllegalArgumentException if a relay has no segment, one names a player, a skill or a
+   *     stroke that does not exist, or a hocket lacks one of its two players
    */
   public Plan {
     segments = List.copyOf(segments);
-    if (segments.isEmpty()) {
-      throw new IllegalArgumentException("a plan needs a segment");
-    }
     for (Segment segment : segments) {
-      if (segment.player() >= brief.players().size()
+      if (segment.relay() >= brief.lines().size()
+          || segment.player() >= brief.players().size()
           || segment.skill() >= brief.players().get(segment.player()).skills().size()
-          || segment.last() >= brief.line().count()) {
+          || segment.last() >= brief.line(segment.relay()).count()) {
         throw new IllegalArgumentException(
             "the brief has no such player, skill or stroke: " + segment);
       }
     }
+    for (int relay = 0; relay < brief.lines().size(); relay++) {
+      int number = relay;
+      List<Segment> own = segments.stream().filter(s -> s.relay() == number).toList();
+      if (own.isEmpty()) {
+        throw new IllegalArgumentException("a plan needs a segment for each relay");
+      }
+      checkHockets(turns(own), brief, relay);
+    }
   }
 
+  private static void checkHockets(List<Turn> turns, Brief brief, int relay) {
+    for (Turn turn : turns) {
+      if (turn.isHocket() && !brief.halves(relay).bothPlay(turn.first(), turn.last())) {
+        throw new IllegalArgumentException("one of a hocket pair has nothing to play: " + turn);
+      }
+    }
+  }
+
+  /** The line of the first relay. */
   public Line line() {
     return brief.line();
   }
@@ -42,14 +61,61 @@ public record Plan(Brief brief, List<Segment> segments) {
     return player(segment).skills().get(segment.skill());
   }
 
-  public List<Handoff> handoffs() {
-    return IntStream.range(1, segments.size())
-        .mapToObj(i -> new Handoff(segments.get(i - 1), segments.get(i)))
+  public Line line(Segment segment) {
+    return brief.line(segment.relay());
+  }
+
+  /** The strokes that the player of a segment really plays. */
+  public Played played(Segment segment) {
+    return segment.pattern() == Pattern.ALL
+        ? new Played(line(segment), segment.first(), segment.last())
+        : brief.halves(segment.relay()).of(segment);
+  }
+
+  /** The turns of each relay, in order. */
+  public List<List<Turn>> relays() {
+    return IntStream.range(0, brief.lines().size())
+        .mapToObj(relay -> turns(segments.stream().filter(s -> s.relay() == relay).toList()))
         .toList();
+  }
+
+  private static List<Turn> turns(List<Segment> segments) {
+    List<Turn> turns = new ArrayList<>();
+    for (int i = 0; i < segments.size(); i++) {
+      boolean pair = segments.get(i).pattern() != Pattern.ALL && i + 1 < segments.size();
+      turns.add(new Turn(segments.subList(i, pair ? i + 2 : i + 1)));
+      i += pair ? 1 : 0;
+    }
+    return turns;
+  }
+
+  /** All turns, relay by relay. */
+  public List<Turn> turns() {
+    return relays().stream().flatMap(List::stream).toList();
+  }
+
+  /** All handoffs, relay by relay. */
+  public List<Handoff> handoffs() {
+    return relays().stream()
+        .flatMap(
+            turns ->
+                IntStream.range(1, turns.size())
+                    .mapToObj(i -> new Handoff(turns.get(i - 1), turns.get(i))))
+        .toList();
+  }
+
+  /** Who plays a turn: "Flute 1", or "Flute 1 and Flute 2". */
+  public String names(Turn turn) {
+    return turn.segments().stream()
+        .map(segment -> player(segment).name())
+        .collect(Collectors.joining(" and "));
   }
 
   /** The segments of one player, in order. */
   public List<Segment> segmentsOf(int player) {
-    return segments.stream().filter(segment -> segment.player() == player).toList();
+    return segments.stream()
+        .filter(segment -> segment.player() == player)
+        .sorted(Comparator.comparingLong(s -> line(s).onsetMicros(s.first())))
+        .toList();
   }
 }

@@ -1,5 +1,6 @@
 package stafette.plan;
 
+import java.util.List;
 import stafette.limits.Assurance;
 
 /**
@@ -10,9 +11,47 @@ import stafette.limits.Assurance;
  * @param readySeconds rest before an entry; winds never get less than their {@code catch}
  * @param favour what is favoured; {@code weights} already show it
  * @param weights what things cost
+ * @param hocket whether pairs of players may share a stretch in turns, and in which
+ * @param locks what must be kept
  */
 public record Rules(
-    Assurance assurance, OverlapRule overlap, double readySeconds, Favour favour, Weights weights) {
+    Assurance assurance,
+    OverlapRule overlap,
+    double readySeconds,
+    Favour favour,
+    Weights weights,
+    Hocket hocket,
+    List<Lock> locks) {
+  public Rules {
+    locks = List.copyOf(locks);
+  }
+
+  /** Rules without hockets and locks. */
+  public Rules(
+      Assurance assurance,
+      OverlapRule overlap,
+      double readySeconds,
+      Favour favour,
+      Weights weights) {
+    this(assurance, overlap, readySeconds, favour, weights, Hocket.NO, List.of());
+  }
+
+  public Rules with(Hocket other) {
+    return new Rules(assurance, overlap, readySeconds, favour, weights, other, locks);
+  }
+
+  public Rules with(List<Lock> others) {
+    return new Rules(assurance, overlap, readySeconds, favour, weights, hocket, others);
+  }
+
+  public Rules with(OverlapRule other) {
+    return new Rules(assurance, other, readySeconds, favour, weights, hocket, locks);
+  }
+
+  public Rules with(Weights others) {
+    return new Rules(assurance, overlap, readySeconds, favour, others, hocket, locks);
+  }
+
   /** Labelled default of the planning model. */
   public static final double DEFAULT_READY_SECONDS = 0.5;
 

@@ -1,21 +1,25 @@
 package stafette.plan;
 
 /**
- * An unbroken stretch of the line for one player with one technique.
+ * An unbroken stretch of a line for one player with one technique.
  *
+ * @param relay which of the brief's lines
  * @param player index among the brief's players
  * @param skill index among that player's skills
  * @param first the first stroke
  * @param last the last stroke, included
+ * @param pattern which strokes between them the player takes
  */
-public record Segment(int player, int skill, int first, int last) {
+public record Segment(int relay, int player, int skill, int first, int last, Pattern pattern) {
   /**
    * @throws IllegalArgumentException if it ends before it begins, or an index is negative
    */
   public Segment {
-    if (player < 0 || skill < 0 || first < 0 || last < first) {
+    if (relay < 0 || player < 0 || skill < 0 || first < 0 || last < first) {
       throw new IllegalArgumentException(
-          "no segment: player "
+          "no segment: relay "
+              + relay
+              + ", player "
               + player
               + ", skill "
               + skill
@@ -26,6 +30,17 @@ public record Segment(int player, int skill, int first, int last) {
     }
   }
 
+  /** A segment of the first relay that takes all strokes. */
+  public Segment(int player, int skill, int first, int last) {
+    this(0, player, skill, first, last, Pattern.ALL);
+  }
+
+  /** The same stretch for somebody else. */
+  public Segment of(int otherPlayer) {
+    return new Segment(relay, otherPlayer, skill, first, last, pattern);
+  }
+
+  /** How many strokes of the line it spans. */
   public int strokes() {
     return last - first + 1;
   }

@@ -19,6 +19,7 @@ import stafette.limits.Instrument;
  * @param decibel for each decibel of difference beyond {@code decibelFree}
  * @param decibelFree a difference in level that costs nothing
  * @param register for each stroke outside the comfortable range
+ * @param hocket for each hocket pair's stretch
  * @param player for each player used
  * @param blend distance of two different instruments, by {@link #pair} of names, else of families,
  *     else {@code blendOther}
@@ -37,6 +38,7 @@ public record Weights(
     double decibel,
     double decibelFree,
     int register,
+    int hocket,
     int player,
     Map<String, Integer> blend,
     int blendOther) {
@@ -95,6 +97,11 @@ public record Weights(
     };
   }
 
+  /** These weights with another price for each player used. */
+  public Weights withPlayer(int points) {
+    return with(handoff, strain, end, decibel, points, blend, blendOther);
+  }
+
   private Weights with(
       int newHandoff,
       double newStrain,
@@ -116,6 +123,7 @@ public record Weights(
         newDecibel,
         decibelFree,
         register,
+        hocket,
         newPlayer,
         newBlend,
         newBlendOther);

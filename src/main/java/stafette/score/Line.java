@@ -1,6 +1,7 @@
 package stafette.score;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import stafette.time.Bars;
 import stafette.time.Length;
 import stafette.time.Position;
@@ -13,8 +14,8 @@ import stafette.time.TempoMap;
  * One continuous stream of fast notes, with its clock. It may rest. A line is not a part, nor a
  * staff: it is what the ear follows.
  *
- * <p>Strokes are numbered from 0. Clock times are in microseconds since the first onset, each
- * rounded once from its exact value.
+ * <p>Strokes are numbered from 0. Clock times are in microseconds since the first onset, or that of
+ * the line from which this one was taken, each rounded once from its exact value.
  */
 public final class Line {
   private static final Rational MICROS = Rational.of(1_000_000);
@@ -24,12 +25,14 @@ public final class Line {
   private final List<Integer> cover;
   private final Bars bars;
   private final TempoMap tempo;
+  private final Position clockStart;
   private final Rational zeroSeconds;
   private final long[] onsets;
   private final long[] ends;
   private final long[] beats;
   private final Rank[] ranks;
   private final boolean[] rests;
+  private final int[] threes;
 
   /**
    * A line of the given strokes.
@@ -55,23 +58,58 @@ public final class Line {
               + cover.size()
               + " covers");
     }
-    zeroSeconds = tempo.secondsAt(this.strokes.get(0).onset());
+    clockStart = this.strokes.get(0).onset();
+    zeroSeconds = tempo.secondsAt(clockStart);
     onsets = new long[count];
     ends = new long[count];
     beats = new long[count];
     ranks = new Rank[count];
     rests = new boolean[count];
+    threes = new int[count];
+    reckon();
+  }
+
+  private Line(Line whole, List<Integer> kept, boolean keepThrees, Position clockStart) {
+    this.source = whole.source;
+    this.strokes = kept.stream().map(whole.strokes::get).toList();
+    this.cover = kept.stream().map(whole.cover::get).toList();
+    this.bars = whole.bars;
+    this.tempo = whole.tempo;
+    this.clockStart = clockStart;
+    zeroSeconds = tempo.secondsAt(clockStart);
+    int count = strokes.size();
+    onsets = new long[count];
+    ends = new long[count];
+    beats = new long[count];
+    ranks = new Rank[count];
+    rests = new boolean[count];
+    threes = new int[count];
+    reckon();
     for (int i = 0; i < count; i++) {
-      Stroke stroke = this.strokes.get(i);
+      threes[i] = keepThrees ? whole.threes[kept.get(i)] : -1;
+    }
+  }
+
+  private void reckon() {
+    for (int i = 0; i < count(); i++) {
+      Stroke stroke = strokes.get(i);
       onsets[i] = micros(stroke.onset());
       ends[i] = micros(stroke.span().end());
       Rational beat = tempo.secondsOf(Span.of(beatStart(i), beatLength(i))).times(MICROS);
       beats[i] = beat.negated().floor().negate().longValueExact();
       ranks[i] = bars.rankOf(stroke.onset());
-      if (i > 0 && !this.strokes.get(i - 1).onset().isBefore(stroke.onset())) {
+      if (i > 0 && !strokes.get(i - 1).onset().isBefore(stroke.onset())) {
         throw new IllegalArgumentException("strokes must follow one another: " + stroke.onset());
       }
       rests[i] = i > 0 && isSilentBefore(i);
+    }
+    for (int first = 0; first < count(); ) {
+      int last = first;
+      while (last + 1 < count() && sameBeat(last + 1)) {
+        last++;
+      }
+      markThrees(first, last);
+      first = last + 1;
     }
   }
 
@@ -165,28 +203,52 @@ public final class Line {
    * (three or six or nine or twelve strokes); else -1. A beat with a rest in it is no such beat.
    */
   public int placeInThree(int index) {
-    Position start = beatStart(index);
-    int first = index;
-    while (first > 0 && beatStart(first - 1).equals(start)) {
-      first--;
-    }
-    int last = index;
-    while (last + 1 < count() && beatStart(last + 1).equals(start)) {
-      last++;
-    }
+    return threes[index];
+  }
+
+  private void markThrees(int first, int last) {
     int inBeat = last - first + 1;
-    Length beat = beatLength(index);
+    Length beat = beatLength(first);
+    Position start = beatStart(first);
     boolean even = inBeat % 3 == 0;
     for (int i = first; even && i <= last; i++) {
       Rational share = beat.quarters().times(i - first).dividedBy(inBeat);
       even = strokes.get(i).onset().equals(start.plus(new Length(share)));
     }
-    return even ? (index - first) % 3 : -1;
+    for (int i = first; i <= last; i++) {
+      threes[i] = even ? (i - first) % 3 : -1;
+    }
+  }
+
+  /** Whether a stroke stands in the same beat as the one before. */
+  public boolean sameBeat(int index) {
+    return index > 0 && beatStart(index).equals(beatStart(index - 1));
+  }
+
+  /** Where the line's clock has zero. */
+  public Position clockStart() {
+    return clockStart;
+  }
+
+  /** The same line with a clock that begins elsewhere. */
+  public Line withClockFrom(Position start) {
+    return new Line(this, IntStream.range(0, count()).boxed().toList(), true, start);
+  }
+
+  /**
+   * A line of some of these strokes, with the same clock.
+   *
+   * @param kept their numbers, rising, at least one
+   * @param keepThrees whether strokes keep their places in groups of three; else they have none
+   */
+  public Line only(List<Integer> kept, boolean keepThrees) {
+    return new Line(this, kept, keepThrees, clockStart);
   }
 
   /** The same line at other tempi. */
   public Line at(TempoMap other) {
-    return new Line(source, strokes, cover, bars, other);
+    Line same = new Line(source, strokes, cover, bars, other);
+    return clockStart.equals(same.clockStart) ? same : same.withClockFrom(clockStart);
   }
 
   private Position beatStart(int index) {

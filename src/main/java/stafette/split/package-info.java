@@ -14,6 +14,10 @@
  *       looked at.
  *   <li>A search ends with a plan and its proof, the proof that there is none, or, when stopped,
  *       with what it has and a bound.
+ *   <li>A tempo table asks for the fewest players by a price for each that outweighs all else: one
+ *       search answers for every number of players, and knows nothing that the splitter doesn't.
+ *   <li>Nothing about tempi is taken to be monotone: slow lines take more breath. An edge is where
+ *       one mark has a plan and the next is proven to have none.
  * </ul>
  */
 @NullMarked

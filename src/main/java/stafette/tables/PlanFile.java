@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import stafette.limits.Breath;
 import stafette.limits.Capability;
 import stafette.limits.Catalogue;
@@ -12,6 +13,8 @@ import stafette.limits.Instrument;
 import stafette.limits.Technique;
 import stafette.plan.Brief;
 import stafette.plan.Busy;
+import stafette.plan.Lock;
+import stafette.plan.Pattern;
 import stafette.plan.Plan;
 import stafette.plan.Player;
 import stafette.plan.Rules;
@@ -31,6 +34,8 @@ import stafette.time.TempoMark;
  * @param rules the settings, with the weights as they were
  * @param players in order, the first preferred
  * @param segments by first stroke; empty if there was no plan
+ * @param relays for each relay its line, if that is another one than the first
+ * @param locks what was locked
  */
 public record PlanFile(
     ScoreFile score,
@@ -38,8 +43,12 @@ public record PlanFile(
     TempoMark tempo,
     Rules rules,
     List<PlannedPlayer> players,
-    List<PlannedSegment> segments) {
+    List<PlannedSegment> segments,
+    List<Optional<Source>> relays,
+    List<PlannedLock> locks) {
   public PlanFile {
+    relays = List.copyOf(relays);
+    locks = List.copyOf(locks);
     players = List.copyOf(players);
     segments = List.copyOf(segments);
   }
@@ -93,7 +102,23 @@ public record PlanFile(
   public record Lungs(double capacity, double catchSeconds, double full) {}
 
   /** A segment by names, strokes inclusive. */
-  public record PlannedSegment(String player, String technique, int first, int last) {}
+  public record PlannedSegment(
+      String player, String technique, int relay, int first, int last, Pattern pattern) {}
+
+  /**
+   * A lock by names.
+   *
+   * @param keep "handoff", "segment", "in" or "out"
+   * @param player empty for a handoff
+   * @param technique empty if any will do
+   */
+  public record PlannedLock(
+      String keep,
+      int relay,
+      Optional<String> player,
+      Optional<String> technique,
+      int first,
+      int last) {}
 
   /**
    * @throws UnreadableFile with everything that is wrong in the file
@@ -121,15 +146,23 @@ public record PlanFile(
    *     is not known
    */
   public Brief brief(Line line, Catalogue catalogue) throws UnreadableFile {
+    return brief(List.of(line), catalogue);
+  }
+
+  /** The same for a line in each relay. */
+  public Brief brief(List<Line> lines, Catalogue catalogue) throws UnreadableFile {
     Problems problems = new Problems();
-    if (line.count() != source.strokes) {
-      problems.add(
-          score.file(),
-          "the line has "
-              + line.count()
-              + " notes, the plan was made for "
-              + source.strokes
-              + "; split it again");
+    for (int relay = 0; relay < lines.size(); relay++) {
+      int strokes = relays.get(relay).orElse(source).strokes;
+      if (lines.get(relay).count() != strokes) {
+        problems.add(
+            score.file(),
+            "the line has "
+                + lines.get(relay).count()
+                + " notes, the plan was made for "
+                + strokes
+                + "; split it again");
+      }
     }
     long names = players.stream().map(PlannedPlayer::name).distinct().count();
     if (names == 0 || names < players.size()) {
@@ -140,7 +173,15 @@ public record PlanFile(
       player(planned, catalogue, problems).ifPresent(found::add);
     }
     problems.throwIfAny();
-    return new Brief(line, found, rules);
+    List<Lock> kept = new ArrayList<>();
+    for (PlannedLock planned : locks) {
+      lock(planned, found)
+          .ifPresentOrElse(
+              kept::add,
+              () -> problems.add(score.file(), "a lock names a player or technique not there"));
+    }
+    problems.throwIfAny();
+    return new Brief(lines, found, rules.with(kept));
   }
 
   /**
@@ -205,10 +246,41 @@ public record PlanFile(
         base.techniques());
   }
 
+  private static Optional<Lock> lock(PlannedLock planned, List<Player> players) {
+    int relay = planned.relay;
+    int first = planned.first;
+    int last = planned.last;
+    if (planned.keep.equals("handoff")) {
+      return Optional.of(new Lock.At(relay, first, last));
+    }
+    int player = players.stream().map(Player::name).toList().indexOf(planned.player.orElse(""));
+    if (player < 0) {
+      return Optional.empty();
+    }
+    if (planned.keep.equals("segment")) {
+      List<String> skills =
+          players.get(player).skills().stream().map(s -> s.technique().name()).toList();
+      OptionalInt skill =
+          planned.technique.isEmpty()
+              ? OptionalInt.empty()
+              : OptionalInt.of(skills.indexOf(planned.technique.get()));
+      return skill.isPresent() && skill.getAsInt() < 0
+          ? Optional.empty()
+          : Optional.of(new Lock.Exactly(relay, player, skill, first, last));
+    }
+    return Optional.of(
+        planned.keep.equals("in")
+            ? new Lock.In(relay, player, first, last)
+            : new Lock.Out(relay, player, first, last));
+  }
+
   private static Optional<Segment> segment(PlannedSegment planned, Brief brief) {
     List<String> names = brief.players().stream().map(Player::name).toList();
     int player = names.indexOf(planned.player);
-    if (player < 0 || planned.last < planned.first || planned.last >= brief.line().count()) {
+    if (player < 0
+        || planned.relay >= brief.lines().size()
+        || planned.last < planned.first
+        || planned.last >= brief.line(planned.relay).count()) {
       return Optional.empty();
     }
     List<String> skills =
@@ -216,6 +288,8 @@ public record PlanFile(
     int skill = skills.indexOf(planned.technique);
     return skill < 0
         ? Optional.empty()
-        : Optional.of(new Segment(player, skill, planned.first, planned.last));
+        : Optional.of(
+            new Segment(
+                planned.relay, player, skill, planned.first, planned.last, planned.pattern));
   }
 }

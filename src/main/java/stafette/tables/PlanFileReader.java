@@ -1,18 +1,23 @@
 package stafette.tables;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.stream.Collectors;
 import stafette.limits.Assurance;
 import stafette.limits.Capability;
 import stafette.limits.Spelling;
 import stafette.plan.Busy;
 import stafette.plan.Favour;
+import stafette.plan.Hocket;
 import stafette.plan.OverlapRule;
+import stafette.plan.Pattern;
 import stafette.plan.Rules;
 import stafette.plan.Weights;
 import stafette.score.ToneChoice;
@@ -42,8 +47,14 @@ final class PlanFileReader {
         document.entries("players", "player").stream().map(PlanFileReader::player).toList();
     List<PlanFile.PlannedSegment> segments =
         document.entries("segments", "segment").stream().map(PlanFileReader::segment).toList();
+    List<Optional<PlanFile.Source>> relays =
+        document.entries("relays", "relay").stream()
+            .map(relay -> relay.optionalEntry("line").map(PlanFileReader::source))
+            .toList();
+    List<PlanFile.PlannedLock> locks =
+        document.entries("locks", "lock").stream().map(PlanFileReader::lock).toList();
     problems.throwIfAny();
-    return new PlanFile(scoreFile, source, tempo, rules, players, segments);
+    return new PlanFile(scoreFile, source, tempo, rules, players, segments, relays, locks);
   }
 
   private static PlanFile.Source source(Entry line) {
@@ -95,8 +106,10 @@ final class PlanFileReader {
         new Assurance(percent),
         overlap(settings.entry("overlap")),
         settings.demanded("ready", settings.notNegative("ready")),
-        favour(settings),
-        weights(settings.entry("weights")));
+        oneOf(settings, "favour", Favour.values(), Favour.BALANCE),
+        weights(settings.entry("weights")),
+        oneOf(settings, "hocket", Hocket.values(), Hocket.NO),
+        List.of());
   }
 
   private static OverlapRule overlap(Entry overlap) {
@@ -112,15 +125,29 @@ final class PlanFileReader {
     return new OverlapRule(min, OptionalInt.of(max));
   }
 
-  private static Favour favour(Entry settings) {
-    String text = settings.text("favour");
-    for (Favour favour : Favour.values()) {
-      if (Spelling.same(favour.name(), text)) {
-        return favour;
+  private static <E extends Enum<E>> E oneOf(Entry entry, String name, E[] values, E otherwise) {
+    String text = entry.text(name);
+    for (E value : values) {
+      if (Spelling.same(value.name(), text)) {
+        return value;
       }
     }
-    settings.refuse("favour", "balance, handoffs, strain, blend or players");
-    return Favour.BALANCE;
+    entry.refuse(
+        name,
+        Arrays.stream(values)
+            .map(value -> value.name().toLowerCase(Locale.ROOT))
+            .collect(Collectors.joining(", ")));
+    return otherwise;
+  }
+
+  private static PlanFile.PlannedLock lock(Entry lock) {
+    return new PlanFile.PlannedLock(
+        lock.text("keep"),
+        lock.whole("relay", 0),
+        lock.optionalText("player"),
+        lock.optionalText("technique"),
+        lock.whole("first", 0),
+        lock.whole("last", 0));
   }
 
   private static Weights weights(Entry weights) {
@@ -137,6 +164,7 @@ final class PlanFileReader {
         figure(weights, "decibel"),
         figure(weights, "decibelFree"),
         weights.whole("register", 0),
+        weights.whole("hocket", 0),
         weights.whole("player", 0),
         points(weights.entry("blend")),
         weights.whole("blendOther", 0));
@@ -203,8 +231,10 @@ final class PlanFileReader {
     return new PlanFile.PlannedSegment(
         segment.text("player"),
         segment.text("technique"),
+        segment.whole("relay", 0),
         segment.whole("first", 0),
-        segment.whole("last", 0));
+        segment.whole("last", 0),
+        oneOf(segment, "pattern", Pattern.values(), Pattern.ALL));
   }
 
   private static int milli(double value) {

@@ -15,6 +15,7 @@ import stafette.check.HandoffCost;
 import stafette.check.SegmentCost;
 import stafette.check.SegmentReport;
 import stafette.check.Verdict;
+import stafette.plan.Brief;
 import stafette.plan.Handoff;
 import stafette.plan.OverlapRule;
 import stafette.plan.Plan;
@@ -44,13 +45,19 @@ public final class PlanJson {
     json.add("score", score);
     Line line = report.brief().line();
     json.add("line", LineJson.of(line));
+    json.add("relays", Json.array(report.brief().lines(), each -> relay(report.brief(), each)));
     json.add("settings", settings(report.brief().rules()));
+    json.add(
+        "locks", Json.array(report.brief().rules().locks(), l -> LockJson.of(l, report.brief())));
     json.add("players", Json.array(report.brief().players(), p -> PlayerJson.of(p, line)));
     json.addProperty("result", report.result());
     json.add(
         "cost", Json.orNull(report.judged(), j -> new JsonPrimitive(j.verdict().cost().total())));
     json.add("bound", Json.orNull(report.bound(), JsonPrimitive::new));
     json.add("odds", Json.orNull(report.judged(), j -> Json.number(j.verdict().odds())));
+    json.add(
+        "oddsAtHeadroom",
+        Json.orNull(report.judged(), j -> Json.number(j.verdict().oddsAtHeadroom())));
     json.add("searchSeconds", Json.number(report.searchSeconds()));
     json.add("segments", Json.array(segments(report), entry -> entry));
     json.add("handoffs", Json.array(handoffs(report), entry -> entry));
@@ -59,12 +66,22 @@ public final class PlanJson {
     return Json.text(json);
   }
 
+  /** A relay with its line, if that is another one than the first. */
+  private static JsonElement relay(Brief brief, Line line) {
+    JsonObject json = new JsonObject();
+    boolean same = line.equals(brief.line());
+    json.addProperty("same", same);
+    json.add("line", same ? JsonNull.INSTANCE : LineJson.of(line));
+    return json;
+  }
+
   private static JsonObject settings(Rules rules) {
     JsonObject json = new JsonObject();
     json.add("assurance", Json.number(rules.assurance().percent()));
     json.add("overlap", overlap(rules.overlap()));
     json.add("ready", Json.number(rules.readySeconds()));
     json.addProperty("favour", rules.favour().name().toLowerCase(Locale.ROOT));
+    json.addProperty("hocket", rules.hocket().name().toLowerCase(Locale.ROOT));
     json.add("weights", weights(rules.weights()));
     return json;
   }
@@ -94,6 +111,7 @@ public final class PlanJson {
     json.add("decibel", Json.number(weights.decibel()));
     json.add("decibelFree", Json.number(weights.decibelFree()));
     json.addProperty("register", weights.register());
+    json.addProperty("hocket", weights.hocket());
     json.addProperty("player", weights.player());
     json.add("blend", sorted(weights.blend()));
     json.addProperty("blendOther", weights.blendOther());
@@ -122,15 +140,16 @@ public final class PlanJson {
     JsonObject json = new JsonObject();
     json.addProperty("player", plan.player(segment).name());
     json.addProperty("technique", plan.skill(segment).technique().name());
-    json.addProperty("pattern", "all");
+    json.addProperty("relay", segment.relay());
+    json.addProperty("pattern", segment.pattern().name().toLowerCase(Locale.ROOT));
     json.addProperty("first", segment.first());
     json.addProperty("last", segment.last());
     json.addProperty(
         "overlapTarget",
         plan.brief().rules().weights().overlapTarget(plan.player(segment).instrument()));
-    json.add("from", Json.place(plan.line().placeOf(segment.first()).at()));
-    json.add("to", Json.place(plan.line().placeOf(segment.last()).at()));
-    json.addProperty("strokes", segment.strokes());
+    json.add("from", Json.place(plan.line(segment).placeOf(segment.first()).at()));
+    json.add("to", Json.place(plan.line(segment).placeOf(segment.last()).at()));
+    json.addProperty("strokes", plan.played(segment).strokes());
     json.add("rate", Json.number(report.ratePerSecond()));
     json.add("use", Json.number(report.use()));
     json.add("tiredness", Json.number(report.tiredness()));
@@ -156,11 +175,13 @@ public final class PlanJson {
     Handoff handoff = plan.handoffs().get(index);
     HandoffCost cost = verdict.cost().handoffs().get(index);
     JsonObject json = new JsonObject();
-    json.addProperty("leaves", plan.player(handoff.leaves()).name());
-    json.addProperty("enters", plan.player(handoff.enters()).name());
+    json.addProperty("leaves", plan.names(handoff.leaves()));
+    json.addProperty("enters", plan.names(handoff.enters()));
     json.addProperty("first", handoff.enters().first());
     json.addProperty("last", handoff.leaves().last());
-    Json.addPlace(json, plan.line().placeOf(handoff.leaves().last()).at());
+    json.addProperty("relay", handoff.enters().relay());
+    Json.addPlace(
+        json, plan.brief().line(handoff.enters().relay()).placeOf(handoff.leaves().last()).at());
     JsonObject parts = new JsonObject();
     parts.addProperty("handoff", cost.handoff());
     parts.addProperty("entry", cost.entry());

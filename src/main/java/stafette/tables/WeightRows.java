@@ -35,6 +35,7 @@ final class WeightRows {
           "decibel",
           "decibel free",
           "register",
+          "hocket",
           "player",
           "blend other");
 
@@ -99,6 +100,7 @@ final class WeightRows {
         decimal("decibel"),
         decimal("decibel free"),
         whole("register"),
+        whole("hocket"),
         whole("player"),
         blend,
         whole("blend other"));

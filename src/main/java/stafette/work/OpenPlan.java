@@ -2,6 +2,8 @@ package stafette.work;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import stafette.plan.Brief;
@@ -42,8 +44,7 @@ public final class OpenPlan {
       PlanFile plan = PlanFile.read(file);
       Path scoreFile = file.toAbsolutePath().resolveSibling(plan.score().file());
       OpenScore score = OpenScore.open(scoreFile, Tremolo.AS_WRITTEN, false);
-      Line line = line(plan, score);
-      Brief brief = plan.brief(line, limits.catalogue());
+      Brief brief = plan.brief(lines(plan, score), limits.catalogue());
       Optional<Plan> found = plan.plan(brief);
       boolean changed =
           !Reports.sha256(score.document().container().bytes()).equals(plan.score().sha256());
@@ -62,8 +63,20 @@ public final class OpenPlan {
     }
   }
 
-  private static Line line(PlanFile plan, OpenScore score) throws NoSuchLine {
-    PlanFile.Source source = plan.source();
+  private static List<Line> lines(PlanFile plan, OpenScore score) throws NoSuchLine {
+    Line asWritten = line(plan.source(), score);
+    Line first = asWritten.at(asWritten.tempo().scaledTo(asWritten.clockStart(), plan.tempo()));
+    List<Line> lines = new ArrayList<>();
+    for (Optional<PlanFile.Source> other : plan.relays()) {
+      lines.add(
+          other.isEmpty()
+              ? first
+              : line(other.get(), score).at(first.tempo()).withClockFrom(first.clockStart()));
+    }
+    return lines;
+  }
+
+  private static Line line(PlanFile.Source source, OpenScore score) throws NoSuchLine {
     LineChoice choice =
         new LineChoice(
             source.part(),
@@ -72,7 +85,6 @@ public final class OpenPlan {
             OptionalInt.of(source.staff()),
             Optional.of(source.voice()),
             Optional.of(source.tone()));
-    Line line = choice.take(score.score());
-    return line.at(line.tempo().scaledTo(line.stroke(0).onset(), plan.tempo()));
+    return choice.take(score.score());
   }
 }

@@ -7,14 +7,19 @@ import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import stafette.check.TempoWindow;
 import stafette.split.Reason;
+import stafette.split.TempoCell;
+import stafette.split.TempoTable;
 import stafette.tables.CheckJson;
 import stafette.tables.PlanJson;
 import stafette.tables.PlanReport;
 import stafette.tables.ScoreFile;
+import stafette.tables.TempoJson;
+import stafette.tables.TempoReport;
 
-/** Checks and plans as JSON, printed or kept in a file. */
+/** Checks, plans and tempo tables as JSON, printed or kept in a file. */
 public final class Reports {
   private Reports() {}
 
@@ -38,9 +43,7 @@ public final class Reports {
   private static String json(SplitLine.Outcome outcome, Path scoreFile) {
     return PlanJson.write(
         new PlanReport(
-            new ScoreFile(
-                scoreFile.toString().replace('\\', '/'),
-                sha256(outcome.score().document().container().bytes())),
+            scoreFile(outcome.score(), scoreFile),
             outcome.brief(),
             outcome.result().match(best -> "optimal", none -> "none", stopped -> "stopped"),
             outcome.plan().map(judged -> new PlanReport.Judged(judged.plan(), judged.verdict())),
@@ -53,6 +56,43 @@ public final class Reports {
             outcome.searchSeconds(),
             outcome.plan().flatMap(JudgedPlan::window).map(Reports::window),
             remarks(outcome)));
+  }
+
+  public static String json(CompareTempi.Outcome outcome) {
+    TempoTable table = outcome.table();
+    OptionalInt fewest = table.presentRow().fewest();
+    return TempoJson.write(
+        new TempoReport(
+            scoreFile(outcome.score(), outcome.score().file()),
+            outcome.brief(),
+            outcome.present(),
+            table.rows().stream()
+                .map(
+                    row ->
+                        new TempoReport.Row(
+                            row.mark(),
+                            row.cells().stream().map(cell -> cell(cell, outcome)).toList()))
+                .toList(),
+            table.fastest().stream()
+                .map(edge -> new TempoReport.Edge(edge.mark(), edge.proven(), edge.plan()))
+                .toList(),
+            new TempoReport.Fewest(
+                fewest.isPresent() ? Optional.of(fewest.getAsInt()) : Optional.empty(),
+                table.presentRow().fewestIsProven()),
+            outcome.presentPlan().map(JudgedPlan::verdict),
+            outcome.searchSeconds(),
+            table.presentRow().reasons().stream().map(Reason::text).toList()));
+  }
+
+  private static TempoReport.Cell cell(TempoCell cell, CompareTempi.Outcome outcome) {
+    return new TempoReport.Cell(
+        cell.proven() ? (cell.plan().isPresent() ? "optimal" : "none") : "stopped",
+        cell.plan().map(plan -> new PlanReport.Judged(plan, outcome.verdict(plan))));
+  }
+
+  private static ScoreFile scoreFile(OpenScore score, Path path) {
+    return new ScoreFile(
+        path.toString().replace('\\', '/'), sha256(score.document().container().bytes()));
   }
 
   /**

@@ -14,7 +14,6 @@ import stafette.plan.Favour;
 import stafette.plan.OverlapRule;
 import stafette.plan.Plan;
 import stafette.plan.Player;
-import stafette.plan.Rules;
 import stafette.split.SplitResult;
 import stafette.split.Splitter;
 
@@ -68,31 +67,13 @@ public final class SplitLine {
    * @throws Refusal if the score, the line or a player is not there
    */
   public static Outcome split(Request request, LimitsInForce limits) throws Refusal {
-    LineRequest.Found found = request.line().find();
-    MeasuredPlayers measured = MeasuredPlayers.load(request.playersFile(), limits);
-    Roster roster =
-        new Roster(
-            found.score().score(),
-            found.line(),
-            limits,
-            measured,
-            request.assurance(),
-            request.allowances());
-    List<Player> players =
-        roster.of(request.players().isEmpty() ? measured.wishes() : request.players());
-    Rules rules =
-        new Rules(
-            request.assurance(),
-            request.overlap(),
-            request.readySeconds(),
-            request.favour(),
-            limits.weights().favouring(request.favour()));
-    Brief brief = new Brief(found.line(), players, rules);
+    Briefing briefing = Briefing.of(request, limits);
+    Brief brief = briefing.brief();
     long start = System.nanoTime();
     SplitResult result = Splitter.split(brief, after(start, request.searchSeconds()));
     double seconds = (System.nanoTime() - start) / 1e9;
     return new Outcome(
-        found.score(), brief, result, planOf(result).map(SplitLine::judged), seconds);
+        briefing.score(), brief, result, planOf(result).map(SplitLine::judged), seconds);
   }
 
   private static BooleanSupplier after(long startNanos, double seconds) {
@@ -108,7 +89,7 @@ public final class SplitLine {
    * The search and the judge must agree; if they don't, it is our bug and nobody shall see the
    * plan.
    */
-  private static JudgedPlan judged(Plan plan) {
+  static Verdict verdict(Plan plan) {
     Verdict verdict = Judge.judge(plan);
     if (!verdict.holds()) {
       throw new IllegalStateException(
@@ -117,7 +98,11 @@ public final class SplitLine {
               + " "
               + verdict.findings());
     }
-    return JudgedPlan.of(plan, verdict);
+    return verdict;
+  }
+
+  static JudgedPlan judged(Plan plan) {
+    return JudgedPlan.of(plan, verdict(plan));
   }
 
   /** What each instrument among the players would make of the whole line, alone. */

@@ -66,6 +66,43 @@ class OddsTest {
     assertEquals(0.5, Judge.judge(plan).odds(), ROUNDED);
   }
 
+  @Property(tries = 200)
+  void five_per_cent_faster_the_odds_are_never_higher(@ForAll long seed) {
+    Verdict verdict = Judge.judge(RandomPlans.any(seed));
+    assertTrue(0 <= verdict.oddsAtHeadroom() && verdict.oddsAtHeadroom() <= verdict.odds());
+  }
+
+  /** The same odds as those of a plan whose line goes faster, as long as everybody has rest. */
+  @Property(tries = 100)
+  void five_per_cent_faster_the_odds_are_those_of_the_faster_plan(@ForAll long seed) {
+    Plan plan = RandomPlans.holding(seed);
+    TempoMark present = plan.line().tempo().at(plan.line().stroke(0).onset());
+    Verdict faster = Judge.judge(AtTempo.of(plan, present.times(Rational.of(21, 20))));
+    boolean nobody =
+        faster.findings().stream()
+            .anyMatch(f -> f.kind() == Finding.Kind.REST || f.kind() == Finding.Kind.BREATH);
+    assertEquals(nobody ? 0 : faster.odds(), Judge.judge(plan).oddsAtHeadroom(), ROUNDED);
+  }
+
+  /** 12 less 0.99446 times 1.5 is 10.508; 1.05 times that lies 0.6442 deviations below 12. */
+  @Test
+  void at_the_limit_of_84_per_cent_five_per_cent_more_leaves_74_per_cent() {
+    Plan plan = new Plan(Invented.brief(atPeak(), player("One")), List.of(new Segment(0, 0, 0, 6)));
+    assertEquals(0.7403, Judge.judge(plan).oddsAtHeadroom(), ROUNDED);
+  }
+
+  /** Half a second's rest at 120 is less at 126, and half a second is needed. */
+  @Test
+  void where_rest_gets_too_short_nobody_manages() {
+    Player slowest = player("One");
+    Plan plan =
+        new Plan(
+            Invented.brief(Invented.line(1, 4, 120), slowest, player("Two")),
+            List.of(new Segment(0, 0, 0, 7), new Segment(1, 0, 7, 12), new Segment(0, 0, 12, 15)));
+    assertTrue(Judge.judge(plan).odds() > 0.9);
+    assertEquals(0, Judge.judge(plan).oddsAtHeadroom());
+  }
+
   /** Seven sixteenths as fast as the peak of the 84 per cent. */
   private static Line atPeak() {
     return at(Rational.of(AT_84.peakMilli() * 15L, 1000));

@@ -28,7 +28,7 @@ import stafette.time.Position;
 class TempoWindowTest {
   private static final double HAIR = 1e-6;
 
-  @Property(tries = 200)
+  @Property(tries = 500)
   void a_plan_holds_at_both_ends_of_its_window_and_between_and_no_further(@ForAll long seed) {
     Plan plan = RandomPlans.holding(seed);
     TempoWindow window = TempoWindow.of(plan).orElseThrow();

@@ -53,9 +53,22 @@ class ReadmeTest {
   }
 
   @Test
+  void the_tempo_table_it_shows_is_that_of_its_tempo_command() throws IOException {
+    String command =
+        commands().stream().filter(c -> c.contains(".jar tempo ")).findFirst().orElseThrow();
+    Matcher block = BLOCK.matcher(readme());
+    String shown = "";
+    while (block.find()) {
+      shown = block.group(2).contains("1 player") ? block.group(2) : shown;
+    }
+    String printed = Ran.command(arguments(command)).out();
+    assertTrue(!shown.isEmpty() && printed.contains(shown), printed);
+  }
+
+  @Test
   void every_option_it_names_is_one() throws IOException {
     String help = "";
-    for (String command : List.of("check", "split", "preview", "limits")) {
+    for (String command : List.of("check", "split", "preview", "tempo", "limits")) {
       help += Ran.command(command, "--help").out();
     }
     Matcher option = Pattern.compile("`(--[a-z-]+)").matcher(readme());

@@ -209,10 +209,15 @@ class WriteBackTest {
   void entry_and_exit_words_stand_once_at_each_handoff(String sample) {
     Case both = Case.of(sample);
     for (Handoff handoff : both.plan.handoffs()) {
-      String from = both.plan.player(handoff.leaves()).name();
-      String to = both.plan.player(handoff.enters()).name();
-      assertEquals(1, timesAt(both, handoff.enters(), handoff.enters().first(), "from " + from));
-      assertEquals(1, timesAt(both, handoff.leaves(), handoff.leaves().last(), "to " + to));
+      String from = both.plan.names(handoff.leaves());
+      String to = both.plan.names(handoff.enters());
+      assertEquals(
+          1,
+          timesAt(
+              both, handoff.enters().segments().get(0), handoff.enters().first(), "from " + from));
+      assertEquals(
+          1,
+          timesAt(both, handoff.leaves().segments().get(0), handoff.leaves().last(), "to " + to));
     }
     int words = both.after.origin().text().split(">(from|to) [A-Z]", -1).length - 1;
     assertEquals(2 * both.plan.handoffs().size(), words);

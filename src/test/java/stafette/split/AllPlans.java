@@ -14,6 +14,7 @@ import stafette.plan.Brief;
 import stafette.plan.Handoff;
 import stafette.plan.Plan;
 import stafette.plan.Segment;
+import stafette.plan.Turn;
 
 /**
  * Tries every plan of a small brief: whatever the judge lets pass, at the price that the judge's
@@ -104,13 +105,17 @@ final class AllPlans {
             segments,
             cost
                 + Costing.segment(brief, next).total()
-                + Costing.handoff(brief, new Handoff(last, next)).total());
+                + Costing.handoff(brief, handoff(last, next)).total());
         segments.remove(segments.size() - 1);
       }
     }
   }
 
   /** The rules of shape and overlap, as the planning model states them. */
+  private static Handoff handoff(Segment leaves, Segment enters) {
+    return new Handoff(new Turn(List.of(leaves)), new Turn(List.of(enters)));
+  }
+
   private boolean follows(Optional<Segment> before, Segment last, Segment next) {
     if (next.first() <= last.first()
         || next.last() <= last.last()

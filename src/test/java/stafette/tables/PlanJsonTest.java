@@ -192,7 +192,7 @@ class PlanJsonTest {
       delimiter = '§',
       value = {
         "\"favour\": \"balance\"§\"favour\": \"luck\"§plan.json, settings: favour must be balance,"
-            + " handoffs, strain, blend or players, found \"luck\"",
+            + " handoffs, strain, blend, players, found \"luck\"",
         "\"assurance\": 84§\"assurance\": 100§plan.json, settings: assurance must be above 0 and"
             + " below 100, found 100",
         "\"staff\": 1§\"staff\": 0§plan.json, line: staff must be a whole number from 1, found 0",

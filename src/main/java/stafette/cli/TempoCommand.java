@@ -1,0 +1,56 @@
+package stafette.cli;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import stafette.work.CompareTempi;
+import stafette.work.Refusal;
+import stafette.work.Reports;
+import stafette.work.TempiWish;
+
+@Command(
+    name = "tempo",
+    description = {
+      "Tempo against number of players: which combinations hold, with what strain.",
+      "So many players are the best so many of those listed."
+    },
+    mixinStandardHelpOptions = true)
+final class TempoCommand implements Callable<Integer> {
+  private final Output output;
+
+  @Parameters(paramLabel = "SCORE", description = "A MusicXML file, plain or compressed.")
+  private Path score = Path.of("");
+
+  @Mixin private ScoreOptions line = new ScoreOptions();
+  @Mixin private PlanOptions options = new PlanOptions();
+
+  @Option(
+      names = "--tempi",
+      paramLabel = "A-B/STEP",
+      description =
+          "Which tempi: 80-120, 80-120/4, \"dotted quarter = 60-90\" (default: about eight from 70 to 130 %% of the present one).")
+  private @Nullable String tempi;
+
+  @Option(names = "--json", description = "Prints JSON.")
+  private boolean json;
+
+  TempoCommand(Output output) {
+    this.output = output;
+  }
+
+  @Override
+  public Integer call() throws Refusal {
+    Optional<TempiWish> wish =
+        tempi == null ? Optional.empty() : Optional.of(TempiWish.parse(tempi));
+    CompareTempi.Outcome outcome =
+        CompareTempi.compare(
+            new CompareTempi.Request(options.request(score, line, false), wish), line.limits());
+    output.out().print(json ? Reports.json(outcome) : TempoText.of(outcome));
+    return outcome.presentPlan().isPresent() ? Commands.FINE : Commands.FINDINGS;
+  }
+}

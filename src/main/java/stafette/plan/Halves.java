@@ -1,0 +1,141 @@
+package stafette.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import stafette.score.Line;
+
+/**
+ * A line dealt out to the two players of a hocket: unit by unit, in turn. The units are counted
+ * from the line's beginning, so each stretch of it is dealt out the same way.
+ *
+ * <p>A unit is a stroke, a beat, or a group: a three where the beat is divided into threes, else
+ * two strokes of a beat. A unit never reaches over a bar line or a beat.
+ */
+public final class Halves {
+  private final Line whole;
+  private final List<Line> dealt;
+  private final int[] half;
+  private final int[] index;
+  private final boolean[] even;
+
+  private Halves(Line whole, Hocket hocket) {
+    this.whole = whole;
+    int count = whole.count();
+    half = new int[count];
+    index = new int[count];
+    even = new boolean[count];
+    List<List<Integer>> kept = List.of(new ArrayList<>(), new ArrayList<>());
+    int unit = 0;
+    int inBeat = 0;
+    for (int j = 0; j < count; j++) {
+      inBeat = whole.sameBeat(j) ? inBeat + 1 : 0;
+      unit += j > 0 && begins(hocket, j, inBeat) ? 1 : 0;
+      half[j] = unit & 1;
+      index[j] = kept.get(half[j]).size();
+      kept.get(half[j]).add(j);
+    }
+    markEvenBeats();
+    dealt = kept.stream().map(strokes -> part(strokes, hocket)).toList();
+  }
+
+  /** The halves of a line by such units; all of it is the first half where there is no hocket. */
+  public static Halves of(Line line, Hocket hocket) {
+    return new Halves(line, hocket);
+  }
+
+  private boolean begins(Hocket hocket, int j, int inBeat) {
+    return switch (hocket) {
+      case NO -> false;
+      case STROKE -> true;
+      case BEAT -> inBeat == 0;
+      case GROUP ->
+          inBeat == 0
+              || (whole.placeInThree(j) >= 0 ? whole.placeInThree(j) == 0 : inBeat % 2 == 0);
+    };
+  }
+
+  private void markEvenBeats() {
+    int from = 0;
+    while (from < half.length) {
+      int to = from + 1;
+      while (to < half.length && whole.sameBeat(to)) {
+        to++;
+      }
+      boolean cutShort = to == half.length || whole.restsBefore(to);
+      for (int j = from; j < to; j++) {
+        even[j] = cutShort || (to - from) % 2 == 0;
+      }
+      from = to;
+    }
+  }
+
+  private Line part(List<Integer> strokes, Hocket hocket) {
+    return strokes.isEmpty() ? whole : whole.only(strokes, hocket != Hocket.STROKE);
+  }
+
+  /** What the player of a segment plays: the line itself, or its part of a hocket. */
+  public Played of(Segment segment) {
+    if (segment.pattern() == Pattern.ALL) {
+      return new Played(whole, segment.first(), segment.last());
+    }
+    int mine = mine(segment);
+    return new Played(
+        dealt.get(mine), from(mine, segment.first()), to(mine, segment.first(), segment.last()));
+  }
+
+  private int mine(Segment segment) {
+    int first = half[segment.first()];
+    return segment.pattern() == Pattern.ODD ? first : 1 - first;
+  }
+
+  /** One of the two halves, 0 or 1, as a line of its own. */
+  public Line line(int which) {
+    return dealt.get(which);
+  }
+
+  /** Which half a stroke of the line belongs to, 0 or 1. */
+  public int halfOf(int stroke) {
+    return half[stroke];
+  }
+
+  /**
+   * The first stroke of a half that is not before a stroke of the line, as numbered in the half;
+   * the half's count if there is none.
+   */
+  public int from(int which, int stroke) {
+    for (int j = stroke; j < half.length; j++) {
+      if (half[j] == which) {
+        return index[j];
+      }
+    }
+    return dealt.get(which).count();
+  }
+
+  private int to(int which, int first, int last) {
+    for (int j = last; j >= first; j--) {
+      if (half[j] == which) {
+        return index[j];
+      }
+    }
+    return -1;
+  }
+
+  /** Whether both players have something to play between two strokes. */
+  public boolean bothPlay(int first, int last) {
+    for (int j = first + 1; j <= last; j++) {
+      if (half[j] != half[first]) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /**
+   * Whether a hocket by strokes may take the beat that a stroke stands in: it has an even number of
+   * them, so that nobody changes between on and off the beat; the last beat before a silence or the
+   * end may be cut short.
+   */
+  public boolean evenBeat(int stroke) {
+    return even[stroke];
+  }
+}

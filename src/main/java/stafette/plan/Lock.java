@@ -1,0 +1,36 @@
+package stafette.plan;
+
+import java.util.OptionalInt;
+
+/** What a plan must keep. Strokes are those of one relay's line; players are indices. */
+public sealed interface Lock {
+  /** Which relay it is about. */
+  int relay();
+
+  /** The first stroke it is about. */
+  int first();
+
+  /** The last one, included. */
+  int last();
+
+  /**
+   * A handoff.
+   *
+   * @param first the first stroke of who enters
+   * @param last the last stroke of who leaves; the one before {@code first} over a silence
+   */
+  record At(int relay, int first, int last) implements Lock {}
+
+  /**
+   * A segment with just these ends, played by one player alone.
+   *
+   * @param skill with which of the player's skills; any if empty
+   */
+  record Exactly(int relay, int player, OptionalInt skill, int first, int last) implements Lock {}
+
+  /** Some segment of the player covers the stretch. */
+  record In(int relay, int player, int first, int last) implements Lock {}
+
+  /** No segment of the player touches the stretch. */
+  record Out(int relay, int player, int first, int last) implements Lock {}
+}

@@ -1,0 +1,47 @@
+package stafette.tables;
+
+import com.google.gson.JsonObject;
+import java.util.OptionalInt;
+import stafette.plan.Brief;
+import stafette.plan.Lock;
+
+/** Writes what was locked. */
+final class LockJson {
+  private LockJson() {}
+
+  static JsonObject of(Lock lock, Brief brief) {
+    JsonObject json = new JsonObject();
+    json.addProperty("keep", kind(lock));
+    json.addProperty("relay", lock.relay());
+    json.addProperty("first", lock.first());
+    json.addProperty("last", lock.last());
+    if (lock instanceof Lock.Exactly exactly) {
+      json.addProperty("player", brief.players().get(exactly.player()).name());
+      technique(exactly, brief, json);
+    } else if (lock instanceof Lock.In in) {
+      json.addProperty("player", brief.players().get(in.player()).name());
+    } else if (lock instanceof Lock.Out out) {
+      json.addProperty("player", brief.players().get(out.player()).name());
+    }
+    return json;
+  }
+
+  private static void technique(Lock.Exactly exactly, Brief brief, JsonObject json) {
+    OptionalInt skill = exactly.skill();
+    if (skill.isPresent()) {
+      json.addProperty(
+          "technique",
+          brief.players().get(exactly.player()).skills().get(skill.getAsInt()).technique().name());
+    }
+  }
+
+  static String kind(Lock lock) {
+    if (lock instanceof Lock.At) {
+      return "handoff";
+    }
+    if (lock instanceof Lock.Exactly) {
+      return "segment";
+    }
+    return lock instanceof Lock.In ? "in" : "out";
+  }
+}

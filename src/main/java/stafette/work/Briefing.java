@@ -1,0 +1,93 @@
+package stafette.work;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import stafette.plan.Brief;
+import stafette.plan.Player;
+import stafette.plan.Rules;
+import stafette.score.Line;
+import stafette.time.TempoMap;
+import stafette.time.TempoMark;
+
+/**
+ * What is asked, in full, at any tempo. Techniques that apply and what the score already gives the
+ * players are found anew at each.
+ */
+final class Briefing {
+  private final SplitLine.Request request;
+  private final LimitsInForce limits;
+  private final MeasuredPlayers measured;
+  private final OpenScore score;
+  private final Brief brief;
+
+  private Briefing(
+      SplitLine.Request request,
+      LimitsInForce limits,
+      MeasuredPlayers measured,
+      LineRequest.Found found)
+      throws Refusal {
+    this.request = request;
+    this.limits = limits;
+    this.measured = measured;
+    this.score = found.score();
+    this.brief = brief(List.of(found.line()));
+  }
+
+  /**
+   * @throws Refusal if the score, the line or a player is not there
+   */
+  static Briefing of(SplitLine.Request request, LimitsInForce limits) throws Refusal {
+    LineRequest.Found found = request.line().find();
+    MeasuredPlayers measured = MeasuredPlayers.load(request.playersFile(), limits);
+    return new Briefing(request, limits, measured, found);
+  }
+
+  OpenScore score() {
+    return score;
+  }
+
+  /** At the tempo asked for. */
+  Brief brief() {
+    return brief;
+  }
+
+  /**
+   * With the tempo at the line's start brought to a mark, all others scaled with it. Relays of one
+   * line stay relays of one line.
+   */
+  Brief at(TempoMark mark) {
+    Line line = brief.line();
+    TempoMap tempi = line.tempo().scaledTo(line.stroke(0).onset(), mark);
+    Map<Line, Line> scaled = new HashMap<>();
+    try {
+      return brief(
+          brief.lines().stream()
+              .map(relay -> scaled.computeIfAbsent(relay, before -> before.at(tempi)))
+              .toList());
+    } catch (Refusal e) {
+      throw new IllegalStateException("players don't come and go with the tempo " + mark, e);
+    }
+  }
+
+  private Brief brief(List<Line> lines) throws Refusal {
+    Roster roster =
+        new Roster(
+            score.score(),
+            lines.get(0),
+            limits,
+            measured,
+            request.assurance(),
+            request.allowances());
+    List<Player> players =
+        roster.of(request.players().isEmpty() ? measured.wishes() : request.players());
+    Rules rules =
+        new Rules(
+            request.assurance(),
+            request.overlap(),
+            request.readySeconds(),
+            request.favour(),
+            limits.weights().favouring(request.favour()));
+    return new Brief(lines, players, rules);
+  }
+}

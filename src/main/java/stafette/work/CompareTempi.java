@@ -1,0 +1,114 @@
+package stafette.work;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+import stafette.check.SegmentReport;
+import stafette.check.Verdict;
+import stafette.plan.Brief;
+import stafette.plan.Plan;
+import stafette.split.FastestTempo;
+import stafette.split.TempoCell;
+import stafette.split.TempoTable;
+import stafette.time.TempoMark;
+
+/** Tries a line at several tempi with every number of players, and judges every plan again. */
+public final class CompareTempi {
+  private CompareTempi() {}
+
+  /**
+   * What is asked.
+   *
+   * @param split the line, the players and the rules; the time is that of all searches together
+   * @param tempi at which; about eight round the present one if empty
+   */
+  public record Request(SplitLine.Request split, Optional<TempiWish> tempi) {}
+
+  /**
+   * What came of it.
+   *
+   * @param score the score the line was taken from
+   * @param brief what was asked, at the present tempo
+   * @param table tempo against number of players
+   * @param verdicts on every plan of the table and the edges
+   * @param presentPlan the plan of all players at the present tempo, if there is one
+   * @param searchSeconds how long all searches took
+   */
+  public record Outcome(
+      OpenScore score,
+      Brief brief,
+      TempoTable table,
+      Map<Plan, Verdict> verdicts,
+      Optional<JudgedPlan> presentPlan,
+      double searchSeconds) {
+    public Outcome {
+      verdicts = Map.copyOf(verdicts);
+    }
+
+    /** The present tempo, in the unit of the table. */
+    public TempoMark present() {
+      return table.presentRow().mark();
+    }
+
+    /** The highest strain of a cell's plan. */
+    public OptionalDouble strain(TempoCell cell) {
+      return cell.plan().map(this::verdict).stream()
+          .flatMap(verdict -> verdict.segments().stream())
+          .mapToDouble(SegmentReport::strain)
+          .max();
+    }
+
+    Verdict verdict(Plan plan) {
+      return Objects.requireNonNull(verdicts.get(plan));
+    }
+  }
+
+  /** The names of those who play in a plan, in the order listed. */
+  public static List<String> playing(Plan plan) {
+    return plan.segments().stream()
+        .map(segment -> segment.player())
+        .distinct()
+        .sorted()
+        .map(player -> plan.brief().players().get(player).name())
+        .toList();
+  }
+
+  /**
+   * Tries the tempi.
+   *
+   * @throws Refusal if the score, the line or a player is not there
+   */
+  public static Outcome compare(Request request, LimitsInForce limits) throws Refusal {
+    Briefing briefing = Briefing.of(request.split(), limits);
+    Brief brief = briefing.brief();
+    TempoMark present = brief.line().tempo().at(brief.line().stroke(0).onset());
+    TempiWish wish = request.tempi().orElseGet(() -> TempiWish.around(present));
+    List<TempoMark> marks = wish.with(present);
+    long start = System.nanoTime();
+    Allotment time = Allotment.ofSeconds(request.split().searchSeconds());
+    TempoTable table =
+        TempoTable.of(marks, marks.indexOf(wish.in(present)), briefing::at, time::share);
+    double seconds = (System.nanoTime() - start) / 1e9;
+    Map<Plan, Verdict> verdicts = verdicts(table);
+    Optional<JudgedPlan> now =
+        table
+            .presentRow()
+            .plan()
+            .map(plan -> JudgedPlan.of(plan, Objects.requireNonNull(verdicts.get(plan))));
+    return new Outcome(briefing.score(), brief, table, verdicts, now, seconds);
+  }
+
+  private static Map<Plan, Verdict> verdicts(TempoTable table) {
+    Map<Plan, Verdict> verdicts = new HashMap<>();
+    Stream.concat(
+            table.rows().stream().flatMap(row -> row.cells().stream()).map(TempoCell::plan),
+            table.fastest().stream().map(FastestTempo::plan))
+        .flatMap(Optional::stream)
+        .forEach(plan -> verdicts.computeIfAbsent(plan, SplitLine::verdict));
+    return verdicts;
+  }
+}
