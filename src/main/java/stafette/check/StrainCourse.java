@@ -1,12 +1,13 @@
 package stafette.check;
 
-import java.util.Arrays;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import stafette.limits.Demand;
 import stafette.plan.Plan;
+import stafette.plan.Played;
 import stafette.plan.Segment;
 
 /**
@@ -23,7 +24,7 @@ public final class StrainCourse {
     this.demands = new Demands(plan.brief());
   }
 
-  /** For each segment of the plan, in order, the strain at each of its strokes. */
+  /** For each segment of the plan, in order, the strain at each stroke that it really plays. */
   public static List<List<Double>> of(Plan plan) {
     return new StrainCourse(plan).all();
   }
@@ -56,17 +57,17 @@ public final class StrainCourse {
 
   private List<Double> course(Segment segment, double[] tired, double[] air) {
     Demand demand = demands.of(segment);
-    double[] course = new double[segment.strokes()];
+    Played played = demands.played(segment);
+    List<Double> course = new ArrayList<>();
     int loads = 0;
-    for (int k = 0; k < course.length; k++) {
-      int stroke = segment.first() + k;
-      if (Tiredness.loads(plan.skill(segment), demand, segment.first(), stroke)) {
+    for (int j = played.first(); j <= played.last(); j++) {
+      if (Tiredness.loads(plan.skill(segment), demand, played.first(), j)) {
         loads++;
       }
-      double use = Strain.use(demand, plan.line(), segment.first(), stroke);
-      double spent = Math.max(tired[loads - 1], k < air.length ? air[k] : 0);
-      course[k] = Math.max(use, spent);
+      int sounds = course.size();
+      double spent = Math.max(tired[loads - 1], sounds < air.length ? air[sounds] : 0);
+      course.add(Math.max(Strain.use(demand, played.line(), played.first(), j), spent));
     }
-    return Arrays.stream(course).boxed().toList();
+    return course;
   }
 }

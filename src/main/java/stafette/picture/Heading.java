@@ -21,7 +21,7 @@ final class Heading {
 
   static String title(Relay relay) {
     Line line = relay.line();
-    List<Bar> bars = Rows.bars(line);
+    List<Bar> bars = relay.bars();
     String first = bars.get(0).number();
     String last = bars.get(bars.size() - 1).number();
     return line.source().partName()

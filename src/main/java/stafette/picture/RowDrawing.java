@@ -45,20 +45,15 @@ final class RowDrawing {
   List<Mark> marks() {
     List<Mark> marks = new ArrayList<>(Ruler.of(relay.line(), row, highest(), lowest(), top));
     middles.forEach((player, y) -> addLane(player, y, marks));
-    List<Mark> bridges = new ArrayList<>();
-    List<Handoff> handoffs = relay.plan().handoffs();
-    for (int i = 0; i < handoffs.size(); i++) {
-      addHandoff(i, handoffs.get(i), bridges);
+    for (int i = 0; i < relay.plan().handoffs().size(); i++) {
+      addHandoff(i, marks);
     }
     List<Segment> segments = relay.plan().segments();
-    List<Mark> ribbons = new ArrayList<>();
     for (int i = 0; i < segments.size(); i++) {
       if (isHere(relay.span(segments.get(i)))) {
-        ribbons.add(segment(i, segments.get(i)));
+        marks.add(segment(i, segments.get(i)));
       }
     }
-    marks.addAll(bridges);
-    marks.addAll(ribbons);
     return marks;
   }
 
@@ -95,51 +90,56 @@ final class RowDrawing {
     return text;
   }
 
-  private void addHandoff(int index, Handoff handoff, List<Mark> marks) {
+  private void addHandoff(int index, List<Mark> marks) {
+    Handoff handoff = relay.plan().handoffs().get(index);
     Span span = relay.span(handoff);
-    boolean here =
-        span.start().equals(span.end()) ? row.span().contains(span.start()) : isHere(span);
-    if (!here || handoff.leaves().player() == handoff.enters().player()) {
+    boolean empty = span.start().equals(span.end());
+    if (!(empty ? row.span().contains(span.start()) : isHere(span))) {
       return;
     }
-    Bridge bridge =
-        new Bridge(
-            row.xWithin(span.start()),
-            row.xWithin(span.end()),
-            middle(handoff.leaves()),
-            middle(handoff.enters()),
-            half);
-    boolean shares = handoff.shared() > 0;
-    labels.take(bridge.box());
-    marks.add(
-        new Mark.Group(
-            id("handoff", index, span),
-            relay.name(handoff.leaves().player())
-                + " hands over to "
-                + relay.name(handoff.enters().player())
-                + " at "
-                + relay.at(handoff.enters().first()),
-            handoffData(handoff, bridge),
-            shares ? bridge.marks() : bridge.thread()));
+    List<Mark> ways = new ArrayList<>();
+    for (Relay.Link link : relay.links()) {
+      if (link.handoff() == index) {
+        Bridge bridge = bridge(span, link);
+        labels.take(bridge.box());
+        ways.addAll(handoff.shared() > 0 ? bridge.marks() : bridge.thread());
+      }
+    }
+    String title =
+        relay.plan().names(handoff.leaves())
+            + (handoff.leaves().isHocket() ? " hand over to " : " hands over to ")
+            + relay.plan().names(handoff.enters())
+            + " at "
+            + relay.at(handoff, handoff.enters().first());
+    marks.add(new Mark.Group(id("handoff", index, span), title, data(handoff, span), ways));
   }
 
-  private Map<String, String> handoffData(Handoff handoff, Bridge bridge) {
+  private Bridge bridge(Span span, Relay.Link link) {
+    return new Bridge(
+        row.xWithin(span.start()),
+        row.xWithin(span.end()),
+        middle(link.leaves()),
+        middle(link.enters()),
+        half);
+  }
+
+  private Map<String, String> data(Handoff handoff, Span span) {
     Map<String, String> data = new LinkedHashMap<>();
-    data.put("leaves", relay.name(handoff.leaves().player()));
-    data.put("enters", relay.name(handoff.enters().player()));
+    data.put("leaves", relay.plan().names(handoff.leaves()));
+    data.put("enters", relay.plan().names(handoff.enters()));
     data.put("first", Integer.toString(handoff.enters().first()));
     data.put("last", Integer.toString(handoff.leaves().last()));
-    data.put("from", relay.at(handoff.enters().first()));
-    data.put("to", relay.at(handoff.leaves().last()));
-    data.put("left", SvgInk.figure(bridge.left()));
-    data.put("right", SvgInk.figure(bridge.right()));
+    data.put("from", relay.at(handoff, handoff.enters().first()));
+    data.put("to", relay.at(handoff, handoff.leaves().last()));
+    data.put("left", SvgInk.figure(row.xWithin(span.start())));
+    data.put("right", SvgInk.figure(row.xWithin(span.end())));
     return data;
   }
 
   private Mark segment(int index, Segment segment) {
     Span span = relay.span(segment);
     List<Mark> marks = new ArrayList<>();
-    for (Ribbon ribbon : new Ribbons(relay, row, half).of(index, middle(segment), this::middle)) {
+    for (Ribbon ribbon : new Ribbons(relay, index, row, half, this::middle).pieces()) {
       marks.add(new Mark.Fill(ribbon.path(), Ink.FULL));
     }
     label(index, segment).ifPresent(marks::add);
@@ -150,21 +150,21 @@ final class RowDrawing {
             + ", "
             + plan.skill(segment).technique().name()
             + ", "
-            + relay.at(segment.first())
+            + relay.at(segment, segment.first())
             + " to "
-            + relay.at(segment.last()),
-        segmentData(index, segment, span),
+            + relay.at(segment, segment.last()),
+        data(index, segment, span),
         marks);
   }
 
-  private Map<String, String> segmentData(int index, Segment segment, Span span) {
+  private Map<String, String> data(int index, Segment segment, Span span) {
     Map<String, String> data = new LinkedHashMap<>();
     data.put("player", relay.plan().player(segment).name());
     data.put("technique", relay.plan().skill(segment).technique().name());
     data.put("first", Integer.toString(segment.first()));
     data.put("last", Integer.toString(segment.last()));
-    data.put("from", relay.at(segment.first()));
-    data.put("to", relay.at(segment.last()));
+    data.put("from", relay.at(segment, segment.first()));
+    data.put("to", relay.at(segment, segment.last()));
     data.put("strain", Relay.percent(strain(index)));
     data.put("left", SvgInk.figure(row.xWithin(span.start())));
     data.put("right", SvgInk.figure(row.xWithin(span.end())));

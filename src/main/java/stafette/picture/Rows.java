@@ -2,12 +2,11 @@ package stafette.picture;
 
 import java.util.ArrayList;
 import java.util.List;
-import stafette.score.Line;
 import stafette.time.Bar;
 
 /**
- * Breaks a line's bars into rows, all on one scale: as few rows as leave a quarter note its room,
- * but no more than are seen at a glance, until it would get too narrow to be read.
+ * Breaks bars into rows, all on one scale: as few rows as leave a quarter note its room, but no
+ * more than are seen at a glance, until it would get too narrow to be read.
  */
 final class Rows {
   private static final double IDEAL_POINTS_PER_QUARTER = 15;
@@ -20,25 +19,15 @@ final class Rows {
   private final double width;
 
   /**
-   * Rows for the bars in which a line sounds.
+   * Rows to be made.
    *
    * @param left where rows begin
    * @param width how much room they have
    */
-  Rows(Line line, double left, double width) {
-    this.bars = bars(line);
+  Rows(List<Bar> bars, double left, double width) {
+    this.bars = List.copyOf(bars);
     this.left = left;
     this.width = width;
-  }
-
-  static List<Bar> bars(Line line) {
-    int first = line.bars().at(line.span().start()).index();
-    int last = line.bars().at(line.stroke(line.count() - 1).onset()).index();
-    List<Bar> bars = new ArrayList<>();
-    for (int i = first; i <= last; i++) {
-      bars.add(line.bars().get(i));
-    }
-    return bars;
   }
 
   /** All bars in one row. */

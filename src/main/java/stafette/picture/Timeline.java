@@ -55,7 +55,7 @@ public final class Timeline {
 
   private List<Drawing> pages() {
     double width = paper.width() - Paper.MARGIN - left;
-    Rows breaking = new Rows(relay.line(), left, width);
+    Rows breaking = new Rows(relay.bars(), left, width);
     List<Row> rows =
         paper == Paper.WIDE
             ? breaking.single(WIDE_POINTS_PER_QUARTER)
