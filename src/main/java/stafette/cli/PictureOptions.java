@@ -23,6 +23,9 @@ final class PictureOptions {
           "Of the timeline: a4 (default in PDF), letter, sheet (one sheet, default elsewhere), wide (one row).")
   private String paper = "";
 
+  @Option(names = "--notes", description = "Writes each segment as music into the timeline.")
+  private boolean notes;
+
   @Option(names = "--force", description = "Replaces FILE if it is there already.")
   private boolean force;
 
@@ -41,6 +44,7 @@ final class PictureOptions {
   }
 
   private Optional<DrawPlan.Request> request() {
-    return Optional.ofNullable(timeline).map(file -> new DrawPlan.Request(file, paper, force));
+    return Optional.ofNullable(timeline)
+        .map(file -> new DrawPlan.Request(file, paper, notes, force));
   }
 }

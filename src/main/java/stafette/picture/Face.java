@@ -81,6 +81,15 @@ public final class Face {
     return out.toString();
   }
 
+  /** A text, cut with an ellipsis where there is no room for all of it. */
+  String fitted(String text, double size, double room) {
+    String shown = text;
+    while (shown.length() > 1 && width(shown, size) > room) {
+      shown = shown.substring(0, shown.length() - 2).stripTrailing() + "…";
+    }
+    return shown;
+  }
+
   /** The letters' outline when they are set on a base line at x and y. */
   public GeneralPath outline(String text, double size, double x, double y) {
     GeneralPath all = new GeneralPath();

@@ -27,7 +27,7 @@ final class Legend {
         "Limits differ from player to player; playing at one's limit can injure. Ask the players.";
     List<String> idle = relay.idle();
     String foot = idle.isEmpty() ? care : "Not needed: " + String.join(", ", idle) + ".  " + care;
-    marks.add(words(shortened(foot, right - left), left, top + 27));
+    marks.add(words(Face.PLAIN.fitted(foot, SIZE, right - left), left, top + 27));
     return marks;
   }
 
@@ -97,13 +97,5 @@ final class Legend {
 
   private static Mark.Words words(String text, double x, double y) {
     return new Mark.Words(text, x, y, SIZE, Face.PLAIN, Ink.SOFT);
-  }
-
-  private static String shortened(String text, double room) {
-    String shown = text;
-    while (shown.length() > 1 && Face.PLAIN.width(shown, SIZE) > room) {
-      shown = shown.substring(0, shown.length() - 2).stripTrailing() + "…";
-    }
-    return shown;
   }
 }

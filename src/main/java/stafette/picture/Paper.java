@@ -7,9 +7,9 @@ public enum Paper {
   /** Landscape, as many pages as it takes. */
   LETTER(792, 612),
   /** One sheet, as tall as it takes. */
-  SHEET(1080, 760),
+  SHEET(900, 640),
   /** One sheet with all bars in one row, as wide as it takes. */
-  WIDE(1080, 760);
+  WIDE(900, 640);
 
   static final double MARGIN = 36;
 

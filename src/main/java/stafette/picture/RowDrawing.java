@@ -16,12 +16,13 @@ import stafette.time.Span;
 /** Draws one row of the relay: lanes, what the score gives, ribbon, bridges, labels. */
 final class RowDrawing {
   private static final double LABEL_SIZE = 6.4;
-  private static final double NAME_SIZE = 8.6;
+  static final double NAME_SIZE = 8.6;
   private static final double LABEL_AIR = 2.6;
 
   private final Relay relay;
   private final Row row;
   private final Map<Integer, Double> middles = new LinkedHashMap<>();
+  private final Lanes lanes;
   private final double half;
   private final double top;
   private final Labels labels;
@@ -29,21 +30,33 @@ final class RowDrawing {
   /**
    * A row to be drawn.
    *
-   * @param lanes from top to bottom
-   * @param half half the ribbon's height
    * @param top where the row begins on the paper
    */
-  RowDrawing(Relay relay, Row row, List<Lane> lanes, double half, double top) {
+  RowDrawing(Relay relay, Row row, Lanes lanes, double top) {
     this.relay = relay;
     this.row = row;
-    this.half = half;
+    this.lanes = lanes;
+    this.half = lanes.half();
     this.top = top;
-    lanes.forEach(lane -> middles.put(lane.player(), top + lane.y()));
-    labels = new Labels(new Box(row.left(), top, row.right(), Double.POSITIVE_INFINITY));
+    lanes.lanes().forEach(lane -> middles.put(lane.player(), top + lane.y()));
+    Box room =
+        new Box(row.left(), top + lanes.top() - LABEL_SIZE, row.right(), top + lanes.height());
+    labels = new Labels(room);
+    for (Lane lane : lanes.lanes()) {
+      lane.staffTop()
+          .ifPresent(
+              staff ->
+                  labels.take(
+                      new Box(
+                          row.left(),
+                          top + lane.y() + half + 1,
+                          row.right(),
+                          top + staff + StaffLines.SPACE * 4)));
+    }
   }
 
   List<Mark> marks() {
-    List<Mark> marks = new ArrayList<>(Ruler.of(relay.line(), row, highest(), lowest(), top));
+    List<Mark> marks = new ArrayList<>(new Ruler(relay.line(), row, lanes, top).marks());
     middles.forEach((player, y) -> addLane(player, y, marks));
     for (int i = 0; i < relay.plan().handoffs().size(); i++) {
       addHandoff(i, marks);
@@ -57,20 +70,12 @@ final class RowDrawing {
     return marks;
   }
 
-  private double highest() {
-    return middles.values().stream().mapToDouble(y -> y).min().orElse(top) - half * 1.6;
-  }
-
-  private double lowest() {
-    return middles.values().stream().mapToDouble(y -> y).max().orElse(top) + half * 1.6;
-  }
-
   private void addLane(int player, double y, List<Mark> marks) {
     Player who = relay.plan().brief().players().get(player);
     String name = who.name();
     double size = Math.min(NAME_SIZE, half * 1.7);
-    String shown = shortened(name, size, row.left() - Paper.MARGIN - 8);
-    double x = row.left() - 8 - Face.BOLD.width(shown, size);
+    String shown = Face.BOLD.fitted(name, size, row.left() - Paper.MARGIN - 9);
+    double x = row.left() - 9 - Face.BOLD.width(shown, size);
     marks.add(new Mark.Words(shown, x, y + size * 0.36, size, Face.BOLD, Ink.FULL));
     marks.add(new Mark.Stroke(Path.line(row.left(), y, row.right(), y), 0.5, Ink.FAINT));
     for (Busy busy : who.busy()) {
@@ -80,14 +85,6 @@ final class RowDrawing {
         marks.addAll(Hatching.of(new Box(from, y - half * 0.75, to, y + half * 0.75)));
       }
     }
-  }
-
-  private static String shortened(String name, double size, double room) {
-    String text = name;
-    while (text.length() > 1 && Face.BOLD.width(text, size) > room) {
-      text = text.substring(0, text.length() - 2).stripTrailing() + "…";
-    }
-    return text;
   }
 
   private void addHandoff(int index, List<Mark> marks) {

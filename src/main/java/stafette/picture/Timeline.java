@@ -13,32 +13,32 @@ import stafette.plan.Plan;
  * player who plays, wrapped into rows and pages.
  */
 public final class Timeline {
-  private static final double MOST_LANE = 29;
-  private static final double LEAST_LANE = 8;
-  private static final double HALF_SHARE = 0.215;
-  private static final double RULER = 21;
-  private static final double ROW_GAP = 13;
+  private static final double ROW_GAP = 14;
   private static final double LEAST_NAMES = 40;
   private static final double MOST_NAMES = 120;
-  private static final double NAME_SIZE = 8.6;
   private static final double WIDE_POINTS_PER_QUARTER = 24;
+  private static final double FOOT = Paper.MARGIN + Legend.HEIGHT;
 
   private final Relay relay;
   private final Paper paper;
-  private final double lane;
+  private final boolean notes;
+  private final StaffLines staffs;
+  private final LaneLayout lanes;
   private final double left;
 
-  private Timeline(Relay relay, Paper paper) {
+  private Timeline(Relay relay, Paper paper, boolean notes) {
     this.relay = relay;
     this.paper = paper;
-    double room = paper.height() - 2 * Paper.MARGIN - Heading.HEIGHT - Legend.HEIGHT - RULER;
-    lane = Math.max(LEAST_LANE, Math.min(MOST_LANE, room / relay.playing().size()));
+    this.notes = notes;
+    staffs = new StaffLines(relay);
+    lanes = new LaneLayout(relay, staffs, notes, paper.height() - firstTop() - FOOT);
     double names =
         relay.playing().stream()
-            .mapToDouble(player -> Face.BOLD.width(relay.name(player), NAME_SIZE))
+            .mapToDouble(player -> Face.BOLD.width(relay.name(player), RowDrawing.NAME_SIZE))
             .max()
             .orElse(LEAST_NAMES);
-    left = Paper.MARGIN + Math.min(MOST_NAMES, Math.max(LEAST_NAMES, names)) + 10;
+    double signs = notes ? staffs.headerWidth(relay.playing(), relay.bars().get(0)) : 0;
+    left = Paper.MARGIN + Math.min(MOST_NAMES, Math.max(LEAST_NAMES, names)) + 10 + signs;
   }
 
   /**
@@ -46,68 +46,87 @@ public final class Timeline {
    *
    * @param verdict what the judge says of that plan
    * @param window the tempi between which it holds, if it does
+   * @param notes whether each segment is written as music too
    * @return the pages, one only if the paper has none
    */
   public static List<Drawing> of(
-      Plan plan, Verdict verdict, Optional<TempoWindow> window, Paper paper) {
-    return new Timeline(Relay.of(plan, verdict, window), paper).pages();
-  }
-
-  private List<Drawing> pages() {
-    double width = paper.width() - Paper.MARGIN - left;
-    Rows breaking = new Rows(relay.bars(), left, width);
-    List<Row> rows =
-        paper == Paper.WIDE
-            ? breaking.single(WIDE_POINTS_PER_QUARTER)
-            : breaking.broken(rowsOn(firstTop()));
-    List<List<Row>> pages = new ArrayList<>();
-    int next = 0;
-    while (next < rows.size()) {
-      int most =
-          paper.hasPages()
-              ? Math.max(1, rowsOn(pages.isEmpty() ? firstTop() : Paper.MARGIN))
-              : rows.size();
-      int end = Math.min(rows.size(), next + most);
-      pages.add(rows.subList(next, end));
-      next = end;
-    }
-    return IntStream.range(0, pages.size()).mapToObj(i -> page(pages, i)).toList();
+      Plan plan, Verdict verdict, Optional<TempoWindow> window, Paper paper, boolean notes) {
+    return new Timeline(Relay.of(plan, verdict, window), paper, notes).pages();
   }
 
   private static double firstTop() {
     return Paper.MARGIN + Heading.HEIGHT;
   }
 
-  private int rowsOn(double top) {
-    double room = paper.height() - Paper.MARGIN - Legend.HEIGHT - top;
-    return (int) Math.floor((room + ROW_GAP) / (rowHeight() + ROW_GAP) + 1e-9);
+  /** A row with its lanes, and where its top is on the page. */
+  private record Placed(Row row, Lanes lanes, double top) {
+    double bottom() {
+      return top + lanes.height();
+    }
   }
 
-  private double rowHeight() {
-    return RULER + lane * relay.playing().size();
+  private List<Drawing> pages() {
+    List<List<Placed>> pages = new ArrayList<>();
+    List<Placed> page = new ArrayList<>();
+    double top = firstTop();
+    for (Row row : rows()) {
+      Lanes own = lanes.of(row);
+      boolean full = top + own.height() > paper.height() - FOOT;
+      if (paper.hasPages() && full && !page.isEmpty()) {
+        pages.add(page);
+        page = new ArrayList<>();
+        top = Paper.MARGIN;
+      }
+      page.add(new Placed(row, own, top));
+      top += own.height() + ROW_GAP;
+    }
+    pages.add(page);
+    return IntStream.range(0, pages.size())
+        .mapToObj(i -> drawing(pages.get(i), i, pages.size()))
+        .toList();
   }
 
-  private Drawing page(List<List<Row>> pages, int index) {
-    List<Row> rows = pages.get(index);
-    double top = index == 0 ? firstTop() : Paper.MARGIN;
-    double end = top + rows.size() * (rowHeight() + ROW_GAP) - ROW_GAP;
-    double height =
-        paper.hasPages() ? paper.height() : end + ROW_GAP + Legend.HEIGHT + Paper.MARGIN;
-    double right = Math.max(paper.width() - Paper.MARGIN, rows.get(0).right());
+  private List<Row> rows() {
+    Rows breaking = new Rows(relay.bars(), left, paper.width() - Paper.MARGIN - left);
+    double spacing = notes ? staffs.pointsPerQuarter() : 0;
+    if (paper == Paper.WIDE) {
+      return breaking.single(Math.max(spacing, WIDE_POINTS_PER_QUARTER));
+    }
+    double room = paper.height() - firstTop() - FOOT + ROW_GAP;
+    int atAGlance = (int) Math.floor(room / (lanes.plainHeight() + ROW_GAP) + 1e-9);
+    return notes ? breaking.spaced(spacing) : breaking.broken(atAGlance);
+  }
+
+  private Drawing drawing(List<Placed> rows, int index, int pages) {
+    double end = rows.get(rows.size() - 1).bottom();
+    double height = paper.hasPages() ? paper.height() : end + ROW_GAP + FOOT;
+    double right = paper.width() - Paper.MARGIN;
+    for (Placed placed : rows) {
+      right = Math.max(right, placed.row().right());
+    }
     List<Mark> marks = new ArrayList<>();
     if (index == 0) {
       marks.addAll(Heading.of(relay, Paper.MARGIN, right, Paper.MARGIN));
     }
-    for (int i = 0; i < rows.size(); i++) {
-      double y = top + i * (rowHeight() + ROW_GAP);
-      marks.addAll(new RowDrawing(relay, rows.get(i), lanes(), lane * HALF_SHARE, y).marks());
+    for (Placed placed : rows) {
+      marks.addAll(new RowDrawing(relay, placed.row(), placed.lanes(), placed.top()).marks());
+      marks.addAll(music(placed));
     }
-    double foot = height - Paper.MARGIN - Legend.HEIGHT + 4;
-    marks.addAll(Legend.of(relay, Paper.MARGIN, right - 40, foot));
-    if (pages.size() > 1) {
-      marks.add(pageNumber(index + 1, pages.size(), right, height - Paper.MARGIN));
+    marks.addAll(Legend.of(relay, Paper.MARGIN, right - 30, height - FOOT + 4));
+    if (pages > 1) {
+      marks.add(pageNumber(index + 1, pages, right, height - Paper.MARGIN));
     }
     return new Drawing(right + Paper.MARGIN, height, Heading.title(relay), marks);
+  }
+
+  private List<Mark> music(Placed placed) {
+    List<Mark> marks = new ArrayList<>();
+    for (Lane lane : placed.lanes().lanes()) {
+      lane.staffTop()
+          .map(staff -> staffs.marks(lane.player(), placed.row(), placed.top() + staff))
+          .ifPresent(marks::addAll);
+    }
+    return marks;
   }
 
   private static Mark pageNumber(int page, int of, double right, double y) {
@@ -115,12 +134,5 @@ public final class Timeline {
     double size = 7.4;
     return new Mark.Words(
         text, right - Face.PLAIN.width(text, size), y - 3, size, Face.PLAIN, Ink.SOFT);
-  }
-
-  private List<Lane> lanes() {
-    List<Integer> players = relay.playing();
-    return IntStream.range(0, players.size())
-        .mapToObj(i -> new Lane(players.get(i), RULER + lane * (i + 0.5)))
-        .toList();
   }
 }

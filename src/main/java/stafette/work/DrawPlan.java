@@ -29,9 +29,10 @@ public final class DrawPlan {
    *
    * @param file .svg, .png or .pdf
    * @param paper "a4", "letter", "sheet" or "wide"; empty for pages in PDF and one sheet elsewhere
+   * @param notes whether each segment is written as music too
    * @param replace whether it may replace a file that is there
    */
-  public record Request(Path file, String paper, boolean replace) {
+  public record Request(Path file, String paper, boolean notes, boolean replace) {
     /**
      * Checks it before anything is reckoned.
      *
@@ -51,7 +52,8 @@ public final class DrawPlan {
    */
   public static void timeline(JudgedPlan judged, Request request) throws Refusal {
     List<Drawing> pages =
-        Timeline.of(judged.plan(), judged.verdict(), judged.window(), paperOf(request));
+        Timeline.of(
+            judged.plan(), judged.verdict(), judged.window(), paperOf(request), request.notes());
     FileDoor.write(request.file(), bytes(format(request.file()), pages), request.replace());
   }
 
