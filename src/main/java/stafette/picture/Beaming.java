@@ -2,7 +2,6 @@ package stafette.picture;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.ToDoubleFunction;
 import stafette.time.Bar;
 import stafette.time.Position;
 
@@ -10,13 +9,12 @@ import stafette.time.Position;
 final class Beaming {
   private Beaming() {}
 
-  static List<StemGroup> groups(
-      List<Written> written, List<Bar> bars, Staff staff, ToDoubleFunction<Position> x) {
+  static List<StemGroup> groups(List<Written> written, Staff staff, Row row) {
     List<StemGroup> groups = new ArrayList<>();
     List<Written> open = new ArrayList<>();
     for (Written next : written) {
-      if (!open.isEmpty() && !goesOn(open.get(open.size() - 1), next, bars)) {
-        groups.add(new StemGroup(staff, open, x));
+      if (!open.isEmpty() && !goesOn(open.get(open.size() - 1), next, row.bars())) {
+        groups.add(new StemGroup(staff, open, row));
         open.clear();
       }
       if (!next.isRest()) {
@@ -24,7 +22,7 @@ final class Beaming {
       }
     }
     if (!open.isEmpty()) {
-      groups.add(new StemGroup(staff, open, x));
+      groups.add(new StemGroup(staff, open, row));
     }
     return groups;
   }

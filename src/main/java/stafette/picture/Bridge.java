@@ -38,6 +38,24 @@ record Bridge(double left, double right, double fromY, double toY, double half) 
     return List.of(new Mark.Fill(Path.box(clear), Ink.PAPER), new Mark.Fill(neck(), Ink.JOIN));
   }
 
+  /** The neck's edges alone, so that music behind it can be read. */
+  List<Mark> edges() {
+    double round = round();
+    double turn = fromY < toY ? round : -round;
+    double a = drawnLeft();
+    double b = drawnRight();
+    Path path =
+        new Path.Pen()
+            .move(a - round, leaves())
+            .curve(a - round / 3, leaves(), a, leaves() + turn / 3, a, leaves() + turn)
+            .line(a, arrives())
+            .move(b, leaves())
+            .line(b, arrives() - turn)
+            .curve(b, arrives() - turn / 3, b + round / 3, arrives(), b + round, arrives())
+            .path();
+    return List.of(new Mark.Stroke(path, 1.1, Ink.JOIN));
+  }
+
   private Path neck() {
     double round = round();
     double turn = fromY < toY ? round : -round;

@@ -6,13 +6,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.ToDoubleFunction;
 import stafette.plan.Played;
 import stafette.score.Articulation;
 import stafette.score.Tuplet;
 import stafette.time.Bar;
 import stafette.time.Meter;
-import stafette.time.Position;
 import stafette.time.Span;
 
 /**
@@ -23,7 +21,7 @@ import stafette.time.Span;
 public final class Engraver {
   private final Music music;
   private final Staff staff;
-  private final ToDoubleFunction<Position> x;
+  private final Row row;
   private final List<Written> written;
   private final List<StemGroup> groups;
   private final Map<Written, Reach> reaches = new HashMap<>();
@@ -34,37 +32,34 @@ public final class Engraver {
    *
    * @param plays the stretches of lines that the player plays; sounding pitches
    * @param given where it plays something else, so that neither notes nor rests are written
-   * @param bars which bars
    * @param fifths the key signature: so many sharps, or flats if below zero
    * @param meter the time signature at the beginning, if it is to be shown
    */
-  public record Music(
-      List<Played> plays, List<Span> given, List<Bar> bars, int fifths, Optional<Meter> meter) {
+  public record Music(List<Played> plays, List<Span> given, int fifths, Optional<Meter> meter) {
     public Music {
       plays = List.copyOf(plays);
       given = List.copyOf(given);
-      bars = List.copyOf(bars);
     }
   }
 
   /** From the highest to the lowest ink of a note, marks left out, and which way its stem goes. */
   private record Reach(double top, double bottom, boolean up) {}
 
-  private Engraver(Music music, Staff staff, ToDoubleFunction<Position> x) {
+  private Engraver(Music music, Staff staff, Row row) {
     this.music = music;
     this.staff = staff;
-    this.x = x;
-    written = Notation.of(music.plays(), music.given(), music.bars());
-    groups = Beaming.groups(written, music.bars(), staff, x);
+    this.row = row;
+    written = Notation.of(music.plays(), music.given(), row.bars());
+    groups = Beaming.groups(written, staff, row);
   }
 
   /**
    * Writes.
    *
-   * @param x where a time stands, in points; notes have their left edge there
+   * @param row which bars, and where times stand; notes have their left edge there
    */
-  public static List<Mark> marks(Music music, Staff staff, ToDoubleFunction<Position> x) {
-    return new Engraver(music, staff, x).all();
+  public static List<Mark> marks(Music music, Staff staff, Row row) {
+    return new Engraver(music, staff, row).all();
   }
 
   /** How much room the signs before the first bar take. */
@@ -91,16 +86,11 @@ public final class Engraver {
   }
 
   private void addStaff() {
-    List<Bar> bars = music.bars();
-    double left = x.applyAsDouble(bars.get(0).span().start());
-    double right = x.applyAsDouble(bars.get(bars.size() - 1).span().end());
-    double header = headerWidth(music, staff);
-    marks.addAll(staff.lines(left - header, right));
-    marks.addAll(StaffHeader.of(staff, music.fifths(), music.meter(), left));
+    marks.addAll(staff.lines(row.left() - headerWidth(music, staff), row.right()));
+    marks.addAll(StaffHeader.of(staff, music.fifths(), music.meter(), row.left()));
     Path.Pen lines = new Path.Pen();
-    for (Bar bar : bars) {
-      double end = x.applyAsDouble(bar.span().end());
-      lines.move(end, staff.top()).line(end, staff.bottom());
+    for (Bar bar : row.bars()) {
+      lines.move(row.right(bar), staff.top()).line(row.right(bar), staff.bottom());
     }
     marks.add(new Mark.Stroke(lines.path(), 0.14 * staff.space(), Ink.FULL));
   }
@@ -108,12 +98,12 @@ public final class Engraver {
   private void addHeads() {
     AccidentalMemory memory = new AccidentalMemory(music.fifths());
     Heads heads = new Heads(staff, memory);
-    for (Bar bar : music.bars()) {
+    for (Bar bar : row.bars()) {
       memory.newBar();
       for (Written note : written) {
         if (!note.isRest() && bar.span().contains(note.onset())) {
           Reach reach = reach(note);
-          double at = x.applyAsDouble(note.onset());
+          double at = row.x(note.onset());
           marks.addAll(heads.of(note, at, reach.up()));
           addArticulations(note, at, reach);
         }
@@ -150,9 +140,11 @@ public final class Engraver {
   }
 
   private void addRest(Written rest) {
-    double at = x.applyAsDouble(rest.span().start());
+    double at = row.x(rest.span().start());
     if (rest.wholeBar()) {
-      at = (at + x.applyAsDouble(rest.span().end()) - Signs.WHOLE_HEAD * staff.space()) / 2;
+      Bar bar =
+          row.bars().stream().filter(b -> b.span().equals(rest.span())).findFirst().orElseThrow();
+      at = (row.left(bar) + row.right(bar) - Signs.WHOLE_HEAD * staff.space()) / 2;
     }
     double baseline = staff.bottom() - rest.form().restRaisedSpaces() * staff.space();
     marks.add(staff.sign(rest.form().rest(), at, baseline, 1));
@@ -185,8 +177,8 @@ public final class Engraver {
               ? Math.min(y, staff.top() - 0.6 * space)
               : Math.max(y, staff.bottom() + 1.6 * space);
     }
-    double left = x.applyAsDouble(members.get(0).onset());
-    double right = x.applyAsDouble(members.get(members.size() - 1).onset()) + Signs.HEAD * space;
+    double left = row.x(members.get(0).onset());
+    double right = row.x(members.get(members.size() - 1).onset()) + Signs.HEAD * space;
     return TupletSign.of(Integer.toString(tuplet.actual()), left, right, y, above, beamed, space);
   }
 
@@ -198,8 +190,8 @@ public final class Engraver {
       }
       Reach reach = reach(note);
       double space = staff.space();
-      double left = x.applyAsDouble(note.onset()) + (Signs.headWidth(note.form()) + 0.1) * space;
-      double right = x.applyAsDouble(note.span().end()) - 0.1 * space;
+      double left = row.x(note.onset()) + (Signs.headWidth(note.form()) + 0.1) * space;
+      double right = row.x(note.span().end()) - 0.1 * space;
       double y = reach.up() ? reach.bottom() + 0.15 * space : reach.top() - 0.15 * space;
       marks.add(Signs.arc(left, Math.max(right, left + space), y, reach.up() ? 1 : -1, space));
     }
@@ -231,8 +223,8 @@ public final class Engraver {
             ? all.stream().mapToDouble(Reach::bottom).max().orElseThrow() + 0.3 * space
             : all.stream().mapToDouble(Reach::top).min().orElseThrow() - 0.3 * space;
     double half = Signs.HEAD / 2 * space;
-    double left = x.applyAsDouble(notes.get(0).onset()) + half;
-    double right = x.applyAsDouble(notes.get(notes.size() - 1).onset()) + half;
+    double left = row.x(notes.get(0).onset()) + half;
+    double right = row.x(notes.get(notes.size() - 1).onset()) + half;
     marks.add(Signs.arc(left, right, y, below ? 1 : -1, space));
   }
 }

@@ -11,7 +11,8 @@ final class LaneLayout {
   private static final double HALF_SHARE = 0.2;
   private static final double NOTED_HALF = 4.4;
   private static final double NOTED_GAP = 5;
-  private static final double RESTING_LANE = 20;
+  private static final double RIBBON_DOWN = 13.5;
+  private static final double RESTING_LANE = 23;
 
   private final Relay relay;
   private final StaffLines staffs;
@@ -47,14 +48,15 @@ final class LaneLayout {
       lanes.add(new Lane(player, y, Optional.empty()));
       y += lane;
     }
-    return new Lanes(lanes, lane * HALF_SHARE, Lanes.RULER, plainHeight());
+    return new Lanes(lanes, lane * HALF_SHARE, Lanes.RULER, plainHeight(), 0);
   }
 
   private Lanes noted(Row row) {
     List<Lane> lanes = new ArrayList<>();
     double top = Lanes.RULER;
+    double signs = staffs.headerWidth(relay.playing(), relay.bars().get(0));
     for (int player : relay.playing()) {
-      double y = top + RESTING_LANE / 2;
+      double y = top + RIBBON_DOWN;
       if (staffs.plays(player, row)) {
         Box ink = extent(player, row);
         double staff = y + NOTED_HALF + NOTED_GAP - ink.top();
@@ -65,7 +67,7 @@ final class LaneLayout {
         top += RESTING_LANE;
       }
     }
-    return new Lanes(lanes, NOTED_HALF, Lanes.RULER, top);
+    return new Lanes(lanes, NOTED_HALF, Lanes.RULER, top, signs);
   }
 
   /** What a staff with its top line at zero takes above and below. */

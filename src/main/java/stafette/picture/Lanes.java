@@ -9,20 +9,17 @@ import java.util.List;
  * @param half half the ribbon's height
  * @param top where bar lines begin
  * @param height of the whole row
+ * @param signs room for clef and time before the first bar line, 0 where no music is written
  */
-record Lanes(List<Lane> lanes, double half, double top, double height) {
+record Lanes(List<Lane> lanes, double half, double top, double height, double signs) {
   /** Room above the lanes for tempi and bar numbers. */
-  static final double RULER = 23;
+  static final double RULER = 25;
 
   Lanes {
     lanes = List.copyOf(lanes);
   }
 
-  double first() {
-    return lanes.get(0).y();
-  }
-
-  double last() {
-    return lanes.get(lanes.size() - 1).y();
+  boolean haveMusic() {
+    return signs > 0;
   }
 }

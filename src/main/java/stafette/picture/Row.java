@@ -12,9 +12,10 @@ import stafette.time.Span;
  * @param bars at least one
  * @param left where the first one begins, in points
  * @param pointsPerQuarter how wide a quarter note is
+ * @param lead room between a bar line and the first note, in points
  */
-record Row(List<Bar> bars, double left, double pointsPerQuarter) {
-  Row {
+public record Row(List<Bar> bars, double left, double pointsPerQuarter, double lead) {
+  public Row {
     bars = List.copyOf(bars);
   }
 
@@ -22,16 +23,42 @@ record Row(List<Bar> bars, double left, double pointsPerQuarter) {
     return new Span(bars.get(0).span().start(), bars.get(bars.size() - 1).span().end());
   }
 
+  /** Where the last bar line is. */
   double right() {
-    return x(span().end());
+    return right(bars.get(bars.size() - 1));
   }
 
+  /** The bar line at a bar's beginning. */
+  double left(Bar bar) {
+    int before = bar.index() - bars.get(0).index();
+    return left + before * lead + quartersTo(bar.span().start()) * pointsPerQuarter;
+  }
+
+  /** The bar line at a bar's end. */
+  double right(Bar bar) {
+    return left(bar) + lead + bar.span().length().quarters().toDouble() * pointsPerQuarter;
+  }
+
+  /** Where a time within the row stands. */
   double x(Position position) {
-    double quarters = position.quarters().minus(span().start().quarters()).toDouble();
-    return left + quarters * pointsPerQuarter;
+    int begun = 0;
+    for (int low = 0, high = bars.size() - 1; low <= high; ) {
+      int middle = (low + high) >>> 1;
+      if (bars.get(middle).span().start().isAfter(position)) {
+        high = middle - 1;
+      } else {
+        begun = middle + 1;
+        low = middle + 1;
+      }
+    }
+    return left + begun * lead + quartersTo(position) * pointsPerQuarter;
   }
 
-  /** A position, brought to the row's nearer end if it lies outside. */
+  private double quartersTo(Position position) {
+    return position.quarters().minus(span().start().quarters()).toDouble();
+  }
+
+  /** A time, brought to the row's nearer end if it lies outside. */
   double xWithin(Position position) {
     return Math.max(left, Math.min(right(), x(position)));
   }
@@ -44,7 +71,8 @@ record Row(List<Bar> bars, double left, double pointsPerQuarter) {
         long to = line.micros(beat.end());
         if (micros < to) {
           double share = Math.max(0, micros - from) / (double) (to - from);
-          return x(beat.start()) + share * (x(beat.end()) - x(beat.start()));
+          double length = beat.length().quarters().toDouble() * pointsPerQuarter;
+          return x(beat.start()) + share * length;
         }
       }
     }

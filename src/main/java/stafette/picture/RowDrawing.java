@@ -39,8 +39,7 @@ final class RowDrawing {
     this.half = lanes.half();
     this.top = top;
     lanes.lanes().forEach(lane -> middles.put(lane.player(), top + lane.y()));
-    Box room =
-        new Box(row.left(), top + lanes.top() - LABEL_SIZE, row.right(), top + lanes.height());
+    Box room = new Box(row.left(), top + lanes.top(), row.right(), top + lanes.height());
     labels = new Labels(room);
     for (Lane lane : lanes.lanes()) {
       lane.staffTop()
@@ -74,8 +73,9 @@ final class RowDrawing {
     Player who = relay.plan().brief().players().get(player);
     String name = who.name();
     double size = Math.min(NAME_SIZE, half * 1.7);
-    String shown = Face.BOLD.fitted(name, size, row.left() - Paper.MARGIN - 9);
-    double x = row.left() - 9 - Face.BOLD.width(shown, size);
+    double start = row.left() - lanes.signs();
+    String shown = Face.BOLD.fitted(name, size, start - Paper.MARGIN - 9);
+    double x = start - 9 - Face.BOLD.width(shown, size);
     marks.add(new Mark.Words(shown, x, y + size * 0.36, size, Face.BOLD, Ink.FULL));
     marks.add(new Mark.Stroke(Path.line(row.left(), y, row.right(), y), 0.5, Ink.FAINT));
     for (Busy busy : who.busy()) {
@@ -99,7 +99,10 @@ final class RowDrawing {
       if (link.handoff() == index) {
         Bridge bridge = bridge(span, link);
         labels.take(bridge.box());
-        ways.addAll(handoff.shared() > 0 ? bridge.marks() : bridge.thread());
+        ways.addAll(
+            handoff.shared() <= 0
+                ? bridge.thread()
+                : lanes.haveMusic() ? bridge.edges() : bridge.marks());
       }
     }
     String title =

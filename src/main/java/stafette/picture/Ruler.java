@@ -19,6 +19,7 @@ final class Ruler {
 
   private final Line line;
   private final Row row;
+  private final Lanes lanes;
   private final double top;
   private final double highest;
   private final double lowest;
@@ -32,6 +33,7 @@ final class Ruler {
   Ruler(Line line, Row row, Lanes lanes, double top) {
     this.line = line;
     this.row = row;
+    this.lanes = lanes;
     this.top = top;
     highest = top + lanes.top();
     lowest = top + lanes.height();
@@ -49,12 +51,15 @@ final class Ruler {
     Path.Pen bars = new Path.Pen();
     Path.Pen beats = new Path.Pen();
     for (Bar bar : row.bars()) {
-      double x = row.x(bar.span().start());
-      bars.move(x, highest).line(x, lowest);
+      double x = row.left(bar);
+      if (x > row.left() || !lanes.haveMusic()) {
+        bars.move(x, highest).line(x, lowest);
+      }
       for (Span beat : bar.beats()) {
         double at = row.x(beat.start());
-        if (at > x && row.x(beat.end()) - at >= LEAST_BEAT) {
-          beats.move(at, highest).line(at, highest + TICK);
+        double wide = beat.length().quarters().toDouble() * row.pointsPerQuarter();
+        if (at > x && wide >= LEAST_BEAT) {
+          beats.move(at, highest).line(at, highest - TICK);
         }
       }
     }
@@ -66,7 +71,7 @@ final class Ruler {
   }
 
   private void addBracket() {
-    double x = row.left() - 2.5;
+    double x = row.left() - lanes.signs() - 2.5;
     Path.Pen pen = new Path.Pen();
     pen.move(x + 4.5, highest - BRACKET)
         .curve(x + 1.5, highest - 0.6, x, highest, x, highest + 1)
@@ -83,18 +88,15 @@ final class Ruler {
             .max()
             .orElse(0);
     double narrowest =
-        row.bars().stream()
-            .mapToDouble(bar -> row.x(bar.span().end()) - row.x(bar.span().start()))
-            .min()
-            .orElse(1);
+        row.bars().stream().mapToDouble(bar -> row.right(bar) - row.left(bar)).min().orElse(1);
     int every = narrowest >= widest + 4 ? 1 : narrowest * 2 >= widest + 4 ? 2 : 4;
     double free = Double.NEGATIVE_INFINITY;
     for (int i = 0; i < row.bars().size(); i += every) {
       Bar bar = row.bars().get(i);
-      double x = row.x(bar.span().start()) + (i == 0 ? 3.5 : 0);
+      double x = row.left(bar) + (i == 0 && !lanes.haveMusic() ? 3.5 : 0);
       double right = x + Face.PLAIN.width(bar.number(), NUMBER_SIZE);
       if (x >= free && right <= row.right() + 2) {
-        marks.add(new Mark.Words(bar.number(), x, highest - 3, NUMBER_SIZE, Face.PLAIN, Ink.FULL));
+        marks.add(new Mark.Words(bar.number(), x, highest - 4, NUMBER_SIZE, Face.PLAIN, Ink.FULL));
         free = right + 3;
       }
     }

@@ -12,7 +12,7 @@ import stafette.time.Rational;
 final class StaffHeader {
   private static final int[] SHARPS = {8, 5, 9, 6, 3, 7, 4};
   private static final int[] FLATS = {4, 7, 3, 6, 2, 5, 1};
-  private static final double AIR = 0.6;
+  private static final double AIR = 0.5;
 
   private StaffHeader() {}
 

@@ -19,6 +19,9 @@ import stafette.time.Span;
 final class StaffLines {
   static final double SPACE = 3.9;
 
+  /** Room between a bar line and the first note. */
+  static final double LEAD = 1.9 * SPACE;
+
   private static final double AIR = 0.5;
   private static final double MOST_POINTS_PER_QUARTER = 150;
 
@@ -35,7 +38,7 @@ final class StaffLines {
   }
 
   List<Mark> marks(int player, Row row, double top) {
-    return Engraver.marks(music(player, row), staff(player, top), row::x);
+    return Engraver.marks(music(player, row), staff(player, top), row);
   }
 
   /** The widest header of any player's staff. */
@@ -56,7 +59,6 @@ final class StaffLines {
     return new Engraver.Music(
         plays,
         given(relay.plan().brief().players().get(player), row),
-        row.bars(),
         0,
         newMeter ? Optional.of(first.meter()) : Optional.empty());
   }

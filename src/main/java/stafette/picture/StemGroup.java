@@ -2,8 +2,6 @@ package stafette.picture;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.ToDoubleFunction;
-import stafette.time.Position;
 
 /**
  * Notes under one beam, or a single note: which way its stems go, where they end, and their beams
@@ -19,14 +17,14 @@ final class StemGroup {
 
   private final Staff staff;
   private final List<Written> notes;
-  private final ToDoubleFunction<Position> x;
+  private final Row row;
   private final boolean up;
   private final double[] ends;
 
-  StemGroup(Staff staff, List<Written> notes, ToDoubleFunction<Position> x) {
+  StemGroup(Staff staff, List<Written> notes, Row row) {
     this.staff = staff;
     this.notes = List.copyOf(notes);
-    this.x = x;
+    this.row = row;
     int highest = notes.stream().mapToInt(note -> highest(staff, note)).max().orElseThrow();
     int lowest = notes.stream().mapToInt(note -> lowest(staff, note)).min().orElseThrow();
     up = highest + lowest < 8;
@@ -67,7 +65,7 @@ final class StemGroup {
   double stemX(int index) {
     Written note = notes.get(index);
     double inset = STEM / 2 * staff.space();
-    double left = x.applyAsDouble(note.onset());
+    double left = row.x(note.onset());
     return up ? left + Signs.headWidth(note.form()) * staff.space() - inset : left + inset;
   }
 

@@ -87,7 +87,9 @@ public final class Timeline {
   }
 
   private List<Row> rows() {
-    Rows breaking = new Rows(relay.bars(), left, paper.width() - Paper.MARGIN - left);
+    Rows breaking =
+        new Rows(
+            relay.bars(), left, paper.width() - Paper.MARGIN - left, notes ? StaffLines.LEAD : 0);
     double spacing = notes ? staffs.pointsPerQuarter() : 0;
     if (paper == Paper.WIDE) {
       return breaking.single(Math.max(spacing, WIDE_POINTS_PER_QUARTER));
