@@ -11,24 +11,40 @@ import java.util.List;
  * @param fromY the middle of the lane that is left
  * @param toY the middle of the lane that is entered
  * @param half half the ribbon's height
+ * @param roundFrom how far the rounding reaches before the overlap, on the lane that is left
+ * @param roundTo how far it reaches after the overlap, on the lane that is entered
  */
-record Bridge(double left, double right, double fromY, double toY, double half) {
+record Bridge(
+    double left,
+    double right,
+    double fromY,
+    double toY,
+    double half,
+    double roundFrom,
+    double roundTo) {
+  static final double ROUND = 7;
+
   private static final double NARROWEST = 1.8;
-  private static final double ROUND = 7;
   private static final double HALO = 1.6;
+  private static final double EDGE = 1.1;
+
+  Bridge {
+    double most = Math.max(0, (Math.abs(fromY - toY) - 2 * half) / 2);
+    roundFrom = Math.min(roundFrom, most);
+    roundTo = Math.min(roundTo, most);
+  }
 
   /** Where on paper it is, ribbons left out. */
   Box box() {
-    double round = round();
     return new Box(
-        drawnLeft() - round,
+        drawnLeft() - roundFrom,
         Math.min(leaves(), arrives()),
-        drawnRight() + round,
+        drawnRight() + roundTo,
         Math.max(leaves(), arrives()));
   }
 
   List<Mark> marks() {
-    double halo = Math.min(HALO, gap() / 4);
+    double halo = Math.min(HALO, Math.abs(arrives() - leaves()) / 4);
     Box clear =
         new Box(
             drawnLeft() - HALO,
@@ -38,39 +54,50 @@ record Bridge(double left, double right, double fromY, double toY, double half) 
     return List.of(new Mark.Fill(Path.box(clear), Ink.PAPER), new Mark.Fill(neck(), Ink.JOIN));
   }
 
-  /** The neck's edges alone, so that music behind it can be read. */
-  List<Mark> edges() {
-    double round = round();
-    double turn = fromY < toY ? round : -round;
-    double a = drawnLeft();
-    double b = drawnRight();
-    Path path =
-        new Path.Pen()
-            .move(a - round, leaves())
-            .curve(a - round / 3, leaves(), a, leaves() + turn / 3, a, leaves() + turn)
-            .line(a, arrives())
-            .move(b, leaves())
-            .line(b, arrives() - turn)
-            .curve(b, arrives() - turn / 3, b + round / 3, arrives(), b + round, arrives())
-            .path();
-    return List.of(new Mark.Stroke(path, 1.1, Ink.JOIN));
-  }
-
   private Path neck() {
-    double round = round();
-    double turn = fromY < toY ? round : -round;
-    double a = drawnLeft();
-    double b = drawnRight();
-    return new Path.Pen()
-        .move(a - round, leaves())
-        .line(b, leaves())
-        .line(b, arrives() - turn)
-        .curve(b, arrives() - turn / 3, b + round / 3, arrives(), b + round, arrives())
-        .line(a, arrives())
-        .line(a, leaves() + turn)
-        .curve(a, leaves() + turn / 3, a - round / 3, leaves(), a - round, leaves())
+    Path.Pen pen = new Path.Pen().move(drawnLeft() - roundFrom, leaves());
+    pen.line(drawnRight(), leaves());
+    arrive(pen);
+    pen.line(drawnLeft(), arrives()).line(drawnLeft(), leaves() + direction() * roundFrom);
+    return pen.curve(
+            drawnLeft(),
+            leaves() + direction() * roundFrom / 3,
+            drawnLeft() - roundFrom / 3,
+            leaves(),
+            drawnLeft() - roundFrom,
+            leaves())
         .close()
         .path();
+  }
+
+  /** The neck's edges alone, so that music behind it can be read. */
+  List<Mark> edges() {
+    Path.Pen pen =
+        new Path.Pen()
+            .move(drawnLeft() - roundFrom, leaves())
+            .curve(
+                drawnLeft() - roundFrom / 3,
+                leaves(),
+                drawnLeft(),
+                leaves() + direction() * roundFrom / 3,
+                drawnLeft(),
+                leaves() + direction() * roundFrom)
+            .line(drawnLeft(), arrives())
+            .move(drawnRight(), leaves());
+    arrive(pen);
+    return List.of(new Mark.Stroke(pen.path(), EDGE, Ink.JOIN));
+  }
+
+  /** Down the right edge and round into the lane. */
+  private void arrive(Path.Pen pen) {
+    pen.line(drawnRight(), arrives() - direction() * roundTo)
+        .curve(
+            drawnRight(),
+            arrives() - direction() * roundTo / 3,
+            drawnRight() + roundTo / 3,
+            arrives(),
+            drawnRight() + roundTo,
+            arrives());
   }
 
   /** A thread from the end of one ribbon to the beginning of the next. */
@@ -79,6 +106,10 @@ record Bridge(double left, double right, double fromY, double toY, double half) 
     Path path =
         new Path.Pen().move(left, fromY).curve(middle, fromY, middle, toY, right, toY).path();
     return List.of(new Mark.Stroke(path, 0.9, Ink.JOIN));
+  }
+
+  private int direction() {
+    return fromY < toY ? 1 : -1;
   }
 
   private double drawnLeft() {
@@ -90,18 +121,10 @@ record Bridge(double left, double right, double fromY, double toY, double half) 
   }
 
   private double leaves() {
-    return fromY < toY ? fromY + half : fromY - half;
+    return fromY + direction() * half;
   }
 
   private double arrives() {
-    return fromY < toY ? toY - half : toY + half;
-  }
-
-  private double gap() {
-    return Math.abs(arrives() - leaves());
-  }
-
-  private double round() {
-    return Math.min(ROUND, gap() / 2);
+    return toY - direction() * half;
   }
 }

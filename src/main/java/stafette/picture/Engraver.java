@@ -1,7 +1,7 @@
 package stafette.picture;
 
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -24,7 +24,7 @@ public final class Engraver {
   private final Row row;
   private final List<Written> written;
   private final List<StemGroup> groups;
-  private final Map<Written, Reach> reaches = new HashMap<>();
+  private final Map<Written, Reach> reaches = new IdentityHashMap<>();
   private final List<Mark> marks = new ArrayList<>();
 
   /**
@@ -125,7 +125,7 @@ public final class Engraver {
     List<Articulation> all = note.sound().articulations().stream().sorted().toList();
     List<Articulation> atHead = all.stream().filter(mark -> !staysAbove(mark)).toList();
     List<Articulation> above = all.stream().filter(Engraver::staysAbove).toList();
-    double head = reach.up() ? reach.bottom() + 0.45 * space : reach.top() - 0.45 * space;
+    double head = reach.up() ? reach.bottom() + 0.6 * space : reach.top() - 0.6 * space;
     marks.addAll(Signs.articulations(atHead, middle, head, reach.up() ? 1 : -1, space));
     int taken = reach.up() ? 0 : atHead.size();
     double high = Math.min(staff.top(), reach.top()) - (0.7 + 0.95 * taken) * space;

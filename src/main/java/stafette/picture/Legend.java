@@ -50,7 +50,7 @@ final class Legend {
     double half = HALF * 0.55;
     double upper = y - HALF;
     double lower = y + HALF;
-    Bridge bridge = new Bridge(from, to, upper, lower, half);
+    Bridge bridge = new Bridge(from, to, upper, lower, half, Bridge.ROUND, Bridge.ROUND);
     marks.addAll(bridge.marks());
     double thin = Ribbon.darkness(0.8);
     marks.add(

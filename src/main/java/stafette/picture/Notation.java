@@ -35,11 +35,13 @@ final class Notation {
    * @param given where it plays something else, so that no rests are written
    */
   static List<Written> of(List<Played> plays, List<Span> given, List<Bar> bars) {
-    List<Stroke> strokes = new ArrayList<>();
-    for (Played played : plays) {
-      strokes.addAll(played.line().strokes().subList(played.first(), played.last() + 1));
-    }
-    strokes.sort(Comparator.comparing(Stroke::onset));
+    Span all = new Span(bars.get(0).span().start(), bars.get(bars.size() - 1).span().end());
+    List<Stroke> strokes =
+        plays.stream()
+            .flatMap(p -> p.line().strokes().subList(p.first(), p.last() + 1).stream())
+            .filter(stroke -> stroke.span().overlaps(all))
+            .sorted(Comparator.comparing(Stroke::onset))
+            .toList();
     Notation notation = new Notation(strokes, given);
     return bars.stream().flatMap(bar -> notation.bar(bar).stream()).toList();
   }

@@ -19,6 +19,7 @@ record Ribbon(double y, double half, List<Knot> knots, End start, End end) {
 
   private static final int STRANDS = 5;
   private static final double TIP_POINTS = 11;
+  private static final double TIP_SHARE = 0.24;
   private static final double BEND_POINTS = 7;
   private static final double[] CURVE = {0, 0.25, 0.5, 0.7, 0.85, 0.95, 1};
 
@@ -140,7 +141,8 @@ record Ribbon(double y, double half, List<Knot> knots, End start, End end) {
 
   private double reach(End kind) {
     double most = kind == End.TIP ? TIP_POINTS : BEND_POINTS;
-    return Math.max(0.01, Math.min(most, (right() - left()) / 2));
+    double share = kind == End.TIP ? TIP_SHARE : 0.5;
+    return Math.max(0.01, Math.min(most, (right() - left()) * share));
   }
 
   private double darknessAt(double x) {

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import stafette.plan.Busy;
 import stafette.plan.Handoff;
+import stafette.plan.Pattern;
 import stafette.plan.Plan;
 import stafette.plan.Player;
 import stafette.plan.Segment;
@@ -115,12 +116,22 @@ final class RowDrawing {
   }
 
   private Bridge bridge(Span span, Relay.Link link) {
+    double left = row.xWithin(span.start());
+    double right = row.xWithin(span.end());
     return new Bridge(
-        row.xWithin(span.start()),
-        row.xWithin(span.end()),
+        left,
+        right,
         middle(link.leaves()),
         middle(link.enters()),
-        half);
+        half,
+        rounding(link.leaves(), left - row.left()),
+        rounding(link.enters(), row.right() - right));
+  }
+
+  /** None beside the short units of a hocket, and no more than there is room in the row. */
+  private static double rounding(Segment segment, double room) {
+    boolean whole = segment.pattern() == Pattern.ALL;
+    return whole ? Math.max(0, Math.min(Bridge.ROUND, room)) : 0;
   }
 
   private Map<String, String> data(Handoff handoff, Span span) {
