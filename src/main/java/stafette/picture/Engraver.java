@@ -24,7 +24,7 @@ public final class Engraver {
   private final Row row;
   private final List<Written> written;
   private final List<StemGroup> groups;
-  private final Map<Written, Reach> reaches = new IdentityHashMap<>();
+  private final IdentityHashMap<Written, Reach> reaches = new IdentityHashMap<>();
   private final List<Mark> marks = new ArrayList<>();
 
   /**

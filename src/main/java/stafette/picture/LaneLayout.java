@@ -6,7 +6,6 @@ import java.util.Optional;
 
 /** How high the lanes of rows are: evenly, or as the music under the ribbon needs. */
 final class LaneLayout {
-  private static final double MOST_LANE = 34;
   private static final double LEAST_LANE = 8;
   private static final double HALF_SHARE = 0.2;
   private static final double NOTED_HALF = 4.4;
@@ -23,13 +22,14 @@ final class LaneLayout {
    * A layout.
    *
    * @param room how high a row may be
+   * @param mostLane how high a lane may be at most
    */
-  LaneLayout(Relay relay, StaffLines staffs, boolean notes, double room) {
+  LaneLayout(Relay relay, StaffLines staffs, boolean notes, double room, double mostLane) {
     this.relay = relay;
     this.staffs = staffs;
     this.notes = notes;
     double even = (room - Lanes.RULER) / relay.playing().size();
-    lane = Math.max(LEAST_LANE, Math.min(MOST_LANE, even));
+    lane = Math.max(LEAST_LANE, Math.min(mostLane, even));
   }
 
   /** How high a row without music is. */

@@ -1,6 +1,7 @@
 package stafette.picture;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -111,7 +112,7 @@ final class Notation {
     List<Written> rests = new ArrayList<>();
     for (Span piece : cut(bar, gap, notes)) {
       if (!isGiven(piece)) {
-        rests.addAll(rest(bar, piece, tupletAt(piece, notes)));
+        rests.addAll(cutRests(bar, piece, tupletAt(piece, notes)));
       }
     }
     return rests;
@@ -146,13 +147,16 @@ final class Notation {
   }
 
   /** Short rests first where the piece does not begin on a beat, so that strong places show. */
-  private static List<Written> rest(Bar bar, Span piece, Optional<Tuplet> tuplet) {
+  private static List<Written> cutRests(Bar bar, Span piece, Optional<Tuplet> tuplet) {
     Length written = tuplet.map(t -> written(piece.length(), t)).orElse(piece.length());
     boolean wholeBeat =
         bar.beats().contains(piece) && NoteForm.of(written).isPresent() && tuplet.isEmpty();
     List<Length> parts = new ArrayList<>(wholeBeat ? List.of(written) : NoteForm.sumOf(written));
     if (bar.beats().stream().noneMatch(beat -> beat.start().equals(piece.start()))) {
-      java.util.Collections.reverse(parts);
+      Collections.reverse(parts);
+    }
+    if (parts.isEmpty()) {
+      return List.of(rest(piece, written, tuplet));
     }
     List<Written> rests = new ArrayList<>();
     Position at = piece.start();
@@ -160,9 +164,13 @@ final class Notation {
       Length sounding =
           tuplet.map(t -> part.times(Rational.of(t.normal(), t.actual()))).orElse(part);
       Span span = Span.of(at, sounding);
-      rests.add(new Written(span, nearest(part), Optional.empty(), 0, tuplet, false));
+      rests.add(rest(span, part, tuplet));
       at = span.end();
     }
     return rests;
+  }
+
+  private static Written rest(Span span, Length written, Optional<Tuplet> tuplet) {
+    return new Written(span, nearest(written), Optional.empty(), 0, tuplet, false);
   }
 }

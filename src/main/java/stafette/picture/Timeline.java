@@ -13,6 +13,8 @@ import stafette.plan.Plan;
  * player who plays, wrapped into rows and pages.
  */
 public final class Timeline {
+  private static final double PAGE_LANE = 29;
+  private static final double SHEET_LANE = 34;
   private static final double ROW_GAP = 14;
   private static final double LEAST_NAMES = 40;
   private static final double MOST_NAMES = 120;
@@ -31,7 +33,13 @@ public final class Timeline {
     this.paper = paper;
     this.notes = notes;
     staffs = new StaffLines(relay);
-    lanes = new LaneLayout(relay, staffs, notes, paper.height() - firstTop() - FOOT);
+    lanes =
+        new LaneLayout(
+            relay,
+            staffs,
+            notes,
+            paper.height() - firstTop() - FOOT,
+            paper.hasPages() ? PAGE_LANE : SHEET_LANE);
     double names =
         relay.playing().stream()
             .mapToDouble(player -> Face.BOLD.width(relay.name(player), RowDrawing.NAME_SIZE))
