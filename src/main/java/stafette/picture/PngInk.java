@@ -27,8 +27,7 @@ public final class PngInk implements Mark.Hand {
    * @param dotsPerPoint how fine; 2 is 144 dots an inch
    */
   public static byte[] png(Drawing drawing, double dotsPerPoint) {
-    double area = drawing.width() * drawing.height();
-    double scale = Math.min(dotsPerPoint, Math.sqrt(MOST_DOTS / area));
+    double scale = scale(drawing, dotsPerPoint);
     BufferedImage image =
         new BufferedImage(
             (int) Math.ceil(drawing.width() * scale),
@@ -44,6 +43,11 @@ public final class PngInk implements Mark.Hand {
     drawing.marks().forEach(mark -> mark.show(ink));
     paper.dispose();
     return encoded(image);
+  }
+
+  static double scale(Drawing drawing, double dotsPerPoint) {
+    double area = drawing.width() * drawing.height();
+    return Math.min(dotsPerPoint, Math.sqrt(MOST_DOTS / area));
   }
 
   private static byte[] encoded(BufferedImage image) {

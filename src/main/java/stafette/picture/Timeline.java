@@ -10,7 +10,7 @@ import stafette.plan.Plan;
 
 /**
  * The relay as one ribbon that runs through the players: bars and beats across, a lane for each
- * player who plays, wrapped into rows and pages.
+ * player who plays, wrapped into rows and pages. A row too high for its page makes the page higher.
  */
 public final class Timeline {
   private static final double PAGE_LANE = 29;
@@ -109,7 +109,8 @@ public final class Timeline {
 
   private Drawing drawing(List<Placed> rows, int index, int pages) {
     double end = rows.get(rows.size() - 1).bottom();
-    double height = paper.hasPages() ? paper.height() : end + ROW_GAP + FOOT;
+    double needed = end + ROW_GAP + FOOT;
+    double height = paper.hasPages() ? Math.max(paper.height(), needed - ROW_GAP) : needed;
     double right = paper.width() - Paper.MARGIN;
     for (Placed placed : rows) {
       right = Math.max(right, placed.row().right());

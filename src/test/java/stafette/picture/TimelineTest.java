@@ -20,7 +20,7 @@ import stafette.plan.Plan;
 
 /** The layout: what stands where, on all papers. */
 class TimelineTest {
-  private static final double PAPER_EDGE = 12;
+  private static final double PAPER_EDGE = Paper.MARGIN - 3;
 
   @Property(tries = 40)
   void nothing_reaches_beyond_the_margins_of_any_paper(
