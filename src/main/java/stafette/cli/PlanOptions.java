@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.regex.Matcher;
@@ -57,7 +58,8 @@ final class PlanOptions {
   @Option(
       names = "--favour",
       paramLabel = "WHAT",
-      description = "balance (default), handoffs (few), strain (little), blend, players (few).")
+      description =
+          "balance (default), handoffs (few), strain (little), blend, players (few), regular (rotation).")
   private String favour = "balance";
 
   @Option(
@@ -80,7 +82,8 @@ final class PlanOptions {
         overlapRule(),
         within("--ready", ready, 0, 3600),
         favoured(),
-        within("--time", time, 0.001, 86_400));
+        within("--time", time, 0.001, 86_400),
+        Map.of());
   }
 
   private OverlapRule overlapRule() throws Refusal {
@@ -105,7 +108,9 @@ final class PlanOptions {
       return Favour.valueOf(favour.toUpperCase(Locale.ROOT));
     } catch (IllegalArgumentException e) {
       throw Refusal.wrongUse(
-          "--favour is balance, handoffs, strain, blend or players, not \"" + favour + "\"");
+          "--favour is balance, handoffs, strain, blend, players or regular, not \""
+              + favour
+              + "\"");
     }
   }
 

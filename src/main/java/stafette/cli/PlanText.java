@@ -71,7 +71,20 @@ final class PlanText {
         : to + ", sharing " + shared + (shared == 1 ? " note" : " notes");
   }
 
-  private static String at(Line line, int stroke) {
+  /** "Flute 1 to Flute 2". */
+  static String names(Plan plan, Handoff handoff) {
+    return plan.names(handoff.leaves()) + " to " + plan.names(handoff.enters());
+  }
+
+  /** From the entry to the landing note, as bar and beat. */
+  static String at(Plan plan, Handoff handoff) {
+    Line line = plan.brief().line(handoff.enters().relay());
+    String entry = at(line, handoff.enters().first());
+    String landing = at(line, handoff.leaves().last());
+    return handoff.shared() > 1 ? entry + "-" + landing : landing;
+  }
+
+  static String at(Line line, int stroke) {
     BarBeat place = line.bars().nameOf(line.stroke(stroke).onset());
     return place.bar() + "." + place.beatText();
   }

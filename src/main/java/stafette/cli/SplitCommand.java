@@ -13,6 +13,7 @@ import stafette.plan.SourceTreatment;
 import stafette.work.LimitsInForce;
 import stafette.work.Refusal;
 import stafette.work.Reports;
+import stafette.work.SideBySide;
 import stafette.work.SplitLine;
 import stafette.work.WriteScore;
 
@@ -28,6 +29,8 @@ final class SplitCommand implements Callable<Integer> {
 
   @Mixin private ScoreOptions line = new ScoreOptions();
   @Mixin private PlanOptions options = new PlanOptions();
+  @Mixin private AlternativesOptions others = new AlternativesOptions();
+  @Mixin private DetailOptions details = new DetailOptions();
 
   @Option(
       names = {"-o", "--out"},
@@ -65,12 +68,18 @@ final class SplitCommand implements Callable<Integer> {
     SourceTreatment treatment = treatment();
     Optional<WriteScore.Target> target = WriteScore.target(score, out, inPlace, force);
     LimitsInForce limits = line.limits();
-    SplitLine.Request request = options.request(score, line, treatment == SourceTreatment.CUE);
-    SplitLine.Outcome outcome = SplitLine.split(request, limits);
-    if (json) {
-      output.out().println(Reports.json(outcome));
-    } else {
-      output.out().print(SplitText.of(outcome, SplitLine.answers(outcome, request), output.ink()));
+    SplitLine.Request request =
+        options.request(score, line, treatment == SourceTreatment.CUE).with(details.seats());
+    int wanted = others.wanted();
+    SideBySide plans = SideBySide.split(request, limits, wanted);
+    print(plans, request, wanted > 0);
+    SplitLine.Outcome outcome = others.taken(plans);
+    if (!json && others.taken().isPresent() && plans.main().plan().isPresent()) {
+      output
+          .out()
+          .print(
+              SplitText.taken(
+                  others.taken().getAsInt(), outcome, details.with(outcome.seats()), output.ink()));
     }
     if (planFile != null) {
       Reports.savePlan(outcome, planFile, force);
@@ -85,6 +94,24 @@ final class SplitCommand implements Callable<Integer> {
           SplitText.saved(WriteScore.save(outcome.score(), plan, treatment, limits, target.get())));
     }
     return Commands.FINE;
+  }
+
+  private void print(SideBySide plans, SplitLine.Request request, boolean sideBySide) {
+    if (json) {
+      output
+          .out()
+          .println(sideBySide ? Reports.json(plans, others.taken()) : Reports.json(plans.main()));
+      return;
+    }
+    SplitLine.Outcome main = plans.main();
+    output
+        .out()
+        .print(
+            SplitText.of(
+                main, SplitLine.answers(main, request), details.with(main.seats()), output.ink()));
+    if (sideBySide) {
+      output.out().print(AlternativesText.of(plans));
+    }
   }
 
   /** Beside JSON, talk goes to the error stream, so that standard output stays data. */

@@ -52,6 +52,15 @@ public record Rules(
     return new Rules(assurance, overlap, readySeconds, favour, others, hocket, locks);
   }
 
+  /**
+   * The same rules for what favours something else.
+   *
+   * @param base weights that favour nothing
+   */
+  public Rules favouring(Favour other, Weights base) {
+    return new Rules(assurance, overlap, readySeconds, other, base.favouring(other), hocket, locks);
+  }
+
   /** Labelled default of the planning model. */
   public static final double DEFAULT_READY_SECONDS = 0.5;
 

@@ -12,6 +12,10 @@
  *   <li>Crews are searched side by side, so that no label needs to know who has been used.
  *   <li>No handoff position is dropped: a bound, never a rule of thumb, says what need not be
  *       looked at.
+ *   <li>Regular rotations are few enough to be tried part by part with {@code check}'s own rules;
+ *       only the order of the players needs a search ({@link stafette.split.Alternatives} offers
+ *       the best one among other plans).
+ *   <li>An alternative is the best plan for what it favours, and not nearly the same as another.
  *   <li>A search ends with a plan and its proof, the proof that there is none, or, when stopped,
  *       with what it has and a bound.
  *   <li>A tempo table asks for the fewest players by a price for each that outweighs all else: one

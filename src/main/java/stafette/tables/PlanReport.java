@@ -1,16 +1,19 @@
 package stafette.tables;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import stafette.check.Verdict;
 import stafette.plan.Brief;
 import stafette.plan.Plan;
+import stafette.plan.Seat;
 
 /**
  * What was asked and what came of it, ready to be written down.
  *
  * @param score where the line stands
  * @param brief what was asked
+ * @param seats of those players whose seats are known, by name
  * @param result "optimal", "stopped" or "none"
  * @param judged the plan and what the judge says of it; empty if there is none
  * @param bound no plan costs less; empty if there is no plan at all
@@ -21,6 +24,7 @@ import stafette.plan.Plan;
 public record PlanReport(
     ScoreFile score,
     Brief brief,
+    Map<String, Seat> seats,
     String result,
     Optional<Judged> judged,
     Optional<Integer> bound,
@@ -28,6 +32,7 @@ public record PlanReport(
     Optional<Window> window,
     List<String> remarks) {
   public PlanReport {
+    seats = Map.copyOf(seats);
     remarks = List.copyOf(remarks);
   }
 

@@ -6,6 +6,7 @@ import java.util.Map;
 import stafette.plan.Brief;
 import stafette.plan.Player;
 import stafette.plan.Rules;
+import stafette.plan.Seat;
 import stafette.score.Line;
 import stafette.time.TempoMap;
 import stafette.time.TempoMark;
@@ -20,6 +21,7 @@ final class Briefing {
   private final MeasuredPlayers measured;
   private final OpenScore score;
   private final Brief brief;
+  private final Map<String, Seat> seats;
 
   private Briefing(
       SplitLine.Request request,
@@ -32,10 +34,11 @@ final class Briefing {
     this.measured = measured;
     this.score = found.score();
     this.brief = brief(List.of(found.line()));
+    this.seats = Seats.of(brief.players(), request.seats(), measured.file().seats());
   }
 
   /**
-   * @throws Refusal if the score, the line or a player is not there
+   * @throws Refusal if the score, the line or a player is not there, or a seat is asked for nobody
    */
   static Briefing of(SplitLine.Request request, LimitsInForce limits) throws Refusal {
     LineRequest.Found found = request.line().find();
@@ -45,6 +48,11 @@ final class Briefing {
 
   OpenScore score() {
     return score;
+  }
+
+  /** Of the players whose seats are known, by name. */
+  Map<String, Seat> seats() {
+    return seats;
   }
 
   /** At the tempo asked for. */

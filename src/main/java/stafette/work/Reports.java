@@ -12,6 +12,7 @@ import stafette.check.TempoWindow;
 import stafette.split.Reason;
 import stafette.split.TempoCell;
 import stafette.split.TempoTable;
+import stafette.tables.AlternativesJson;
 import stafette.tables.CheckJson;
 import stafette.tables.PlanJson;
 import stafette.tables.PlanReport;
@@ -40,22 +41,48 @@ public final class Reports {
     return json(outcome, outcome.score().file());
   }
 
+  /**
+   * A plan with its alternatives.
+   *
+   * @param taken which alternative is written and kept instead of the plan
+   */
+  public static String json(SideBySide plans, OptionalInt taken) {
+    return AlternativesJson.write(
+        report(plans.main(), plans.main().score().file()),
+        plans.columns().stream()
+            .map(
+                column ->
+                    new AlternativesJson.Alternative(
+                        report(column.outcome(), column.outcome().score().file()),
+                        column.traits(),
+                        column.differs()))
+            .toList(),
+        plans.dropped().stream()
+            .map(dropped -> new AlternativesJson.Dropped(dropped.favour(), dropped.why()))
+            .toList(),
+        taken.orElse(0) > plans.columns().size() ? OptionalInt.empty() : taken);
+  }
+
   private static String json(SplitLine.Outcome outcome, Path scoreFile) {
-    return PlanJson.write(
-        new PlanReport(
-            scoreFile(outcome.score(), scoreFile),
-            outcome.brief(),
-            outcome.result().match(best -> "optimal", none -> "none", stopped -> "stopped"),
-            outcome.plan().map(judged -> new PlanReport.Judged(judged.plan(), judged.verdict())),
-            outcome
-                .result()
-                .match(
-                    best -> Optional.of(best.cost()),
-                    none -> Optional.<Integer>empty(),
-                    stopped -> Optional.of(stopped.bound())),
-            outcome.searchSeconds(),
-            outcome.plan().flatMap(JudgedPlan::window).map(Reports::window),
-            remarks(outcome)));
+    return PlanJson.write(report(outcome, scoreFile));
+  }
+
+  private static PlanReport report(SplitLine.Outcome outcome, Path scoreFile) {
+    return new PlanReport(
+        scoreFile(outcome.score(), scoreFile),
+        outcome.brief(),
+        outcome.seats(),
+        outcome.result().match(best -> "optimal", none -> "none", stopped -> "stopped"),
+        outcome.plan().map(judged -> new PlanReport.Judged(judged.plan(), judged.verdict())),
+        outcome
+            .result()
+            .match(
+                best -> Optional.of(best.cost()),
+                none -> Optional.<Integer>empty(),
+                stopped -> Optional.of(stopped.bound())),
+        outcome.searchSeconds(),
+        outcome.plan().flatMap(JudgedPlan::window).map(Reports::window),
+        remarks(outcome));
   }
 
   public static String json(CompareTempi.Outcome outcome) {

@@ -14,6 +14,7 @@ import stafette.plan.Favour;
 import stafette.plan.OverlapRule;
 import stafette.plan.Plan;
 import stafette.plan.Player;
+import stafette.plan.Seat;
 import stafette.split.SplitResult;
 import stafette.split.Splitter;
 
@@ -33,6 +34,7 @@ public final class SplitLine {
    * @param readySeconds rest before an entry
    * @param favour what to favour
    * @param searchSeconds how long the search may take
+   * @param seats where players sit, by name, before what the players' file says
    */
   public record Request(
       LineRequest line,
@@ -43,7 +45,32 @@ public final class SplitLine {
       OverlapRule overlap,
       double readySeconds,
       Favour favour,
-      double searchSeconds) {}
+      double searchSeconds,
+      Map<String, Seat> seats) {
+    /** The same with another time for the search. */
+    Request within(double seconds) {
+      return with(seats, seconds);
+    }
+
+    /** The same with other seats. */
+    public Request with(Map<String, Seat> others) {
+      return with(others, searchSeconds);
+    }
+
+    private Request with(Map<String, Seat> others, double seconds) {
+      return new Request(
+          line,
+          players,
+          playersFile,
+          allowances,
+          assurance,
+          overlap,
+          readySeconds,
+          favour,
+          seconds,
+          others);
+    }
+  }
 
   /**
    * What came of it.
@@ -53,13 +80,15 @@ public final class SplitLine {
    * @param result what the search says
    * @param plan the plan and its verdict, if there is one
    * @param searchSeconds how long the search took
+   * @param seats of players whose seats are known, by name
    */
   public record Outcome(
       OpenScore score,
       Brief brief,
       SplitResult result,
       Optional<JudgedPlan> plan,
-      double searchSeconds) {}
+      double searchSeconds,
+      Map<String, Seat> seats) {}
 
   /**
    * Splits a line.
@@ -73,10 +102,15 @@ public final class SplitLine {
     SplitResult result = Splitter.split(brief, after(start, request.searchSeconds()));
     double seconds = (System.nanoTime() - start) / 1e9;
     return new Outcome(
-        briefing.score(), brief, result, planOf(result).map(SplitLine::judged), seconds);
+        briefing.score(),
+        brief,
+        result,
+        planOf(result).map(SplitLine::judged),
+        seconds,
+        briefing.seats());
   }
 
-  private static BooleanSupplier after(long startNanos, double seconds) {
+  static BooleanSupplier after(long startNanos, double seconds) {
     return () -> System.nanoTime() - startNanos > seconds * 1e9;
   }
 

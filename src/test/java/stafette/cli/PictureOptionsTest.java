@@ -24,6 +24,12 @@ class PictureOptionsTest {
   }
 
   @Test
+  void the_picture_of_the_readme_is_the_one_that_is_drawn_now() throws IOException {
+    assertEquals(
+        Files.readString(Path.of("samples/lantern-run.svg")), Files.readString(drawn("b.svg")));
+  }
+
+  @Test
   void draws_a_plan_that_was_kept() throws IOException {
     Path plan = folder.resolve("plan.json");
     List<String> split = new ArrayList<>(List.of("split"));
