@@ -91,7 +91,7 @@ public final class Face {
   }
 
   /** The letters' outline when they are set on a base line at x and y. */
-  public GeneralPath outline(String text, double size, double x, double y) {
+  GeneralPath outline(String text, double size, double x, double y) {
     GeneralPath all = new GeneralPath();
     double at = x;
     for (int letter : text.codePoints().toArray()) {

@@ -76,6 +76,11 @@ public sealed interface Mark {
     public double width() {
       return face.width(text, size);
     }
+
+    /** Follows the outline of the letters, for devices that have no such font. */
+    public void trace(Path.Tracer tracer) {
+      Outlines.trace(face.outline(text, size, x, y), tracer);
+    }
   }
 
   /**

@@ -79,8 +79,7 @@ public final class SvgInk implements Mark.Hand {
 
   private void sign(Mark.Words words) {
     out.append("<path fill=\"").append(colour(words.ink())).append("\" d=\"");
-    Outlines.trace(
-        words.face().outline(words.text(), words.size(), words.x(), words.y()), new Steps(out));
+    words.trace(new Steps(out));
     out.append("\"/>\n");
   }
 

@@ -10,6 +10,8 @@
  *   <li>Nothing is told by colour alone: strain is the share of ink, handoffs have a shape.
  *   <li>Fonts are bundled and measured by ourselves, so a picture is the same on every machine and
  *       needs no screen.
+ *   <li>Music is spaced by time on the scale of the ribbon, with room after bar lines; players read
+ *       it at their own pitch. A line knows no key, so accidentals are written out.
  * </ul>
  */
 @NullMarked
