@@ -1,9 +1,11 @@
 package stafette.work;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import stafette.plan.Brief;
+import stafette.plan.Lock;
 import stafette.plan.Player;
 import stafette.plan.Rules;
 import stafette.plan.Seat;
@@ -33,7 +35,7 @@ final class Briefing {
     this.limits = limits;
     this.measured = measured;
     this.score = found.score();
-    this.brief = brief(List.of(found.line()));
+    this.brief = brief(request.relaying().lines(found.line()));
     this.seats = Seats.of(brief.players(), request.seats(), measured.file().seats());
   }
 
@@ -81,12 +83,7 @@ final class Briefing {
   private Brief brief(List<Line> lines) throws Refusal {
     Roster roster =
         new Roster(
-            score.score(),
-            lines.get(0),
-            limits,
-            measured,
-            request.assurance(),
-            request.allowances());
+            score.score(), lines, limits, measured, request.assurance(), request.allowances());
     List<Player> players =
         roster.of(request.players().isEmpty() ? measured.wishes() : request.players());
     Rules rules =
@@ -95,7 +92,14 @@ final class Briefing {
             request.overlap(),
             request.readySeconds(),
             request.favour(),
-            limits.weights().favouring(request.favour()));
-    return new Brief(lines, players, rules);
+            limits.weights().favouring(request.favour()),
+            request.relaying().hocket(),
+            List.of());
+    Brief free = new Brief(lines, players, rules);
+    List<Lock> locks = new ArrayList<>();
+    for (LockWish wish : request.relaying().locks()) {
+      locks.add(wish.in(free));
+    }
+    return free.with(rules.with(locks));
   }
 }

@@ -33,6 +33,7 @@ public final class SplitLine {
    * @param overlap how much two players share
    * @param readySeconds rest before an entry
    * @param favour what to favour
+   * @param relaying hockets, how many play at a time, and locks
    * @param searchSeconds how long the search may take
    * @param seats where players sit, by name, before what the players' file says
    */
@@ -45,6 +46,7 @@ public final class SplitLine {
       OverlapRule overlap,
       double readySeconds,
       Favour favour,
+      Relaying relaying,
       double searchSeconds,
       Map<String, Seat> seats) {
     /** The same with another time for the search. */
@@ -67,6 +69,7 @@ public final class SplitLine {
           overlap,
           readySeconds,
           favour,
+          relaying,
           seconds,
           others);
     }
