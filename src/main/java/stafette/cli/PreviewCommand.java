@@ -22,6 +22,7 @@ final class PreviewCommand implements Callable<Integer> {
   @Mixin private ScoreOptions line = new ScoreOptions();
   @Mixin private PlanOptions options = new PlanOptions();
   @Mixin private DetailOptions details = new DetailOptions();
+  @Mixin private PictureOptions picture = new PictureOptions();
 
   PreviewCommand(Output output) {
     this.output = output;
@@ -29,6 +30,7 @@ final class PreviewCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Refusal {
+    picture.refuseWhatCannotBe();
     return OpenPlan.isPlan(file) ? ofPlan() : ofScore();
   }
 
@@ -36,6 +38,9 @@ final class PreviewCommand implements Callable<Integer> {
     SplitLine.Outcome outcome =
         SplitLine.split(options.request(file, line, false).with(details.seats()), line.limits());
     output.out().print(SplitText.preview(outcome, details.with(outcome.seats()), output.ink()));
+    if (outcome.plan().isPresent()) {
+      picture.draw(outcome.plan().get(), output);
+    }
     return outcome.plan().isPresent() ? Commands.FINE : Commands.FINDINGS;
   }
 
@@ -49,6 +54,7 @@ final class PreviewCommand implements Callable<Integer> {
                   + ": has changed since the plan was made; it is judged as it stands now");
     }
     output.out().print(SplitText.kept(opened.judged(), details.with(opened.seats()), output.ink()));
+    picture.draw(opened.judged(), output);
     return opened.judged().verdict().holds() ? Commands.FINE : Commands.FINDINGS;
   }
 }
