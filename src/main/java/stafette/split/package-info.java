@@ -22,6 +22,8 @@
  *       search answers for every number of players, and knows nothing that the splitter doesn't.
  *   <li>Nothing about tempi is taken to be monotone: slow lines take more breath. An edge is where
  *       one mark has a plan and the next is proven to have none.
+ *   <li>Why there is no plan is told by a deletion filter over nine constraints that can be thought
+ *       away; the stretch is shortened first, since short searches are quick.
  * </ul>
  */
 @NullMarked
