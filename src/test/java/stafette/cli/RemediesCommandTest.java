@@ -36,7 +36,7 @@ class RemediesCommandTest {
 
   @Test
   void a_long_rest_before_entries_is_named_and_made_shorter() {
-    List<String> options = helped(WHOLE_LANTERN, "Flute 1, Flute 2", "--ready", "9");
+    List<String> options = helped(WHOLE_LANTERN, "Flute 1, Flute 2", "--ready", "20");
     assertTrue(
         options.stream().anyMatch(option -> option.startsWith("--ready ")), options.toString());
   }
