@@ -36,9 +36,10 @@ class RemediesCommandTest {
 
   @Test
   void a_long_rest_before_entries_is_named_and_made_shorter() {
-    List<String> options = helped(WHOLE_LANTERN, "Flute 1, Flute 2", "--ready", "20");
-    assertTrue(
-        options.stream().anyMatch(option -> option.startsWith("--ready ")), options.toString());
+    Ran ran = split(WHOLE_LANTERN, "Flute 1, Flute 2", "--ready", "20", "--time", "10");
+    assertEquals(Commands.FINDINGS, ran.exitCode(), ran.err());
+    assertTrue(ran.out().contains("rest: up to 20.00 seconds before"), ran.out());
+    assertTrue(ran.out().contains("  --ready 1"), ran.out());
   }
 
   @Test
