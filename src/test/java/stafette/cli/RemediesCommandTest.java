@@ -18,8 +18,6 @@ import org.junit.jupiter.api.Test;
 class RemediesCommandTest {
   private static final List<String> LANTERN =
       List.of("samples/lantern-run.musicxml", "--part", "Piano", "--staff", "1", "--bars", "5-8");
-  private static final List<String> WHOLE_LANTERN =
-      List.of("samples/lantern-run.musicxml", "--part", "Piano", "--staff", "1", "--bars", "5-16");
   private static final List<String> STAIRS =
       List.of("samples/mill-stairs.musicxml", "--part", "P1", "--staff", "1", "--bars", "1-8");
   private static final List<String> HILL =
@@ -32,14 +30,6 @@ class RemediesCommandTest {
     assertTrue(options.stream().anyMatch(option -> option.startsWith("add ")), options.toString());
     assertTrue(
         options.stream().anyMatch(option -> option.startsWith("--tempo ")), options.toString());
-  }
-
-  @Test
-  void a_long_rest_before_entries_is_named_and_made_shorter() {
-    Ran ran = split(WHOLE_LANTERN, "Flute 1, Flute 2", "--ready", "20", "--time", "10");
-    assertEquals(Commands.FINDINGS, ran.exitCode(), ran.err());
-    assertTrue(ran.out().contains("rest: up to 20.00 seconds before"), ran.out());
-    assertTrue(ran.out().contains("  --ready 1"), ran.out());
   }
 
   @Test
