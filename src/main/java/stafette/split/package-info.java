@@ -27,6 +27,8 @@
  *       is our bug.
  *   <li>The kinds of thinning are tried whole: one technique, and one way of writing notes left far
  *       apart, so that a part looks alike throughout.
+ *   <li>Why there is no plan is told by a deletion filter over nine constraints that can be thought
+ *       away; the stretch is shortened first, since short searches are quick.
  * </ul>
  */
 @NullMarked

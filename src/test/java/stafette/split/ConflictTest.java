@@ -173,9 +173,7 @@ class ConflictTest {
   void without_time_nothing_is_claimed_to_be_the_smallest() {
     Brief brief = Invented.brief(Invented.line(16, 3, 240), flute("Flute 1"));
     assertFalse(Conflict.of(brief, searches -> () -> true).isProven());
-    List<Reason> reasons = WhyNot.of(brief, searches -> () -> true);
-    assertTrue(
-        reasons.get(0).text().contains("the time set ended this search"), reasons.toString());
+    assertEquals(List.of(), WhyNot.of(brief, searches -> () -> true));
   }
 
   private static Player flute(String name) {
