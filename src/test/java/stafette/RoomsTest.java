@@ -31,8 +31,11 @@ class RoomsTest {
     DOORS.put("split", List.of("time", "score", "limits", "plan", "check"));
     DOORS.put("musicxml", List.of("time", "score", "limits", "plan"));
     DOORS.put("tables", List.of("time", "score", "limits", "plan", "check"));
+    DOORS.put("picture", List.of("time", "score", "limits", "plan", "check"));
     DOORS.put(
-        "work", List.of("time", "score", "limits", "plan", "check", "split", "musicxml", "tables"));
+        "work",
+        List.of(
+            "time", "score", "limits", "plan", "check", "split", "musicxml", "tables", "picture"));
     DOORS.put("cli", List.of("time", "score", "limits", "plan", "check", "split", "work"));
   }
 

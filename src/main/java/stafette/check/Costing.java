@@ -1,7 +1,6 @@
 package stafette.check;
 
 import java.util.List;
-import java.util.stream.Stream;
 import stafette.limits.Demand;
 import stafette.limits.Instrument;
 import stafette.plan.Brief;
@@ -46,24 +45,34 @@ public final class Costing {
     return segment(brief, segment, new Demands(brief));
   }
 
-  private static SegmentCost segment(Brief brief, Segment segment, Demands demands) {
+  static SegmentCost segment(Brief brief, Segment segment, Demands demands) {
+    Played played = demands.played(segment);
+    Player player = brief.players().get(segment.player());
+    int outside = 0;
+    for (int j = played.first(); j <= played.last(); j++) {
+      outside += comfortable(player.instrument(), played.line(), j) ? 0 : 1;
+    }
+    return new SegmentCost(
+        effort(brief, segment, demands).points(), outside * brief.rules().weights().register());
+  }
+
+  /** What the strain of one segment is made of. */
+  public static Effort effort(Brief brief, Segment segment) {
+    return effort(brief, segment, new Demands(brief));
+  }
+
+  private static Effort effort(Brief brief, Segment segment, Demands demands) {
     Demand demand = demands.of(segment);
     Played played = demands.played(segment);
     Line line = played.line();
     Weights weights = brief.rules().weights();
-    Player player = brief.players().get(segment.player());
-    Skill skill = player.skills().get(segment.skill());
-    long micropoints = 0;
+    Skill skill = brief.players().get(segment.player()).skills().get(segment.skill());
+    long fast = 0;
     for (int j = played.first() + 1; j <= played.last(); j++) {
-      micropoints += Strain.strokeMicropoints(Strain.use(demand, line, played.first(), j), weights);
+      fast += Strain.strokeMicropoints(Strain.use(demand, line, played.first(), j), weights);
     }
     double tiredness = Tiredness.fresh(skill, demand, line, played.first(), played.last());
-    micropoints += Strain.endMicropoints(tiredness, weights);
-    int outside = 0;
-    for (int j = played.first(); j <= played.last(); j++) {
-      outside += comfortable(player.instrument(), line, j) ? 0 : 1;
-    }
-    return new SegmentCost(Strain.points(micropoints), outside * weights.register());
+    return new Effort(fast, Strain.endMicropoints(tiredness, weights));
   }
 
   /** The cost of one handoff. */
@@ -82,31 +91,15 @@ public final class Costing {
         weights.entry().get(line.rank(entry).ordinal()),
         weights.landing().get(line.rank(landing).ordinal()),
         beside * weights.overlap(),
-        blend(brief, handoff));
+        Pairing.worst(brief, handoff).blend(weights));
   }
 
   /** The target of an overlap; of a pair, the longer one of the two. */
-  private static int target(Brief brief, Turn leaves) {
-    return instruments(brief, leaves)
+  static int target(Brief brief, Turn leaves) {
+    return Pairing.instruments(brief, leaves).stream()
         .mapToInt(brief.rules().weights()::overlapTarget)
         .max()
         .orElse(1);
-  }
-
-  /** Of pairs, the worst blend of one who leaves with one who enters. */
-  private static int blend(Brief brief, Handoff handoff) {
-    Weights weights = brief.rules().weights();
-    return instruments(brief, handoff.leaves())
-        .flatMapToInt(
-            leaving ->
-                instruments(brief, handoff.enters())
-                    .mapToInt(entering -> weights.blend(leaving, entering)))
-        .max()
-        .orElse(0);
-  }
-
-  private static Stream<Instrument> instruments(Brief brief, Turn turn) {
-    return turn.segments().stream().map(s -> brief.players().get(s.player()).instrument());
   }
 
   /** Whether the next segment begins after a silence of the line, with nothing shared. */

@@ -42,9 +42,25 @@ public final class Judge {
     return nobody ? 0 : new Odds(plan, demands, stretch).ofAll();
   }
 
+  /** What the players of a plan can't do, each for itself; how their segments meet is not asked. */
+  public static List<Finding> playing(Plan plan) {
+    return playing(plan, new Demands(plan.brief()), 1);
+  }
+
+  /** How hard each segment is, in the order of the plan. */
+  public static List<SegmentReport> effort(Plan plan) {
+    return reports(plan, new Demands(plan.brief()));
+  }
+
   /** What is wrong when all times of the score are stretched by a factor. */
   static List<Finding> findings(Plan plan, Demands demands, double stretch) {
     List<Finding> findings = new ArrayList<>(ShapeRules.findings(plan));
+    findings.addAll(playing(plan, demands, stretch));
+    return findings;
+  }
+
+  private static List<Finding> playing(Plan plan, Demands demands, double stretch) {
+    List<Finding> findings = new ArrayList<>();
     for (Segment segment : plan.segments()) {
       findings.addAll(SegmentRules.of(plan, segment, demands).findings(stretch));
     }

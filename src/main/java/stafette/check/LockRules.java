@@ -26,6 +26,10 @@ final class LockRules {
         .toList();
   }
 
+  static boolean keeps(Plan plan, Lock lock) {
+    return new LockRules(plan).keeps(lock);
+  }
+
   private boolean keeps(Lock lock) {
     if (lock instanceof Lock.At at) {
       return plan.handoffs().stream().anyMatch(handoff -> isAt(at, handoff));

@@ -1,16 +1,16 @@
 package stafette.check;
 
 /** Comparisons in the player's favour, by one part in a thousand million. */
-final class Tolerance {
+public final class Tolerance {
   static final double SHARE = 1e-9;
 
   private Tolerance() {}
 
-  static boolean within(double value, double most) {
+  public static boolean within(double value, double most) {
     return value <= most * (1 + SHARE);
   }
 
-  static boolean reaches(double value, double least) {
+  public static boolean reaches(double value, double least) {
     return value >= least * (1 - SHARE);
   }
 }

@@ -29,6 +29,10 @@ final class Wording {
     return Math.round(share * 100) + " %";
   }
 
+  static String decibel(double level) {
+    return fixed(level, 1) + " dB";
+  }
+
   static String notes(int count) {
     return count == 1 ? "1 note" : count + " notes";
   }

@@ -24,6 +24,7 @@ import stafette.work.Refusal;
       CheckCommand.class,
       SplitCommand.class,
       PreviewCommand.class,
+      ThinCommand.class,
       TempoCommand.class,
       LimitsCommand.class
     })

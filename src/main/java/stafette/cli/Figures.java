@@ -11,6 +11,9 @@ final class Figures {
       "Limits differ from player to player; playing at one's limit can injure lips, tongue, arms and hands.\n"
           + "Ask the players; they, their teachers and medical advice have the last word.";
 
+  static final String ASSUMED_TEMPO =
+      "The score states no tempo; quarter = 120 is assumed (--tempo sets another).\n";
+
   private Figures() {}
 
   static String oneDecimal(double value) {

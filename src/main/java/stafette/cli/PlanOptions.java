@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.regex.Matcher;
@@ -11,15 +12,19 @@ import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import stafette.plan.Favour;
+import stafette.plan.Hocket;
 import stafette.plan.OverlapRule;
 import stafette.plan.Rules;
 import stafette.work.Allowance;
+import stafette.work.LockWish;
 import stafette.work.PlayerWish;
 import stafette.work.Refusal;
+import stafette.work.Relaying;
 import stafette.work.SplitLine;
 
 /** Options that say among whom a line is split, and by which rules. */
 final class PlanOptions {
+  private static final int MOST_TOGETHER = 4;
   private static final Pattern OVERLAP =
       Pattern.compile("([0-9]{1,3})(?:\\.\\.([0-9]{1,3}|beat))?");
 
@@ -57,8 +62,29 @@ final class PlanOptions {
   @Option(
       names = "--favour",
       paramLabel = "WHAT",
-      description = "balance (default), handoffs (few), strain (little), blend, players (few).")
+      description =
+          "balance (default), handoffs (few), strain (little), blend, players (few), regular (rotation).")
   private String favour = "balance";
+
+  @Option(
+      names = "--hocket",
+      paramLabel = "UNIT",
+      description = "Pairs may take turns by stroke, group or beat (default: no).")
+  private String hocket = "no";
+
+  @Option(
+      names = "--double",
+      paramLabel = "N",
+      description = "Always so many players at a time, each with a relay of its own (default: 1).")
+  private int together = 1;
+
+  @Option(
+      names = "--lock",
+      paramLabel = "WHAT",
+      description =
+          "Keeps something: \"Flute 1: 12.1-13.1\" (plays there), \"Flute 1 = 12.1-13.1\" (just there),"
+              + " \"not Flute 1: 12.1-13.1\", \"handoff: 13.1\"; may come several times.")
+  private List<String> locks = new ArrayList<>();
 
   @Option(
       names = "--time",
@@ -80,7 +106,9 @@ final class PlanOptions {
         overlapRule(),
         within("--ready", ready, 0, 3600),
         favoured(),
-        within("--time", time, 0.001, 86_400));
+        relaying(score),
+        within("--time", time, 0.001, 86_400),
+        Map.of());
   }
 
   private OverlapRule overlapRule() throws Refusal {
@@ -100,12 +128,36 @@ final class PlanOptions {
             + "\": write MIN..MAX, such as 1..3 or 1..beat; two players share at least one note");
   }
 
+  private Relaying relaying(ScoreOptions score) throws Refusal {
+    if (together < 1 || together > MOST_TOGETHER) {
+      throw Refusal.wrongUse("--double lies between 1 and " + MOST_TOGETHER);
+    }
+    if (together > 1 && score.eachTone()) {
+      throw Refusal.wrongUse("--double and --tone each don't go together; choose one of them");
+    }
+    List<LockWish> wishes = new ArrayList<>();
+    for (String lock : locks) {
+      wishes.add(LockWish.parse(lock));
+    }
+    return new Relaying(hocketUnit(), together, score.eachTone(), wishes);
+  }
+
+  private Hocket hocketUnit() throws Refusal {
+    try {
+      return Hocket.valueOf(hocket.toUpperCase(Locale.ROOT));
+    } catch (IllegalArgumentException e) {
+      throw Refusal.wrongUse("--hocket is no, stroke, group or beat, not \"" + hocket + "\"");
+    }
+  }
+
   private Favour favoured() throws Refusal {
     try {
       return Favour.valueOf(favour.toUpperCase(Locale.ROOT));
     } catch (IllegalArgumentException e) {
       throw Refusal.wrongUse(
-          "--favour is balance, handoffs, strain, blend or players, not \"" + favour + "\"");
+          "--favour is balance, handoffs, strain, blend, players or regular, not \""
+              + favour
+              + "\"");
     }
   }
 

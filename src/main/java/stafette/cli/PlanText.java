@@ -8,6 +8,7 @@ import stafette.check.SegmentReport;
 import stafette.check.TempoWindow;
 import stafette.plan.Handoff;
 import stafette.plan.Plan;
+import stafette.plan.Segment;
 import stafette.score.Line;
 import stafette.time.BarBeat;
 import stafette.work.JudgedPlan;
@@ -49,18 +50,35 @@ final class PlanText {
       SegmentReport report = reports.get(i);
       table.row(
           plan.player(report.segment()).name(),
-          plan.skill(report.segment()).technique().name(),
-          at(plan.line(), report.segment().first()),
-          at(plan.line(), report.segment().last()),
-          Integer.toString(report.segment().strokes()),
+          technique(plan, report.segment()),
+          at(plan.line(report.segment()), report.segment().first()),
+          at(plan.line(report.segment()), report.segment().last()),
+          Integer.toString(plan.played(report.segment()).strokes()),
           Figures.percent(report.use()),
           Figures.percent(report.tiredness()),
           plan.player(report.segment()).instrument().isWind()
               ? Figures.percent(report.breath())
               : "-",
-          i + 1 < reports.size() ? handoff(plan, plan.handoffs().get(i)) : "");
+          after(plan, report.segment()));
     }
     return table.text(2);
+  }
+
+  private static String technique(Plan plan, Segment segment) {
+    String name = plan.skill(segment).technique().name();
+    return switch (segment.pattern()) {
+      case ALL -> name;
+      case ODD -> name + ", begins the turns";
+      case EVEN -> name + ", follows in turn";
+    };
+  }
+
+  private static String after(Plan plan, Segment segment) {
+    return plan.handoffs().stream()
+        .filter(handoff -> handoff.leaves().segments().contains(segment))
+        .map(handoff -> handoff(plan, handoff))
+        .findFirst()
+        .orElse("");
   }
 
   private static String handoff(Plan plan, Handoff handoff) {
@@ -71,7 +89,20 @@ final class PlanText {
         : to + ", sharing " + shared + (shared == 1 ? " note" : " notes");
   }
 
-  private static String at(Line line, int stroke) {
+  /** "Flute 1 to Flute 2". */
+  static String names(Plan plan, Handoff handoff) {
+    return plan.names(handoff.leaves()) + " to " + plan.names(handoff.enters());
+  }
+
+  /** From the entry to the landing note, as bar and beat. */
+  static String at(Plan plan, Handoff handoff) {
+    Line line = plan.brief().line(handoff.enters().relay());
+    String entry = at(line, handoff.enters().first());
+    String landing = at(line, handoff.leaves().last());
+    return handoff.shared() > 1 ? entry + "-" + landing : landing;
+  }
+
+  static String at(Line line, int stroke) {
     BarBeat place = line.bars().nameOf(line.stroke(stroke).onset());
     return place.bar() + "." + place.beatText();
   }

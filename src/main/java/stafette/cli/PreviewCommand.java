@@ -21,6 +21,8 @@ final class PreviewCommand implements Callable<Integer> {
 
   @Mixin private ScoreOptions line = new ScoreOptions();
   @Mixin private PlanOptions options = new PlanOptions();
+  @Mixin private DetailOptions details = new DetailOptions();
+  @Mixin private PictureOptions picture = new PictureOptions();
 
   PreviewCommand(Output output) {
     this.output = output;
@@ -28,17 +30,22 @@ final class PreviewCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Refusal {
+    picture.refuseWhatCannotBe();
     return OpenPlan.isPlan(file) ? ofPlan() : ofScore();
   }
 
   private int ofScore() throws Refusal {
-    SplitLine.Outcome outcome = SplitLine.split(options.request(file, line, false), line.limits());
-    output.out().print(SplitText.preview(outcome, output.ink()));
+    SplitLine.Outcome outcome =
+        SplitLine.split(options.request(file, line, false).with(details.seats()), line.limits());
+    output.out().print(SplitText.preview(outcome, details.with(outcome.seats()), output.ink()));
+    if (outcome.plan().isPresent()) {
+      picture.draw(outcome.plan().get(), output);
+    }
     return outcome.plan().isPresent() ? Commands.FINE : Commands.FINDINGS;
   }
 
   private int ofPlan() throws Refusal {
-    OpenPlan.Opened opened = OpenPlan.open(file, line.limits());
+    OpenPlan.Opened opened = OpenPlan.open(file, details.seats(), line.limits());
     if (opened.scoreChanged()) {
       output
           .err()
@@ -46,7 +53,8 @@ final class PreviewCommand implements Callable<Integer> {
               opened.score().file()
                   + ": has changed since the plan was made; it is judged as it stands now");
     }
-    output.out().print(SplitText.kept(opened.judged(), output.ink()));
+    output.out().print(SplitText.kept(opened.judged(), details.with(opened.seats()), output.ink()));
+    picture.draw(opened.judged(), output);
     return opened.judged().verdict().holds() ? Commands.FINE : Commands.FINDINGS;
   }
 }

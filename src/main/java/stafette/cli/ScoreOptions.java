@@ -35,7 +35,8 @@ final class ScoreOptions {
   @Option(
       names = "--tone",
       paramLabel = "TONE",
-      description = "Of chords: top, bottom, a number from the top, or all.")
+      description =
+          "Of chords: top, bottom, a number from the top, all, or (split) each with its own players.")
   private @Nullable String tone;
 
   @Option(
@@ -111,14 +112,24 @@ final class ScoreOptions {
     return LimitsInForce.load(Optional.ofNullable(limits));
   }
 
+  /** Whether each tone of chords is to have players of its own. */
+  boolean eachTone() {
+    return "each".equals(tone);
+  }
+
   private Optional<ToneChoice> toneChoice() throws Refusal {
     if (tone == null) {
       return Optional.empty();
     }
+    if (eachTone()) {
+      return Optional.of(new ToneChoice.All());
+    }
     Optional<ToneChoice> choice = ToneChoice.parse(tone);
     if (choice.isEmpty()) {
       throw Refusal.wrongUse(
-          "--tone is top, bottom, all, or a number counted from the top, not \"" + tone + "\"");
+          "--tone is top, bottom, all, each, or a number counted from the top, not \""
+              + tone
+              + "\"");
     }
     return choice;
   }

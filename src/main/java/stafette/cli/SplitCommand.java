@@ -1,6 +1,7 @@
 package stafette.cli;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -8,12 +9,16 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import stafette.check.ThinnedPart;
 import stafette.plan.Plan;
 import stafette.plan.SourceTreatment;
 import stafette.work.LimitsInForce;
+import stafette.work.PlayerWish;
 import stafette.work.Refusal;
 import stafette.work.Reports;
+import stafette.work.SideBySide;
 import stafette.work.SplitLine;
+import stafette.work.ThinLine;
 import stafette.work.WriteScore;
 
 @Command(
@@ -28,6 +33,8 @@ final class SplitCommand implements Callable<Integer> {
 
   @Mixin private ScoreOptions line = new ScoreOptions();
   @Mixin private PlanOptions options = new PlanOptions();
+  @Mixin private AlternativesOptions others = new AlternativesOptions();
+  @Mixin private DetailOptions details = new DetailOptions();
 
   @Option(
       names = {"-o", "--out"},
@@ -53,6 +60,12 @@ final class SplitCommand implements Callable<Integer> {
       description = "Saves the plan, to be opened again.")
   private @Nullable Path planFile;
 
+  @Option(
+      names = "--colour",
+      paramLabel = "NAMES",
+      description = "Who colours the line in the background, thinned: \"Trumpet 1, Clarinet 2\".")
+  private @Nullable String colour;
+
   @Option(names = "--json", description = "Prints JSON.")
   private boolean json;
 
@@ -65,12 +78,18 @@ final class SplitCommand implements Callable<Integer> {
     SourceTreatment treatment = treatment();
     Optional<WriteScore.Target> target = WriteScore.target(score, out, inPlace, force);
     LimitsInForce limits = line.limits();
-    SplitLine.Request request = options.request(score, line, treatment == SourceTreatment.CUE);
-    SplitLine.Outcome outcome = SplitLine.split(request, limits);
-    if (json) {
-      output.out().println(Reports.json(outcome));
-    } else {
-      output.out().print(SplitText.of(outcome, SplitLine.answers(outcome, request), output.ink()));
+    SplitLine.Request request =
+        options.request(score, line, treatment == SourceTreatment.CUE).with(details.seats());
+    int wanted = others.wanted();
+    SideBySide plans = SideBySide.split(request, limits, wanted);
+    print(plans, request, wanted > 0);
+    SplitLine.Outcome outcome = others.taken(plans);
+    if (!json && others.taken().isPresent() && plans.main().plan().isPresent()) {
+      output
+          .out()
+          .print(
+              SplitText.taken(
+                  others.taken().getAsInt(), outcome, details.with(outcome.seats()), output.ink()));
     }
     if (planFile != null) {
       Reports.savePlan(outcome, planFile, force);
@@ -79,12 +98,48 @@ final class SplitCommand implements Callable<Integer> {
     if (outcome.plan().isEmpty()) {
       return Commands.FINDINGS;
     }
+    List<ThinnedPart> background = background(outcome, request, limits);
     if (target.isPresent()) {
       Plan plan = outcome.plan().get().plan();
       talk(
-          SplitText.saved(WriteScore.save(outcome.score(), plan, treatment, limits, target.get())));
+          SplitText.saved(
+              WriteScore.save(
+                  outcome.score(),
+                  Optional.of(plan),
+                  background,
+                  treatment,
+                  limits,
+                  target.get())));
     }
     return Commands.FINE;
+  }
+
+  private List<ThinnedPart> background(
+      SplitLine.Outcome outcome, SplitLine.Request request, LimitsInForce limits) throws Refusal {
+    if (colour == null) {
+      return List.of();
+    }
+    ThinLine.Outcome thinned = ThinLine.beside(outcome, request, PlayerWish.parse(colour), limits);
+    talk(ThinText.parts(thinned));
+    return thinned.parts();
+  }
+
+  private void print(SideBySide plans, SplitLine.Request request, boolean sideBySide) {
+    if (json) {
+      output
+          .out()
+          .println(sideBySide ? Reports.json(plans, others.taken()) : Reports.json(plans.main()));
+      return;
+    }
+    SplitLine.Outcome main = plans.main();
+    output
+        .out()
+        .print(
+            SplitText.of(
+                main, SplitLine.answers(main, request), details.with(main.seats()), output.ink()));
+    if (sideBySide) {
+      output.out().print(AlternativesText.of(plans));
+    }
   }
 
   /** Beside JSON, talk goes to the error stream, so that standard output stays data. */

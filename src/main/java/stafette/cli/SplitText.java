@@ -8,6 +8,7 @@ import stafette.plan.Plan;
 import stafette.split.Reason;
 import stafette.work.CheckScore;
 import stafette.work.JudgedPlan;
+import stafette.work.Remedy;
 import stafette.work.SplitLine;
 import stafette.work.WriteScore;
 
@@ -21,23 +22,26 @@ final class SplitText {
    * The check of the line against the players' instruments, then the plan, or why there is none.
    */
   static String of(
-      SplitLine.Outcome outcome, List<CheckScore.Answer> answers, TimelineText.Ink ink) {
+      SplitLine.Outcome outcome,
+      List<CheckScore.Answer> answers,
+      Details details,
+      TimelineText.Ink ink) {
     return assumedTempo(outcome)
         + CheckText.one(outcome.brief().line(), answers)
         + "\n"
-        + result(outcome, ink);
+        + result(outcome, details, ink);
   }
 
   /** The line and its plan, or why there is none. */
-  static String preview(SplitLine.Outcome outcome, TimelineText.Ink ink) {
+  static String preview(SplitLine.Outcome outcome, Details details, TimelineText.Ink ink) {
     return assumedTempo(outcome)
         + PlanText.line(outcome.brief().line(), Demand.usualRatePerSecond(outcome.brief().line()))
         + "\n\n"
-        + result(outcome, ink);
+        + result(outcome, details, ink);
   }
 
   /** A plan that was kept in a file, with whatever the judge has against it now. */
-  static String kept(JudgedPlan judged, TimelineText.Ink ink) {
+  static String kept(JudgedPlan judged, Details details, TimelineText.Ink ink) {
     Plan plan = judged.plan();
     StringBuilder out =
         new StringBuilder(PlanText.line(plan.line(), Demand.usualRatePerSecond(plan.line())))
@@ -45,7 +49,18 @@ final class SplitText {
     for (Finding finding : judged.verdict().findings()) {
       out.append(finding.message()).append('\n');
     }
-    return out.append(plan("Plan       " + PlanText.cost(judged), judged, ink)).toString();
+    return out.append(plan("Plan       " + PlanText.cost(judged), judged, details, ink)).toString();
+  }
+
+  /** An alternative that is taken instead of the plan. */
+  static String taken(
+      int number, SplitLine.Outcome outcome, Details details, TimelineText.Ink ink) {
+    return "\nTaken      alternative "
+        + number
+        + ", "
+        + outcome.brief().rules().favour().text()
+        + "\n"
+        + result(outcome, details, ink);
   }
 
   static String saved(WriteScore.Saved saved) {
@@ -58,19 +73,18 @@ final class SplitText {
   }
 
   private static String assumedTempo(SplitLine.Outcome outcome) {
-    return outcome.score().score().tempoStated()
-        ? ""
-        : "The score states no tempo; quarter = 120 is assumed (--tempo sets another).\n";
+    return outcome.score().score().tempoStated() ? "" : Figures.ASSUMED_TEMPO;
   }
 
-  private static String result(SplitLine.Outcome outcome, TimelineText.Ink ink) {
+  private static String result(SplitLine.Outcome outcome, Details details, TimelineText.Ink ink) {
     return outcome
         .plan()
-        .map(plan -> plan(headline(outcome, plan), plan, ink))
+        .map(plan -> plan(headline(outcome, plan), plan, details, ink))
         .orElseGet(() -> withoutPlan(outcome));
   }
 
-  private static String plan(String headline, JudgedPlan plan, TimelineText.Ink ink) {
+  private static String plan(
+      String headline, JudgedPlan plan, Details details, TimelineText.Ink ink) {
     return headline
         + "\n\n"
         + PlanText.segments(plan)
@@ -79,6 +93,7 @@ final class SplitText {
         + "\n"
         + PlanText.summary(plan)
         + "\n"
+        + details.of(plan)
         + Figures.CAUTION
         + "\n";
   }
@@ -111,9 +126,24 @@ final class SplitText {
         .match(
             best -> "",
             none ->
-                "No plan exists for these players under these rules:\n" + reasons(none.reasons()),
+                "No plan exists for these players under these rules:\n"
+                    + reasons(none.reasons())
+                    + remedies(outcome.remedies()),
             stopped ->
                 "No plan was found within the time and memory set, and it is not proven that none exists; allow more with --time, or add a player\n");
+  }
+
+  private static String remedies(List<Remedy> remedies) {
+    if (remedies.isEmpty()) {
+      return "No single change that was tried in the time set (--time) makes a plan possible.\n";
+    }
+    StringBuilder out =
+        new StringBuilder("Each of these makes a plan possible, the smallest change first:\n");
+    for (Remedy remedy : remedies) {
+      out.append("  ").append(remedy.option()).append("\n      ");
+      out.append(remedy.sentence()).append('\n');
+    }
+    return out.toString();
   }
 
   private static String reasons(List<Reason> reasons) {

@@ -166,24 +166,24 @@ final class TimelineText {
   }
 
   private char cell(int player, Span column) {
-    char cell = ' ';
-    int together = 0;
     for (SegmentReport report : verdict.segments()) {
-      if (spanOf(report.segment()).overlaps(column)) {
-        together++;
-        if (report.segment().player() == player) {
-          cell = ink.of(report.strain());
-        }
+      Segment segment = report.segment();
+      if (segment.player() == player && spanOf(segment).overlaps(column)) {
+        return isOverlap(segment, column) ? ink.overlap() : ink.of(report.strain());
       }
-    }
-    if (cell != ' ') {
-      return together > 1 ? ink.overlap() : cell;
     }
     return isBusy(plan.brief().players().get(player), column) ? ink.busy : ink.beat;
   }
 
+  /** Whether the turn before or after is played there as well. */
+  private boolean isOverlap(Segment segment, Span column) {
+    return plan.segments().stream()
+        .filter(other -> other.relay() == segment.relay() && other.first() != segment.first())
+        .anyMatch(other -> spanOf(other).overlaps(column));
+  }
+
   private Span spanOf(Segment segment) {
-    Line line = plan.line();
+    Line line = plan.line(segment);
     return new Span(line.stroke(segment.first()).onset(), line.stroke(segment.last()).span().end());
   }
 

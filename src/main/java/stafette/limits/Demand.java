@@ -52,10 +52,12 @@ public final class Demand {
     factor = new double[count];
     Map<Set<Integer>, Integer> lastOnKeys = new HashMap<>();
     int lastStroke = NONE;
+    Set<Integer> keysBefore = Set.of();
     for (int j = 0; j < count; j++) {
       Stroke stroke = line.stroke(j);
       Set<Integer> keys = keys(stroke);
-      moves[j] = j > 0 && !keys.equals(keys(line.stroke(j - 1)));
+      moves[j] = j > 0 && !keys.equals(keysBefore);
+      keysBefore = keys;
       articulated[j] =
           stroke.measured() && !(technique.act().slurs() && stroke.slurred() && moves[j]);
       previousStroke[j] = lastStroke;
@@ -200,6 +202,9 @@ public final class Demand {
   }
 
   private static double factorAt(Instrument instrument, Technique technique, Line line, int j) {
+    if (technique.factors().isEmpty()) {
+      return 1;
+    }
     return conditionsAt(instrument, line, j).stream()
         .mapToDouble(condition -> technique.factors().getOrDefault(condition, 1.0))
         .reduce(1, (a, b) -> a * b);
@@ -240,7 +245,9 @@ public final class Demand {
   }
 
   private static Set<Integer> keys(Stroke stroke) {
-    return stroke.tones().stream().map(Tone::key).collect(Collectors.toSet());
+    return stroke.tones().size() == 1
+        ? Set.of(stroke.tones().get(0).key())
+        : stroke.tones().stream().map(Tone::key).collect(Collectors.toSet());
   }
 
   private static int scaled(double milli, double factor) {

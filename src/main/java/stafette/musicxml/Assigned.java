@@ -1,29 +1,44 @@
 package stafette.musicxml;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Stream;
 import stafette.musicxml.BarItem.Sound;
+import stafette.musicxml.Origin.NoteText;
 import stafette.plan.Handoff;
 import stafette.plan.Plan;
+import stafette.plan.Played;
 import stafette.plan.Player;
 import stafette.plan.Segment;
+import stafette.plan.Turn;
 import stafette.score.Dynamic;
 import stafette.score.Line;
 import stafette.score.Stroke;
 import stafette.score.Value;
 import stafette.time.Bar;
+import stafette.time.Bars;
 import stafette.time.Position;
 import stafette.time.Span;
 
-/** What one player has to play of the line: sounds and signs, bar by bar. */
+/**
+ * What one player has to play of the line: sounds and signs, bar by bar. Strokes are numbered among
+ * the player's own, and silence may part them.
+ */
 final class Assigned {
   private final Plan plan;
-  private final Line line;
   private final int index;
   private final Player player;
-  private final List<Segment> segments;
+  private final Bars bars;
+  private final List<Stroke> strokes = new ArrayList<>();
+  private final Set<Integer> entries = new HashSet<>();
+  private final List<Stroke> owned;
+  private final Set<Integer> cleared = new TreeSet<>();
   private final TreeMap<Integer, List<Sound>> sounds = new TreeMap<>();
   private final TreeMap<Integer, List<Sign>> signs = new TreeMap<>();
 
@@ -35,19 +50,46 @@ final class Assigned {
    */
   record Sign(Position at, Optional<String> words, Optional<Dynamic> dynamic) {}
 
+  /** A player's share of a plan. Notes of its part that are this share may be written anew. */
   Assigned(Plan plan, int player) {
+    this(plan, player, List.of());
+  }
+
+  /** A background part. */
+  Assigned(Background background) {
+    this(background.plan(), 0, background.replaces().strokes());
+    owned.forEach(stroke -> cleared.add(bars.at(stroke.onset()).index()));
+  }
+
+  private Assigned(Plan plan, int player, List<Stroke> replaced) {
     this.plan = plan;
-    this.line = plan.line();
     this.index = player;
     this.player = plan.brief().players().get(player);
-    this.segments = plan.segmentsOf(player);
-    for (Segment segment : segments) {
-      for (int j = segment.first(); j <= segment.last(); j++) {
-        addSounds(j);
-      }
+    this.bars = plan.line().bars();
+    for (Segment segment : plan.segmentsOf(player)) {
+      Played played = plan.played(segment);
+      take(played.line(), played.first(), played.last());
     }
     addWords();
-    segments.forEach(this::addDynamics);
+    owned =
+        Stream.concat(strokes.stream(), replaced.stream())
+            .sorted(Comparator.comparing(Stroke::onset))
+            .toList();
+  }
+
+  /** One passage: strokes of a line, with its dynamics. */
+  private void take(Line from, int first, int last) {
+    entries.add(strokes.size());
+    Optional<Dynamic> inForce = Optional.empty();
+    for (int j = first; j <= last; j++) {
+      Stroke stroke = from.stroke(j);
+      addSounds(strokes.size(), stroke);
+      strokes.add(stroke);
+      if (!inForce.equals(Optional.of(stroke.dynamic()))) {
+        inForce = Optional.of(stroke.dynamic());
+        add(new Sign(stroke.onset(), Optional.empty(), inForce));
+      }
+    }
   }
 
   Player player() {
@@ -59,6 +101,18 @@ final class Assigned {
     return List.copyOf(sounds.keySet());
   }
 
+  /** Indices of the bars in which there may be something to write, or to take out. */
+  Set<Integer> touched() {
+    Set<Integer> touched = new TreeSet<>(sounds.keySet());
+    touched.addAll(cleared);
+    return touched;
+  }
+
+  /** Whether notes that may be written anew go where the player has nothing. */
+  boolean clears() {
+    return !cleared.isEmpty();
+  }
+
   List<Sound> sounds(int bar) {
     return sounds.getOrDefault(bar, List.of());
   }
@@ -68,38 +122,71 @@ final class Assigned {
     return signs.getOrDefault(bar, List.of());
   }
 
-  boolean plays(int stroke) {
-    return segments.stream().anyMatch(s -> s.first() <= stroke && stroke <= s.last());
+  Stroke stroke(int index) {
+    return strokes.get(index);
   }
 
-  /** Slurs that begin or end on a stroke, only where they lie wholly within a segment. */
-  NotationsMaker.Slurs slurs(int stroke) {
-    Segment segment =
-        segments.stream()
-            .filter(s -> s.first() <= stroke && stroke <= s.last())
-            .findFirst()
-            .orElseThrow();
-    Stroke own = line.stroke(stroke);
-    boolean goesOn =
-        own.slurContinues() && stroke < segment.last() && line.stroke(stroke + 1).slurred();
-    boolean comes = own.slurred() && stroke > segment.first();
+  /** Whether the player has that stroke of the line. */
+  boolean plays(Stroke ofLine) {
+    return strokes.stream()
+        .anyMatch(
+            stroke ->
+                stroke.onset().equals(ofLine.onset())
+                    && stroke.tones().stream().anyMatch(ofLine::sounds));
+  }
+
+  /** Whether a note that stands in the part is one that may be written anew. */
+  boolean owns(Position onset, NoteText note) {
+    int j = lastUpTo(onset);
+    return j >= 0
+        && owned.get(j).span().contains(onset)
+        && (note.grace()
+            || owned.get(j).tones().stream().anyMatch(tone -> tone.key() == note.key()));
+  }
+
+  /** The last owned stroke that begins no later than a position; -1 if all begin later. */
+  private int lastUpTo(Position position) {
+    int low = -1;
+    int high = owned.size() - 1;
+    while (low < high) {
+      int middle = (low + high + 1) >> 1;
+      if (owned.get(middle).onset().isAfter(position)) {
+        high = middle - 1;
+      } else {
+        low = middle;
+      }
+    }
+    return low;
+  }
+
+  /** Slurs that begin or end on a stroke, only between strokes that follow one another. */
+  NotationsMaker.Slurs slurs(int index) {
+    boolean comes = isJoined(index);
+    boolean goesOn = index + 1 < strokes.size() && isJoined(index + 1);
     return new NotationsMaker.Slurs(goesOn && !comes, comes && !goesOn);
   }
 
-  private void addSounds(int j) {
-    Stroke stroke = line.stroke(j);
+  /** Whether a slur leads to a stroke from the one before. */
+  private boolean isJoined(int index) {
+    return !entries.contains(index)
+        && strokes.get(index).slurred()
+        && strokes.get(index - 1).slurContinues()
+        && strokes.get(index - 1).span().end().equals(strokes.get(index).onset());
+  }
+
+  private void addSounds(int index, Stroke stroke) {
     Position at = stroke.onset();
     for (Value value : stroke.values()) {
       Position end = at.plus(value.length());
       while (at.isBefore(end)) {
-        Bar bar = line.bars().at(at);
-        boolean lastBar = bar.index() == line.bars().count() - 1;
+        Bar bar = bars.at(at);
+        boolean lastBar = bar.index() == bars.count() - 1;
         Position stop = end.isAfter(bar.span().end()) && !lastBar ? bar.span().end() : end;
         boolean first = at.equals(stroke.onset());
         boolean last = stop.equals(stroke.span().end());
         sounds
-            .computeIfAbsent(bar.index(), index -> new ArrayList<>())
-            .add(new Sound(j, new Span(at, stop), value.tuplet(), first, last));
+            .computeIfAbsent(bar.index(), number -> new ArrayList<>())
+            .add(new Sound(index, new Span(at, stop), value.tuplet(), first, last));
         at = stop;
       }
     }
@@ -107,33 +194,35 @@ final class Assigned {
 
   private void addWords() {
     for (Handoff handoff : plan.handoffs()) {
-      if (handoff.enters().has(index)) {
-        sign(handoff.enters().first(), "from " + plan.names(handoff.leaves()));
+      boolean enters = handoff.enters().has(index);
+      boolean leaves = handoff.leaves().has(index);
+      if (enters && !leaves) {
+        Played own = played(handoff.enters());
+        sign(own.line().stroke(own.first()), "from " + plan.names(handoff.leaves()));
       }
-      if (handoff.leaves().has(index)) {
-        sign(handoff.leaves().last(), "to " + plan.names(handoff.enters()));
+      if (leaves && !enters) {
+        Played own = played(handoff.leaves());
+        sign(own.line().stroke(own.last()), "to " + plan.names(handoff.enters()));
       }
     }
   }
 
-  private void sign(int stroke, String words) {
-    add(new Sign(line.stroke(stroke).onset(), Optional.of(words), Optional.empty()));
+  /** What this player plays of a turn in which it takes part. */
+  private Played played(Turn turn) {
+    return turn.segments().stream()
+        .filter(segment -> segment.player() == index)
+        .map(plan::played)
+        .findFirst()
+        .orElseThrow();
   }
 
-  private void addDynamics(Segment segment) {
-    Optional<Dynamic> inForce = Optional.empty();
-    for (int j = segment.first(); j <= segment.last(); j++) {
-      Dynamic own = line.stroke(j).dynamic();
-      if (!inForce.equals(Optional.of(own))) {
-        add(new Sign(line.stroke(j).onset(), Optional.empty(), Optional.of(own)));
-        inForce = Optional.of(own);
-      }
-    }
+  private void sign(Stroke stroke, String words) {
+    add(new Sign(stroke.onset(), Optional.of(words), Optional.empty()));
   }
 
   private void add(Sign sign) {
     List<Sign> inBar =
-        signs.computeIfAbsent(line.bars().at(sign.at()).index(), index -> new ArrayList<>());
+        signs.computeIfAbsent(bars.at(sign.at()).index(), index -> new ArrayList<>());
     int place = 0;
     while (place < inBar.size() && !inBar.get(place).at().isAfter(sign.at())) {
       place++;

@@ -65,7 +65,7 @@ record BarItem(
   /**
    * One written value of a stroke within one bar.
    *
-   * @param stroke its number in the line
+   * @param stroke its number among the player's strokes
    * @param tuplet the group to which it belongs
    * @param first whether it is where the stroke is struck
    * @param last whether nothing is tied to it

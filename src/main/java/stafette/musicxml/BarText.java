@@ -9,7 +9,6 @@ import org.audiveris.proxymusic.Attributes;
 import org.audiveris.proxymusic.Direction;
 import org.audiveris.proxymusic.Note;
 import stafette.musicxml.Assigned.Sign;
-import stafette.score.Line;
 import stafette.score.Stroke;
 import stafette.time.Bar;
 import stafette.time.Position;
@@ -21,7 +20,6 @@ import stafette.time.Span;
  */
 final class BarText {
   private final Fragments fragments;
-  private final Line line;
   private final Assigned assigned;
   private final Bar bar;
   private final Span region;
@@ -37,7 +35,6 @@ final class BarText {
    */
   BarText(
       Fragments fragments,
-      Line line,
       Assigned assigned,
       Bar bar,
       Span region,
@@ -45,7 +42,6 @@ final class BarText {
       Optional<Integer> staff,
       List<Position> keptAt) {
     this.fragments = fragments;
-    this.line = line;
     this.assigned = assigned;
     this.bar = bar;
     this.region = region;
@@ -106,7 +102,7 @@ final class BarText {
       return List.of(maker.rest(item, whole, divisions));
     }
     BarItem.Sound sound = item.sound().get();
-    Stroke stroke = line.stroke(sound.stroke());
+    Stroke stroke = assigned.stroke(sound.stroke());
     NotationsMaker.Slurs slurs =
         sound.first() ? assigned.slurs(sound.stroke()) : NotationsMaker.Slurs.NONE;
     return maker.notes(item, sound, stroke, slurs, divisions);

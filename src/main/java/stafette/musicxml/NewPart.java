@@ -145,8 +145,7 @@ final class NewPart {
     attributes(bar, measure, before, now, divisions)
         .ifPresent(attributes -> text.append(inner).append(style.set(attributes, inner)));
     BarText content =
-        new BarText(
-            fragments, line, assigned, bar, bar.span(), maker(now), Optional.empty(), List.of());
+        new BarText(fragments, assigned, bar, bar.span(), maker(now), Optional.empty(), List.of());
     content
         .pieces(divisions)
         .forEach(piece -> text.append(inner).append(style.set(piece.text(), inner)));
@@ -264,7 +263,6 @@ final class NewPart {
       divisions =
           new BarText(
                   fragments,
-                  line,
                   assigned,
                   bar,
                   bar.span(),

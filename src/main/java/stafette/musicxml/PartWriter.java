@@ -1,8 +1,12 @@
 package stafette.musicxml;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import stafette.musicxml.Origin.ElementText;
@@ -12,9 +16,10 @@ import stafette.musicxml.Origin.PartText;
 import stafette.score.Line;
 import stafette.score.Pitch;
 import stafette.score.Step;
-import stafette.score.Stroke;
+import stafette.score.Tone;
 import stafette.time.Bar;
-import stafette.time.Position;
+import stafette.time.Length;
+import stafette.time.Span;
 
 /**
  * Writes what a player has of the line into a part that the score has already, in place of rests.
@@ -46,9 +51,11 @@ final class PartWriter {
   /** One replacement for each bar that changes. */
   List<Replacement> replacements() throws UnwritablePlan {
     List<Replacement> replacements = new ArrayList<>();
-    for (int index : assigned.bars()) {
+    for (int index : assigned.touched()) {
       Bar bar = line.bars().get(index);
-      if (index >= part.measures().size()) {
+      if (index < part.measures().size()) {
+        replacements.addAll(inBar(bar, part.measures().get(index)));
+      } else if (!assigned.sounds(index).isEmpty()) {
         throw new UnwritablePlan(
             assigned.player().name()
                 + ", bar "
@@ -56,18 +63,30 @@ final class PartWriter {
                 + ": this part ends before that bar; fill it up with rests, or give the player a new"
                 + " part by another name");
       }
-      replacements.addAll(inBar(bar, part.measures().get(index)));
     }
     return replacements;
   }
 
-  /** One replacement for each stretch of rests in which the player has something to play. */
+  /**
+   * One replacement for each stretch of rests in which the player has something to play, or to play
+   * no more.
+   */
   private List<Replacement> inBar(Bar bar, MeasureText measure) throws UnwritablePlan {
     List<Replacement> replacements = new ArrayList<>();
-    List<BarItem.Sound> left = new ArrayList<>(assigned.sounds(bar.index()));
+    Set<ElementText> own = ownIn(measure);
+    Deque<Span> left = new ArrayDeque<>();
+    assigned.sounds(bar.index()).forEach(sound -> left.add(sound.span()));
+    if (assigned.clears()) {
+      if (stands(bar, own)) {
+        return List.of();
+      }
+      measure.elements().stream()
+          .filter(own::contains)
+          .forEach(element -> left.add(Span.of(element.onset(), lengthOf(element))));
+    }
     while (!left.isEmpty()) {
       VoiceRun run =
-          VoiceRun.covering(measure, bar, left.get(0).span(), this::isOwn)
+          VoiceRun.covering(measure, bar, left.getFirst(), (element, note) -> own.contains(element))
               .orElseThrow(
                   () ->
                       new UnwritablePlan(
@@ -76,41 +95,57 @@ final class PartWriter {
                               + bar.number()
                               + ": no voice of this part has a rest where the line goes, though nothing sounds there;"
                               + " write rests into that bar, or give the player a new part by another name"));
-      left.removeIf(sound -> run.span().contains(sound.span().start()));
+      left.removeIf(span -> run.span().contains(span.start()));
       over(bar, measure, run).ifPresent(replacements::add);
     }
     return replacements;
   }
 
-  /** Whether a note of the part is one of the strokes that the player has of the line. */
-  private boolean isOwn(ElementText element, NoteText note) {
-    for (int j = firstFrom(element.onset()); j >= 0 && j < line.count(); j++) {
-      Stroke stroke = line.stroke(j);
-      if (stroke.onset().isAfter(element.onset())) {
-        return false;
-      }
-      boolean during = stroke.span().contains(element.onset());
-      boolean sounding = stroke.tones().stream().anyMatch(tone -> tone.key() == note.key());
-      if (during && assigned.plays(j) && (sounding || note.grace())) {
-        return true;
+  /** Whether what the player has in a bar stands there already, and nothing else of the line. */
+  private boolean stands(Bar bar, Set<ElementText> own) {
+    Set<String> standing = new HashSet<>();
+    for (ElementText element : own) {
+      NoteText note = element.note().orElseThrow();
+      if (!note.grace()) {
+        standing.add(element.onset() + " " + note.length() + " " + note.key());
       }
     }
-    return false;
+    Set<String> wanted = new HashSet<>();
+    for (BarItem.Sound sound : assigned.sounds(bar.index())) {
+      for (Tone tone : assigned.stroke(sound.stroke()).tones()) {
+        wanted.add(sound.span().start() + " " + sound.span().length() + " " + tone.key());
+      }
+    }
+    return standing.equals(wanted);
   }
 
-  /** The last stroke that begins no later than a position; -1 if all begin later. */
-  private int firstFrom(Position position) {
-    int low = -1;
-    int high = line.count() - 1;
-    while (low < high) {
-      int middle = (low + high + 1) >> 1;
-      if (line.stroke(middle).onset().isAfter(position)) {
-        high = middle - 1;
-      } else {
-        low = middle;
+  private static Length lengthOf(ElementText element) {
+    return element.note().orElseThrow().length();
+  }
+
+  /**
+   * The notes of a measure that may be written anew: those of chords all of whose tones may, as
+   * nothing else of a chord is left to stand.
+   */
+  private Set<ElementText> ownIn(MeasureText measure) {
+    Set<ElementText> own = new HashSet<>();
+    List<ElementText> chord = new ArrayList<>();
+    for (ElementText element : measure.elements()) {
+      Optional<NoteText> note = element.note();
+      if (note.isPresent() && !note.get().chord()) {
+        chord.clear();
+      }
+      if (note.isPresent() && !note.get().rest()) {
+        chord.add(element);
+        own.addAll(chord.stream().allMatch(this::isOwn) ? chord : List.of());
+        own.removeAll(chord.stream().allMatch(this::isOwn) ? List.of() : chord);
       }
     }
-    return low;
+    return own;
+  }
+
+  private boolean isOwn(ElementText element) {
+    return assigned.owns(element.onset(), element.note().orElseThrow());
   }
 
   private Optional<Replacement> over(Bar bar, MeasureText measure, VoiceRun found) {
@@ -121,7 +156,6 @@ final class PartWriter {
     BarText text =
         new BarText(
             fragments,
-            line,
             assigned,
             bar,
             run.span(),

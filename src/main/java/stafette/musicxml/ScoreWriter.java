@@ -27,8 +27,6 @@ public final class ScoreWriter {
 
   private final Document document;
   private final Origin origin;
-  private final Plan plan;
-  private final Line line;
   private final Fragments fragments = new Fragments();
   private final TextStyle style;
   private final List<Replacement> replacements = new ArrayList<>();
@@ -36,11 +34,9 @@ public final class ScoreWriter {
   private final Map<Integer, StringBuilder> insertions = new LinkedHashMap<>();
   private final Set<String> takenIds = new HashSet<>();
 
-  private ScoreWriter(Document document, Plan plan) {
+  private ScoreWriter(Document document) {
     this.document = document;
     this.origin = document.origin();
-    this.plan = plan;
-    this.line = plan.line();
     this.style = TextStyle.of(origin);
   }
 
@@ -58,9 +54,35 @@ public final class ScoreWriter {
       SourceTreatment treatment,
       Function<Player, Optional<String>> neighbour)
       throws UnwritablePlan {
-    ScoreWriter writer = new ScoreWriter(document, plan);
-    writer.players(neighbour);
-    writer.source(treatment);
+    return write(document, Optional.of(plan), List.of(), treatment, neighbour);
+  }
+
+  /**
+   * Writes a plan and background parts, or background parts alone.
+   *
+   * @param plan the relay, if there is one
+   * @param backgrounds for players who are not in the relay; one whose part the line was taken from
+   *     has it thinned there
+   * @param treatment what becomes of the line in the part that it was taken from
+   * @param neighbour the id of the part after which a player's new part goes; the end of the score
+   *     if empty
+   * @throws UnwritablePlan if a player's part has no rest where nothing sounds
+   */
+  public static Written write(
+      Document document,
+      Optional<Plan> plan,
+      List<Background> backgrounds,
+      SourceTreatment treatment,
+      Function<Player, Optional<String>> neighbour)
+      throws UnwritablePlan {
+    ScoreWriter writer = new ScoreWriter(document);
+    if (plan.isPresent()) {
+      writer.players(plan.get(), neighbour);
+      writer.source(plan.get(), treatment);
+    }
+    for (Background background : backgrounds) {
+      writer.background(background, neighbour);
+    }
     return writer.written();
   }
 
@@ -75,20 +97,43 @@ public final class ScoreWriter {
     return new Written(bytes, splice.replacements(), changes);
   }
 
-  private void players(Function<Player, Optional<String>> neighbour) throws UnwritablePlan {
+  private void players(Plan plan, Function<Player, Optional<String>> neighbour)
+      throws UnwritablePlan {
     List<Integer> playing =
         plan.segments().stream().map(Segment::player).distinct().sorted().toList();
     for (int player : playing) {
       Assigned assigned = new Assigned(plan, player);
       Optional<PartText> own = assigned.player().part().flatMap(this::partOf);
-      if (own.isEmpty()) {
-        add(assigned, neighbour.apply(assigned.player()).flatMap(this::partOf));
-      } else if (own.get().id().equals(line.source().part())) {
+      if (own.isPresent() && own.get().id().equals(plan.line().source().part())) {
         note(
-            assigned, new SourceSigns(origin, own.get(), line, assigned, fragments).replacements());
+            assigned,
+            new SourceSigns(origin, own.get(), plan.line(), assigned, fragments).replacements());
       } else {
-        note(assigned, new PartWriter(origin, own.get(), line, assigned, fragments).replacements());
+        write(plan.line(), assigned, own, neighbour);
       }
+    }
+  }
+
+  private void background(Background background, Function<Player, Optional<String>> neighbour)
+      throws UnwritablePlan {
+    Assigned assigned = new Assigned(background);
+    write(
+        background.plan().line(),
+        assigned,
+        assigned.player().part().flatMap(this::partOf),
+        neighbour);
+  }
+
+  private void write(
+      Line line,
+      Assigned assigned,
+      Optional<PartText> own,
+      Function<Player, Optional<String>> neighbour)
+      throws UnwritablePlan {
+    if (own.isPresent()) {
+      note(assigned, new PartWriter(origin, own.get(), line, assigned, fragments).replacements());
+    } else {
+      add(line, assigned, neighbour.apply(assigned.player()).flatMap(this::partOf));
     }
   }
 
@@ -105,8 +150,8 @@ public final class ScoreWriter {
     int from = 0;
     for (int i = 1; i <= bars.size(); i++) {
       if (i == bars.size() || bars.get(i) > bars.get(i - 1) + 1) {
-        String first = line.bars().get(bars.get(from)).number();
-        String last = line.bars().get(bars.get(i - 1)).number();
+        String first = document.score().bars().get(bars.get(from)).number();
+        String last = document.score().bars().get(bars.get(i - 1)).number();
         stretches.add(first.equals(last) ? first : first + "-" + last);
         from = i;
       }
@@ -118,7 +163,7 @@ public final class ScoreWriter {
     return origin.parts().stream().filter(part -> part.id().equals(id)).findFirst();
   }
 
-  private void add(Assigned assigned, Optional<PartText> neighbour) {
+  private void add(Line line, Assigned assigned, Optional<PartText> neighbour) {
     PartText model = partOf(line.source().part()).orElseThrow();
     NewPart part = new NewPart(origin, model, line, assigned, fragments, newId());
     Optional<TextSpan> entry = neighbour.flatMap(PartText::scorePart);
@@ -177,7 +222,8 @@ public final class ScoreWriter {
     return number == PERCUSSION_CHANNEL ? number + 1 : number;
   }
 
-  private void source(SourceTreatment treatment) {
+  private void source(Plan plan, SourceTreatment treatment) {
+    Line line = plan.line();
     if (treatment == SourceTreatment.KEEP) {
       return;
     }

@@ -234,8 +234,8 @@ final class SourceEdits {
     }
     boolean found = false;
     for (int j = 0; j < line.count(); j++) {
-      int stroke = j;
-      if (isPartOf(element, note.get(), line.stroke(j))) {
+      Stroke stroke = line.stroke(j);
+      if (isPartOf(element, note.get(), stroke)) {
         if (own.filter(assigned -> assigned.plays(stroke)).isPresent()) {
           return false;
         }

@@ -15,6 +15,11 @@
  *       Cue notes are no strokes.
  *   <li>Notes of a player's part that are the line's own strokes may be written anew; all its other
  *       notes are kept. A measured tremolo is written out.
+ *   <li>A player's strokes are written from a list of the player's own, whether or not they follow
+ *       one another: a half of a hocket and a thinned line are lines with gaps. Slurs and beams
+ *       join only strokes between which nothing is silent.
+ *   <li>A background part takes the place of whatever notes of the line its bars had; a bar in
+ *       which just these stand already is left alone.
  *   <li>Nothing outside the file is ever opened: no DTD, no entity, no network.
  * </ul>
  */

@@ -23,12 +23,17 @@ public record Busy(long fromMicros, long toMicros, List<Long> strokeMicros) {
   }
 
   /**
-   * What a part of the score already has to play, beside the line: strokes with the line's own
-   * tones at the line's own onsets are the line.
+   * What a part of the score already has to play, beside the lines: strokes with a line's own tones
+   * at its own onsets are the line.
    */
-  public static List<Busy> of(Part part, Line line) {
-    Map<Position, Stroke> own = new HashMap<>();
-    line.strokes().forEach(stroke -> own.put(stroke.onset(), stroke));
+  public static List<Busy> of(Part part, List<Line> lines) {
+    Line line = lines.get(0);
+    Map<Position, List<Stroke>> own = new HashMap<>();
+    for (Line each : lines) {
+      each.strokes()
+          .forEach(
+              stroke -> own.computeIfAbsent(stroke.onset(), at -> new ArrayList<>()).add(stroke));
+    }
     List<Stroke> given =
         part.voices().stream()
             .flatMap(voice -> voice.strokes().stream())
@@ -61,8 +66,10 @@ public record Busy(long fromMicros, long toMicros, List<Long> strokeMicros) {
     return result;
   }
 
-  private static boolean isOf(Map<Position, Stroke> line, Stroke stroke) {
-    Stroke own = line.get(stroke.onset());
-    return own != null && stroke.tones().stream().allMatch(own::sounds);
+  private static boolean isOf(Map<Position, List<Stroke>> lines, Stroke stroke) {
+    List<Stroke> own = lines.getOrDefault(stroke.onset(), List.of());
+    return !own.isEmpty()
+        && stroke.tones().stream()
+            .allMatch(tone -> own.stream().anyMatch(each -> each.sounds(tone)));
   }
 }

@@ -15,14 +15,14 @@ public final class Halves {
   private final Line whole;
   private final List<Line> dealt;
   private final int[] half;
-  private final int[] index;
+  private final int[][] before;
   private final boolean[] even;
 
   private Halves(Line whole, Hocket hocket) {
     this.whole = whole;
     int count = whole.count();
     half = new int[count];
-    index = new int[count];
+    before = new int[2][count + 1];
     even = new boolean[count];
     List<List<Integer>> kept = List.of(new ArrayList<>(), new ArrayList<>());
     int unit = 0;
@@ -31,8 +31,9 @@ public final class Halves {
       inBeat = whole.sameBeat(j) ? inBeat + 1 : 0;
       unit += j > 0 && begins(hocket, j, inBeat) ? 1 : 0;
       half[j] = unit & 1;
-      index[j] = kept.get(half[j]).size();
       kept.get(half[j]).add(j);
+      before[0][j + 1] = kept.get(0).size();
+      before[1][j + 1] = kept.get(1).size();
     }
     markEvenBeats();
     dealt = kept.stream().map(strokes -> part(strokes, hocket)).toList();
@@ -70,7 +71,9 @@ public final class Halves {
   }
 
   private Line part(List<Integer> strokes, Hocket hocket) {
-    return strokes.isEmpty() ? whole : whole.only(strokes, hocket != Hocket.STROKE);
+    return hocket == Hocket.NO || strokes.isEmpty()
+        ? whole
+        : whole.only(strokes, hocket != Hocket.STROKE);
   }
 
   /** What the player of a segment plays: the line itself, or its part of a hocket. */
@@ -79,8 +82,7 @@ public final class Halves {
       return new Played(whole, segment.first(), segment.last());
     }
     int mine = mine(segment);
-    return new Played(
-        dealt.get(mine), from(mine, segment.first()), to(mine, segment.first(), segment.last()));
+    return new Played(dealt.get(mine), from(mine, segment.first()), to(mine, segment.last()));
   }
 
   private int mine(Segment segment) {
@@ -103,31 +105,17 @@ public final class Halves {
    * the half's count if there is none.
    */
   public int from(int which, int stroke) {
-    for (int j = stroke; j < half.length; j++) {
-      if (half[j] == which) {
-        return index[j];
-      }
-    }
-    return dealt.get(which).count();
+    return before[which][stroke];
   }
 
-  private int to(int which, int first, int last) {
-    for (int j = last; j >= first; j--) {
-      if (half[j] == which) {
-        return index[j];
-      }
-    }
-    return -1;
+  /** The last stroke of a half that is not after a stroke of the line; -1 if there is none. */
+  public int to(int which, int stroke) {
+    return before[which][stroke + 1] - 1;
   }
 
   /** Whether both players have something to play between two strokes. */
   public boolean bothPlay(int first, int last) {
-    for (int j = first + 1; j <= last; j++) {
-      if (half[j] != half[first]) {
-        return true;
-      }
-    }
-    return false;
+    return to(0, last) >= from(0, first) && to(1, last) >= from(1, first);
   }
 
   /**

@@ -13,6 +13,17 @@ public sealed interface Lock {
   /** The last one, included. */
   int last();
 
+  /** Whom a lock is about; nobody, if it is about a handoff. */
+  static OptionalInt player(Lock lock) {
+    if (lock instanceof Exactly exactly) {
+      return OptionalInt.of(exactly.player());
+    }
+    if (lock instanceof In in) {
+      return OptionalInt.of(in.player());
+    }
+    return lock instanceof Out out ? OptionalInt.of(out.player()) : OptionalInt.empty();
+  }
+
   /**
    * A handoff.
    *

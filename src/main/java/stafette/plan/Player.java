@@ -26,6 +26,15 @@ public record Player(
   }
 
   /**
+   * Whether another player could take this one's place in every plan: all but the names is alike.
+   */
+  public boolean isLike(Player other) {
+    return instrument.equals(other.instrument)
+        && skills.equals(other.skills)
+        && busy.equals(other.busy);
+  }
+
+  /**
    * The skill with the highest sustained rate, the first of equals: how given passages are taken to
    * be played.
    */

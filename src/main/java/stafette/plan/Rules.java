@@ -44,12 +44,25 @@ public record Rules(
     return new Rules(assurance, overlap, readySeconds, favour, weights, hocket, others);
   }
 
+  public Rules withReady(double seconds) {
+    return new Rules(assurance, overlap, seconds, favour, weights, hocket, locks);
+  }
+
   public Rules with(OverlapRule other) {
     return new Rules(assurance, other, readySeconds, favour, weights, hocket, locks);
   }
 
   public Rules with(Weights others) {
     return new Rules(assurance, overlap, readySeconds, favour, others, hocket, locks);
+  }
+
+  /**
+   * The same rules for what favours something else.
+   *
+   * @param base weights that favour nothing
+   */
+  public Rules favouring(Favour other, Weights base) {
+    return new Rules(assurance, overlap, readySeconds, other, base.favouring(other), hocket, locks);
   }
 
   /** Labelled default of the planning model. */

@@ -78,7 +78,7 @@ public record Weights(
   /** These weights changed to favour something. */
   public Weights favouring(Favour favour) {
     return switch (favour) {
-      case BALANCE -> this;
+      case BALANCE, REGULAR -> this;
       case HANDOFFS -> with(60, strain, end, decibel, player, blend, blendOther);
       case STRAIN -> with(handoff, strain * 3, end * 3, decibel, player, blend, blendOther);
       case BLEND ->

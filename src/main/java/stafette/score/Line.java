@@ -33,6 +33,7 @@ public final class Line {
   private final Rank[] ranks;
   private final boolean[] rests;
   private final int[] threes;
+  private final boolean[] sameBeat;
 
   /**
    * A line of the given strokes.
@@ -66,6 +67,7 @@ public final class Line {
     ranks = new Rank[count];
     rests = new boolean[count];
     threes = new int[count];
+    sameBeat = new boolean[count];
     reckon();
   }
 
@@ -84,6 +86,7 @@ public final class Line {
     ranks = new Rank[count];
     rests = new boolean[count];
     threes = new int[count];
+    sameBeat = new boolean[count];
     reckon();
     for (int i = 0; i < count; i++) {
       threes[i] = keepThrees ? whole.threes[kept.get(i)] : -1;
@@ -91,17 +94,20 @@ public final class Line {
   }
 
   private void reckon() {
+    Position beatBefore = Position.START;
     for (int i = 0; i < count(); i++) {
       Stroke stroke = strokes.get(i);
       onsets[i] = micros(stroke.onset());
       ends[i] = micros(stroke.span().end());
-      Rational beat = tempo.secondsOf(Span.of(beatStart(i), beatLength(i))).times(MICROS);
-      beats[i] = beat.negated().floor().negate().longValueExact();
+      Position beatStart = beatStart(i);
+      sameBeat[i] = i > 0 && beatStart.equals(beatBefore);
+      beats[i] = sameBeat[i] ? beats[i - 1] : beatMicros(Span.of(beatStart, beatLength(i)));
       ranks[i] = bars.rankOf(stroke.onset());
       if (i > 0 && !strokes.get(i - 1).onset().isBefore(stroke.onset())) {
         throw new IllegalArgumentException("strokes must follow one another: " + stroke.onset());
       }
       rests[i] = i > 0 && isSilentBefore(i);
+      beatBefore = beatStart;
     }
     for (int first = 0; first < count(); ) {
       int last = first;
@@ -206,6 +212,11 @@ public final class Line {
     return threes[index];
   }
 
+  private long beatMicros(Span beat) {
+    Rational exact = tempo.secondsOf(beat).times(MICROS);
+    return exact.negated().floor().negate().longValueExact();
+  }
+
   private void markThrees(int first, int last) {
     int inBeat = last - first + 1;
     Length beat = beatLength(first);
@@ -222,7 +233,7 @@ public final class Line {
 
   /** Whether a stroke stands in the same beat as the one before. */
   public boolean sameBeat(int index) {
-    return index > 0 && beatStart(index).equals(beatStart(index - 1));
+    return index > 0 && sameBeat[index];
   }
 
   /** Where the line's clock has zero. */

@@ -18,4 +18,9 @@ public record LineSource(
     String voice,
     ToneChoice tone,
     int firstBar,
-    int lastBar) {}
+    int lastBar) {
+  /** The same with other tones. */
+  public LineSource with(ToneChoice other) {
+    return new LineSource(part, partName, staff, voice, other, firstBar, lastBar);
+  }
+}

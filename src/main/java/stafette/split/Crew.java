@@ -1,7 +1,9 @@
 package stafette.split;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Some of the players: of each kind so many, the first listed ones.
@@ -35,12 +37,17 @@ record Crew(List<PlayerKind> kinds, List<Integer> counts) {
     return counts.stream()
         .map(c -> new Crew(kinds, c))
         .filter(crew -> crew.size() > 0)
-        .sorted(java.util.Comparator.comparingInt(Crew::size))
+        .sorted(Comparator.comparingInt(Crew::size))
         .toList();
   }
 
   int size() {
     return counts.stream().mapToInt(Integer::intValue).sum();
+  }
+
+  /** The kinds of which there is somebody. */
+  IntStream kindsPresent() {
+    return IntStream.range(0, counts.size()).filter(kind -> counts.get(kind) > 0);
   }
 
   /** The kind of each slot; players of a kind stand side by side. */
@@ -55,8 +62,14 @@ record Crew(List<PlayerKind> kinds, List<Integer> counts) {
     return slots;
   }
 
-  /** Whether a player of one kind may be followed by one of the other. */
-  boolean follows(int kind, int next) {
-    return counts.get(next) > (kind == next ? 1 : 0);
+  /** Whether the crew can muster an actor. */
+  boolean has(Actor actor) {
+    return actor.members().stream().allMatch(m -> actor.needs(m.kind()) <= counts.get(m.kind()));
+  }
+
+  /** Whether one actor may be followed by another in which nobody plays who played in the first. */
+  boolean follows(Actor actor, Actor next) {
+    return next.members().stream()
+        .allMatch(m -> actor.needs(m.kind()) + next.needs(m.kind()) <= counts.get(m.kind()));
   }
 }

@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.BooleanSupplier;
-import stafette.score.Line;
 
 /**
  * The cheapest way for one crew, none of whom need play: A* (Hart, Nilsson and Raphael 1968) over
@@ -20,23 +19,23 @@ final class CrewSearch {
   /** Labels of one place that newcomers are compared with. */
   private static final int MOST_COMPARED = 64;
 
-  private final Line line;
+  private final List<Relay> relays;
   private final Extension extension;
   private final TreeMap<Integer, Deque<Label>> open = new TreeMap<>();
-  private final Map<Long, List<Label>> settled = new HashMap<>();
+  private final Map<Place, List<Label>> settled = new HashMap<>();
   private Optional<Goal> goal = Optional.empty();
   private int made;
 
   /**
-   * A whole plan: the label of its last segment.
+   * A whole plan: the label of the stretch that was given its end last.
    *
-   * @param last the last segment, which ends with the line
+   * @param end that end
    * @param cost of segments and handoffs, without the players' price
    */
-  record Goal(Label last, int cost) {}
+  record Goal(Label last, int end, int cost) {}
 
-  CrewSearch(Line line, Extension extension) {
-    this.line = line;
+  CrewSearch(List<Relay> relays, Extension extension) {
+    this.relays = relays;
     this.extension = extension;
     extension.begin(this::add);
   }
@@ -46,10 +45,8 @@ final class CrewSearch {
    * proven that there is none.
    */
   int bound() {
-    if (goal.isPresent()) {
-      return goal.get().cost();
-    }
-    return open.isEmpty() ? Relaxation.NEVER : open.firstKey();
+    int least = open.isEmpty() ? Relaxation.NEVER : open.firstKey();
+    return goal.isPresent() ? Math.min(goal.get().cost(), least) : least;
   }
 
   /** How many labels there have been. */
@@ -62,16 +59,20 @@ final class CrewSearch {
   }
 
   /**
-   * Goes on for so many labels, or until there is a goal, nothing left, or a bound of at least
-   * {@code enough}.
+   * Goes on for so many labels, or until the best goal is proven, nothing is left, or the bound is
+   * at least {@code enough}.
    */
   void advance(int labels, int enough, BooleanSupplier stop) {
-    for (int i = 0; i < labels && goal.isEmpty() && bound() < enough; i++) {
+    for (int i = 0; i < labels && bound() < Math.min(enough, known()); i++) {
       if (stop.getAsBoolean()) {
         return;
       }
       settle(next());
     }
+  }
+
+  private int known() {
+    return goal.map(Goal::cost).orElse(Relaxation.NEVER);
   }
 
   private Label next() {
@@ -95,23 +96,19 @@ final class CrewSearch {
       return;
     }
     int end = label.end();
-    int value = extension.bound(label);
     label.nextEnd();
     if (label.hasEnd()) {
       add(label);
     }
-    if (end == line.count() - 1) {
-      if (extension.completes(label, end)) {
-        goal = Optional.of(new Goal(label, value));
-      }
-    } else {
-      extension.follow(label, end, this::add);
+    if (extension.follow(label, end, this::add)) {
+      int cost = extension.cost(label, end);
+      goal = cost < known() ? Optional.of(new Goal(label, end, cost)) : goal;
     }
   }
 
   private void add(Label label) {
     int bound = extension.bound(label);
-    if (bound < Relaxation.NEVER) {
+    if (bound < known()) {
       made++;
       open.computeIfAbsent(bound, b -> new ArrayDeque<>()).push(label);
     }
@@ -119,7 +116,8 @@ final class CrewSearch {
 
   private boolean isDominated(Label label) {
     List<Label> others =
-        settled.computeIfAbsent(label.place(line.count()), p -> new ArrayList<>(2));
+        settled.computeIfAbsent(
+            Place.of(label, relays.get(label.relay()).count()), p -> new ArrayList<>(2));
     for (Label other : others) {
       if (extension.noWorse(other, label)) {
         return true;

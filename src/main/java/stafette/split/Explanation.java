@@ -91,6 +91,7 @@ final class Explanation {
     return line.restsBefore(j)
         || kinds.stream()
             .flatMap(kind -> kind.tables().stream())
+            .filter(table -> table.line().equals(line))
             .anyMatch(table -> table.row(j - 1).last() >= j || startsBefore(table, j));
   }
 

@@ -1,289 +1,503 @@
 package stafette.split;
 
-import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
-import stafette.score.Line;
 
 /**
- * Extends partial plans by one segment, carrying along what everybody brings: exact, every rule of
- * the model holds.
+ * Extends partial plans by one stretch, carrying along what everybody brings: exact, every rule of
+ * the model holds. Where there are several relays, the one whose stretch ends first goes on.
  */
 final class Extension {
   private final Crew crew;
-  private final Line line;
-  private final Handoffs handoffs;
-  private final Relaxation relaxation;
+  private final List<Relay> relays;
+  private final Relaxation[] relaxations;
+  private final Prices prices;
+  private final boolean doubled;
+  private final long mustKeep;
   private final int[] slots;
+  private final Clock clock;
 
-  Extension(Crew crew, Line line, Handoffs handoffs, Relaxation relaxation) {
-    this.crew = crew;
-    this.line = line;
-    this.handoffs = handoffs;
-    this.relaxation = relaxation;
-    this.slots = crew.slots();
+  /** The relays' clocks, by relay and stroke. */
+  private record Clock(List<Relay> relays) {
+    long onset(int relay, int stroke) {
+      return stroke < relays.get(relay).count()
+          ? relays.get(relay).line().onsetMicros(stroke)
+          : Long.MAX_VALUE;
+    }
   }
 
   /**
-   * The least that a plan costs which goes on from this label; {@link Relaxation#NEVER} if none
-   * does.
+   * @param doubled whether overlaps of different relays must not meet
+   * @param mustKeep the bits of locks that a whole plan must have kept
    */
-  int bound(Label label) {
-    return label.hasEnd()
-        ? valueAt(label, label.end())
-        : label.paid()
-            + relaxation.fromStart(label.kind(), label.skill(), label.first(), label.before());
+  Extension(
+      Crew crew,
+      List<Relay> relays,
+      Relaxation[] relaxations,
+      Prices prices,
+      boolean doubled,
+      long mustKeep) {
+    this.crew = crew;
+    this.relays = relays;
+    this.relaxations = relaxations;
+    this.prices = prices;
+    this.doubled = doubled;
+    this.mustKeep = mustKeep;
+    this.slots = crew.slots();
+    this.clock = new Clock(relays);
   }
 
-  /** Labels for every player who can begin the line. */
+  /** Labels for all who can begin the first line. */
   void begin(Consumer<Label> take) {
-    int[] players = new int[slots.length];
     State[] states = new State[slots.length];
-    long next = timeFrom(1);
+    int[] players = new int[slots.length];
+    int[] roles = new int[slots.length];
     int seen = 0;
     for (int slot = 0; slot < slots.length; slot++) {
       seen = slot > 0 && slots[slot] == slots[slot - 1] ? seen + 1 : 0;
       players[slot] = kind(slot).members().get(seen);
-      State given = kind(slot).throughGiven(State.RESTED, Long.MIN_VALUE, next).orElseThrow();
-      states[slot] = simplified(slot, given, next);
+      states[slot] = State.RESTED;
+      roles[slot] = Label.FREE;
     }
-    for (int slot = slots.length - 1; slot >= 0; slot--) {
-      if (slot == 0 || slots[slot] != slots[slot - 1]) {
-        for (int skill = kind(slot).tables().size() - 1; skill >= 0; skill--) {
-          enter(Optional.empty(), slot, skill, 0, -1, 0, states, players).ifPresent(take);
-        }
-      }
+    Label.Standing[] standing = new Label.Standing[relays.size()];
+    Arrays.fill(standing, Label.Standing.NONE);
+    Entry entry =
+        new Entry(Optional.empty(), standing, new Label.Crowd(states, players, roles), 0, -1, 0);
+    begin(entry, 0, take);
+  }
+
+  private void begin(Entry entry, int relay, Consumer<Label> take) {
+    int[] present = relaxations[relay].present();
+    for (int i = present.length - 1; i >= 0; i--) {
+      enterAll(entry, relay, present[i], 0, -1, entry.paid, take);
     }
   }
 
-  /** Finds out how far the label's segment can go, and orders its ends by what they promise. */
+  /** Where all relays that have begun have ends, and somebody is to enter. */
+  private static final class Entry {
+    private final Optional<Label> parent;
+    private final Label.Standing[] standing;
+    private final Label.Crowd crowd;
+    private final int paid;
+    private final int overlapEnd;
+    private final long kept;
+
+    Entry(
+        Optional<Label> parent,
+        Label.Standing[] standing,
+        Label.Crowd crowd,
+        int paid,
+        int overlapEnd,
+        long kept) {
+      this.parent = parent;
+      this.standing = standing;
+      this.crowd = crowd;
+      this.paid = paid;
+      this.overlapEnd = overlapEnd;
+      this.kept = kept;
+    }
+  }
+
+  /** The least that a plan costs which goes on from this label, with its first untried end. */
+  int bound(Label label) {
+    return label.hasEnd()
+        ? points(valueAt(label, label.end()))
+        : points(
+            label.paid() * Relaxation.MICROPOINTS
+                + label.beside()
+                + relaxations[label.relay()].fromStart(
+                    label.actor(), label.first(), label.before()));
+  }
+
+  /** What has been paid once the label's stretch ends with {@code end}. */
+  int cost(Label label, int end) {
+    Reach reach = relays.get(label.relay()).reach(label.actor(), label.first());
+    return label.paid() + reach.points(end);
+  }
+
+  private static int points(long micropoints) {
+    return micropoints >= Relaxation.NEVER_MICRO / 2
+        ? Relaxation.NEVER
+        : (int) Math.max(0, -Math.floorDiv(-micropoints, Relaxation.MICROPOINTS));
+  }
+
+  private long valueAt(Label label, int end) {
+    Relaxation relaxation = relaxations[label.relay()];
+    return label.paid() * Relaxation.MICROPOINTS
+        + label.beside()
+        + relaxation.cost(label.actor(), label.first(), end)
+        + relaxation.fromEnd(label.actor(), end);
+  }
+
+  /** Finds out how far the label's stretch can go, and orders its ends by what they promise. */
   void findEnds(Label label) {
-    Row row = row(label);
+    Relay relay = relays.get(label.relay());
+    Actor actor = relay.actors().get(label.actor());
+    Reach reach = relay.reach(label.actor(), label.first());
+    int[] sorted = relaxations[label.relay()].order(label.actor(), label.first());
+    int[] kept = new int[sorted.length];
     int from = Math.max(label.first(), label.before() + 1);
-    int to = Math.min(row.last(), row.reach(label.tiredness(), label.air()));
-    List<Integer> ends = new ArrayList<>();
-    for (int end = from; end <= to; end++) {
-      if (relaxation.fromEnd(label.kind(), label.skill(), end) < Relaxation.NEVER) {
-        ends.add(end);
+    int to = farthest(label, relay, actor, reach);
+    int found = 0;
+    for (int end : sorted) {
+      if (end >= from && end <= to) {
+        kept[found++] = end;
       }
     }
-    ends.sort(
-        Comparator.comparingInt((Integer end) -> valueAt(label, end))
-            .thenComparing(Comparator.reverseOrder()));
-    label.tryEnds(ends.stream().mapToInt(Integer::intValue).toArray());
+    label.tryEnds(Arrays.copyOf(kept, found));
+  }
+
+  private static int farthest(Label label, Relay relay, Actor actor, Reach reach) {
+    int farthest = reach.last();
+    for (int member = 0; member < actor.size(); member++) {
+      int own = reach.row(member).reach(label.tiredness(member), label.air(member));
+      while (farthest >= label.first() && relay.own(actor, member, label.first(), farthest) > own) {
+        farthest = actor.size() == 1 ? own : farthest - 1;
+      }
+    }
+    return farthest;
   }
 
   /**
-   * Whether the plan is whole when the label's segment ends with {@code end}, and nobody's own part
-   * is spoilt by it.
+   * Goes on from a label whose stretch ends with {@code end}.
+   *
+   * @return whether the plan is whole with it
    */
-  boolean completes(Label label, int end) {
-    return end == line.count() - 1 && statesAfter(label, end, Long.MAX_VALUE).isPresent();
-  }
-
-  /** All labels that follow when the label's segment ends with {@code end}. */
-  void follow(Label label, int end, Consumer<Label> take) {
-    if (handoffs.overSilence(end)) {
-      followAt(label, end, end + 1, take);
+  boolean follow(Label label, int end, Consumer<Label> take) {
+    Optional<Entry> ended = ended(label, end);
+    if (ended.isEmpty()) {
+      return false;
     }
-    int from = Math.max(handoffs.earliest(end), label.earliestNext());
-    for (int start = from; start <= Math.min(end, handoffs.latest(end)); start++) {
-      followAt(label, end, start, take);
-    }
-  }
-
-  private void followAt(Label label, int end, int start, Consumer<Label> take) {
-    Optional<State[]> states = statesAfter(label, end, timeFrom(Math.max(start, end) + 1));
-    if (states.isEmpty()) {
-      return;
-    }
-    int paid = label.paid() + row(label).points(end);
-    for (int slot = slots.length - 1; slot >= 0; slot--) {
-      if (slot == label.slot() || repeats(label, slot)) {
-        continue;
+    Entry entry = ended.get();
+    int soonest = -1;
+    for (int r = 0; r < relays.size(); r++) {
+      if (!entry.standing[r].hasBegun()) {
+        begin(entry, r, take);
+        return false;
       }
-      int handoff = handoffs.cost(label.kind(), slots[slot], start, end);
-      for (int skill = kind(slot).tables().size() - 1; skill >= 0; skill--) {
-        if (relaxation.fromStart(slots[slot], skill, start, end) < Relaxation.NEVER) {
-          enter(
-                  Optional.of(label),
-                  slot,
-                  skill,
-                  start,
-                  end,
-                  paid + handoff,
-                  states.get(),
-                  label.players())
-              .ifPresent(take);
-        }
+      if (entry.standing[r].last() < relays.get(r).count() - 1
+          && (soonest < 0
+              || clock.onset(r, entry.standing[r].last())
+                  < clock.onset(soonest, entry.standing[soonest].last()))) {
+        soonest = r;
       }
     }
-  }
-
-  /** Whether a player alike in all, its state included, stands before this one. */
-  private boolean repeats(Label label, int slot) {
-    for (int other = slot - 1; other >= 0 && slots[other] == slots[slot]; other--) {
-      if (other != label.slot() && label.state(other).equals(label.state(slot))) {
-        return true;
-      }
+    if (soonest < 0) {
+      return (entry.kept & mustKeep) == mustKeep;
     }
+    handOver(entry, soonest, take);
     return false;
   }
 
-  /**
-   * Everybody's state once the label's segment has ended; who plays on from here has its own still
-   * as it was.
-   *
-   * @param until all given passages that begin before this moment are played
-   * @return empty if the plan spoils a given passage
-   */
-  private Optional<State[]> statesAfter(Label label, int end, long until) {
-    State[] states = label.states();
-    long since = timeFrom(label.earliestNext());
-    for (int slot = 0; slot < states.length; slot++) {
-      boolean playing = slot == label.slot();
-      State state =
-          playing
-              ? kind(slot).after(table(label), row(label), end, label.tiredness(), label.air())
-              : states[slot];
-      long from = playing ? line.onsetMicros(label.first()) : since;
-      Optional<State> after = kind(slot).throughGiven(state, from, until);
-      if (after.isEmpty()) {
+  /** Everybody's state once the label's stretch has its end; empty if a given passage is spoilt. */
+  private Optional<Entry> ended(Label label, int end) {
+    Relay relay = relays.get(label.relay());
+    Actor actor = relay.actors().get(label.actor());
+    Reach reach = relay.reach(label.actor(), label.first());
+    Label.Crowd crowd = label.crowd().copy();
+    for (int member = 0; member < actor.size(); member++) {
+      int slot = crowd.slot(2 * label.relay() + member);
+      int own = relay.own(actor, member, label.first(), end);
+      State after =
+          kind(slot)
+              .after(
+                  reach.table(member),
+                  reach.row(member),
+                  own,
+                  label.tiredness(member),
+                  label.air(member));
+      if (kind(slot).hasGiven() && kind(slot).spoils(after)) {
         return Optional.empty();
       }
-      states[slot] = simplified(slot, after.get(), until);
+      crowd.states()[slot] = after;
     }
-    return Optional.of(states);
-  }
-
-  /**
-   * The label of a segment begun, if its player is free and has the strength for more than the
-   * overlap.
-   */
-  private Optional<Label> enter(
-      Optional<Label> parent,
-      int slot,
-      int skill,
-      int start,
-      int before,
-      int paid,
-      State[] statesAfter,
-      int[] players) {
-    PlayerKind kind = kind(slot);
-    SegmentTable table = kind.tables().get(skill);
-    long onset = line.onsetMicros(start);
-    long since = parent.map(label -> timeFrom(label.earliestNext())).orElse(Long.MIN_VALUE);
-    State was = parent.map(label -> label.state(slot)).orElse(State.RESTED);
-    Optional<State> brings = kind.throughGiven(was, since, onset);
-    if (brings.isEmpty() || kind.freeFrom(brings.get()) > onset) {
-      return Optional.empty();
-    }
-    long tiredness = kind.tirednessEntering(brings.get(), table, start);
-    long air = kind.airEntering(brings.get(), onset);
-    if (tiredness > Shares.WHOLE || table.row(start).reach(tiredness, air) <= before) {
-      return Optional.empty();
-    }
-    State[] states = statesAfter.clone();
-    int[] owners = players.clone();
-    int foremost = foremost(slot);
-    swap(states, owners, slot, foremost);
-    states[foremost] = State.RESTED;
-    sortAlike(states, owners, foremost);
+    Label.Standing[] standing = label.standing().clone();
+    standing[label.relay()] = new Label.Standing(label.actor(), end, label.earliestNext());
+    long kept = label.kept() | relay.keeping().covers(actor, label.first(), end);
     return Optional.of(
-        new Label(
-            parent,
-            slots[slot],
-            skill,
-            foremost,
-            start,
-            before,
-            paid,
-            tiredness,
-            air,
-            states,
-            owners));
+        new Entry(
+            Optional.of(label),
+            standing,
+            crowd,
+            label.paid() + reach.points(end),
+            label.overlapEnd(),
+            kept));
   }
 
-  /** The first slot of the same kind: whoever plays is put there. */
-  private int foremost(int slot) {
-    int first = slot;
-    while (first > 0 && slots[first - 1] == slots[slot]) {
-      first--;
+  private void handOver(Entry entry, int relay, Consumer<Label> take) {
+    Label.Standing leaving = entry.standing[relay];
+    int end = leaving.last();
+    Handoffs handoffs = relays.get(relay).handoffs();
+    if (handoffs.overSilence(end)) {
+      handOver(entry, relay, end + 1, take);
     }
-    return first;
+    int from = Math.max(handoffs.earliest(end), leaving.earliestNext());
+    if (doubled) {
+      from = Math.max(from, entry.overlapEnd + 1);
+    }
+    for (int start = from; start <= Math.min(end, handoffs.latest(end)); start++) {
+      if (handoffs.allows(start, end)) {
+        handOver(entry, relay, start, take);
+      }
+    }
   }
 
-  /**
-   * Puts players of a kind in the order in which they are free, so that labels that differ only in
-   * names look the same.
-   */
-  private void sortAlike(State[] states, int[] owners, int playing) {
-    for (int i = 1; i < states.length; i++) {
-      for (int j = i; j > 0 && slots[j - 1] == slots[j] && j - 1 != playing; j--) {
-        if (later(states[j - 1], states[j])) {
-          swap(states, owners, j - 1, j);
+  private void handOver(Entry entry, int relay, int start, Consumer<Label> take) {
+    long must = relays.get(relay).keeping().mustCover(start);
+    if ((entry.kept & must) != must) {
+      return;
+    }
+    Label.Standing leaving = entry.standing[relay];
+    int end = leaving.last();
+    Handoffs handoffs = relays.get(relay).handoffs();
+    int[] followers = relaxations[relay].followers(leaving.actor());
+    for (int i = followers.length - 1; i >= 0; i--) {
+      int next = followers[i];
+      if (relaxations[relay].fromStart(next, start, end) < Relaxation.NEVER_MICRO) {
+        int handoff = handoffs.cost(leaving.actor(), next, start, end);
+        enterAll(entry, relay, next, start, end, entry.paid + handoff, take);
+      }
+    }
+  }
+
+  /** Labels for all free players who can be this actor. */
+  private void enterAll(
+      Entry entry, int relay, int actor, int start, int before, int paid, Consumer<Label> take) {
+    Actor who = relays.get(relay).actors().get(actor);
+    for (int slot = slots.length - 1; slot >= 0; slot--) {
+      if (mayBe(entry, who, 0, slot)) {
+        if (who.size() == 1) {
+          enter(entry, relay, who, start, before, paid, new int[] {slot}, take);
+        } else {
+          for (int second = slots.length - 1; second >= 0; second--) {
+            if (second != slot && mayBe(entry, who, 1, second)) {
+              enter(entry, relay, who, start, before, paid, new int[] {slot, second}, take);
+            }
+          }
         }
       }
     }
   }
 
-  private static void swap(State[] states, int[] owners, int one, int other) {
-    State state = states[one];
-    states[one] = states[other];
-    states[other] = state;
-    int owner = owners[one];
-    owners[one] = owners[other];
-    owners[other] = owner;
+  /** Whether a slot's player is free for a member; of players alike in all only the first is. */
+  private boolean mayBe(Entry entry, Actor who, int member, int slot) {
+    if (slots[slot] != who.kind(member) || entry.crowd.roles()[slot] != Label.FREE) {
+      return false;
+    }
+    int twin = slot - 1;
+    int skip = who.size() > 1 && who.kind(0) == who.kind(1) ? member : 0;
+    while (twin >= 0 && slots[twin] == slots[slot]) {
+      if (entry.crowd.roles()[twin] == Label.FREE
+          && entry.crowd.states()[twin].equals(entry.crowd.states()[slot])) {
+        if (skip == 0) {
+          return false;
+        }
+        skip--;
+      }
+      twin--;
+    }
+    return true;
   }
 
-  private static boolean later(State one, State other) {
-    if (one.untouched() || other.untouched()) {
-      return !one.untouched();
+  /** The label of a stretch begun, if its players are free and have the strength to go on. */
+  private void enter(
+      Entry entry,
+      int relay,
+      Actor who,
+      int start,
+      int before,
+      int paid,
+      int[] chosen,
+      Consumer<Label> take) {
+    Relay course = relays.get(relay);
+    Reach reach = course.reach(who.index(), start);
+    long[] tiredness = new long[who.size()];
+    long[] air = new long[who.size()];
+    for (int member = 0; member < who.size(); member++) {
+      PlayerKind kind = kind(chosen[member]);
+      SegmentTable table = reach.table(member);
+      int own = course.ownFirst(who, member, start);
+      if (own >= table.line().count()) {
+        return;
+      }
+      long onset = table.line().onsetMicros(own);
+      State brings = kind.at(entry.crowd.states()[chosen[member]], onset);
+      if (kind.freeFrom(brings) > onset) {
+        return;
+      }
+      tiredness[member] = kind.tirednessEntering(brings, table, own);
+      air[member] = kind.airEntering(brings, onset);
+      if (tiredness[member] > Shares.WHOLE
+          || reach.row(member).reach(tiredness[member], air[member]) < own) {
+        return;
+      }
     }
-    return one.soundMicros() > other.soundMicros();
+    Label label = begun(entry, relay, who, start, before, paid, chosen, tiredness, air);
+    if (farthest(label, course, who, reach) > before) {
+      take.accept(label);
+    }
+  }
+
+  private Label begun(
+      Entry entry,
+      int relay,
+      Actor who,
+      int start,
+      int before,
+      int paid,
+      int[] chosen,
+      long[] tiredness,
+      long[] air) {
+    Label.Crowd crowd = entry.crowd.copy();
+    for (int slot = 0; slot < slots.length; slot++) {
+      crowd.roles()[slot] = crowd.roles()[slot] >> 1 == relay ? Label.FREE : crowd.roles()[slot];
+    }
+    for (int member = 0; member < who.size(); member++) {
+      crowd.roles()[chosen[member]] = 2 * relay + member;
+      crowd.states()[chosen[member]] = State.RESTED;
+    }
+    long now = nextEntry(entry.standing, relay, Math.max(start, before) + 1);
+    for (int slot = 0; slot < slots.length; slot++) {
+      if (crowd.roles()[slot] == Label.FREE) {
+        crowd.states()[slot] =
+            now == Long.MAX_VALUE ? State.RESTED : kind(slot).simplified(crowd.states()[slot], now);
+      }
+    }
+    sortAlike(crowd);
+    int overlapEnd = doubled && start <= before ? before : entry.overlapEnd;
+    return new Label(
+        entry.parent,
+        relay,
+        who.index(),
+        start,
+        before,
+        entry.standing,
+        crowd,
+        paid,
+        overlapEnd,
+        entry.kept,
+        tiredness,
+        air,
+        beside(entry.standing, relay, who, start, tiredness, crowd, now));
+  }
+
+  /** The first moment at which anybody may enter any relay. */
+  private long nextEntry(Label.Standing[] standing, int open, int earliestNext) {
+    long next = clock.onset(open, earliestNext);
+    for (int relay = 0; relay < standing.length; relay++) {
+      if (relay != open) {
+        boolean done =
+            standing[relay].hasBegun() && standing[relay].last() == relays.get(relay).count() - 1;
+        next = done ? next : Math.min(next, clock.onset(relay, standing[relay].earliestNext()));
+      }
+    }
+    return next;
+  }
+
+  private long beside(
+      Label.Standing[] standing,
+      int open,
+      Actor who,
+      int start,
+      long[] tiredness,
+      Label.Crowd crowd,
+      long now) {
+    long beside = 0;
+    for (int relay = 0; relay < standing.length; relay++) {
+      if (relay != open) {
+        beside +=
+            standing[relay].hasBegun()
+                ? relaxations[relay].fromEnd(standing[relay].actor(), standing[relay].last())
+                : relaxations[relay].whole();
+      }
+    }
+    if (prices.isFree()) {
+      return beside;
+    }
+    for (int slot = 0; slot < slots.length; slot++) {
+      int role = crowd.roles()[slot];
+      if (role >> 1 == open && role != Label.FREE) {
+        int member = role & 1;
+        Relay relay = relays.get(open);
+        long onset =
+            relay
+                .reach(who.index(), start)
+                .table(member)
+                .line()
+                .onsetMicros(relay.ownFirst(who, member, start));
+        beside -= prices.allowanceAt(slots[slot], tiredness[member], onset);
+      } else {
+        State state = crowd.states()[slot];
+        long from =
+            now == Long.MAX_VALUE ? prices.endMicros() : Math.max(now, kind(slot).freeFrom(state));
+        beside -= prices.allowance(slots[slot], state, from);
+      }
+    }
+    return beside;
+  }
+
+  /**
+   * Puts players of a kind in an order, those who play by their roles and the others as they are
+   * free, so that labels that differ only in names look the same.
+   */
+  private void sortAlike(Label.Crowd crowd) {
+    for (int i = 1; i < slots.length; i++) {
+      for (int j = i; j > 0 && slots[j - 1] == slots[j] && later(crowd, j - 1, j); j--) {
+        swap(crowd, j - 1, j);
+      }
+    }
+  }
+
+  private static void swap(Label.Crowd crowd, int one, int other) {
+    State state = crowd.states()[one];
+    crowd.states()[one] = crowd.states()[other];
+    crowd.states()[other] = state;
+    int player = crowd.players()[one];
+    crowd.players()[one] = crowd.players()[other];
+    crowd.players()[other] = player;
+    int role = crowd.roles()[one];
+    crowd.roles()[one] = crowd.roles()[other];
+    crowd.roles()[other] = role;
+  }
+
+  private static boolean later(Label.Crowd crowd, int one, int other) {
+    int role = crowd.roles()[one];
+    int otherRole = crowd.roles()[other];
+    if (role != Label.FREE || otherRole != Label.FREE) {
+      return role == Label.FREE || (otherRole != Label.FREE && role > otherRole);
+    }
+    State state = crowd.states()[one];
+    State otherState = crowd.states()[other];
+    if (state.untouched() || otherState.untouched()) {
+      return !state.untouched() && otherState.untouched();
+    }
+    return state.soundMicros() > otherState.soundMicros();
   }
 
   /** Whether whatever can follow one label can follow the other at no more cost. */
   boolean noWorse(Label one, Label other) {
     if (one.paid() > other.paid()
-        || one.tiredness() > other.tiredness()
-        || one.air() > other.air()) {
+        || one.overlapEnd() > other.overlapEnd()
+        || (one.kept() & other.kept()) != other.kept()) {
       return false;
     }
+    for (int member = 0; member < one.members(); member++) {
+      if (one.tiredness(member) > other.tiredness(member) || one.air(member) > other.air(member)) {
+        return false;
+      }
+    }
     for (int slot = 0; slot < slots.length; slot++) {
-      if (slot != one.slot() && !kind(slot).noWorse(one.state(slot), other.state(slot))) {
+      if (one.crowd().roles()[slot] != other.crowd().roles()[slot]
+          || !kind(slot).noWorse(one.crowd().states()[slot], other.crowd().states()[slot])) {
         return false;
       }
     }
     return true;
   }
 
-  private int valueAt(Label label, int end) {
-    return label.paid()
-        + row(label).points(end)
-        + relaxation.fromEnd(label.kind(), label.skill(), end);
-  }
-
-  /** Past the line's end nobody enters any more, and what anybody brings makes no difference. */
-  private State simplified(int slot, State state, long now) {
-    return now == Long.MAX_VALUE ? State.RESTED : kind(slot).simplified(state, now);
-  }
-
-  private long timeFrom(int stroke) {
-    return stroke < line.count() ? line.onsetMicros(stroke) : Long.MAX_VALUE;
-  }
-
   private PlayerKind kind(int slot) {
     return crew.kinds().get(slots[slot]);
-  }
-
-  private SegmentTable table(Label label) {
-    return crew.kinds().get(label.kind()).tables().get(label.skill());
-  }
-
-  private Row row(Label label) {
-    return table(label).row(label.first());
   }
 }

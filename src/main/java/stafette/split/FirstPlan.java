@@ -7,18 +7,17 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
-import stafette.score.Line;
 
 /** A plan soon, not the best: a beam over partial plans of equal numbers of segments. */
 final class FirstPlan {
   private static final int ENDS = 12;
 
-  private final Line line;
+  private final List<Relay> relays;
   private final Extension extension;
   private final int width;
 
-  FirstPlan(Line line, Extension extension, int width) {
-    this.line = line;
+  FirstPlan(List<Relay> relays, Extension extension, int width) {
+    this.relays = relays;
     this.extension = extension;
     this.width = width;
   }
@@ -43,14 +42,13 @@ final class FirstPlan {
     Optional<CrewSearch.Goal> goal = Optional.empty();
     for (int tried = 0; label.hasEnd() && tried < ENDS; label.nextEnd()) {
       int end = label.end();
-      if (end < line.count() - 1) {
-        int before = next.size();
-        extension.follow(label, end, next::add);
-        tried += next.size() > before ? 1 : 0;
-      } else if (extension.completes(label, end)) {
-        goal = cheaper(goal, Optional.of(new CrewSearch.Goal(label, extension.bound(label))));
-        tried++;
+      int before = next.size();
+      boolean whole = extension.follow(label, end, next::add);
+      if (whole) {
+        goal =
+            cheaper(goal, Optional.of(new CrewSearch.Goal(label, end, extension.cost(label, end))));
       }
+      tried += whole || next.size() > before ? 1 : 0;
     }
     return goal;
   }
@@ -59,10 +57,12 @@ final class FirstPlan {
     int most = best.map(CrewSearch.Goal::cost).orElse(Relaxation.NEVER);
     labels.removeIf(label -> extension.bound(label) >= most);
     labels.sort(Comparator.comparingInt(extension::bound));
-    Map<Long, Integer> perPlace = new HashMap<>();
+    Map<Place, Integer> perPlace = new HashMap<>();
     List<Label> kept = new ArrayList<>();
     for (Label label : labels) {
-      if (kept.size() < width && perPlace.merge(label.place(line.count()), 1, Integer::sum) <= 2) {
+      if (kept.size() < width
+          && perPlace.merge(Place.of(label, relays.get(label.relay()).count()), 1, Integer::sum)
+              <= 2) {
         kept.add(label);
       }
     }

@@ -1,6 +1,7 @@
 package stafette.split;
 
 import java.util.List;
+import java.util.stream.Stream;
 import stafette.limits.Instrument;
 import stafette.plan.OverlapRule;
 import stafette.plan.Weights;
@@ -12,22 +13,30 @@ import stafette.score.Line;
 final class Handoffs {
   private final Line line;
   private final Weights weights;
+  private final Keeping keeping;
   private final int[][] blend;
   private final int[] target;
   private final int min;
   private final int[] earliest;
   private final int[] latestEnd;
 
-  Handoffs(Line line, OverlapRule rule, Weights weights, List<PlayerKind> kinds) {
+  Handoffs(
+      Line line,
+      OverlapRule rule,
+      Weights weights,
+      List<PlayerKind> kinds,
+      List<Actor> actors,
+      Keeping keeping) {
     this.line = line;
     this.weights = weights;
-    blend = new int[kinds.size()][kinds.size()];
-    target = new int[kinds.size()];
-    for (int one = 0; one < kinds.size(); one++) {
-      Instrument leaving = kinds.get(one).player().instrument();
-      target[one] = weights.overlapTarget(leaving);
-      for (int other = 0; other < kinds.size(); other++) {
-        blend[one][other] = weights.blend(leaving, kinds.get(other).player().instrument());
+    this.keeping = keeping;
+    blend = new int[actors.size()][actors.size()];
+    target = new int[actors.size()];
+    for (Actor leaving : actors) {
+      target[leaving.index()] =
+          instruments(leaving, kinds).mapToInt(weights::overlapTarget).max().orElse(1);
+      for (Actor entering : actors) {
+        blend[leaving.index()][entering.index()] = worstBlend(leaving, entering, kinds);
       }
     }
     this.min = rule.min();
@@ -48,6 +57,18 @@ final class Handoffs {
         latestEnd[start] = Math.max(latestEnd[start], end);
       }
     }
+  }
+
+  private int worstBlend(Actor leaving, Actor entering, List<PlayerKind> kinds) {
+    return instruments(leaving, kinds)
+        .flatMapToInt(
+            one -> instruments(entering, kinds).mapToInt(other -> weights.blend(one, other)))
+        .max()
+        .orElse(0);
+  }
+
+  private static Stream<Instrument> instruments(Actor actor, List<PlayerKind> kinds) {
+    return actor.members().stream().map(m -> kinds.get(m.kind()).player().instrument());
   }
 
   private int withinBeat(int end) {
@@ -75,7 +96,7 @@ final class Handoffs {
    * Whether the next segment may begin after a silence instead, with the stroke after {@code end}.
    */
   boolean overSilence(int end) {
-    return end + 1 < line.count() && line.restsBefore(end + 1);
+    return end + 1 < line.count() && line.restsBefore(end + 1) && keeping.allows(end + 1, end);
   }
 
   /**
@@ -86,7 +107,12 @@ final class Handoffs {
     return latestEnd[start];
   }
 
-  /** The cost of a handoff from one kind of player to another; nothing over a silence. */
+  /** Whether the locks allow such a handoff. */
+  boolean allows(int start, int end) {
+    return keeping.allows(start, end);
+  }
+
+  /** The cost of a handoff from one actor to another; nothing over a silence. */
   int cost(int leaving, int entering, int start, int end) {
     if (start > end) {
       return 0;

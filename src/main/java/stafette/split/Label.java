@@ -3,75 +3,140 @@ package stafette.split;
 import java.util.Optional;
 
 /**
- * A partial plan: some segments are done, and the next one has begun. The states of the others are
- * those at the next moment at which anybody can enter.
+ * A partial plan: in one relay a stretch has begun whose end is open, in the others that have begun
+ * the last stretch has its end. States are those at the next moment at which anybody can enter.
+ *
+ * <p>Slots are the crew's players, those of a kind side by side.
  */
 final class Label {
+  /** Nobody's role: free to enter. */
+  static final int FREE = -1;
+
+  /**
+   * The stretch with which a relay stands, its end known.
+   *
+   * @param actor who
+   * @param last its last stroke
+   * @param earliestNext the first stroke with which the next one may begin
+   */
+  record Standing(int actor, int last, int earliestNext) {
+    /** A relay that has not begun. */
+    static final Standing NONE = new Standing(-1, -1, 0);
+
+    boolean hasBegun() {
+      return actor >= 0;
+    }
+  }
+
   private final Optional<Label> parent;
-  private final int kind;
-  private final int skill;
-  private final int slot;
+  private final int relay;
+  private final int actor;
   private final int first;
   private final int before;
+  private final Standing[] standing;
+  private final Crowd crowd;
   private final int paid;
-  private final long tiredness;
-  private final long air;
-  private final State[] states;
-  private final int[] players;
+  private final int overlapEnd;
+  private final long kept;
+  private final long[] tiredness;
+  private final long[] air;
+  private final long beside;
   private int[] ends = new int[0];
   private int nextEnd;
 
   /**
-   * A segment begun.
+   * Who is in which slot, and how they are: states, those of players of an open stretch aside;
+   * players as indices in the brief; roles, which are twice the relay, one more for a pair's
+   * second, {@link #FREE} for who rests.
+   */
+  static final class Crowd {
+    private final State[] states;
+    private final int[] players;
+    private final int[] roles;
+
+    Crowd(State[] states, int[] players, int[] roles) {
+      this.states = states;
+      this.players = players;
+      this.roles = roles;
+    }
+
+    State[] states() {
+      return states;
+    }
+
+    int[] players() {
+      return players;
+    }
+
+    int[] roles() {
+      return roles;
+    }
+
+    Crowd copy() {
+      return new Crowd(states.clone(), players.clone(), roles.clone());
+    }
+
+    /** The slot of who plays a role. */
+    int slot(int role) {
+      int slot = 0;
+      while (roles[slot] != role) {
+        slot++;
+      }
+      return slot;
+    }
+  }
+
+  /**
+   * A stretch begun.
    *
-   * @param kind the kind of who plays, {@code skill} how, {@code slot} which of the crew
-   * @param first its first stroke
-   * @param before the last stroke of the segment before it; -1 if there is none
-   * @param paid what all segments and handoffs before it cost
-   * @param tiredness of who plays, after the first stroke
-   * @param air spent by who plays, before the first stroke
-   * @param states by slot
-   * @param players by slot: indices in the brief
+   * @param before the last stroke of the relay's stretch before it; -1 if there is none
+   * @param standing by relay; what it says of this one does not matter
+   * @param paid what all stretches whose end is known and all handoffs cost
+   * @param overlapEnd the last stroke of the last overlap, of any relay
+   * @param kept the bits of locks that have been kept
+   * @param tiredness of each member after its first stroke
+   * @param air spent by each before it
+   * @param beside what other relays still cost at least, less what prices allow, in millionths
    */
   Label(
       Optional<Label> parent,
-      int kind,
-      int skill,
-      int slot,
+      int relay,
+      int actor,
       int first,
       int before,
+      Standing[] standing,
+      Crowd crowd,
       int paid,
-      long tiredness,
-      long air,
-      State[] states,
-      int[] players) {
+      int overlapEnd,
+      long kept,
+      long[] tiredness,
+      long[] air,
+      long beside) {
     this.parent = parent;
-    this.kind = kind;
-    this.skill = skill;
-    this.slot = slot;
+    this.relay = relay;
+    this.actor = actor;
     this.first = first;
     this.before = before;
+    this.standing = standing;
+    this.crowd = crowd;
     this.paid = paid;
+    this.overlapEnd = overlapEnd;
+    this.kept = kept;
     this.tiredness = tiredness;
     this.air = air;
-    this.states = states;
-    this.players = players;
+    this.beside = beside;
   }
 
   Optional<Label> parent() {
     return parent;
   }
 
-  int kind() {
-    return kind;
+  int relay() {
+    return relay;
   }
 
-  int skill() {
-    return skill;
-  }
-
-  int slot() {
-    return slot;
+  int actor() {
+    return actor;
   }
 
   int first() {
@@ -82,35 +147,48 @@ final class Label {
     return before;
   }
 
+  Standing[] standing() {
+    return standing;
+  }
+
+  Crowd crowd() {
+    return crowd;
+  }
+
   int paid() {
     return paid;
   }
 
-  long tiredness() {
-    return tiredness;
+  int overlapEnd() {
+    return overlapEnd;
   }
 
-  long air() {
-    return air;
+  long kept() {
+    return kept;
   }
 
-  State state(int atSlot) {
-    return states[atSlot];
+  long tiredness(int member) {
+    return tiredness[member];
   }
 
-  State[] states() {
-    return states.clone();
+  long air(int member) {
+    return air[member];
   }
 
-  int[] players() {
-    return players.clone();
+  long beside() {
+    return beside;
   }
 
-  int player() {
-    return players[slot];
+  int members() {
+    return tiredness.length;
   }
 
-  /** The first stroke with which the segment after this one may begin. */
+  /** The player in the brief who is the member. */
+  int player(int member) {
+    return crowd.players()[crowd.slot(2 * relay + member)];
+  }
+
+  /** The first stroke with which the relay's next stretch may begin. */
   int earliestNext() {
     return Math.max(first, before) + 1;
   }
@@ -127,6 +205,7 @@ final class Label {
     return ends[nextEnd];
   }
 
+  /** Goes on to the next end. */
   void nextEnd() {
     nextEnd++;
   }
@@ -134,10 +213,5 @@ final class Label {
   void tryEnds(int[] sorted) {
     ends = sorted;
     nextEnd = 0;
-  }
-
-  /** What tells apart labels of which one can't stand for the other. */
-  long place(int count) {
-    return (((long) kind * 64 + skill) * (count + 1L) + first) * (count + 2L) + before + 1;
   }
 }

@@ -3,13 +3,14 @@ package stafette.split;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import stafette.limits.Breath;
 import stafette.limits.Capability;
 import stafette.plan.Brief;
 import stafette.plan.Busy;
 import stafette.plan.Player;
+import stafette.plan.Rules;
 import stafette.plan.Skill;
-import stafette.score.Line;
 
 /**
  * Players who are alike: same instrument, skills and given passages. Knows their segments, and how
@@ -18,50 +19,47 @@ import stafette.score.Line;
 final class PlayerKind {
   private final Player player;
   private final List<Integer> members;
-  private final List<SegmentTable> tables = new ArrayList<>();
   private final long readyMicros;
-  private final Line line;
   private final Optional<Breath> breath;
   private final Optional<Skill> givenSkill;
   private final List<Played> alone;
-  private final double slowestRecovery;
-  private final double fastestRecovery;
+  private double slowestRecovery = Double.POSITIVE_INFINITY;
+  private double fastestRecovery;
+  private double restRecovery;
+  private double entryLoad;
+  private final List<SegmentTable> tables = new ArrayList<>();
 
-  private PlayerKind(Brief brief, Player player, List<Integer> members) {
+  private PlayerKind(Rules rules, Player player, List<Integer> members) {
     this.player = player;
     this.members = List.copyOf(members);
-    this.line = brief.line();
     this.breath = player.instrument().breath();
-    this.readyMicros = brief.rules().readyMicros(player);
+    this.readyMicros = rules.readyMicros(player);
     this.givenSkill = player.leastTiringSkill();
-    double slow = Double.POSITIVE_INFINITY;
-    double fast = 0;
-    for (Skill skill : player.skills()) {
-      SegmentTable table = new SegmentTable(line, player, skill, brief.rules().weights());
-      Capability capability = skill.capability();
-      double byRest = Shares.WHOLE / (capability.recoveryMillis() * 1e3);
-      double perMilli = 1e6 / capability.staminaMilli();
-      slow = Math.min(slow, Math.min(byRest, table.leastSustainedMilli() * perMilli));
-      fast = Math.max(fast, Math.max(byRest, table.mostSustainedMilli() * perMilli));
-      tables.add(table);
-    }
-    slowestRecovery = slow;
-    fastestRecovery = fast;
     alone = givenAlone();
   }
 
-  /** The kinds among the players of a brief, in the order of their first members. */
+  /**
+   * The kinds among the players of a brief, in the order of their first members. A player whom a
+   * lock names is like nobody else.
+   */
   static List<PlayerKind> of(Brief brief) {
     List<PlayerKind> kinds = new ArrayList<>();
     List<Player> players = brief.players();
+    Set<Integer> locked = Locked.players(brief.rules().locks());
     List<Integer> left = new ArrayList<>();
     for (int i = 0; i < players.size(); i++) {
       left.add(i);
     }
     while (!left.isEmpty()) {
       Player first = players.get(left.get(0));
-      List<Integer> alike = left.stream().filter(i -> alike(first, players.get(i))).toList();
-      kinds.add(new PlayerKind(brief, first, alike));
+      boolean named = locked.contains(left.get(0));
+      List<Integer> alike =
+          named
+              ? List.of(left.get(0))
+              : left.stream()
+                  .filter(i -> !locked.contains(i) && alike(first, players.get(i)))
+                  .toList();
+      kinds.add(new PlayerKind(brief.rules(), first, alike));
       left.removeAll(alike);
     }
     return kinds;
@@ -82,8 +80,44 @@ final class PlayerKind {
     return members;
   }
 
+  /** Takes note of how fast the players of this kind recover in segments of a table. */
+  void learn(SegmentTable table) {
+    Capability capability = table.skill().capability();
+    double byRest = Shares.WHOLE / (capability.recoveryMillis() * 1e3);
+    double perMilli = 1e6 / capability.staminaMilli();
+    slowestRecovery =
+        Math.min(slowestRecovery, Math.min(byRest, table.leastSustainedMilli() * perMilli));
+    fastestRecovery =
+        Math.max(fastestRecovery, Math.max(byRest, table.mostSustainedMilli() * perMilli));
+    double bySustained = table.mostSustainedMilli() * perMilli;
+    restRecovery = Math.max(restRecovery, Math.min(byRest, bySustained));
+    double stroke = bySustained <= byRest ? Shares.WHOLE * 1e3 / capability.staminaMilli() : 0;
+    entryLoad = tables.isEmpty() ? stroke : Math.min(entryLoad, stroke);
+    tables.add(table);
+  }
+
+  /** The tables that these players play from. */
   List<SegmentTable> tables() {
     return tables;
+  }
+
+  long readyMicros() {
+    return readyMicros;
+  }
+
+  /** The most tiredness that a microsecond of rest takes away. */
+  double restRecoveryPerMicro() {
+    return restRecovery;
+  }
+
+  /** The least tiredness that an entry adds, beside what the rest before it takes away. */
+  double entryLoad() {
+    return entryLoad;
+  }
+
+  /** Whether the score gives these players passages of their own. */
+  boolean hasGiven() {
+    return !player.busy().isEmpty();
   }
 
   /** When a player in this state may enter again at the earliest. */
@@ -94,11 +128,11 @@ final class PlayerKind {
   /** Tiredness right after the first stroke of a segment, its grace notes included. */
   long tirednessEntering(State state, SegmentTable table, int first) {
     Capability capability = table.skill().capability();
-    long graces = Shares.graces(line.stroke(first).graces().size(), capability);
+    long graces = Shares.graces(table.line().stroke(first).graces().size(), capability);
     if (state.untouched()) {
       return graces;
     }
-    long gap = line.onsetMicros(first) - state.loadMicros();
+    long gap = table.line().onsetMicros(first) - state.loadMicros();
     return Math.max(
             0,
             state.tiredness() + Shares.load(gap, table.demand().sustainedMilli(first), capability))
@@ -120,38 +154,76 @@ final class PlayerKind {
   State after(SegmentTable table, Row row, int last, long tirednessAtFirst, long airBefore) {
     return new State(
         false,
-        line.onsetMicros(row.lastLoad(last)),
+        table.line().onsetMicros(row.lastLoad(last)),
         row.tiredness(last, tirednessAtFirst),
-        line.endMicros(last),
+        table.line().endMicros(last),
         row.air(last, airBefore),
         table.useOfAir(last));
   }
 
   /**
-   * The state once all given passages that begin in a stretch of time have been played.
-   *
-   * @param from the first moment of the stretch
-   * @param to the first moment after it
-   * @return empty if the plan spoils one of them
+   * The state at a moment before which the player does nothing more of the plan: given passages
+   * that begin before it are played.
    */
-  Optional<State> throughGiven(State state, long from, long to) {
+  State at(State state, long micros) {
+    if (player.busy().isEmpty() || state.untouched()) {
+      return state.untouched() ? untouchedAt(micros) : state;
+    }
     State now = state;
-    for (int i = 0; i < player.busy().size(); i++) {
-      Busy busy = player.busy().get(i);
-      if (busy.fromMicros() >= from && busy.fromMicros() < to) {
-        Played played = play(now, busy);
-        if (played.spoilt(alone.get(i))) {
-          return Optional.empty();
-        }
-        now = played.state();
+    for (int i = next(state.soundMicros()); i < player.busy().size(); i++) {
+      if (player.busy().get(i).fromMicros() >= micros) {
+        break;
+      }
+      now = play(now, player.busy().get(i)).state();
+    }
+    return now;
+  }
+
+  private State untouchedAt(long micros) {
+    int next = next(micros);
+    return next == 0 ? State.RESTED : alone.get(next - 1).state();
+  }
+
+  /** The first given passage that doesn't begin before a moment. */
+  private int next(long micros) {
+    int low = 0;
+    int high = player.busy().size();
+    while (low < high) {
+      int middle = (low + high) >>> 1;
+      if (player.busy().get(middle).fromMicros() >= micros) {
+        high = middle;
+      } else {
+        low = middle + 1;
       }
     }
-    return Optional.of(now);
+    return low;
+  }
+
+  /**
+   * Whether given passages that follow are spoilt though the player does nothing more of the plan.
+   */
+  boolean spoils(State state) {
+    State now = state;
+    for (int i = next(state.soundMicros()); i < player.busy().size(); i++) {
+      Played played = play(now, player.busy().get(i));
+      if (played.spoilt(alone.get(i))) {
+        return true;
+      }
+      if (played.state().equals(alone.get(i).state())) {
+        return false;
+      }
+      now = played.state();
+    }
+    return false;
   }
 
   /** The same state, or {@link State#RESTED} if by then it makes no difference to any entry. */
   State simplified(State state, long now) {
-    if (state.untouched() || freeFrom(state) > now) {
+    return state.untouched() ? state : restedIfSo(at(state, now), now);
+  }
+
+  private State restedIfSo(State state, long now) {
+    if (freeFrom(state) > now) {
       return state;
     }
     if (breath.isPresent() && airAfterSilence(state, now) > 0) {
@@ -172,6 +244,9 @@ final class PlayerKind {
   boolean noWorse(State one, State other) {
     if (one.equals(other) || one.untouched()) {
       return true;
+    }
+    if (hasGiven() && next(one.soundMicros()) != next(other.soundMicros())) {
+      return false;
     }
     if (other.untouched() || one.soundMicros() > other.soundMicros()) {
       return false;

@@ -8,6 +8,19 @@ package stafette.split;
  * to j if f + rise(j) does. Air likewise.
  */
 final class Row {
+  /** No segment at all. */
+  static final Row EMPTY =
+      new Row(
+          0,
+          new int[0],
+          new long[0],
+          new long[0],
+          new long[0],
+          new long[0],
+          new long[0],
+          new long[0],
+          new int[0]);
+
   private final int first;
   private final int[] points;
   private final long[] drift;
@@ -56,6 +69,16 @@ final class Row {
 
   int points(int last) {
     return points[last - first];
+  }
+
+  /** The points of all segments, by their last stroke; not to be changed. */
+  int[] allPoints() {
+    return points;
+  }
+
+  /** The change of tiredness from the first stroke on, its grace notes left out. */
+  long drift(int last) {
+    return drift[last - first];
   }
 
   /**

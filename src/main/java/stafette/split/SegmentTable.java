@@ -38,6 +38,10 @@ final class SegmentTable {
   private final int[] register;
   private final double[] use;
   private final @Nullable Row[] rows;
+  private final boolean[] within;
+  private final long[] strain;
+  private final int[] lastBefore;
+  private final long[] load;
 
   SegmentTable(Line line, Player player, Skill skill, Weights weights) {
     this.line = line;
@@ -51,17 +55,29 @@ final class SegmentTable {
     register = new int[count];
     use = new double[count];
     rows = new Row[count];
+    within = new boolean[count];
+    strain = new long[count];
+    lastBefore = new int[count];
+    load = new long[count];
     Map<Condition, Double> factors = breath.map(Breath::use).orElse(Map.of());
     for (int j = 0; j < count; j++) {
       reached[j] = line.stroke(j).tones().stream().allMatch(player.instrument()::reaches);
       boolean comfortable =
           line.stroke(j).tones().stream().allMatch(player.instrument()::comfortableAt);
       register[j] = comfortable ? 0 : weights.register();
-      use[j] =
-          Demand.conditionsAt(player.instrument(), line, j).stream()
-              .mapToDouble(condition -> factors.getOrDefault(condition, 1.0))
-              .reduce(1, (a, b) -> a * b);
+      use[j] = factors.isEmpty() ? 1 : useOfAir(factors, j);
     }
+    reckonStrokes();
+  }
+
+  private double useOfAir(Map<Condition, Double> factors, int j) {
+    return Demand.conditionsAt(player.instrument(), line, j).stream()
+        .mapToDouble(condition -> factors.getOrDefault(condition, 1.0))
+        .reduce(1, (a, b) -> a * b);
+  }
+
+  Line line() {
+    return line;
   }
 
   Skill skill() {
@@ -113,6 +129,45 @@ final class SegmentTable {
 
   private boolean enters(int first) {
     return skill.technique().groups() != Groups.THREES || line.placeInThree(first) == 0;
+  }
+
+  /** Works out what holds at each stroke for all segments that begin early enough before it. */
+  private void reckonStrokes() {
+    for (int j = 1; j < line.count(); j++) {
+      within[j] = within(0, j);
+      strain[j] = strain(0, j);
+      lastBefore[j] = lastLoadBefore(j);
+      load[j] =
+          Shares.load(
+              line.onsetMicros(j) - line.onsetMicros(lastBefore[j]),
+              demand.sustainedMilli(j),
+              skill.capability());
+    }
+  }
+
+  private int lastLoadBefore(int j) {
+    int last = j - 1;
+    while (last > 0 && !Tiredness.loads(skill, demand, 0, last)) {
+      last--;
+    }
+    return last;
+  }
+
+  /** Whether the rates at a stroke are within the limits for a segment's player. */
+  private boolean within(int first, int j) {
+    int from = demand.peakFrom(first, j);
+    if (from >= 0
+        && (line.onsetMicros(j) - line.onsetMicros(from)) * demand.peakMilli(j) < 1_000_000_000L) {
+      return false;
+    }
+    return j == first
+        || !demand.moves(j)
+        || (line.onsetMicros(j) - line.onsetMicros(j - 1)) * demand.movingMilli(j)
+            >= 1_000_000_000L;
+  }
+
+  private long strain(int first, int j) {
+    return Strain.strokeMicropoints(Strain.use(demand, line, first, j), weights);
   }
 
   /**
@@ -191,6 +246,11 @@ final class SegmentTable {
           Arrays.copyOf(lastLoad, length));
     }
 
+    /** Whether a stroke asks of this segment what it asks of one that began with the line. */
+    private boolean usual(int j) {
+      return j > first && demand.peakFrom(first, j) == demand.peakFrom(0, j);
+    }
+
     private boolean reaches(int j) {
       return reached[j]
           && line.endMicros(j) <= freeUntil
@@ -203,16 +263,7 @@ final class SegmentTable {
     }
 
     private boolean rates(int j) {
-      int from = demand.peakFrom(first, j);
-      if (from >= 0
-          && (line.onsetMicros(j) - line.onsetMicros(from)) * demand.peakMilli(j)
-              < 1_000_000_000L) {
-        return false;
-      }
-      return j == first
-          || !demand.moves(j)
-          || (line.onsetMicros(j) - line.onsetMicros(j - 1)) * demand.movingMilli(j)
-              >= 1_000_000_000L;
+      return usual(j) ? within[j] : SegmentTable.this.within(first, j);
     }
 
     private boolean tire(int j) {
@@ -224,7 +275,10 @@ final class SegmentTable {
         lastLoad[0] = j;
       } else if (Tiredness.loads(skill, demand, first, j)) {
         long gap = line.onsetMicros(j) - line.onsetMicros(lastLoad[k - 1]);
-        long change = Shares.load(gap, demand.sustainedMilli(j), skill.capability());
+        long change =
+            lastLoad[k - 1] == lastBefore[j]
+                ? load[j]
+                : Shares.load(gap, demand.sustainedMilli(j), skill.capability());
         long more = Shares.graces(graces, skill.capability());
         drift[k] = drift[k - 1] + change + more;
         fresh[k] = Math.max(0, fresh[k - 1] + change) + more;
@@ -279,7 +333,7 @@ final class SegmentTable {
 
     private boolean reckon(int j) {
       if (j > first) {
-        micropoints += Strain.strokeMicropoints(Strain.use(demand, line, first, j), weights);
+        micropoints += usual(j) ? strain[j] : strain(first, j);
       }
       outside += register[j];
       points[j - first] =

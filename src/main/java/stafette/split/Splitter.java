@@ -1,18 +1,17 @@
 package stafette.split;
 
-import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.PriorityQueue;
 import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
 import stafette.plan.Brief;
+import stafette.plan.Favour;
+import stafette.plan.Hocket;
 import stafette.plan.Plan;
 import stafette.plan.Segment;
-import stafette.score.Line;
 
 /**
  * The cheapest plan for a line, with its proof.
@@ -50,182 +49,160 @@ public final class Splitter {
    */
   private static final int MOST_LABELS = 3_000_000;
 
-  private static final int NARROW = 6;
-  private static final int WIDE = 40;
+  /** Widths of the beam, one after the other as the proof takes longer. */
+  private static final int[] WIDTHS = {3, 12, 60, 300};
+
+  /** Each wider beam waits for so many times more labels. */
+  private static final int PATIENCE = 6;
 
   private final Brief brief;
-  private final Line line;
   private final BooleanSupplier stop;
+  private final Consumer<Progress> progress;
   private final List<PlayerKind> kinds;
-  private final Handoffs handoffs;
+  private final List<Relay> relays;
+  private final Bounds bounds;
   private final int playerPrice;
   private final PriorityQueue<Candidate> queue =
-      new PriorityQueue<>(Comparator.comparingInt(Candidate::bound).thenComparingInt(c -> c.order));
-  private Optional<CrewSearch.Goal> best = Optional.empty();
+      new PriorityQueue<>(
+          Comparator.comparingInt(Candidate::bound).thenComparingInt(Candidate::order));
+  private Optional<Plan> best = Optional.empty();
   private int bestCost = Relaxation.NEVER;
-  private int labelsMade;
+  private int labels;
 
-  private Splitter(Brief brief, BooleanSupplier stop) {
+  /**
+   * How far a search has come.
+   *
+   * @param cost of the best plan so far, in points; empty while there is none
+   * @param bound no plan costs less
+   * @param plan the best plan so far
+   */
+  public record Progress(OptionalInt cost, int bound, Optional<Plan> plan) {}
+
+  private Splitter(Brief brief, BooleanSupplier stop, Consumer<Progress> progress) {
     this.brief = brief;
-    this.line = brief.line();
     this.stop = stop;
+    this.progress = progress;
     this.kinds = PlayerKind.of(brief);
-    this.handoffs = new Handoffs(line, brief.rules().overlap(), brief.rules().weights(), kinds);
+    this.relays = Relay.of(brief, kinds, Actor.all(kinds, brief.rules().hocket() != Hocket.NO));
+    this.bounds = new Bounds(brief, relays);
     this.playerPrice = brief.rules().weights().player();
   }
 
   /**
-   * Splits a line.
+   * Splits a line; where regular rotations are favoured, no other plan is looked at.
    *
    * @param stop asked often; once it says yes, the best found so far is given back with a proven
    *     bound, as it is when the memory set aside for the search is used up
    */
   public static SplitResult split(Brief brief, BooleanSupplier stop) {
-    return new Splitter(brief, stop).run();
+    return split(brief, stop, progress -> {});
+  }
+
+  /**
+   * The same, telling how it goes.
+   *
+   * @param progress told whenever a better plan or a higher bound is known
+   */
+  public static SplitResult split(Brief brief, BooleanSupplier stop, Consumer<Progress> progress) {
+    return brief.rules().favour() == Favour.REGULAR
+        ? RegularSearch.best(brief, stop, progress)
+        : new Splitter(brief, stop, progress).run();
   }
 
   private SplitResult run() {
     List<Crew> crews = Crew.all(kinds);
     Crew everybody = crews.get(crews.size() - 1);
-    Candidate largest = new Candidate(everybody, crews.size(), 0);
-    int floor = largest.search().bound();
+    Candidate largest = candidate(everybody, crews.size(), 0);
+    largest.begin();
+    int floor = Math.max(0, largest.bound() - playerPrice * everybody.size());
     for (int i = 0; i < crews.size() - 1; i++) {
-      queue.add(new Candidate(crews.get(i), i, floor));
+      queue.add(candidate(crews.get(i), i, Math.min(floor, Relaxation.NEVER)));
     }
     queue.add(largest);
-    search(everybody);
+    search(largest);
     return result();
   }
 
-  private void search(Crew everybody) {
-    int labels = 0;
-    boolean beamed = false;
+  private Candidate candidate(Crew crew, int order, int floor) {
+    return new Candidate(crew, order, relays, bounds, playerPrice, floor);
+  }
+
+  private void search(Candidate everybody) {
+    int told = -1;
+    int beams = 0;
+    int nextBeam = LABELS_BEFORE_BEAM;
+    int spent = 0;
     while (!queue.isEmpty() && queue.peek().bound() < bestCost && !isStopped()) {
       Candidate candidate = queue.poll();
-      candidate.advance();
-      labels += SLICE;
+      int before = candidate.made();
+      candidate.advance(SLICE, bestCost, stop);
+      labels += candidate.made() - before;
+      spent += SLICE;
+      candidate.goal().ifPresent(this::take);
       if (candidate.bound() < Relaxation.NEVER) {
         queue.add(candidate);
       }
-      if (!beamed && best.isEmpty() && labels >= LABELS_BEFORE_BEAM) {
-        beamed = true;
-        beam(everybody);
+      if (beams < WIDTHS.length && spent >= nextBeam) {
+        beam(everybody, WIDTHS[beams++]);
+        nextBeam *= PATIENCE;
+      }
+      if (!queue.isEmpty() && queue.peek().bound() > told) {
+        told = queue.peek().bound();
+        tell();
       }
     }
-    if (best.isEmpty() && !queue.isEmpty() && queue.peek().bound() < Relaxation.NEVER && !beamed) {
-      beam(everybody);
+    if (best.isEmpty() && !queue.isEmpty() && queue.peek().bound() < Relaxation.NEVER) {
+      beam(everybody, WIDTHS[0]);
     }
   }
 
   private boolean isStopped() {
-    return labelsMade > MOST_LABELS || stop.getAsBoolean();
+    return labels > MOST_LABELS || stop.getAsBoolean();
   }
 
-  private void beam(Crew crew) {
-    Extension extension = extension(crew);
-    for (int width : new int[] {NARROW, WIDE}) {
-      if (best.isEmpty()) {
-        new FirstPlan(line, extension, width).find(stop).ifPresent(goal -> take(goal, crew.size()));
-      }
+  private void beam(Candidate candidate, int width) {
+    candidate.price(bestCost);
+    if (candidate.bound() < Relaxation.NEVER) {
+      new FirstPlan(relays, candidate.extension(), width).find(stop).ifPresent(this::take);
+    }
+    if (best.isEmpty() && candidate.bound() < Relaxation.NEVER) {
+      Crew crew = candidate.crew();
+      Extension saving = bounds.extension(crew, Prices.scarce(crew, relays));
+      new FirstPlan(relays, saving, width).find(stop).ifPresent(this::take);
     }
   }
 
-  private void take(CrewSearch.Goal goal, int mostPlayers) {
-    long used =
-        segments(goal.last(), line.count() - 1).stream()
-            .mapToInt(Segment::player)
-            .distinct()
-            .count();
-    int cost = goal.cost() + playerPrice * (int) Math.min(used, mostPlayers);
+  private void take(CrewSearch.Goal goal) {
+    List<Segment> segments = Goals.segments(goal, relays, kinds);
+    int used = (int) segments.stream().mapToInt(Segment::player).distinct().count();
+    int cost = goal.cost() + playerPrice * used;
     if (cost < bestCost) {
-      best = Optional.of(goal);
+      best = Optional.of(new Plan(brief, segments));
       bestCost = cost;
+      tell();
     }
+  }
+
+  private void tell() {
+    progress.accept(new Progress(cost(), bound(), best));
+  }
+
+  private OptionalInt cost() {
+    return best.isPresent() ? OptionalInt.of(bestCost) : OptionalInt.empty();
+  }
+
+  private int bound() {
+    return Math.min(bestCost, queue.isEmpty() ? Relaxation.NEVER : queue.peek().bound());
   }
 
   private SplitResult result() {
     int bound = queue.isEmpty() ? Relaxation.NEVER : queue.peek().bound();
-    Optional<Plan> plan =
-        best.map(goal -> new Plan(brief, listedFirst(segments(goal.last(), line.count() - 1))));
-    if (plan.isPresent() && bound >= bestCost) {
-      return new SplitResult.Best(plan.get(), bestCost);
+    if (best.isPresent() && bound >= bestCost) {
+      return new SplitResult.Best(best.get(), bestCost);
     }
-    if (plan.isEmpty() && bound >= Relaxation.NEVER) {
+    if (best.isEmpty() && bound >= Relaxation.NEVER) {
       return new SplitResult.None(new Explanation(brief, kinds).reasons());
     }
-    OptionalInt cost = plan.isPresent() ? OptionalInt.of(bestCost) : OptionalInt.empty();
-    return new SplitResult.Stopped(plan, cost, Math.min(bound, bestCost));
-  }
-
-  private static List<Segment> segments(Label last, int end) {
-    List<Segment> segments = new ArrayList<>();
-    Optional<Label> label = Optional.of(last);
-    int to = end;
-    while (label.isPresent()) {
-      Label now = label.get();
-      segments.add(0, new Segment(now.player(), now.skill(), now.first(), to));
-      to = now.before();
-      label = now.parent();
-    }
-    return segments;
-  }
-
-  /** The same plan with players who are alike renamed, so that those listed first come first. */
-  private List<Segment> listedFirst(List<Segment> segments) {
-    Map<Integer, Integer> names = new LinkedHashMap<>();
-    for (PlayerKind kind : kinds) {
-      int next = 0;
-      for (Segment segment : segments) {
-        if (kind.members().contains(segment.player()) && !names.containsKey(segment.player())) {
-          names.put(segment.player(), kind.members().get(next++));
-        }
-      }
-    }
-    return segments.stream()
-        .map(
-            s ->
-                new Segment(
-                    names.getOrDefault(s.player(), s.player()), s.skill(), s.first(), s.last()))
-        .toList();
-  }
-
-  private Extension extension(Crew crew) {
-    return new Extension(crew, line, handoffs, new Relaxation(crew, handoffs, line.count()));
-  }
-
-  /** A crew with its search, which is begun only when its turn comes. */
-  private final class Candidate {
-    private final Crew crew;
-    private final int order;
-    private final int floor;
-    private Optional<CrewSearch> begun = Optional.empty();
-
-    Candidate(Crew crew, int order, int floor) {
-      this.crew = crew;
-      this.order = order;
-      this.floor = floor;
-    }
-
-    CrewSearch search() {
-      CrewSearch search = begun.orElseGet(() -> new CrewSearch(line, extension(crew)));
-      begun = Optional.of(search);
-      return search;
-    }
-
-    int bound() {
-      int own = begun.isEmpty() ? floor : search().bound();
-      return own >= Relaxation.NEVER ? Relaxation.NEVER : own + playerPrice * crew.size();
-    }
-
-    void advance() {
-      if (begun.isEmpty()) {
-        search();
-        return;
-      }
-      int before = search().made();
-      search().advance(SLICE, Math.max(0, bestCost - playerPrice * crew.size()), stop);
-      labelsMade += search().made() - before;
-      search().goal().ifPresent(goal -> take(goal, crew.size()));
-    }
+    return new SplitResult.Stopped(best, cost(), Math.min(bound, bestCost));
   }
 }

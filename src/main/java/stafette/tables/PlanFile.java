@@ -2,6 +2,7 @@ package stafette.tables;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -18,6 +19,7 @@ import stafette.plan.Pattern;
 import stafette.plan.Plan;
 import stafette.plan.Player;
 import stafette.plan.Rules;
+import stafette.plan.Seat;
 import stafette.plan.Segment;
 import stafette.plan.Skill;
 import stafette.score.Line;
@@ -80,6 +82,7 @@ public record PlanFile(
    * @param part the id of the player's part, if it has one
    * @param level in decibels
    * @param lungs how it breathes; empty for instruments without breath
+   * @param seat where it sits, if that is known
    */
   public record PlannedPlayer(
       String name,
@@ -88,7 +91,8 @@ public record PlanFile(
       List<PlannedSkill> skills,
       List<Busy> busy,
       double level,
-      Optional<Lungs> lungs) {
+      Optional<Lungs> lungs,
+      Optional<Seat> seat) {
     public PlannedPlayer {
       skills = List.copyOf(skills);
       busy = List.copyOf(busy);
@@ -209,6 +213,13 @@ public record PlanFile(
     }
     problems.throwIfAny();
     return found.isEmpty() ? Optional.empty() : Optional.of(new Plan(brief, found));
+  }
+
+  /** The seats that are known, by players' names. */
+  public Map<String, Seat> seats() {
+    Map<String, Seat> seats = new HashMap<>();
+    players.forEach(player -> player.seat.ifPresent(seat -> seats.put(player.name, seat)));
+    return Map.copyOf(seats);
   }
 
   private static Optional<Player> player(

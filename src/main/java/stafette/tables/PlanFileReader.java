@@ -196,7 +196,8 @@ final class PlanFileReader {
         player.entries("techniques", "technique").stream().map(PlanFileReader::skill).toList(),
         player.entries("busy", "busy stretch").stream().map(PlanFileReader::busy).toList(),
         player.demanded("level", player.number("level")),
-        player.optionalEntry("breath").map(PlanFileReader::lungs));
+        player.optionalEntry("breath").map(PlanFileReader::lungs),
+        player.optionalEntry(EarJson.SEAT).map(EarJson::seat));
   }
 
   private static PlanFile.PlannedSkill skill(Entry technique) {

@@ -8,11 +8,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import stafette.check.Costing;
+import stafette.check.Ear;
 import stafette.check.Finding;
-import stafette.check.HandoffCost;
-import stafette.check.SegmentCost;
+import stafette.check.HandoffEar;
+import stafette.check.HandoffReasons;
 import stafette.check.SegmentReport;
 import stafette.check.Verdict;
 import stafette.plan.Brief;
@@ -20,6 +24,7 @@ import stafette.plan.Handoff;
 import stafette.plan.OverlapRule;
 import stafette.plan.Plan;
 import stafette.plan.Rules;
+import stafette.plan.Seat;
 import stafette.plan.Segment;
 import stafette.plan.Weights;
 import stafette.score.Line;
@@ -36,6 +41,10 @@ public final class PlanJson {
   private PlanJson() {}
 
   public static String write(PlanReport report) {
+    return Json.text(of(report));
+  }
+
+  static JsonObject of(PlanReport report) {
     JsonObject json = new JsonObject();
     json.addProperty("format", FORMAT);
     json.addProperty("version", VERSION);
@@ -49,10 +58,20 @@ public final class PlanJson {
     json.add("settings", settings(report.brief().rules()));
     json.add(
         "locks", Json.array(report.brief().rules().locks(), l -> LockJson.of(l, report.brief())));
-    json.add("players", Json.array(report.brief().players(), p -> PlayerJson.of(p, line)));
+    json.add(
+        "players",
+        Json.array(
+            report.brief().players(),
+            p -> PlayerJson.of(p, Optional.ofNullable(report.seats().get(p.name())), line)));
     json.addProperty("result", report.result());
     json.add(
         "cost", Json.orNull(report.judged(), j -> new JsonPrimitive(j.verdict().cost().total())));
+    json.add(
+        "playersCost",
+        Json.orNull(report.judged(), j -> new JsonPrimitive(j.verdict().cost().players())));
+    json.add(
+        "hocketsCost",
+        Json.orNull(report.judged(), j -> new JsonPrimitive(j.verdict().cost().hockets())));
     json.add("bound", Json.orNull(report.bound(), JsonPrimitive::new));
     json.add("odds", Json.orNull(report.judged(), j -> Json.number(j.verdict().odds())));
     json.add(
@@ -61,9 +80,11 @@ public final class PlanJson {
     json.add("searchSeconds", Json.number(report.searchSeconds()));
     json.add("segments", Json.array(segments(report), entry -> entry));
     json.add("handoffs", Json.array(handoffs(report), entry -> entry));
+    json.add("ear", EarJson.basis());
     json.add("tempoWindow", Json.orNull(report.window(), PlanJson::window));
     json.add("findings", Json.array(findings(report), entry -> entry));
-    return Json.text(json);
+    json.add("remedies", Json.array(report.remedies(), PlanJson::remedy));
+    return json;
   }
 
   /** A relay with its line, if that is another one than the first. */
@@ -97,7 +118,7 @@ public final class PlanJson {
     return json;
   }
 
-  private static JsonObject weights(Weights weights) {
+  static JsonObject weights(Weights weights) {
     JsonObject json = new JsonObject();
     json.addProperty("handoff", weights.handoff());
     json.addProperty("coverMost", weights.coverMost());
@@ -124,7 +145,7 @@ public final class PlanJson {
     return json;
   }
 
-  private static List<JsonElement> segments(PlanReport report) {
+  static List<JsonElement> segments(PlanReport report) {
     return report.judged().stream()
         .flatMap(
             judged ->
@@ -136,7 +157,6 @@ public final class PlanJson {
   private static JsonElement segment(Plan plan, Verdict verdict, int index) {
     Segment segment = plan.segments().get(index);
     SegmentReport report = verdict.segments().get(index);
-    SegmentCost cost = verdict.cost().segments().get(index);
     JsonObject json = new JsonObject();
     json.addProperty("player", plan.player(segment).name());
     json.addProperty("technique", plan.skill(segment).technique().name());
@@ -155,25 +175,23 @@ public final class PlanJson {
     json.add("tiredness", Json.number(report.tiredness()));
     json.add("breath", Json.number(report.breath()));
     json.add("strain", Json.number(report.strain()));
-    JsonObject parts = new JsonObject();
-    parts.addProperty("strain", cost.strain());
-    parts.addProperty("register", cost.register());
-    json.add("cost", parts);
+    json.add("cost", CostJson.of(verdict.cost().segments().get(index)));
+    json.add("strainOf", CostJson.of(Costing.effort(plan.brief(), segment)));
     return json;
   }
 
-  private static List<JsonElement> handoffs(PlanReport report) {
-    return report.judged().stream()
-        .flatMap(
-            judged ->
-                IntStream.range(0, judged.plan().handoffs().size())
-                    .mapToObj(i -> handoff(judged.plan(), judged.verdict(), i)))
-        .toList();
+  static List<JsonElement> handoffs(PlanReport report) {
+    return report.judged().stream().flatMap(judged -> handoffs(judged, report.seats())).toList();
   }
 
-  private static JsonElement handoff(Plan plan, Verdict verdict, int index) {
-    Handoff handoff = plan.handoffs().get(index);
-    HandoffCost cost = verdict.cost().handoffs().get(index);
+  private static Stream<JsonElement> handoffs(PlanReport.Judged judged, Map<String, Seat> seats) {
+    List<HandoffEar> ears = Ear.of(judged.plan(), seats);
+    return IntStream.range(0, ears.size())
+        .mapToObj(i -> handoff(judged.plan(), judged.verdict(), ears.get(i), i));
+  }
+
+  private static JsonElement handoff(Plan plan, Verdict verdict, HandoffEar ear, int index) {
+    Handoff handoff = ear.handoff();
     JsonObject json = new JsonObject();
     json.addProperty("leaves", plan.names(handoff.leaves()));
     json.addProperty("enters", plan.names(handoff.enters()));
@@ -182,17 +200,13 @@ public final class PlanJson {
     json.addProperty("relay", handoff.enters().relay());
     Json.addPlace(
         json, plan.brief().line(handoff.enters().relay()).placeOf(handoff.leaves().last()).at());
-    JsonObject parts = new JsonObject();
-    parts.addProperty("handoff", cost.handoff());
-    parts.addProperty("entry", cost.entry());
-    parts.addProperty("landing", cost.landing());
-    parts.addProperty("overlap", cost.overlap());
-    parts.addProperty("blend", cost.blend());
-    json.add("cost", parts);
+    json.add("cost", CostJson.of(verdict.cost().handoffs().get(index)));
+    json.add("why", CostJson.of(HandoffReasons.of(plan.brief(), handoff)));
+    json.add("ear", EarJson.of(ear));
     return json;
   }
 
-  private static JsonElement window(PlanReport.Window window) {
+  static JsonElement window(PlanReport.Window window) {
     JsonObject limitedBy = new JsonObject();
     limitedBy.add("slowest", Json.orNull(window.slowestLimit(), JsonPrimitive::new));
     limitedBy.addProperty("fastest", window.fastestLimit());
@@ -215,6 +229,14 @@ public final class PlanJson {
       findings.add(json);
     }
     return findings;
+  }
+
+  private static JsonElement remedy(PlanReport.Remedy remedy) {
+    JsonObject json = new JsonObject();
+    json.addProperty("option", remedy.option());
+    json.addProperty("sentence", remedy.sentence());
+    json.addProperty("verified", true);
+    return json;
   }
 
   private static JsonElement finding(Finding finding) {

@@ -1,35 +1,51 @@
 package stafette.tables;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import stafette.check.Verdict;
 import stafette.plan.Brief;
 import stafette.plan.Plan;
+import stafette.plan.Seat;
 
 /**
  * What was asked and what came of it, ready to be written down.
  *
  * @param score where the line stands
  * @param brief what was asked
+ * @param seats of those players whose seats are known, by name
  * @param result "optimal", "stopped" or "none"
  * @param judged the plan and what the judge says of it; empty if there is none
  * @param bound no plan costs less; empty if there is no plan at all
  * @param searchSeconds how long the search took
  * @param window between which tempi the plan holds, if that was asked for
  * @param remarks why there is no plan and what would help; empty if there is one
+ * @param remedies what would make a plan possible, each tried out
  */
 public record PlanReport(
     ScoreFile score,
     Brief brief,
+    Map<String, Seat> seats,
     String result,
     Optional<Judged> judged,
     Optional<Integer> bound,
     double searchSeconds,
     Optional<Window> window,
-    List<String> remarks) {
+    List<String> remarks,
+    List<Remedy> remedies) {
   public PlanReport {
+    seats = Map.copyOf(seats);
     remarks = List.copyOf(remarks);
+    remedies = List.copyOf(remedies);
   }
+
+  /**
+   * A change under which there is a plan.
+   *
+   * @param option what to type, or to do
+   * @param sentence what comes of it
+   */
+  public record Remedy(String option, String sentence) {}
 
   /** A plan with its verdict. */
   public record Judged(Plan plan, Verdict verdict) {}

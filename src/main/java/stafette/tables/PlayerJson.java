@@ -7,6 +7,7 @@ import com.google.gson.JsonPrimitive;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 import stafette.limits.Breath;
@@ -17,6 +18,7 @@ import stafette.limits.Instrument;
 import stafette.limits.Technique;
 import stafette.plan.Busy;
 import stafette.plan.Player;
+import stafette.plan.Seat;
 import stafette.plan.Skill;
 import stafette.score.Line;
 
@@ -24,7 +26,7 @@ import stafette.score.Line;
 final class PlayerJson {
   private PlayerJson() {}
 
-  static JsonObject of(Player player, Line line) {
+  static JsonObject of(Player player, Optional<Seat> seat, Line line) {
     Instrument instrument = player.instrument();
     JsonObject json = new JsonObject();
     json.addProperty("name", player.name());
@@ -38,6 +40,7 @@ final class PlayerJson {
     json.add("comfortable", Json.orNull(instrument.comfortable(), Json::range));
     json.add("level", Json.number(instrument.levelDecibel()));
     json.add("breath", Json.orNull(instrument.breath(), b -> breath(b, instrument, line)));
+    json.add(EarJson.SEAT, Json.orNull(seat, EarJson::seat));
     return json;
   }
 

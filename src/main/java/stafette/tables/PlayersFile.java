@@ -18,6 +18,7 @@ import stafette.limits.Limit;
 import stafette.limits.Source;
 import stafette.limits.Spelling;
 import stafette.limits.Technique;
+import stafette.plan.Seat;
 
 /**
  * Players whose limits were measured. Each has the instrument as the tables have it, with the
@@ -25,17 +26,19 @@ import stafette.limits.Technique;
  * player is known to have. The project's JSON Schema of players documents each member.
  *
  * @param players an instrument of one's own for each name, in the file's order
+ * @param seats of those whose seats the file gives, by name
  */
-public record PlayersFile(Map<String, Instrument> players) {
+public record PlayersFile(Map<String, Instrument> players, Map<String, Seat> seats) {
   static final String FORMAT = "stafette-players";
 
   private static final List<String> MEMBERS =
-      List.of("name", "instrument", "techniques", "level", "breath", "comment");
+      List.of("name", "instrument", "techniques", "level", "breath", EarJson.SEAT, "comment");
   private static final List<String> FIGURES =
       List.of("name", "peak", "sustained", "stamina", "recovery", "moving", "comment");
 
   public PlayersFile {
     players = Collections.unmodifiableMap(new LinkedHashMap<>(players));
+    seats = Map.copyOf(seats);
   }
 
   /**
@@ -58,6 +61,7 @@ public record PlayersFile(Map<String, Instrument> players) {
     Entry document = Entry.document(file, text, FORMAT, problems);
     document.refuseOthers(List.of("format", "version", "players", "comment"));
     Map<String, Instrument> players = new LinkedHashMap<>();
+    Map<String, Seat> seats = new LinkedHashMap<>();
     for (Entry entry : document.entries("players", "player")) {
       entry.refuseOthers(MEMBERS);
       String name = entry.text("name");
@@ -66,9 +70,10 @@ public record PlayersFile(Map<String, Instrument> players) {
         entry.problem("'" + name + "' is there twice; keep one of them");
       }
       own.ifPresent(instrument -> players.put(name, instrument));
+      entry.optionalEntry(EarJson.SEAT).map(EarJson::seat).ifPresent(s -> seats.put(name, s));
     }
     problems.throwIfAny();
-    return new PlayersFile(players);
+    return new PlayersFile(players, seats);
   }
 
   /** The instrument of a player of that name, whatever its case. */

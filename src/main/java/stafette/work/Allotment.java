@@ -15,6 +15,10 @@ final class Allotment {
     return new Allotment(System.nanoTime() + (long) (seconds * 1e9));
   }
 
+  boolean isOver() {
+    return System.nanoTime() - endNanos > 0;
+  }
+
   /** An equal share of what is left, for the first of so many searches; says when it is over. */
   BooleanSupplier share(int searches) {
     long now = System.nanoTime();

@@ -1,11 +1,15 @@
 package stafette.work;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import stafette.plan.Brief;
+import stafette.plan.Lock;
 import stafette.plan.Player;
 import stafette.plan.Rules;
+import stafette.plan.Seat;
 import stafette.score.Line;
 import stafette.time.TempoMap;
 import stafette.time.TempoMark;
@@ -18,8 +22,10 @@ final class Briefing {
   private final SplitLine.Request request;
   private final LimitsInForce limits;
   private final MeasuredPlayers measured;
+  private final LineRequest.Found found;
   private final OpenScore score;
   private final Brief brief;
+  private final Map<String, Seat> seats;
 
   private Briefing(
       SplitLine.Request request,
@@ -30,12 +36,14 @@ final class Briefing {
     this.request = request;
     this.limits = limits;
     this.measured = measured;
+    this.found = found;
     this.score = found.score();
-    this.brief = brief(List.of(found.line()));
+    this.brief = brief(request.relaying().lines(found.line()));
+    this.seats = Seats.of(brief.players(), request.seats(), measured.file().seats());
   }
 
   /**
-   * @throws Refusal if the score, the line or a player is not there
+   * @throws Refusal if the score, the line or a player is not there, or a seat is asked for nobody
    */
   static Briefing of(SplitLine.Request request, LimitsInForce limits) throws Refusal {
     LineRequest.Found found = request.line().find();
@@ -45,6 +53,11 @@ final class Briefing {
 
   OpenScore score() {
     return score;
+  }
+
+  /** Of the players whose seats are known, by name. */
+  Map<String, Seat> seats() {
+    return seats;
   }
 
   /** At the tempo asked for. */
@@ -70,24 +83,47 @@ final class Briefing {
     }
   }
 
+  /** With more players. */
+  Brief adding(List<PlayerWish> more) throws Refusal {
+    List<PlayerWish> wishes = Stream.concat(wishes().stream(), more.stream()).toList();
+    return asking(request.with(wishes, request.allowances()));
+  }
+
+  /** With one more technique. */
+  Brief allowing(Allowance more) throws Refusal {
+    return asking(
+        request.with(
+            request.players(),
+            Stream.concat(request.allowances().stream(), Stream.of(more)).toList()));
+  }
+
+  private Brief asking(SplitLine.Request other) throws Refusal {
+    return new Briefing(other, limits, measured, found).brief();
+  }
+
+  private List<PlayerWish> wishes() {
+    return request.players().isEmpty() ? measured.wishes() : request.players();
+  }
+
   private Brief brief(List<Line> lines) throws Refusal {
     Roster roster =
         new Roster(
-            score.score(),
-            lines.get(0),
-            limits,
-            measured,
-            request.assurance(),
-            request.allowances());
-    List<Player> players =
-        roster.of(request.players().isEmpty() ? measured.wishes() : request.players());
+            score.score(), lines, limits, measured, request.assurance(), request.allowances());
+    List<Player> players = roster.of(wishes());
     Rules rules =
         new Rules(
             request.assurance(),
             request.overlap(),
             request.readySeconds(),
             request.favour(),
-            limits.weights().favouring(request.favour()));
-    return new Brief(lines, players, rules);
+            limits.weights().favouring(request.favour()),
+            request.relaying().hocket(),
+            List.of());
+    Brief free = new Brief(lines, players, rules);
+    List<Lock> locks = new ArrayList<>();
+    for (LockWish wish : request.relaying().locks()) {
+      locks.add(wish.in(free));
+    }
+    return free.with(rules.with(locks));
   }
 }

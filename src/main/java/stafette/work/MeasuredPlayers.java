@@ -19,7 +19,7 @@ record MeasuredPlayers(PlayersFile file) {
       return new MeasuredPlayers(
           file.isPresent()
               ? PlayersFile.read(file.get(), limits.catalogue())
-              : new PlayersFile(Map.of()));
+              : new PlayersFile(Map.of(), Map.of()));
     } catch (UnreadableFile e) {
       throw Refusal.ofFile(String.join("\n", e.problems()));
     }

@@ -4,10 +4,12 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import stafette.plan.Brief;
 import stafette.plan.Plan;
+import stafette.plan.Seat;
 import stafette.score.BarChoice;
 import stafette.score.Line;
 import stafette.score.LineChoice;
@@ -25,9 +27,11 @@ public final class OpenPlan {
    *
    * @param score its score
    * @param judged the plan and the verdict
+   * @param seats of players whose seats are known, by name
    * @param scoreChanged whether the score is no longer the one that the plan was made for
    */
-  public record Opened(OpenScore score, JudgedPlan judged, boolean scoreChanged) {}
+  public record Opened(
+      OpenScore score, JudgedPlan judged, Map<String, Seat> seats, boolean scoreChanged) {}
 
   /** Whether a file looks like a plan rather than a score. */
   public static boolean isPlan(Path file) throws Refusal {
@@ -37,9 +41,12 @@ public final class OpenPlan {
   /**
    * Opens a plan; its score is looked for beside it.
    *
-   * @throws Refusal if either can't be read, or the score no longer has the line
+   * @param seats where players sit, by name, before what the plan says
+   * @throws Refusal if either can't be read, or the score no longer has the line, or there is no
+   *     such player to sit anywhere
    */
-  public static Opened open(Path file, LimitsInForce limits) throws Refusal {
+  public static Opened open(Path file, Map<String, Seat> seats, LimitsInForce limits)
+      throws Refusal {
     try {
       PlanFile plan = PlanFile.read(file);
       Path scoreFile = file.toAbsolutePath().resolveSibling(plan.score().file());
@@ -55,6 +62,7 @@ public final class OpenPlan {
                   () ->
                       Refusal.wrongUse(
                           file + ": holds no plan, only the reasons why there is none"))),
+          Seats.of(brief.players(), seats, plan.seats()),
           changed);
     } catch (UnreadableFile e) {
       throw Refusal.ofFile(file + ": " + String.join("\n", e.problems()));

@@ -12,12 +12,14 @@ import stafette.check.TempoWindow;
 import stafette.split.Reason;
 import stafette.split.TempoCell;
 import stafette.split.TempoTable;
+import stafette.tables.AlternativesJson;
 import stafette.tables.CheckJson;
 import stafette.tables.PlanJson;
 import stafette.tables.PlanReport;
 import stafette.tables.ScoreFile;
 import stafette.tables.TempoJson;
 import stafette.tables.TempoReport;
+import stafette.tables.ThinningJson;
 
 /** Checks, plans and tempo tables as JSON, printed or kept in a file. */
 public final class Reports {
@@ -40,22 +42,56 @@ public final class Reports {
     return json(outcome, outcome.score().file());
   }
 
+  public static String json(ThinLine.Outcome outcome) {
+    return ThinningJson.write(
+        scoreFile(outcome.score(), outcome.score().file()), outcome.line(), outcome.parts());
+  }
+
+  /**
+   * A plan with its alternatives.
+   *
+   * @param taken which alternative is written and kept instead of the plan
+   */
+  public static String json(SideBySide plans, OptionalInt taken) {
+    return AlternativesJson.write(
+        report(plans.main(), plans.main().score().file()),
+        plans.columns().stream()
+            .map(
+                column ->
+                    new AlternativesJson.Alternative(
+                        report(column.outcome(), column.outcome().score().file()),
+                        column.traits(),
+                        column.differs()))
+            .toList(),
+        plans.dropped().stream()
+            .map(dropped -> new AlternativesJson.Dropped(dropped.favour(), dropped.why()))
+            .toList(),
+        taken.orElse(0) > plans.columns().size() ? OptionalInt.empty() : taken);
+  }
+
   private static String json(SplitLine.Outcome outcome, Path scoreFile) {
-    return PlanJson.write(
-        new PlanReport(
-            scoreFile(outcome.score(), scoreFile),
-            outcome.brief(),
-            outcome.result().match(best -> "optimal", none -> "none", stopped -> "stopped"),
-            outcome.plan().map(judged -> new PlanReport.Judged(judged.plan(), judged.verdict())),
-            outcome
-                .result()
-                .match(
-                    best -> Optional.of(best.cost()),
-                    none -> Optional.<Integer>empty(),
-                    stopped -> Optional.of(stopped.bound())),
-            outcome.searchSeconds(),
-            outcome.plan().flatMap(JudgedPlan::window).map(Reports::window),
-            remarks(outcome)));
+    return PlanJson.write(report(outcome, scoreFile));
+  }
+
+  private static PlanReport report(SplitLine.Outcome outcome, Path scoreFile) {
+    return new PlanReport(
+        scoreFile(outcome.score(), scoreFile),
+        outcome.brief(),
+        outcome.seats(),
+        outcome.result().match(best -> "optimal", none -> "none", stopped -> "stopped"),
+        outcome.plan().map(judged -> new PlanReport.Judged(judged.plan(), judged.verdict())),
+        outcome
+            .result()
+            .match(
+                best -> Optional.of(best.cost()),
+                none -> Optional.<Integer>empty(),
+                stopped -> Optional.of(stopped.bound())),
+        outcome.searchSeconds(),
+        outcome.plan().flatMap(JudgedPlan::window).map(Reports::window),
+        remarks(outcome),
+        outcome.remedies().stream()
+            .map(remedy -> new PlanReport.Remedy(remedy.option(), remedy.sentence()))
+            .toList());
   }
 
   public static String json(CompareTempi.Outcome outcome) {

@@ -20,7 +20,7 @@ import stafette.score.Score;
  */
 final class Roster {
   private final Score score;
-  private final Line line;
+  private final List<Line> lines;
   private final LimitsInForce limits;
   private final MeasuredPlayers measured;
   private final Assurance assurance;
@@ -28,13 +28,13 @@ final class Roster {
 
   Roster(
       Score score,
-      Line line,
+      List<Line> lines,
       LimitsInForce limits,
       MeasuredPlayers measured,
       Assurance assurance,
       List<Allowance> allowances) {
     this.score = score;
-    this.line = line;
+    this.lines = lines;
     this.limits = limits;
     this.measured = measured;
     this.assurance = assurance;
@@ -42,11 +42,17 @@ final class Roster {
   }
 
   List<Player> of(List<PlayerWish> wishes) throws Refusal {
+    List<Player> players = beside(wishes);
+    refuseUnknownAllowances(players);
+    return players;
+  }
+
+  /** Players beside others for whom allowances may be meant. */
+  List<Player> beside(List<PlayerWish> wishes) throws Refusal {
     List<Player> players = new ArrayList<>();
     for (PlayerWish wish : wishes) {
       players.add(playerOf(wish));
     }
-    refuseUnknownAllowances(players);
     return players;
   }
 
@@ -57,10 +63,10 @@ final class Roster {
         instrument.techniques().stream()
             .filter(
                 technique -> technique.expected() || isAllowed(wish.name(), instrument, technique))
-            .filter(technique -> Demand.applies(technique, line))
+            .filter(technique -> Demand.applies(technique, lines.get(0)))
             .map(technique -> new Skill(technique, technique.limit().at(assurance)))
             .toList();
-    List<Busy> busy = part.map(p -> Busy.of(p, line)).orElse(List.of());
+    List<Busy> busy = part.map(p -> Busy.of(p, lines)).orElse(List.of());
     return new Player(wish.name(), instrument, part.map(Part::id), skills, busy);
   }
 

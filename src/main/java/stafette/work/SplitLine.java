@@ -14,6 +14,7 @@ import stafette.plan.Favour;
 import stafette.plan.OverlapRule;
 import stafette.plan.Plan;
 import stafette.plan.Player;
+import stafette.plan.Seat;
 import stafette.split.SplitResult;
 import stafette.split.Splitter;
 
@@ -32,7 +33,9 @@ public final class SplitLine {
    * @param overlap how much two players share
    * @param readySeconds rest before an entry
    * @param favour what to favour
+   * @param relaying hockets, how many play at a time, and locks
    * @param searchSeconds how long the search may take
+   * @param seats where players sit, by name, before what the players' file says
    */
   public record Request(
       LineRequest line,
@@ -43,7 +46,50 @@ public final class SplitLine {
       OverlapRule overlap,
       double readySeconds,
       Favour favour,
-      double searchSeconds) {}
+      Relaying relaying,
+      double searchSeconds,
+      Map<String, Seat> seats) {
+    /** The same with another time for the search. */
+    Request within(double seconds) {
+      return with(seats, seconds);
+    }
+
+    /** The same with other seats. */
+    public Request with(Map<String, Seat> others) {
+      return with(others, searchSeconds);
+    }
+
+    /** The same with other players and techniques. */
+    Request with(List<PlayerWish> others, List<Allowance> techniques) {
+      return new Request(
+          line,
+          others,
+          playersFile,
+          techniques,
+          assurance,
+          overlap,
+          readySeconds,
+          favour,
+          relaying,
+          searchSeconds,
+          seats);
+    }
+
+    private Request with(Map<String, Seat> others, double seconds) {
+      return new Request(
+          line,
+          players,
+          playersFile,
+          allowances,
+          assurance,
+          overlap,
+          readySeconds,
+          favour,
+          relaying,
+          seconds,
+          others);
+    }
+  }
 
   /**
    * What came of it.
@@ -53,13 +99,17 @@ public final class SplitLine {
    * @param result what the search says
    * @param plan the plan and its verdict, if there is one
    * @param searchSeconds how long the search took
+   * @param seats of players whose seats are known, by name
+   * @param remedies what would make a plan possible; empty if there is one
    */
   public record Outcome(
       OpenScore score,
       Brief brief,
       SplitResult result,
       Optional<JudgedPlan> plan,
-      double searchSeconds) {}
+      double searchSeconds,
+      Map<String, Seat> seats,
+      List<Remedy> remedies) {}
 
   /**
    * Splits a line.
@@ -72,11 +122,19 @@ public final class SplitLine {
     long start = System.nanoTime();
     SplitResult result = Splitter.split(brief, after(start, request.searchSeconds()));
     double seconds = (System.nanoTime() - start) / 1e9;
-    return new Outcome(
-        briefing.score(), brief, result, planOf(result).map(SplitLine::judged), seconds);
+    Outcome outcome =
+        new Outcome(
+            briefing.score(),
+            brief,
+            result,
+            planOf(result).map(SplitLine::judged),
+            seconds,
+            briefing.seats(),
+            List.of());
+    return WithoutPlan.explained(outcome, briefing, limits, request.searchSeconds() - seconds);
   }
 
-  private static BooleanSupplier after(long startNanos, double seconds) {
+  static BooleanSupplier after(long startNanos, double seconds) {
     return () -> System.nanoTime() - startNanos > seconds * 1e9;
   }
 

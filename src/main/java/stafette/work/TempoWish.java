@@ -60,7 +60,7 @@ public record TempoWish(Optional<BeatUnit> unit, Rational perMinute) {
     return line.at(line.tempo().scaledTo(start, new TempoMark(counted, perMinute)));
   }
 
-  private static BeatUnit beatAt(Line line, Position start) {
+  static BeatUnit beatAt(Line line, Position start) {
     return BeatUnit.of(line.bars().at(start).beatLengthAt(start)).orElse(BeatUnit.QUARTER);
   }
 }

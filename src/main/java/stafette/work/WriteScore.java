@@ -4,8 +4,11 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import stafette.check.Kept;
+import stafette.check.ThinnedPart;
 import stafette.limits.Catalogue;
 import stafette.limits.Instrument;
+import stafette.musicxml.Background;
 import stafette.musicxml.ScoreWriter;
 import stafette.musicxml.UnwritablePlan;
 import stafette.musicxml.Written;
@@ -67,11 +70,39 @@ public final class WriteScore {
   public static Saved save(
       OpenScore score, Plan plan, SourceTreatment treatment, LimitsInForce limits, Target target)
       throws Refusal {
+    return save(score, Optional.of(plan), List.of(), treatment, limits, target);
+  }
+
+  /**
+   * Writes background parts alone.
+   *
+   * @throws Refusal if the file can't be written
+   */
+  public static Saved save(ThinLine.Outcome outcome, LimitsInForce limits, Target target)
+      throws Refusal {
+    return save(
+        outcome.score(), Optional.empty(), outcome.parts(), SourceTreatment.KEEP, limits, target);
+  }
+
+  /**
+   * Writes a plan and background parts; players who keep nothing are left as they are.
+   *
+   * @throws Refusal if the file can't be written
+   */
+  public static Saved save(
+      OpenScore score,
+      Optional<Plan> plan,
+      List<ThinnedPart> background,
+      SourceTreatment treatment,
+      LimitsInForce limits,
+      Target target)
+      throws Refusal {
     try {
       Written written =
           ScoreWriter.write(
               score.document(),
               plan,
+              background.stream().flatMap(part -> background(part).stream()).toList(),
               treatment,
               player -> neighbour(player, score.score(), limits.catalogue()));
       FileDoor.write(target.file(), written.bytes(), target.replace());
@@ -79,6 +110,10 @@ public final class WriteScore {
     } catch (UnwritablePlan e) {
       throw Refusal.ofFile(score.file() + ": " + e.getMessage());
     }
+  }
+
+  private static Optional<Background> background(ThinnedPart part) {
+    return part.kept().map(plan -> new Background(plan, Kept.everything(part.whole())));
   }
 
   /**

@@ -27,7 +27,7 @@ import stafette.time.Length;
 import stafette.time.Position;
 
 /** Plans made up at random: lines with rests and staccato, winds and others, given passages. */
-final class RandomPlans {
+public final class RandomPlans {
   private final Random random;
 
   private RandomPlans(long seed) {
@@ -35,12 +35,12 @@ final class RandomPlans {
   }
 
   /** Any plan whose segments follow one another in shape; rates, rest and breath are left open. */
-  static Plan any(long seed) {
+  public static Plan any(long seed) {
     return new RandomPlans(seed).plan();
   }
 
   /** A plan that the judge accepts. */
-  static Plan holding(long seed) {
+  public static Plan holding(long seed) {
     RandomPlans plans = new RandomPlans(seed);
     return Stream.generate(plans::plan)
         .filter(plan -> Judge.judge(plan).holds())

@@ -66,9 +66,22 @@ class ReadmeTest {
   }
 
   @Test
+  void the_alternatives_it_shows_are_those_of_its_command() throws IOException {
+    String command =
+        commands().stream().filter(c -> c.contains("--alternatives")).findFirst().orElseThrow();
+    Matcher block = BLOCK.matcher(readme());
+    String shown = "";
+    while (block.find()) {
+      shown = block.group(2).contains("by its own weights") ? block.group(2) : shown;
+    }
+    String printed = Ran.command(arguments(command)).out();
+    assertTrue(!shown.isEmpty() && printed.contains(shown), printed);
+  }
+
+  @Test
   void every_option_it_names_is_one() throws IOException {
     String help = "";
-    for (String command : List.of("check", "split", "preview", "tempo", "limits")) {
+    for (String command : List.of("check", "split", "preview", "thin", "tempo", "limits")) {
       help += Ran.command(command, "--help").out();
     }
     Matcher option = Pattern.compile("`(--[a-z-]+)").matcher(readme());

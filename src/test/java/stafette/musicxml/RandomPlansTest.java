@@ -50,7 +50,7 @@ class RandomPlansTest {
     return Arbitraries.longs().map(RandomPlansTest::score);
   }
 
-  private static Case score(long seed) {
+  static Case score(long seed) {
     Random random = new Random(seed);
     List<String> piano = new ArrayList<>();
     List<String> flute = new ArrayList<>();
@@ -151,7 +151,7 @@ class RandomPlansTest {
     return new Plan(new Brief(line, players, Invented.rules()), segments);
   }
 
-  private static boolean isFree(Case given, Span span) {
+  static boolean isFree(Case given, Span span) {
     for (int beat = 0; beat < given.taken.size(); beat++) {
       Span own =
           new Span(
@@ -205,7 +205,7 @@ class RandomPlansTest {
     assertEquals(List.of(), OfficialSchema.errors(written.bytes()), text);
   }
 
-  private static void barsAddUp(Document document) {
+  static void barsAddUp(Document document) {
     for (Origin.PartText part : document.origin().parts()) {
       for (int i = 0; i < part.measures().size(); i++) {
         Rational end = document.score().bars().get(i).span().start().quarters();

@@ -10,6 +10,7 @@ import com.google.gson.JsonParser;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -29,6 +30,7 @@ import stafette.plan.OverlapRule;
 import stafette.plan.Plan;
 import stafette.plan.Player;
 import stafette.plan.Rules;
+import stafette.plan.Seat;
 import stafette.plan.Segment;
 import stafette.plan.Skill;
 import stafette.score.Dynamic;
@@ -67,12 +69,14 @@ class PlanJsonTest {
         new PlanReport(
             SCORE,
             plan(line()).brief(),
+            Map.of(),
             "none",
             Optional.empty(),
             Optional.empty(),
             0.5,
             Optional.empty(),
-            List.of("three flutes would do"));
+            List.of("three flutes would do"),
+            List.of(new PlanReport.Remedy("add \"Flute 3\"", "with one more flute")));
     String text = PlanJson.write(report);
     Schemas.assertValid("plan", text);
     JsonObject json = JsonParser.parseString(text).getAsJsonObject();
@@ -81,6 +85,9 @@ class PlanJsonTest {
     assertEquals(
         "three flutes would do",
         json.getAsJsonArray("findings").get(0).getAsJsonObject().get("message").getAsString());
+    JsonObject remedy = json.getAsJsonArray("remedies").get(0).getAsJsonObject();
+    assertEquals("add \"Flute 3\"", remedy.get("option").getAsString());
+    assertTrue(remedy.get("verified").getAsBoolean());
   }
 
   @Test
@@ -110,6 +117,13 @@ class PlanJsonTest {
     Brief brief = file.brief(plan.line(), TABLES.catalogue());
     assertEquals(plan.brief().players(), brief.players());
     assertEquals(Optional.of(plan), file.plan(brief));
+  }
+
+  @Test
+  void seats_that_are_known_are_kept() throws Exception {
+    PlanFile file = PlanFile.read("plan.json", PlanJson.write(report(plan(line()))));
+    assertEquals(Map.of("Harp", new Seat(-4.5, 6)), file.seats());
+    assertTrue(player(0).get("seat").isJsonNull());
   }
 
   @Test
@@ -192,7 +206,7 @@ class PlanJsonTest {
       delimiter = '§',
       value = {
         "\"favour\": \"balance\"§\"favour\": \"luck\"§plan.json, settings: favour must be balance,"
-            + " handoffs, strain, blend, players, found \"luck\"",
+            + " handoffs, strain, blend, players, regular, found \"luck\"",
         "\"assurance\": 84§\"assurance\": 100§plan.json, settings: assurance must be above 0 and"
             + " below 100, found 100",
         "\"staff\": 1§\"staff\": 0§plan.json, line: staff must be a whole number from 1, found 0",
@@ -275,6 +289,7 @@ class PlanJsonTest {
     return new PlanReport(
         SCORE,
         plan.brief(),
+        Map.of("Harp", new Seat(-4.5, 6)),
         "optimal",
         Optional.of(new PlanReport.Judged(plan, Judge.judge(plan))),
         Optional.of(0),
@@ -282,6 +297,7 @@ class PlanJsonTest {
         Optional.of(
             new PlanReport.Window(
                 Optional.empty(), "quarter = 130", Optional.empty(), "the rate of Flute 1")),
+        List.of(),
         List.of());
   }
 

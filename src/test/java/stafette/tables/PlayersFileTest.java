@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -16,6 +17,7 @@ import stafette.limits.Capability;
 import stafette.limits.Catalogue;
 import stafette.limits.Instrument;
 import stafette.limits.Technique;
+import stafette.plan.Seat;
 
 /** Players with measured limits. */
 class PlayersFileTest {
@@ -52,6 +54,20 @@ class PlayersFileTest {
     assertEquals(11_500, at84.peakMilli());
     assertEquals(at84, own.limit().at(new Assurance(99)));
     assertTrue(own.expected(), "the player is known to have it");
+  }
+
+  @Test
+  void a_seat_may_be_given_and_must_be_whole() throws Exception {
+    String seated = TWO.replace("\"level\": 90,", "\"seat\": {\"across\": -3, \"back\": 4.5},");
+    Schemas.assertValid("players", seated);
+    assertEquals(Map.of("Clarinet 1", new Seat(-3, 4.5)), read(seated).seats());
+    UnreadableFile unreadable =
+        assertThrows(UnreadableFile.class, () -> read(seated.replace("\"back\"", "\"bock\"")));
+    assertEquals(
+        List.of(
+            "players.json, player 1, seat: 'bock' is not known here; use back",
+            "players.json, player 1, seat: back is missing; add it"),
+        unreadable.problems());
   }
 
   @Test

@@ -1,0 +1,23 @@
+package stafette.check;
+
+/**
+ * What the strain of one segment is made of, in millionths of a point; {@link Strain} has the
+ * formula.
+ *
+ * @param fastMicropoints for notes near the limit of their rate
+ * @param tiredMicropoints for tiredness at the segment's end
+ */
+public record Effort(long fastMicropoints, long tiredMicropoints) {
+  /** Both together, in whole points as they are paid. */
+  public int points() {
+    return Strain.points(fastMicropoints + tiredMicropoints);
+  }
+
+  public double fastPoints() {
+    return fastMicropoints / 1e6;
+  }
+
+  public double tiredPoints() {
+    return tiredMicropoints / 1e6;
+  }
+}

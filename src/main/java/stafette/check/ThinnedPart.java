@@ -1,0 +1,46 @@
+package stafette.check;
+
+import java.util.List;
+import java.util.Optional;
+import stafette.plan.Plan;
+import stafette.plan.Player;
+import stafette.score.Line;
+
+/**
+ * A background part: what one player keeps of a line that others play.
+ *
+ * @param whole the line
+ * @param player who keeps some of it
+ * @param stretches of the whole line, one after the other, neighbours with different patterns
+ * @param kept what is left, as a plan for this player alone, with a segment from each given passage
+ *     of its part to the next; empty if nothing is
+ */
+public record ThinnedPart(Line whole, Player player, List<Stretch> stretches, Optional<Plan> kept) {
+  public ThinnedPart {
+    stretches = List.copyOf(stretches);
+  }
+
+  /**
+   * A stretch with one pattern.
+   *
+   * @param first number of its first stroke in the whole line
+   * @param last number of its last, included
+   * @param pattern what is left of it
+   * @param kept how many strokes that is
+   */
+  public record Stretch(int first, int last, Thinning pattern, int kept) {
+    public int strokes() {
+      return last - first + 1;
+    }
+  }
+
+  /** How many strokes are kept in all. */
+  public int strokes() {
+    return stretches.stream().mapToInt(Stretch::kept).sum();
+  }
+
+  /** How hard what is kept is; one report for each segment. */
+  public List<SegmentReport> effort() {
+    return kept.map(Judge::effort).orElse(List.of());
+  }
+}

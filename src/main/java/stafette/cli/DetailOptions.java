@@ -1,0 +1,33 @@
+package stafette.cli;
+
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Option;
+import stafette.plan.Seat;
+import stafette.work.Refusal;
+import stafette.work.Seats;
+
+/** Options that ask for more to be told of a plan. */
+final class DetailOptions {
+  @Option(
+      names = "--explain",
+      description =
+          "Tells what each part of the cost is for, and what the handoffs may do to the ear (JSON always does).")
+  private boolean explain;
+
+  @Option(
+      names = "--seats",
+      paramLabel = "SEATS",
+      description =
+          "Seats in metres from the middle of the stage (left: below 0) and back from its front, for what the handoffs may do to the ear: \"Flute 1: -2 3.5; Clarinet 1: 4 6\".")
+  private @Nullable String seats;
+
+  Map<String, Seat> seats() throws Refusal {
+    return seats == null ? Map.of() : Seats.parse(seats);
+  }
+
+  /** What to tell, with the seats that are known. */
+  Details with(Map<String, Seat> known) {
+    return new Details(explain, known);
+  }
+}

@@ -1,0 +1,21 @@
+package stafette.cli;
+
+import java.util.Map;
+import stafette.plan.Seat;
+import stafette.work.JudgedPlan;
+
+/**
+ * What is told of a plan beyond the usual.
+ *
+ * @param explain whether its cost is explained
+ * @param seats of players whose seats are known; with any, or with an explanation, it is told what
+ *     the handoffs may do to the ear
+ */
+record Details(boolean explain, Map<String, Seat> seats) {
+  /** Blocks with an empty line after each; empty if nothing was asked for. */
+  String of(JudgedPlan judged) {
+    String cost = explain ? CostText.of(judged.plan(), judged.verdict().cost()) + "\n" : "";
+    String ear = explain || !seats.isEmpty() ? EarText.of(judged.plan(), seats) : "";
+    return cost + ear + (ear.isEmpty() ? "" : "\n");
+  }
+}

@@ -1,0 +1,89 @@
+package stafette.cli;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import stafette.check.Ear;
+import stafette.check.HandoffEar;
+import stafette.check.OnsetSpread;
+import stafette.plan.Plan;
+import stafette.plan.Seat;
+
+/** What the handoffs of a plan may do to the ear, as text. */
+final class EarText {
+  private static final int WIDTH = 100;
+  private static final String COLUMNS =
+      "together: the level while both play, above that of who leaves alone; then: the level of who enters alone, beside that of who leaves";
+
+  private EarText() {}
+
+  /** A table of the handoffs, and below it on what it rests; empty for a plan without handoffs. */
+  static String of(Plan plan, Map<String, Seat> seats) {
+    List<HandoffEar> ears = Ear.of(plan, seats);
+    if (ears.isEmpty()) {
+      return "";
+    }
+    TextTable table =
+        new TextTable()
+            .row(
+                "at",
+                "handoff",
+                "together",
+                "over the louder",
+                "then",
+                "onsets apart",
+                "just noticed",
+                "distance");
+    for (HandoffEar ear : ears) {
+      table.row(
+          PlanText.at(plan, ear.handoff()),
+          PlanText.names(plan, ear.handoff()),
+          ear.together().map(t -> decibel(t.aboveLeavingDecibel())).orElse("-"),
+          ear.together().map(t -> decibel(t.aboveLouderDecibel())).orElse("-"),
+          decibel(ear.thenDecibel()),
+          ear.together().map(t -> spread(t.spread())).orElse("-"),
+          ear.together().map(t -> Figures.oneDecimal(t.noticeableMillis()) + " ms").orElse("-"),
+          ear.distance().map(EarText::distance).orElse("-"));
+    }
+    boolean seated = ears.stream().anyMatch(ear -> ear.distance().isPresent());
+    StringBuilder out =
+        new StringBuilder("At the handoffs (an estimate, outside the cost)\n\n")
+            .append(table.text(2))
+            .append('\n')
+            .append(wrapped(COLUMNS));
+    Ear.SOURCES.stream()
+        .filter(source -> seated || !source.equals(Ear.DISTANCE))
+        .forEach(source -> out.append(wrapped(source)));
+    return out.toString();
+  }
+
+  /** A sentence in lines that fit, all but the first indented further. */
+  private static String wrapped(String sentence) {
+    StringBuilder out = new StringBuilder();
+    StringBuilder line = new StringBuilder(" ");
+    for (String word : sentence.split(" ", -1)) {
+      if (line.length() + 1 + word.length() > WIDTH) {
+        out.append(line).append('\n');
+        line = new StringBuilder("   ");
+      }
+      line.append(' ').append(word);
+    }
+    return out.append(line).append('\n').toString();
+  }
+
+  private static String decibel(double level) {
+    String text = String.format(Locale.ROOT, "%+.1f dB", level);
+    return text.equals("-0.0 dB") ? "+0.0 dB" : text;
+  }
+
+  private static String spread(OnsetSpread spread) {
+    return Math.round(spread.leastMillis()) + " to " + Math.round(spread.mostMillis()) + " ms";
+  }
+
+  private static String distance(HandoffEar.Distance distance) {
+    return Figures.oneDecimal(distance.metres())
+        + " m, "
+        + Figures.oneDecimal(distance.delayMillis())
+        + " ms";
+  }
+}

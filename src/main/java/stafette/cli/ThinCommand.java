@@ -1,0 +1,115 @@
+package stafette.cli;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import stafette.plan.Rules;
+import stafette.work.Allowance;
+import stafette.work.LimitsInForce;
+import stafette.work.PlayerWish;
+import stafette.work.Refusal;
+import stafette.work.Reports;
+import stafette.work.ThinLine;
+import stafette.work.WriteScore;
+
+@Command(
+    name = "thin",
+    description = {
+      "Thins a line for players who colour it in the background: for each stretch",
+      "the fullest pattern that the player can play, harmony and beats kept."
+    },
+    mixinStandardHelpOptions = true)
+final class ThinCommand implements Callable<Integer> {
+  private static final double MOST_READY_SECONDS = 3600;
+
+  private final Output output;
+
+  @Parameters(paramLabel = "SCORE", description = "A MusicXML file, plain or compressed.")
+  private Path score = Path.of("");
+
+  @Mixin private ScoreOptions line = new ScoreOptions();
+
+  @Option(
+      names = "--players",
+      paramLabel = "NAMES",
+      description = "Who colours the line: \"Trumpet 1, Anna = clarinet\"; each for itself.")
+  private @Nullable String players;
+
+  @Option(
+      names = "--players-file",
+      paramLabel = "FILE",
+      description = "Players with measured limits.")
+  private @Nullable Path playersFile;
+
+  @Option(
+      names = "--allow",
+      paramLabel = "TECHNIQUE",
+      description = "A technique that not everybody has, such as \"double tonguing\".")
+  private List<String> allow = new ArrayList<>();
+
+  @Option(
+      names = "--ready",
+      paramLabel = "SECONDS",
+      description = "Rest before an entry after something else (default: 0.5).")
+  private double ready = Rules.DEFAULT_READY_SECONDS;
+
+  @Option(
+      names = {"-o", "--out"},
+      paramLabel = "OUT",
+      description = "The score to write.")
+  private @Nullable Path out;
+
+  @Option(names = "--in-place", description = "Writes into the score itself.")
+  private boolean inPlace;
+
+  @Option(names = "--force", description = "Replaces OUT if it is there already.")
+  private boolean force;
+
+  @Option(names = "--json", description = "Prints JSON.")
+  private boolean json;
+
+  ThinCommand(Output output) {
+    this.output = output;
+  }
+
+  @Override
+  public Integer call() throws Refusal {
+    Optional<WriteScore.Target> target = WriteScore.target(score, out, inPlace, force);
+    LimitsInForce limits = line.limits();
+    ThinLine.Outcome outcome = ThinLine.thin(request(), limits);
+    if (json) {
+      output.out().println(Reports.json(outcome));
+    } else {
+      output.out().print(ThinText.of(outcome));
+    }
+    if (target.isPresent()) {
+      String saved = SplitText.saved(WriteScore.save(outcome, limits, target.get()));
+      (json ? output.err() : output.out()).print(saved);
+    }
+    return outcome.hasFindings() ? Commands.FINDINGS : Commands.FINE;
+  }
+
+  private ThinLine.Request request() throws Refusal {
+    if (players == null) {
+      throw Refusal.wrongUse(
+          "who shall colour the line? Write for example --players \"Trumpet 1, Clarinet 2\"");
+    }
+    if (!(ready >= 0 && ready <= MOST_READY_SECONDS)) {
+      throw Refusal.wrongUse("--ready lies between 0 and 3600 seconds");
+    }
+    return new ThinLine.Request(
+        line.request(score, false),
+        PlayerWish.parse(players),
+        Optional.ofNullable(playersFile),
+        Allowance.parse(allow),
+        line.assurance(),
+        ready);
+  }
+}

@@ -1,0 +1,72 @@
+package stafette.cli;
+
+import java.util.function.ToDoubleFunction;
+import stafette.check.SegmentReport;
+import stafette.check.ThinnedPart;
+import stafette.limits.Demand;
+import stafette.plan.Plan;
+import stafette.score.Line;
+import stafette.work.ThinLine;
+
+/** What players keep of a line in the background, in words. */
+final class ThinText {
+  private ThinText() {}
+
+  /** The line, then each player's part. */
+  static String of(ThinLine.Outcome outcome) {
+    return (outcome.score().score().tempoStated() ? "" : Figures.ASSUMED_TEMPO)
+        + PlanText.line(outcome.line(), Demand.usualRatePerSecond(outcome.line()))
+        + "\n"
+        + parts(outcome)
+        + "\n"
+        + Figures.CAUTION
+        + "\n";
+  }
+
+  /** Each player's part. */
+  static String parts(ThinLine.Outcome outcome) {
+    StringBuilder out = new StringBuilder();
+    outcome.parts().forEach(part -> out.append('\n').append(part(part)));
+    return out.toString();
+  }
+
+  private static String part(ThinnedPart part) {
+    if (part.kept().isEmpty()) {
+      return part.player().name()
+          + " can keep nothing of it: all of it is beyond the player's limits, out of range, or where"
+          + " the score gives something else to play\n";
+    }
+    Line line = part.whole();
+    TextTable table = new TextTable().row("from", "to", "notes", "kept", "pattern");
+    for (ThinnedPart.Stretch stretch : part.stretches()) {
+      table.row(
+          PlanText.at(line, stretch.first()),
+          PlanText.at(line, stretch.last()),
+          Integer.toString(stretch.strokes()),
+          Integer.toString(stretch.kept()),
+          stretch.pattern().text());
+    }
+    return headline(part, part.kept().get()) + "\n" + table.text(2);
+  }
+
+  private static String headline(ThinnedPart part, Plan plan) {
+    return part.player().name()
+        + ", "
+        + plan.skill(plan.segments().get(0)).technique().name()
+        + ": keeps "
+        + part.strokes()
+        + " of "
+        + part.whole().count()
+        + " notes; rate "
+        + highest(part, SegmentReport::use)
+        + ", tired "
+        + highest(part, SegmentReport::tiredness)
+        + (part.player().instrument().isWind()
+            ? ", breath " + highest(part, SegmentReport::breath)
+            : "");
+  }
+
+  private static String highest(ThinnedPart part, ToDoubleFunction<SegmentReport> figure) {
+    return Figures.percent(part.effort().stream().mapToDouble(figure).max().orElse(0));
+  }
+}

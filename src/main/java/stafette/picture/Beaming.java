@@ -1,0 +1,45 @@
+package stafette.picture;
+
+import java.util.ArrayList;
+import java.util.List;
+import stafette.time.Bar;
+import stafette.time.Position;
+
+/** Which notes stand under one beam: those of a beat that follow one another without a rest. */
+final class Beaming {
+  private Beaming() {}
+
+  static List<StemGroup> groups(List<Written> written, Staff staff, Row row) {
+    List<StemGroup> groups = new ArrayList<>();
+    List<Written> open = new ArrayList<>();
+    for (Written next : written) {
+      if (!open.isEmpty() && !goesOn(open.get(open.size() - 1), next, row.bars())) {
+        groups.add(new StemGroup(staff, open, row));
+        open.clear();
+      }
+      if (!next.isRest()) {
+        open.add(next);
+      }
+    }
+    if (!open.isEmpty()) {
+      groups.add(new StemGroup(staff, open, row));
+    }
+    return groups;
+  }
+
+  private static boolean goesOn(Written before, Written next, List<Bar> bars) {
+    return !next.isRest()
+        && before.form().beams() > 0
+        && next.form().beams() > 0
+        && before.span().end().equals(next.onset())
+        && beat(before.onset(), bars).equals(beat(next.onset(), bars));
+  }
+
+  private static Position beat(Position position, List<Bar> bars) {
+    return bars.stream()
+        .filter(bar -> bar.span().contains(position))
+        .findFirst()
+        .map(bar -> bar.beatStart(position))
+        .orElse(position);
+  }
+}

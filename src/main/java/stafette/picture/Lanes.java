@@ -1,0 +1,25 @@
+package stafette.picture;
+
+import java.util.List;
+
+/**
+ * The lanes of a row.
+ *
+ * @param lanes from top to bottom
+ * @param half half the ribbon's height
+ * @param top where bar lines begin
+ * @param height of the whole row
+ * @param signs room for clef and time before the first bar line, 0 where no music is written
+ */
+record Lanes(List<Lane> lanes, double half, double top, double height, double signs) {
+  /** Room above the lanes for tempi and bar numbers. */
+  static final double RULER = 25;
+
+  Lanes {
+    lanes = List.copyOf(lanes);
+  }
+
+  boolean haveMusic() {
+    return signs > 0;
+  }
+}

@@ -1,0 +1,101 @@
+package stafette.picture;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** What the inks and shapes of a picture mean, at its foot. */
+final class Legend {
+  static final double HEIGHT = 34;
+
+  private static final double SIZE = 7.4;
+  private static final double SAMPLE = 30;
+  private static final double HALF = 4.6;
+  private static final double APART = 14;
+
+  private Legend() {}
+
+  static List<Mark> of(Relay relay, double left, double right, double top) {
+    List<Mark> marks = new ArrayList<>();
+    double y = top + 8;
+    double x = left;
+    x = strain(0.55, "to 70 % of a limit", x, y, marks);
+    x = strain(0.85, "to 90 %", x, y, marks);
+    x = strain(0.99, "to 100 %", x, y, marks);
+    x = together(x, y, marks);
+    given(x, y, marks);
+    String care =
+        "Limits differ from player to player; playing at one's limit can injure. Ask the players.";
+    List<String> idle = relay.idle();
+    String foot = idle.isEmpty() ? care : "Not needed: " + String.join(", ", idle) + ".  " + care;
+    marks.add(words(Face.PLAIN.fitted(foot, SIZE, right - left), left, top + 27));
+    return marks;
+  }
+
+  private static double strain(double share, String text, double x, double y, List<Mark> marks) {
+    double darkness = Ribbon.darkness(share);
+    Ribbon ribbon =
+        new Ribbon(
+            y,
+            HALF,
+            List.of(new Ribbon.Knot(x, darkness), new Ribbon.Knot(x + SAMPLE, darkness)),
+            Ribbon.End.TIP,
+            Ribbon.End.TIP);
+    marks.add(new Mark.Fill(ribbon.path(), Ink.FULL));
+    return labelled(text, x, y, marks);
+  }
+
+  private static double together(double x, double y, List<Mark> marks) {
+    double from = x + SAMPLE * 0.4;
+    double to = x + SAMPLE * 0.6;
+    double half = HALF * 0.55;
+    double upper = y - HALF;
+    double lower = y + HALF;
+    Bridge bridge = new Bridge(from, to, upper, lower, half, Bridge.ROUND, Bridge.ROUND);
+    marks.addAll(bridge.marks());
+    double thin = Ribbon.darkness(0.8);
+    marks.add(
+        new Mark.Fill(
+            new Ribbon(
+                    upper,
+                    half,
+                    List.of(
+                        new Ribbon.Knot(x, thin),
+                        new Ribbon.Knot(from, thin),
+                        new Ribbon.Knot(from + 0.01, Ribbon.SOLID),
+                        new Ribbon.Knot(to, Ribbon.SOLID)),
+                    Ribbon.End.TIP,
+                    Ribbon.End.DOWN)
+                .path(),
+            Ink.FULL));
+    marks.add(
+        new Mark.Fill(
+            new Ribbon(
+                    lower,
+                    half,
+                    List.of(
+                        new Ribbon.Knot(from, Ribbon.SOLID),
+                        new Ribbon.Knot(to, Ribbon.SOLID),
+                        new Ribbon.Knot(to + 0.01, thin),
+                        new Ribbon.Knot(x + SAMPLE, thin)),
+                    Ribbon.End.UP,
+                    Ribbon.End.TIP)
+                .path(),
+            Ink.FULL));
+    return labelled("both play: the handoff", x, y, marks);
+  }
+
+  private static void given(double x, double y, List<Mark> marks) {
+    marks.addAll(Hatching.of(new Box(x, y - HALF * 0.8, x + SAMPLE, y + HALF * 0.8)));
+    labelled("plays something else in the score", x, y, marks);
+  }
+
+  private static double labelled(String text, double x, double y, List<Mark> marks) {
+    Mark.Words words = words(text, x + SAMPLE + 5, y + SIZE * 0.36);
+    marks.add(words);
+    return words.x() + words.width() + APART;
+  }
+
+  private static Mark.Words words(String text, double x, double y) {
+    return new Mark.Words(text, x, y, SIZE, Face.PLAIN, Ink.SOFT);
+  }
+}

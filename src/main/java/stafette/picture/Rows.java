@@ -1,0 +1,80 @@
+package stafette.picture;
+
+import java.util.ArrayList;
+import java.util.List;
+import stafette.time.Bar;
+
+/**
+ * Breaks bars into rows, all on one scale: as few rows as leave a quarter note its room, but no
+ * more than are seen at a glance, until it would get too narrow to be read.
+ */
+final class Rows {
+  private static final double IDEAL_POINTS_PER_QUARTER = 15;
+  private static final double LEAST_POINTS_PER_QUARTER = 5.2;
+  private static final double MOST_POINTS_PER_QUARTER = 44;
+  private static final double MOST_STRETCH = 1.7;
+  private static final int PHRASE = 4;
+
+  private final List<Bar> bars;
+  private final double left;
+  private final double width;
+  private final double lead;
+
+  /**
+   * Rows to be made.
+   *
+   * @param left where rows begin
+   * @param width how much room they have
+   * @param lead room between a bar line and the first note
+   */
+  Rows(List<Bar> bars, double left, double width, double lead) {
+    this.lead = lead;
+    this.bars = List.copyOf(bars);
+    this.left = left;
+    this.width = width;
+  }
+
+  /** All bars in one row. */
+  List<Row> single(double pointsPerQuarter) {
+    return List.of(new Row(bars, left, pointsPerQuarter, lead));
+  }
+
+  /** Rows for ribbons alone, at most so many where that can be read. */
+  List<Row> broken(int atAGlance) {
+    int ideal = rowsAt(IDEAL_POINTS_PER_QUARTER);
+    int least = rowsAt(LEAST_POINTS_PER_QUARTER);
+    int rows = Math.max(least, Math.min(ideal, Math.max(1, atAGlance)));
+    return evenly(rows, MOST_POINTS_PER_QUARTER);
+  }
+
+  /** Rows in which a quarter note has at least so much room, as far as one bar fits the width. */
+  List<Row> spaced(double pointsPerQuarter) {
+    return evenly(rowsAt(pointsPerQuarter), pointsPerQuarter * MOST_STRETCH);
+  }
+
+  private int rowsAt(double pointsPerQuarter) {
+    double points = quarters(bars) * pointsPerQuarter + bars.size() * lead;
+    return Math.max(1, (int) Math.ceil(points / width));
+  }
+
+  private List<Row> evenly(int rows, double mostPointsPerQuarter) {
+    int each = (bars.size() + rows - 1) / rows;
+    if (each > 2 * PHRASE) {
+      each = (each + PHRASE - 1) / PHRASE * PHRASE;
+    }
+    List<List<Bar>> groups = new ArrayList<>();
+    for (int i = 0; i < bars.size(); i += each) {
+      groups.add(bars.subList(i, Math.min(bars.size(), i + each)));
+    }
+    double scale = mostPointsPerQuarter;
+    for (List<Bar> group : groups) {
+      scale = Math.min(scale, (width - lead * group.size()) / quarters(group));
+    }
+    double pointsPerQuarter = scale;
+    return groups.stream().map(group -> new Row(group, left, pointsPerQuarter, lead)).toList();
+  }
+
+  private static double quarters(List<Bar> bars) {
+    return bars.stream().mapToDouble(bar -> bar.span().length().quarters().toDouble()).sum();
+  }
+}

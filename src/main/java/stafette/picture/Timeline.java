@@ -1,0 +1,149 @@
+package stafette.picture;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import stafette.check.TempoWindow;
+import stafette.check.Verdict;
+import stafette.plan.Plan;
+
+/**
+ * The relay as one ribbon that runs through the players: bars and beats across, a lane for each
+ * player who plays, wrapped into rows and pages. A row too high for its page makes the page higher.
+ */
+public final class Timeline {
+  private static final double PAGE_LANE = 29;
+  private static final double SHEET_LANE = 34;
+  private static final double ROW_GAP = 14;
+  private static final double LEAST_NAMES = 40;
+  private static final double MOST_NAMES = 120;
+  private static final double WIDE_POINTS_PER_QUARTER = 24;
+  private static final double FOOT = Paper.MARGIN + Legend.HEIGHT;
+
+  private final Relay relay;
+  private final Paper paper;
+  private final boolean notes;
+  private final StaffLines staffs;
+  private final LaneLayout lanes;
+  private final double left;
+
+  private Timeline(Relay relay, Paper paper, boolean notes) {
+    this.relay = relay;
+    this.paper = paper;
+    this.notes = notes;
+    staffs = new StaffLines(relay);
+    lanes =
+        new LaneLayout(
+            relay,
+            staffs,
+            notes,
+            paper.height() - firstTop() - FOOT,
+            paper.hasPages() ? PAGE_LANE : SHEET_LANE);
+    double names =
+        relay.playing().stream()
+            .mapToDouble(player -> Face.BOLD.width(relay.name(player), RowDrawing.NAME_SIZE))
+            .max()
+            .orElse(LEAST_NAMES);
+    double signs = notes ? staffs.headerWidth(relay.playing(), relay.bars().get(0)) : 0;
+    left = Paper.MARGIN + Math.min(MOST_NAMES, Math.max(LEAST_NAMES, names)) + 10 + signs;
+  }
+
+  /**
+   * Draws a plan.
+   *
+   * @param verdict what the judge says of that plan
+   * @param window the tempi between which it holds, if it does
+   * @param notes whether each segment is written as music too
+   * @return the pages, one only if the paper has none
+   */
+  public static List<Drawing> of(
+      Plan plan, Verdict verdict, Optional<TempoWindow> window, Paper paper, boolean notes) {
+    return new Timeline(Relay.of(plan, verdict, window), paper, notes).pages();
+  }
+
+  private static double firstTop() {
+    return Paper.MARGIN + Heading.HEIGHT;
+  }
+
+  /** A row with its lanes, and where its top is on the page. */
+  private record Placed(Row row, Lanes lanes, double top) {
+    double bottom() {
+      return top + lanes.height();
+    }
+  }
+
+  private List<Drawing> pages() {
+    List<List<Placed>> pages = new ArrayList<>();
+    List<Placed> page = new ArrayList<>();
+    double top = firstTop();
+    for (Row row : rows()) {
+      Lanes own = lanes.of(row);
+      boolean full = top + own.height() > paper.height() - FOOT;
+      if (paper.hasPages() && full && !page.isEmpty()) {
+        pages.add(page);
+        page = new ArrayList<>();
+        top = Paper.MARGIN;
+      }
+      page.add(new Placed(row, own, top));
+      top += own.height() + ROW_GAP;
+    }
+    pages.add(page);
+    return IntStream.range(0, pages.size())
+        .mapToObj(i -> drawing(pages.get(i), i, pages.size()))
+        .toList();
+  }
+
+  private List<Row> rows() {
+    Rows breaking =
+        new Rows(
+            relay.bars(), left, paper.width() - Paper.MARGIN - left, notes ? StaffLines.LEAD : 0);
+    double spacing = notes ? staffs.pointsPerQuarter() : 0;
+    if (paper == Paper.WIDE) {
+      return breaking.single(Math.max(spacing, WIDE_POINTS_PER_QUARTER));
+    }
+    double room = paper.height() - firstTop() - FOOT + ROW_GAP;
+    int atAGlance = (int) Math.floor(room / (lanes.plainHeight() + ROW_GAP) + 1e-9);
+    return notes ? breaking.spaced(spacing) : breaking.broken(atAGlance);
+  }
+
+  private Drawing drawing(List<Placed> rows, int index, int pages) {
+    double end = rows.get(rows.size() - 1).bottom();
+    double needed = end + ROW_GAP + FOOT;
+    double height = paper.hasPages() ? Math.max(paper.height(), needed - ROW_GAP) : needed;
+    double right = paper.width() - Paper.MARGIN;
+    for (Placed placed : rows) {
+      right = Math.max(right, placed.row().right());
+    }
+    List<Mark> marks = new ArrayList<>();
+    if (index == 0) {
+      marks.addAll(Heading.of(relay, Paper.MARGIN, right, Paper.MARGIN));
+    }
+    for (Placed placed : rows) {
+      marks.addAll(new RowDrawing(relay, placed.row(), placed.lanes(), placed.top()).marks());
+      marks.addAll(music(placed));
+    }
+    marks.addAll(Legend.of(relay, Paper.MARGIN, right - 30, height - FOOT + 4));
+    if (pages > 1) {
+      marks.add(pageNumber(index + 1, pages, right, height - Paper.MARGIN));
+    }
+    return new Drawing(right + Paper.MARGIN, height, Heading.title(relay), marks);
+  }
+
+  private List<Mark> music(Placed placed) {
+    List<Mark> marks = new ArrayList<>();
+    for (Lane lane : placed.lanes().lanes()) {
+      lane.staffTop()
+          .map(staff -> staffs.marks(lane.player(), placed.row(), placed.top() + staff))
+          .ifPresent(marks::addAll);
+    }
+    return marks;
+  }
+
+  private static Mark pageNumber(int page, int of, double right, double y) {
+    String text = page + "/" + of;
+    double size = 7.4;
+    return new Mark.Words(
+        text, right - Face.PLAIN.width(text, size), y - 3, size, Face.PLAIN, Ink.SOFT);
+  }
+}

@@ -1,0 +1,44 @@
+package stafette.picture;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** The figure of a tuplet, with a bracket where no beam shows the group. */
+final class TupletSign {
+  private static final double SIZE = 1.55;
+
+  private TupletSign() {}
+
+  /**
+   * Its marks.
+   *
+   * @param y the base line of the figure
+   * @param above whether it stands above the notes
+   */
+  static List<Mark> of(
+      String figure,
+      double left,
+      double right,
+      double y,
+      boolean above,
+      boolean beamed,
+      double space) {
+    List<Mark> marks = new ArrayList<>();
+    double size = SIZE * space;
+    double width = Face.FIGURES.width(figure, size);
+    double middle = (left + right) / 2;
+    marks.add(new Mark.Words(figure, middle - width / 2, y, size, Face.FIGURES, Ink.FULL));
+    if (!beamed) {
+      double line = y - 0.38 * size;
+      double hook = line + (above ? 0.6 : -0.6) * space;
+      double gap = width / 2 + 0.3 * space;
+      Path.Pen pen = new Path.Pen().move(left, hook).line(left, line);
+      if (middle - gap > left) {
+        pen.line(middle - gap, line).move(middle + gap, line);
+      }
+      pen.line(right, line).line(right, hook);
+      marks.add(new Mark.Stroke(pen.path(), 0.11 * space, Ink.FULL));
+    }
+    return marks;
+  }
+}

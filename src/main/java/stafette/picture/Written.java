@@ -1,0 +1,46 @@
+package stafette.picture;
+
+import java.util.Optional;
+import stafette.score.Stroke;
+import stafette.score.Tuplet;
+import stafette.time.Position;
+import stafette.time.Span;
+
+/**
+ * One note, chord or rest as it is written.
+ *
+ * @param span where
+ * @param form its value
+ * @param stroke what sounds; empty for a rest
+ * @param part which of the stroke's tied values, from 0
+ * @param tuplet the group to which it belongs
+ * @param wholeBar whether it is the rest of a whole bar, written in its middle
+ */
+record Written(
+    Span span,
+    NoteForm form,
+    Optional<Stroke> stroke,
+    int part,
+    Optional<Tuplet> tuplet,
+    boolean wholeBar) {
+  boolean isRest() {
+    return stroke.isEmpty();
+  }
+
+  Position onset() {
+    return span.start();
+  }
+
+  Stroke sound() {
+    return stroke.orElseThrow();
+  }
+
+  /** Whether it is the attack, not a note tied to it. */
+  boolean attacks() {
+    return part == 0 && !isRest();
+  }
+
+  boolean tiedOn() {
+    return stroke.isPresent() && part + 1 < sound().values().size();
+  }
+}

@@ -1,0 +1,109 @@
+package stafette.split;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import stafette.plan.Brief;
+import stafette.plan.Favour;
+import stafette.plan.Plan;
+import stafette.plan.Weights;
+
+/**
+ * Other plans for the same line and players, each the best for what it favours.
+ *
+ * <p>What the main plan does not favour is favoured in turn: balance, handoffs, strain, blend,
+ * players, regular rotations. A plan that is a near-duplicate of the main one or of an alternative
+ * before it is none: the same players (segment by segment the same instruments) hand over within a
+ * beat of one another, or both cost the same whatever is favoured.
+ *
+ * @param kept at most as many as asked for, in that order
+ * @param dropped what else was searched, and why it gives no alternative
+ */
+public record Alternatives(List<Alternative> kept, List<Dropped> dropped) {
+  public Alternatives {
+    kept = List.copyOf(kept);
+    dropped = List.copyOf(dropped);
+  }
+
+  /**
+   * An alternative.
+   *
+   * @param favour what it favours
+   * @param result what the search says, with its cost under its own weights
+   * @param plan the plan of the result, under its own weights
+   */
+  public record Alternative(Favour favour, SplitResult result, Plan plan) {}
+
+  /**
+   * No alternative.
+   *
+   * @param favour what was favoured
+   * @param why in words
+   */
+  public record Dropped(Favour favour, String why) {}
+
+  /** Searches a brief; {@code left} searches are to come at most, this one included. */
+  public interface Search {
+    SplitResult best(Brief brief, int left);
+  }
+
+  /** How many searches {@link #to} makes at most. */
+  public static int mostSearches() {
+    return Favour.values().length - 1;
+  }
+
+  /**
+   * The alternatives to a plan.
+   *
+   * @param base weights that favour nothing
+   * @param most how many are wanted; no more searches are made once there are so many
+   */
+  public static Alternatives to(Plan main, Weights base, int most, Search search) {
+    List<Alternative> kept = new ArrayList<>();
+    List<Dropped> dropped = new ArrayList<>();
+    List<Favour> others =
+        Arrays.stream(Favour.values()).filter(f -> f != main.brief().rules().favour()).toList();
+    for (int i = 0; i < others.size() && kept.size() < most; i++) {
+      Favour favour = others.get(i);
+      SplitResult result = search.best(favouring(main.brief(), favour, base), others.size() - i);
+      Optional<Plan> plan = plan(result);
+      Optional<String> why =
+          plan.map(found -> duplicate(found, main, kept, base)).orElseGet(() -> missing(result));
+      why.ifPresentOrElse(
+          text -> dropped.add(new Dropped(favour, text)),
+          () -> kept.add(new Alternative(favour, result, plan.orElseThrow())));
+    }
+    return new Alternatives(kept, dropped);
+  }
+
+  /** The same brief with something else favoured. */
+  private static Brief favouring(Brief brief, Favour favour, Weights base) {
+    return brief.with(brief.rules().favouring(favour, base));
+  }
+
+  private static Optional<Plan> plan(SplitResult result) {
+    return result.match(
+        best -> Optional.of(best.plan()), none -> Optional.empty(), SplitResult.Stopped::plan);
+  }
+
+  private static Optional<String> duplicate(
+      Plan plan, Plan main, List<Alternative> kept, Weights base) {
+    if (NearDuplicates.are(plan, main, base)) {
+      return Optional.of("nearly the same as the plan");
+    }
+    for (int i = 0; i < kept.size(); i++) {
+      if (NearDuplicates.are(plan, kept.get(i).plan(), base)) {
+        return Optional.of("nearly the same as alternative " + (i + 1));
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static Optional<String> missing(SplitResult result) {
+    return result.match(
+        best -> Optional.empty(),
+        none -> Optional.of(none.reasons().get(0).text()),
+        stopped -> Optional.of("none was found in the time set"));
+  }
+}

@@ -1,0 +1,253 @@
+package stafette.split;
+
+import java.util.Arrays;
+import java.util.List;
+import stafette.score.Line;
+
+/**
+ * What a crew's strength is worth. Rested players can do no more than rest gives back: with r what
+ * a microsecond of rest takes away at most, e what an entry adds at least, and w what a stretch
+ * takes from its player (e, the tiredness added, and the rest that the player misses meanwhile),
+ * all stretches of a player after a moment t together satisfy
+ *
+ * <pre>
+ * Σ w ≤ 1 + e − f(t) + r · (end of the line − t)
+ * </pre>
+ *
+ * since tiredness stays within the whole. Charging each stretch a price for w and allowing each
+ * player the price of the right side gives a lower bound on the cost of any plan, for every price
+ * not below 0 (Lagrangean relaxation; A. M. Geoffrion, "Lagrangean relaxation for integer
+ * programming", Mathematical Programming Study 2, 1974). Good prices are found by subgradient steps
+ * of Polyak's length. The floor of tiredness and what is already spent are known where a partial
+ * plan stands, so the bound grows along it.
+ *
+ * <p>Players whom the score gives passages of their own have no price: what these spend beyond the
+ * whole is not carried on.
+ */
+final class Prices {
+  private static final int STEPS = 60;
+  private static final int PATIENCE = 6;
+  private static final double SCARCE = 3000;
+  private static final double WHOLE = Shares.WHOLE;
+
+  private final List<PlayerKind> kinds;
+  private final double[] micropoints;
+  private final long endMicros;
+  private final boolean free;
+  private final boolean onlyStrength;
+
+  private Prices(
+      List<PlayerKind> kinds, double[] micropoints, long endMicros, boolean onlyStrength) {
+    this.kinds = kinds;
+    this.micropoints = micropoints;
+    this.endMicros = endMicros;
+    this.onlyStrength = onlyStrength;
+    free = Arrays.stream(micropoints).allMatch(price -> price == 0);
+  }
+
+  /** Strength for nothing. */
+  static Prices none(List<PlayerKind> kinds) {
+    return new Prices(kinds, new double[kinds.size()], 0, false);
+  }
+
+  /**
+   * Prices so high that saving strength comes before all else: a bound still, and a guide to some
+   * plan where strength is scarce.
+   */
+  static Prices scarce(Crew crew, List<Relay> relays) {
+    double[] high = new double[crew.kinds().size()];
+    for (int kind = 0; kind < high.length; kind++) {
+      high[kind] = crew.kinds().get(kind).hasGiven() ? 0 : SCARCE * Relaxation.MICROPOINTS;
+    }
+    return new Prices(crew.kinds(), high, end(relays), false);
+  }
+
+  /** Prices with the bound that they give, in millionths of a point. */
+  record Found(Prices prices, long bound) {}
+
+  /**
+   * Whether strength alone proves that a crew can't play the lines: even with everything else for
+   * nothing, and prices in this proportion, more strength is needed than there is.
+   */
+  private static boolean isBeyond(Crew crew, List<Relay> relays, double[] proportion) {
+    double most = Arrays.stream(proportion).max().orElse(0);
+    if (most <= 0) {
+      return false;
+    }
+    double[] scaled =
+        Arrays.stream(proportion).map(p -> p / most * 1000 * Relaxation.MICROPOINTS).toArray();
+    Prices prices = new Prices(crew.kinds(), scaled, end(relays), true);
+    return bound(crew, relays, prices) > 0;
+  }
+
+  /** Whether a crew plainly has not the strength, all players being worth the same. */
+  static boolean isBeyond(Crew crew, List<Relay> relays) {
+    double[] same = new double[crew.kinds().size()];
+    for (int kind = 0; kind < same.length; kind++) {
+      same[kind] = crew.kinds().get(kind).hasGiven() ? 0 : 1;
+    }
+    return crew.kindsPresent().allMatch(kind -> same[kind] > 0) && isBeyond(crew, relays, same);
+  }
+
+  /**
+   * Good prices for a crew.
+   *
+   * @param target what a plan costs that is known, or a guess, in millionths of a point
+   * @return its bound is {@link Relaxation#NEVER_MICRO} if there is proof that no plan exists
+   */
+  static Found find(Crew crew, List<Relay> relays, long target) {
+    double[] now = new double[crew.kinds().size()];
+    Found best = new Found(none(crew.kinds()), bound(crew, relays, none(crew.kinds())));
+    if (best.bound >= Relaxation.NEVER_MICRO) {
+      return best;
+    }
+    double length = 1;
+    int since = 0;
+    double goal = target;
+    for (int step = 0; step < STEPS; step++) {
+      Prices prices = new Prices(crew.kinds(), now.clone(), end(relays), false);
+      Relaxation[] solved = solve(crew, relays, prices);
+      long bound = bound(crew, prices, solved);
+      if (bound > best.bound) {
+        best = new Found(prices, bound);
+        since = 0;
+      } else if (++since >= PATIENCE) {
+        length /= 2;
+        since = 0;
+      }
+      if (bound >= goal) {
+        goal = bound + Math.abs(bound) / 4.0 + 100.0 * Relaxation.MICROPOINTS;
+      }
+      double[] slope = slope(crew, solved, relays);
+      double steep = Arrays.stream(slope).map(s -> s * s).sum();
+      if (steep < 1e-9) {
+        break;
+      }
+      double stride = length * (goal - bound) / steep;
+      for (int kind = 0; kind < now.length; kind++) {
+        now[kind] = Math.max(0, now[kind] + stride * slope[kind]);
+      }
+    }
+    return isBeyond(crew, relays, best.prices.micropoints)
+        ? new Found(best.prices, Relaxation.NEVER_MICRO)
+        : best;
+  }
+
+  private static double[] slope(Crew crew, Relaxation[] solved, List<Relay> relays) {
+    double[] use = new double[crew.kinds().size()];
+    for (Relaxation each : solved) {
+      each.addUse(use);
+    }
+    double[] slope = new double[use.length];
+    for (int kind = 0; kind < use.length; kind++) {
+      PlayerKind who = crew.kinds().get(kind);
+      double budget = WHOLE + who.entryLoad() + who.restRecoveryPerMicro() * end(relays);
+      slope[kind] = who.hasGiven() ? 0 : (use[kind] - crew.counts().get(kind) * budget) / WHOLE;
+    }
+    return slope;
+  }
+
+  private static long bound(Crew crew, List<Relay> relays, Prices prices) {
+    return bound(crew, prices, solve(crew, relays, prices));
+  }
+
+  private static Relaxation[] solve(Crew crew, List<Relay> relays, Prices prices) {
+    return relays.stream()
+        .map(relay -> new Relaxation(crew, relay, prices, relays.size() == 1))
+        .toArray(Relaxation[]::new);
+  }
+
+  private static long bound(Crew crew, Prices prices, Relaxation[] solved) {
+    long whole = 0;
+    for (Relaxation each : solved) {
+      whole = Math.min(Relaxation.NEVER_MICRO, whole + each.whole());
+    }
+    if (whole >= Relaxation.NEVER_MICRO) {
+      return Relaxation.NEVER_MICRO;
+    }
+    for (int kind = 0; kind < crew.kinds().size(); kind++) {
+      whole -= crew.counts().get(kind) * prices.allowance(kind, State.RESTED, 0);
+    }
+    return whole;
+  }
+
+  private static long end(List<Relay> relays) {
+    return relays.stream()
+        .mapToLong(relay -> relay.line().onsetMicros(relay.count() - 1))
+        .max()
+        .orElseThrow();
+  }
+
+  boolean isFree() {
+    return free;
+  }
+
+  /** Whether stretches and handoffs cost nothing but strength. */
+  boolean onlyStrength() {
+    return onlyStrength;
+  }
+
+  long endMicros() {
+    return endMicros;
+  }
+
+  /** What a stretch is charged for the strength it takes, rounded down. */
+  long charge(Relay relay, int actor, Reach reach, int last) {
+    if (free) {
+      return 0;
+    }
+    Actor who = relay.actors().get(actor);
+    double sum = 0;
+    for (int member = 0; member < who.size(); member++) {
+      double price = micropoints[who.kind(member)];
+      if (price > 0) {
+        sum += price / WHOLE * taken(relay, who, member, reach, last);
+      }
+    }
+    return (long) Math.floor(sum);
+  }
+
+  /** The strength that a stretch takes from one member, w. */
+  double taken(Relay relay, Actor who, int member, Reach reach, int last) {
+    int ownLast = relay.own(who, member, reach.first(), last);
+    int ownFirst = relay.ownFirst(who, member, reach.first());
+    if (ownLast < ownFirst) {
+      return 0;
+    }
+    Row row = reach.row(member);
+    Line line = reach.table(member).line();
+    long span = line.onsetMicros(row.lastLoad(ownLast)) - line.onsetMicros(ownFirst);
+    PlayerKind kind = kinds.get(who.kind(member));
+    return kind.entryLoad() + row.drift(ownLast) + kind.restRecoveryPerMicro() * span;
+  }
+
+  /**
+   * What a player of a kind is allowed who is in a state, and enters again at a moment or later.
+   */
+  long allowance(int kind, State state, long micros) {
+    double price = micropoints[kind];
+    if (price == 0) {
+      return 0;
+    }
+    PlayerKind who = kinds.get(kind);
+    double rested = who.restRecoveryPerMicro() * (micros - state.loadMicros());
+    double tired =
+        state.untouched() ? 0 : Math.max(0, state.tiredness() + who.entryLoad() - rested);
+    return allowance(price, who, tired, micros);
+  }
+
+  /** The same for a player who is playing, right after a stroke. */
+  long allowanceAt(int kind, long tiredness, long micros) {
+    double price = micropoints[kind];
+    return price == 0 ? 0 : allowance(price, kinds.get(kind), (double) tiredness, micros);
+  }
+
+  private long allowance(double price, PlayerKind who, double tired, long micros) {
+    double left =
+        WHOLE
+            + who.entryLoad()
+            - tired
+            + who.restRecoveryPerMicro() * Math.max(0, endMicros - micros);
+    return (long) Math.ceil(price / WHOLE * Math.max(0, left));
+  }
+}

@@ -1,0 +1,195 @@
+package stafette.split;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import stafette.check.Kept;
+import stafette.check.Strain;
+import stafette.check.Tiredness;
+import stafette.check.Tolerance;
+import stafette.limits.Breath;
+import stafette.limits.Condition;
+import stafette.limits.Demand;
+import stafette.plan.Busy;
+import stafette.plan.Player;
+import stafette.plan.Skill;
+import stafette.score.Line;
+
+/**
+ * Goes on from what was kept so far with the strokes of one more stretch, if the player can. What
+ * these ask depends on the last strokes before them alone: back to the last one that loads, or
+ * where repeated notes count by key, as long as a gap can matter.
+ */
+final class ThinStep {
+  private static final double MICROS_TIMES_MILLI = 1e9;
+
+  private final Line whole;
+  private final Player player;
+  private final Skill skill;
+  private final long readyMicros;
+  private final GivenPassages given;
+  private final Optional<Breath> lungs;
+  private final long memoryMicros;
+  private final Map<List<Kept>, Local> known = new HashMap<>();
+
+  ThinStep(Line whole, Player player, Skill skill, long readyMicros) {
+    this.whole = whole;
+    this.player = player;
+    this.skill = skill;
+    this.readyMicros = readyMicros;
+    given = new GivenPassages(player);
+    lungs = player.instrument().breath();
+    memoryMicros = memoryMicros();
+  }
+
+  private long memoryMicros() {
+    if (!skill.technique().act().repeatsByKey()) {
+      return 0;
+    }
+    double slowest = skill.capability().peakMilli();
+    for (double factor : skill.technique().factors().values()) {
+      slowest *= Math.min(1, factor);
+    }
+    return (long) Math.ceil(MICROS_TIMES_MILLI / Math.max(1, Math.floor(slowest) - 1));
+  }
+
+  /**
+   * Where a part stands.
+   *
+   * @param effort what it has cost
+   * @param tail the last strokes kept, as far as later ones depend on them
+   * @param run where in the tail the present run began, 0 if before it; empty if none goes on
+   * @param passages how many given passages have been played
+   * @param soundedUntil the end of the last sound; empty before the first
+   */
+  record State(
+      Effort effort,
+      List<Kept> tail,
+      Optional<Integer> run,
+      int passages,
+      Optional<Long> soundedUntil) {
+    static final State START =
+        new State(Effort.FRESH, List.of(), Optional.empty(), 0, Optional.empty());
+  }
+
+  /** The end of a part and the strokes after it, with what they ask. */
+  private record Local(Line line, Demand demand) {}
+
+  /** The state after some strokes more; empty if the player can't play them. */
+  Optional<State> play(State before, List<Kept> strokes) {
+    if (strokes.isEmpty()) {
+      return Optional.of(before);
+    }
+    List<Kept> all = new ArrayList<>(before.tail);
+    all.addAll(strokes);
+    Local local = known.computeIfAbsent(all, this::local);
+    Optional<State> state = Optional.of(before);
+    for (int j = before.tail.size(); j < all.size() && state.isPresent(); j++) {
+      int index = j;
+      state = state.flatMap(s -> stroke(s, local, index));
+    }
+    return state.map(s -> forgetting(s, all, local));
+  }
+
+  /** Whether the rest of what the score gives can be played too. */
+  boolean ends(State state) {
+    Optional<State> last = passages(state, Long.MAX_VALUE);
+    return last.filter(s -> s.effort.ended(lungs).holds()).isPresent();
+  }
+
+  private Local local(List<Kept> strokes) {
+    Line line = Kept.line(whole, strokes);
+    return new Local(
+        line, Demand.of(player.instrument(), skill.technique(), skill.capability(), line));
+  }
+
+  private Optional<State> stroke(State before, Local local, int j) {
+    long onset = local.line.onsetMicros(j);
+    return passages(before, onset)
+        .filter(state -> state.run.isPresent() || isReady(state, onset))
+        .map(state -> struck(state, local, j))
+        .filter(state -> state.effort.holds());
+  }
+
+  private boolean isReady(State state, long onset) {
+    return state.soundedUntil.map(end -> onset - end >= readyMicros).orElse(true);
+  }
+
+  /** After the given passages that begin no later; empty if one begins before the run has ended. */
+  private Optional<State> passages(State before, long micros) {
+    State state = before;
+    while (state.passages < given.count() && given.get(state.passages).fromMicros() <= micros) {
+      Busy busy = given.get(state.passages);
+      if (state.run.isPresent() && busy.fromMicros() < state.soundedUntil.orElseThrow()) {
+        return Optional.empty();
+      }
+      state =
+          new State(
+              given.play(state.effort, state.passages),
+              state.tail,
+              Optional.empty(),
+              state.passages + 1,
+              Optional.of(Math.max(state.soundedUntil.orElse(busy.toMicros()), busy.toMicros())));
+    }
+    return state.effort.holds() ? Optional.of(state) : Optional.empty();
+  }
+
+  private State struck(State before, Local local, int j) {
+    int first = before.run.orElse(j);
+    boolean fast = Tolerance.within(Strain.use(local.demand, local.line, first, j), 1);
+    Effort effort = before.effort;
+    if (Tiredness.loads(skill, local.demand, first, j)) {
+      effort =
+          effort.load(
+              local.line.onsetMicros(j),
+              local.demand.sustainedMilli(j),
+              local.line.stroke(j).graces().size(),
+              skill.capability(),
+              Effort.Role.OWN);
+    }
+    effort =
+        effort.sound(
+            new Effort.Sound(
+                local.line.onsetMicros(j),
+                local.line.endMicros(j),
+                useOfAir(local.line, j),
+                Effort.Role.OWN),
+            lungs);
+    return new State(
+        fast ? effort : effort.broken(),
+        before.tail,
+        Optional.of(first),
+        before.passages,
+        Optional.of(Math.max(before.soundedUntil.orElse(Long.MIN_VALUE), local.line.endMicros(j))));
+  }
+
+  private State forgetting(State state, List<Kept> all, Local local) {
+    int last = all.size() - 1;
+    int first = state.run.orElseThrow();
+    int from = last;
+    while (from > first && !Tiredness.loads(skill, local.demand, first, from)) {
+      from--;
+    }
+    while (from > 0
+        && local.line.onsetMicros(last) - local.line.onsetMicros(from - 1) <= memoryMicros) {
+      from--;
+    }
+    return new State(
+        state.effort,
+        List.copyOf(all.subList(from, all.size())),
+        Optional.of(Math.max(0, first - from)),
+        state.passages,
+        state.soundedUntil);
+  }
+
+  private double useOfAir(Line line, int j) {
+    Map<Condition, Double> use = lungs.map(Breath::use).orElse(Map.of());
+    return use.isEmpty()
+        ? 1
+        : Demand.conditionsAt(player.instrument(), line, j).stream()
+            .mapToDouble(condition -> use.getOrDefault(condition, 1.0))
+            .reduce(1, (a, b) -> a * b);
+  }
+}

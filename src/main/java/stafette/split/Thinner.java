@@ -1,0 +1,208 @@
+package stafette.split;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import stafette.check.Finding;
+import stafette.check.Judge;
+import stafette.check.Kept;
+import stafette.check.ThinnedPart;
+import stafette.check.Thinning;
+import stafette.plan.Brief;
+import stafette.plan.Busy;
+import stafette.plan.Plan;
+import stafette.plan.Player;
+import stafette.plan.Rules;
+import stafette.plan.Segment;
+import stafette.score.Line;
+
+/**
+ * Chooses the fullest background part: for each stretch of a line (see {@link ThinChoices}) a
+ * pattern, so that the player's whole part holds, with the most strokes kept; where that leaves a
+ * choice, with the fewest changes of pattern, then the pattern that is named first.
+ *
+ * <p>That is exact for one technique through the whole line and one way of writing notes that are
+ * left far apart: as long ones, or for winds also short with silences to breathe in. All
+ * combinations are tried, stretch by stretch; of two that stand at the same stroke after the same
+ * pattern, one that keeps no more strokes and leaves the player no fresher, in breath too, is given
+ * up, which loses nothing, as less spent is never worse later. Techniques that are used only on
+ * certain lines count only if the result is such a line.
+ */
+public final class Thinner {
+  /** More than any line has changes of pattern. */
+  private static final long STROKE = 1_000_000;
+
+  private final Line line;
+  private final Player player;
+  private final Rules rules;
+
+  private Thinner(Line line, Player player, Rules rules) {
+    this.line = line;
+    this.player = player;
+    this.rules = rules;
+  }
+
+  /** Combinations so far, compared by what they have kept. */
+  private record Label(
+      Optional<Label> before,
+      Optional<ThinChoices.Choice> choice,
+      long value,
+      ThinStep.State state) {
+    boolean isAsGoodAs(Label other) {
+      return value >= other.value
+          && state.effort().tiredness() <= other.state.effort().tiredness()
+          && state.effort().spent() <= other.state.effort().spent();
+    }
+
+    /** What must be equal for two to be compared. */
+    List<Object> standing() {
+      return List.of(
+          choice.map(ThinChoices.Choice::pattern),
+          state.tail(),
+          state.run(),
+          state.passages(),
+          state.effort().sound());
+    }
+
+    List<ThinChoices.Choice> choices() {
+      List<ThinChoices.Choice> all =
+          new ArrayList<>(before.map(Label::choices).orElseGet(List::of));
+      choice.ifPresent(all::add);
+      return all;
+    }
+  }
+
+  /**
+   * The fullest part for a player.
+   *
+   * @param player with the skills that may be used, the first of equals preferred
+   */
+  public static ThinnedPart thin(Line line, Player player, Rules rules) {
+    Thinner thinner = new Thinner(line, player, rules);
+    Optional<Label> best = Optional.empty();
+    Optional<ThinnedPart> part = Optional.empty();
+    for (boolean sounding : player.instrument().isWind() ? List.of(true, false) : List.of(true)) {
+      for (int skill = 0; skill < player.skills().size(); skill++) {
+        Optional<Label> found = thinner.best(skill, sounding);
+        long value = found.map(Label::value).orElse(Long.MIN_VALUE);
+        if (value > best.map(Label::value).orElse(Long.MIN_VALUE)) {
+          Optional<ThinnedPart> made = thinner.used(thinner.part(found.orElseThrow(), skill));
+          best = made.isPresent() ? found : best;
+          part = made.isPresent() ? made : part;
+        }
+      }
+    }
+    return part.orElseGet(thinner::nothing);
+  }
+
+  private Optional<Label> best(int skill, boolean sounding) {
+    long ready = rules.readyMicros(player);
+    ThinStep step = new ThinStep(line, player, player.skills().get(skill), ready);
+    List<Label> labels =
+        List.of(new Label(Optional.empty(), Optional.empty(), 0, ThinStep.State.START));
+    for (List<ThinChoices.Choice> choices : new ThinChoices(line, player, ready, sounding).all()) {
+      labels = after(labels, choices, step);
+    }
+    Optional<Label> best = Optional.empty();
+    for (Label label : labels) {
+      if (label.value > best.map(Label::value).orElse(Long.MIN_VALUE) && step.ends(label.state)) {
+        best = Optional.of(label);
+      }
+    }
+    return best;
+  }
+
+  private static List<Label> after(
+      List<Label> labels, List<ThinChoices.Choice> choices, ThinStep step) {
+    Map<List<Object>, List<Label>> kept = new LinkedHashMap<>();
+    for (ThinChoices.Choice choice : choices) {
+      for (Label label : labels) {
+        step.play(label.state, choice.kept())
+            .map(
+                state ->
+                    new Label(Optional.of(label), Optional.of(choice), value(label, choice), state))
+            .ifPresent(
+                next -> add(kept.computeIfAbsent(next.standing(), key -> new ArrayList<>()), next));
+      }
+    }
+    return kept.values().stream().flatMap(Collection::stream).toList();
+  }
+
+  private static void add(List<Label> rivals, Label next) {
+    if (rivals.stream().noneMatch(rival -> rival.isAsGoodAs(next))) {
+      rivals.removeIf(next::isAsGoodAs);
+      rivals.add(next);
+    }
+  }
+
+  private static long value(Label before, ThinChoices.Choice choice) {
+    boolean changes = before.choice.filter(last -> last.pattern() != choice.pattern()).isPresent();
+    return before.value + choice.kept().size() * STROKE - (changes ? 1 : 0);
+  }
+
+  private ThinnedPart part(Label label, int skill) {
+    List<ThinChoices.Choice> choices = label.choices();
+    List<Kept> kept = choices.stream().flatMap(choice -> choice.kept().stream()).toList();
+    Optional<Plan> plan =
+        kept.isEmpty() ? Optional.empty() : Optional.of(plan(Kept.line(line, kept), skill));
+    return new ThinnedPart(line, player, stretches(choices), plan);
+  }
+
+  private Plan plan(Line left, int skill) {
+    List<Segment> segments = new ArrayList<>();
+    int first = 0;
+    for (int j = 1; j <= left.count(); j++) {
+      if (j == left.count() || isGivenBetween(left.onsetMicros(j - 1), left.onsetMicros(j))) {
+        segments.add(new Segment(0, skill, first, j - 1));
+        first = j;
+      }
+    }
+    return new Plan(new Brief(left, List.of(player), rules), segments);
+  }
+
+  private boolean isGivenBetween(long from, long to) {
+    return player.busy().stream()
+        .mapToLong(Busy::fromMicros)
+        .anyMatch(micros -> from < micros && micros <= to);
+  }
+
+  /** The part, if its technique is used on what is left. */
+  private Optional<ThinnedPart> used(ThinnedPart part) {
+    List<Finding> findings = part.kept().map(Judge::playing).orElse(List.of());
+    if (findings.stream().anyMatch(finding -> finding.kind() != Finding.Kind.TECHNIQUE)) {
+      throw new IllegalStateException(
+          "the search found a thinned part that does not hold: " + part + " " + findings);
+    }
+    return findings.isEmpty() ? Optional.of(part) : Optional.empty();
+  }
+
+  private ThinnedPart nothing() {
+    return new ThinnedPart(
+        line,
+        player,
+        List.of(new ThinnedPart.Stretch(0, line.count() - 1, Thinning.NOTHING, 0)),
+        Optional.empty());
+  }
+
+  private static List<ThinnedPart.Stretch> stretches(List<ThinChoices.Choice> choices) {
+    List<ThinnedPart.Stretch> result = new ArrayList<>();
+    for (ThinChoices.Choice choice : choices) {
+      int end = result.size() - 1;
+      if (end >= 0 && result.get(end).pattern() == choice.pattern()) {
+        ThinnedPart.Stretch last = result.get(end);
+        result.set(
+            end,
+            new ThinnedPart.Stretch(
+                last.first(), choice.last(), last.pattern(), last.kept() + choice.kept().size()));
+      } else {
+        result.add(
+            new ThinnedPart.Stretch(
+                choice.first(), choice.last(), choice.pattern(), choice.kept().size()));
+      }
+    }
+    return result;
+  }
+}

@@ -1,0 +1,97 @@
+package stafette.work;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import stafette.picture.Drawing;
+import stafette.picture.Paper;
+import stafette.picture.PdfInk;
+import stafette.picture.PngInk;
+import stafette.picture.SvgInk;
+import stafette.picture.Timeline;
+
+/** Draws a plan into a file. */
+public final class DrawPlan {
+  private static final double PNG_DOTS_PER_POINT = 2;
+
+  private DrawPlan() {}
+
+  /** By the ending of the file's name. */
+  private enum Format {
+    SVG,
+    PNG,
+    PDF
+  }
+
+  /**
+   * Where and how to draw.
+   *
+   * @param file .svg, .png or .pdf
+   * @param paper "a4", "letter", "sheet" or "wide"; empty for pages in PDF and one sheet elsewhere
+   * @param notes whether each segment is written as music too
+   * @param replace whether it may replace a file that is there
+   */
+  public record Request(Path file, String paper, boolean notes, boolean replace) {
+    /**
+     * Checks it before anything is reckoned.
+     *
+     * @throws Refusal if the ending or the paper is none of those, or the file is there already
+     */
+    public void refuseWhatCannotBe() throws Refusal {
+      format(file);
+      paperOf(this);
+      FileDoor.refuseToReplace(file, replace);
+    }
+  }
+
+  /**
+   * Draws the timeline.
+   *
+   * @throws Refusal if the file can't be written
+   */
+  public static void timeline(JudgedPlan judged, Request request) throws Refusal {
+    List<Drawing> pages =
+        Timeline.of(
+            judged.plan(), judged.verdict(), judged.window(), paperOf(request), request.notes());
+    FileDoor.write(request.file(), bytes(format(request.file()), pages), request.replace());
+  }
+
+  private static byte[] bytes(Format format, List<Drawing> pages) {
+    Drawing first = pages.get(0);
+    return switch (format) {
+      case SVG -> SvgInk.svg(first).getBytes(StandardCharsets.UTF_8);
+      case PNG -> PngInk.png(first, PNG_DOTS_PER_POINT);
+      case PDF -> PdfInk.pdf(pages, first.title());
+    };
+  }
+
+  private static Format format(Path file) throws Refusal {
+    String name = String.valueOf(file.getFileName()).toUpperCase(Locale.ROOT);
+    for (Format format : Format.values()) {
+      if (name.endsWith("." + format)) {
+        return format;
+      }
+    }
+    throw Refusal.wrongUse(file + ": a timeline is drawn as .svg, .png or .pdf");
+  }
+
+  private static Paper paperOf(Request request) throws Refusal {
+    boolean pdf = format(request.file()) == Format.PDF;
+    if (request.paper().isEmpty()) {
+      return pdf ? Paper.A4 : Paper.SHEET;
+    }
+    for (Paper paper : Paper.values()) {
+      if (paper.name().equalsIgnoreCase(request.paper())) {
+        if (paper.hasPages() && !pdf) {
+          throw Refusal.wrongUse(
+              "--paper "
+                  + request.paper()
+                  + " may take several pages: name a .pdf file, or use sheet or wide");
+        }
+        return paper;
+      }
+    }
+    throw Refusal.wrongUse("--paper is a4, letter, sheet or wide, not \"" + request.paper() + "\"");
+  }
+}

@@ -1,0 +1,170 @@
+package stafette.work;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.IntStream;
+import stafette.plan.Brief;
+import stafette.plan.Lock;
+import stafette.plan.Player;
+import stafette.score.Line;
+import stafette.time.BarBeat;
+
+/**
+ * What a plan must keep, as people ask for it: bars and beats, both ends included.
+ *
+ * <ul>
+ *   <li>{@code Flute 1: 12.1-13.1}: one segment of Flute 1 covers the stretch
+ *   <li>{@code Flute 1 = 12.1-13.1}: just this stretch is a segment of Flute 1; {@code with double
+ *       tonguing} may follow
+ *   <li>{@code not Flute 1: 12.1-13.1}: no segment of Flute 1 touches the stretch
+ *   <li>{@code handoff: 13.1}: somebody enters and somebody leaves on this note; {@code handoff:
+ *       12.4-13.1}: one enters on the first and the other leaves on the second
+ * </ul>
+ *
+ * {@code @2} at the end means the second relay.
+ *
+ * @param text as typed
+ * @param kind what is to be kept
+ * @param player whose; empty for a handoff
+ * @param technique with which technique, if that is said
+ * @param from bar and beat
+ * @param to bar and beat
+ * @param relay from 0
+ */
+public record LockWish(
+    String text,
+    Kind kind,
+    Optional<String> player,
+    Optional<String> technique,
+    String from,
+    String to,
+    int relay) {
+  private static final Pattern FORM =
+      Pattern.compile(
+          "(not\\s+)?(.+?)\\s*([:=])\\s*([^\\s:=-]+)(?:\\s*-\\s*([^\\s:=-]+))?"
+              + "(?:\\s+with\\s+(.+?))?\\s*(?:@\\s*([1-9]))?\\s*");
+
+  /** The kinds of locks. */
+  public enum Kind {
+    HANDOFF,
+    SEGMENT,
+    IN,
+    OUT
+  }
+
+  /**
+   * @throws Refusal if the text is none of the forms
+   */
+  public static LockWish parse(String text) throws Refusal {
+    Matcher form = FORM.matcher(text.trim());
+    if (!form.matches()) {
+      throw malformed(text);
+    }
+    boolean not = form.group(1) != null;
+    String name = form.group(2).trim();
+    boolean exactly = form.group(3).equals("=");
+    boolean handoff = name.toLowerCase(Locale.ROOT).equals("handoff");
+    if ((not && exactly) || (handoff && (not || exactly)) || (form.group(6) != null && !exactly)) {
+      throw malformed(text);
+    }
+    Kind kind = handoff ? Kind.HANDOFF : not ? Kind.OUT : exactly ? Kind.SEGMENT : Kind.IN;
+    return new LockWish(
+        text,
+        kind,
+        handoff ? Optional.empty() : Optional.of(name),
+        Optional.ofNullable(form.group(6)),
+        form.group(4),
+        form.group(5) == null ? form.group(4) : form.group(5),
+        form.group(7) == null ? 0 : Integer.parseInt(form.group(7)) - 1);
+  }
+
+  private static Refusal malformed(String text) {
+    return Refusal.wrongUse(
+        "--lock \""
+            + text
+            + "\": write \"Flute 1: 12.1-13.1\" (plays there), \"Flute 1 = 12.1-13.1\" (just there),"
+            + " \"not Flute 1: 12.1-13.1\", or \"handoff: 13.1\"; bar, point, beat");
+  }
+
+  /**
+   * The lock in a brief.
+   *
+   * @throws Refusal if the player, the technique, a note or the relay is not there
+   */
+  Lock in(Brief brief) throws Refusal {
+    if (relay >= brief.lines().size()) {
+      throw refused("there is no relay " + (relay + 1) + ", only " + brief.lines().size());
+    }
+    int first = stroke(brief.line(relay), from);
+    int last = stroke(brief.line(relay), to);
+    if (kind == Kind.HANDOFF) {
+      return new Lock.At(relay, first, last);
+    }
+    if (last < first) {
+      throw refused("the stretch ends before it begins");
+    }
+    int who = player(brief);
+    return switch (kind) {
+      case SEGMENT -> new Lock.Exactly(relay, who, skill(brief.players().get(who)), first, last);
+      case IN -> new Lock.In(relay, who, first, last);
+      default -> new Lock.Out(relay, who, first, last);
+    };
+  }
+
+  private int player(Brief brief) throws Refusal {
+    List<String> names = brief.players().stream().map(Player::name).toList();
+    return IntStream.range(0, names.size())
+        .filter(i -> names.get(i).equalsIgnoreCase(player.orElse("")))
+        .findFirst()
+        .orElseThrow(
+            () ->
+                refused(
+                    "there is no player "
+                        + player.orElse("")
+                        + "; there are "
+                        + String.join(", ", names)));
+  }
+
+  private OptionalInt skill(Player who) throws Refusal {
+    if (technique.isEmpty()) {
+      return OptionalInt.empty();
+    }
+    for (int i = 0; i < who.skills().size(); i++) {
+      if (who.skills().get(i).technique().name().equalsIgnoreCase(technique.get())) {
+        return OptionalInt.of(i);
+      }
+    }
+    throw refused(who.name() + " has no " + technique.get() + " for this line");
+  }
+
+  private int stroke(Line line, String place) throws Refusal {
+    for (int j = 0; j < line.count(); j++) {
+      BarBeat at = line.placeOf(j).at();
+      String bare = at.bar() + "." + at.beatText();
+      if (bare.equals(place) || (at.beatText().equals("1") && at.bar().equals(place))) {
+        return j;
+      }
+    }
+    throw refused(
+        "the line has no note at "
+            + place
+            + " (it runs from "
+            + named(line, 0)
+            + " to "
+            + named(line, line.count() - 1)
+            + "; bar, point, beat, as in 12.1 or 12.2+1/2)");
+  }
+
+  private static String named(Line line, int stroke) {
+    BarBeat at = line.placeOf(stroke).at();
+    return at.bar() + "." + at.beatText();
+  }
+
+  private Refusal refused(String why) {
+    return Refusal.wrongUse("--lock \"" + text + "\": " + why);
+  }
+}

@@ -1,0 +1,76 @@
+package stafette.work;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import stafette.check.Thinning;
+import stafette.limits.Demand;
+import stafette.plan.Brief;
+import stafette.plan.Player;
+import stafette.score.Line;
+
+/** What would make a plan possible, the smallest change first; each with the plan it makes. */
+final class Remedies {
+  private Remedies() {}
+
+  /**
+   * Tries all kinds of remedies on a brief that has no plan.
+   *
+   * @throws Refusal if a file that was there is gone
+   */
+  static List<Remedy> of(Briefing briefing, LimitsInForce limits, Allotment time) throws Refusal {
+    Trials trials = new Trials(time);
+    RuleRemedies rules = new RuleRemedies(briefing, trials);
+    List<Remedy> found = new ArrayList<>(rules.techniques());
+    rules.overlap().ifPresent(found::add);
+    rules.ready().ifPresent(found::add);
+    found.addAll(rules.hockets());
+    Optional<TempoRemedy.Slower> slower = new TempoRemedy(briefing, trials).fastest();
+    slower.filter(s -> s.small()).ifPresent(s -> found.add(s.remedy()));
+    found.addAll(new PlayerRemedies(briefing, limits, trials).all());
+    slower.filter(s -> !s.small()).ifPresent(s -> found.add(s.remedy()));
+    thinned(briefing.brief(), trials).ifPresent(found::add);
+    return found;
+  }
+
+  /** The fullest pattern; locks speak of notes that it may leave out, so it needs a free plan. */
+  private static Optional<Remedy> thinned(Brief brief, Trials trials) {
+    if (!brief.rules().locks().isEmpty()
+        || !brief.lines().stream().allMatch(brief.line()::equals)) {
+      return Optional.empty();
+    }
+    for (Thinning thinning : Thinning.partial()) {
+      Optional<Remedy> remedy =
+          thinning
+              .of(brief.line())
+              .flatMap(
+                  line ->
+                      trials.remedy(
+                          "thin the line: " + thinning.text(),
+                          "with the whole line thinned, " + thinning.text(),
+                          thinned(brief, line.withClockFrom(brief.line().clockStart()))));
+      if (remedy.isPresent()) {
+        return remedy;
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static Brief thinned(Brief brief, Line line) {
+    List<Player> players =
+        brief.players().stream()
+            .map(
+                p ->
+                    new Player(
+                        p.name(),
+                        p.instrument(),
+                        p.part(),
+                        p.skills().stream()
+                            .filter(skill -> Demand.applies(skill.technique(), line))
+                            .toList(),
+                        p.busy()))
+            .toList();
+    return new Brief(Collections.nCopies(brief.lines().size(), line), players, brief.rules());
+  }
+}

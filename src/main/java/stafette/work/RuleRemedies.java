@@ -1,0 +1,137 @@
+package stafette.work;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalInt;
+import stafette.limits.Demand;
+import stafette.limits.Technique;
+import stafette.plan.Brief;
+import stafette.plan.Hocket;
+import stafette.plan.OverlapRule;
+import stafette.plan.Player;
+import stafette.plan.Rules;
+
+/** Remedies that leave players and tempo as they are: other techniques, other rules. */
+final class RuleRemedies {
+  private static final int WIDEST = 8;
+  private static final double TENTHS = 10;
+
+  private final Briefing briefing;
+  private final Brief brief;
+  private final Rules rules;
+  private final Trials trials;
+
+  RuleRemedies(Briefing briefing, Trials trials) {
+    this.briefing = briefing;
+    this.brief = briefing.brief();
+    this.rules = brief.rules();
+    this.trials = trials;
+  }
+
+  /** Each technique that is not expected of everybody, and not allowed yet, by itself. */
+  List<Remedy> techniques() throws Refusal {
+    List<String> names =
+        brief.players().stream()
+            .flatMap(
+                player -> player.instrument().techniques().stream().filter(t -> lacks(player, t)))
+            .map(Technique::name)
+            .distinct()
+            .toList();
+    List<Remedy> found = new ArrayList<>();
+    for (String name : names) {
+      trials
+          .remedy(
+              "--allow \"" + name + "\"",
+              "with " + name + " by all who can",
+              briefing.allowing(new Allowance(Optional.empty(), name)))
+          .ifPresent(found::add);
+    }
+    return found;
+  }
+
+  private boolean lacks(Player player, Technique technique) {
+    return player.skills().stream().noneMatch(skill -> skill.technique().equals(technique))
+        && Demand.applies(technique, brief.line());
+  }
+
+  /** The narrowest overlap that is wider than the present one. */
+  Optional<Remedy> overlap() {
+    int min = rules.overlap().min();
+    int next = Math.max(min, rules.overlap().max().orElse(1) + 1);
+    Optional<Remedy> toTheBeat =
+        rules.overlap().max().isPresent()
+            ? overlap(new OverlapRule(min, OptionalInt.empty()))
+            : Optional.empty();
+    if (toTheBeat.isPresent()) {
+      return toTheBeat;
+    }
+    if (next > WIDEST || !trials.succeeds(with(new OverlapRule(min, OptionalInt.of(WIDEST))))) {
+      return min > 1 ? overlap(new OverlapRule(1, rules.overlap().max())) : Optional.empty();
+    }
+    int most = next;
+    while (most < WIDEST && !trials.succeeds(with(new OverlapRule(min, OptionalInt.of(most))))) {
+      most++;
+    }
+    return overlap(new OverlapRule(min, OptionalInt.of(most)));
+  }
+
+  private Optional<Remedy> overlap(OverlapRule rule) {
+    String most = rule.max().isPresent() ? String.valueOf(rule.max().getAsInt()) : "beat";
+    return trials.remedy(
+        "--overlap " + rule.min() + ".." + most,
+        "with overlaps of "
+            + rule.min()
+            + " to "
+            + (rule.max().isPresent() ? most + " notes" : "a beat of notes"),
+        with(rule));
+  }
+
+  private Brief with(OverlapRule rule) {
+    return brief.with(rules.with(rule));
+  }
+
+  /** The longest rest before entries, in tenths of a second, that is shorter than the present. */
+  Optional<Remedy> ready() {
+    if (rules.readySeconds() <= 0 || !trials.succeeds(ready(0))) {
+      return Optional.empty();
+    }
+    int works = 0;
+    int fails = (int) Math.ceil(rules.readySeconds() * TENTHS);
+    while (fails - works > 1) {
+      int middle = (works + fails) / 2;
+      if (trials.succeeds(ready(middle))) {
+        works = middle;
+      } else {
+        fails = middle;
+      }
+    }
+    String seconds = String.format(Locale.ROOT, "%.1f", works / TENTHS);
+    return trials.remedy(
+        "--ready " + seconds,
+        "with " + seconds + " seconds of rest before entries (winds at least catch breath)",
+        ready(works));
+  }
+
+  private Brief ready(int tenths) {
+    return brief.with(rules.withReady(tenths / TENTHS));
+  }
+
+  /** Pairs that take turns by stroke, by group or by beat. */
+  List<Remedy> hockets() {
+    List<Remedy> found = new ArrayList<>();
+    for (Hocket hocket : Hocket.values()) {
+      if (hocket != Hocket.NO && rules.hocket() == Hocket.NO && brief.players().size() > 1) {
+        String by = hocket.name().toLowerCase(Locale.ROOT);
+        trials
+            .remedy(
+                "--hocket " + by,
+                "with pairs who take turns by the " + by,
+                brief.with(rules.with(hocket)))
+            .ifPresent(found::add);
+      }
+    }
+    return found;
+  }
+}

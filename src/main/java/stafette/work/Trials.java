@@ -1,0 +1,43 @@
+package stafette.work;
+
+import java.util.Optional;
+import stafette.plan.Brief;
+import stafette.plan.Plan;
+import stafette.split.AnyPlan;
+import stafette.split.Splitter;
+
+/** Tries changed briefs, each in its share of the time. */
+final class Trials {
+  /** So many are thought to come at first, and at least; more of them get smaller shares. */
+  private static final int USUAL = 32;
+
+  private static final int LEAST = 4;
+
+  private final Allotment time;
+  private int toCome = USUAL;
+
+  Trials(Allotment time) {
+    this.time = time;
+  }
+
+  /** Whether a plan is found; no says nothing for certain. */
+  boolean succeeds(Brief brief) {
+    return !time.isOver() && AnyPlan.of(brief, time.share(next())).plan().isPresent();
+  }
+
+  /** The remedy that a change is, if a plan is found. */
+  Optional<Remedy> remedy(String option, String change, Brief brief) {
+    if (time.isOver()) {
+      return Optional.empty();
+    }
+    Optional<Plan> plan =
+        Splitter.split(brief, time.share(next()))
+            .match(best -> Optional.of(best.plan()), none -> Optional.empty(), s -> s.plan());
+    return plan.map(found -> Remedy.of(option, change, SplitLine.judged(found)));
+  }
+
+  private int next() {
+    toCome = Math.max(LEAST, toCome - 1);
+    return toCome;
+  }
+}

@@ -1,0 +1,34 @@
+package stafette.work;
+
+import java.util.List;
+import stafette.split.Reason;
+import stafette.split.SplitResult;
+import stafette.split.WhyNot;
+
+/** Finds out, where there is no plan, for which smallest set of reasons, and what would help. */
+final class WithoutPlan {
+  /** The reasons take one half of the time left at most. */
+  private static final double FOR_REASONS = 0.5;
+
+  private WithoutPlan() {}
+
+  /** The outcome with reasons and remedies, if it is that there is no plan. */
+  static SplitLine.Outcome explained(
+      SplitLine.Outcome outcome, Briefing briefing, LimitsInForce limits, double secondsLeft)
+      throws Refusal {
+    if (!(outcome.result() instanceof SplitResult.None none)) {
+      return outcome;
+    }
+    Allotment all = Allotment.ofSeconds(secondsLeft);
+    Allotment first = Allotment.ofSeconds(secondsLeft * FOR_REASONS);
+    List<Reason> smallest = WhyNot.of(outcome.brief(), first::share);
+    return new SplitLine.Outcome(
+        outcome.score(),
+        outcome.brief(),
+        smallest.isEmpty() ? none : new SplitResult.None(smallest),
+        outcome.plan(),
+        outcome.searchSeconds(),
+        outcome.seats(),
+        Remedies.of(briefing, limits, all));
+  }
+}

@@ -1,0 +1,114 @@
+package stafette.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.google.gson.JsonElement;
+import com.google.gson.JsonObject;
+import com.google.gson.JsonParser;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+
+/** Where a split has no plan: the smallest set of reasons, and remedies that really help. */
+class RemediesCommandTest {
+  private static final List<String> LANTERN =
+      List.of("samples/lantern-run.musicxml", "--part", "Piano", "--staff", "1", "--bars", "5-8");
+  private static final List<String> HILL =
+      List.of("samples/signal-hill.musicxml", "--part", "Trumpet 1", "--bars", "9-14");
+  private static final Pattern ADDED = Pattern.compile("\"([^\"]+)\"");
+
+  @Test
+  void each_remedy_typed_as_it_is_given_makes_a_plan() {
+    List<String> options = helped(HILL, "Flute 1, Oboe 1");
+    assertTrue(options.stream().anyMatch(option -> option.startsWith("add ")), options.toString());
+    assertTrue(
+        options.stream().anyMatch(option -> option.startsWith("--tempo ")), options.toString());
+  }
+
+  @Test
+  void a_long_rest_before_entries_is_named_and_made_shorter() {
+    List<String> options =
+        helped(LANTERN, "Flute 1, Flute 2", "--ready", "5", "--overlap", "1..beat");
+    assertTrue(
+        options.stream().anyMatch(option -> option.startsWith("--ready ")), options.toString());
+  }
+
+  @Test
+  void where_rate_is_the_matter_hockets_and_thinning_help() {
+    List<String> options = helped(LANTERN, "Clarinet 1, Clarinet 2");
+    assertTrue(
+        options.stream().anyMatch(option -> option.startsWith("--hocket ")), options.toString());
+    assertTrue(
+        options.stream().anyMatch(option -> option.startsWith("thin the line")),
+        options.toString());
+    assertTrue(
+        options.stream().anyMatch(option -> option.equals("--allow \"double tonguing\"")),
+        options.toString());
+  }
+
+  @Test
+  void the_text_says_where_why_and_what_helps() {
+    Ran ran = split(HILL, "Flute 1, Oboe 1");
+    assertEquals(Commands.FINDINGS, ran.exitCode(), ran.err());
+    String out = ran.out();
+    assertTrue(out.contains("No plan exists"), out);
+    assertTrue(out.contains("Trumpet 1, bar 13, beat 1"), out);
+    assertTrue(out.contains("other notes: the score gives Flute 1 something else"), out);
+    assertTrue(out.contains("Each of these makes a plan possible, the smallest change first"), out);
+  }
+
+  /** The options given, each of them typed and found to make a plan. */
+  private static List<String> helped(List<String> line, String players, String... more) {
+    Ran ran = split(line, players, with(more, "--json", "--time", "60"));
+    assertEquals(Commands.FINDINGS, ran.exitCode(), ran.err());
+    JsonObject json = JsonParser.parseString(ran.out()).getAsJsonObject();
+    assertFalse(json.getAsJsonArray("findings").isEmpty());
+    List<String> options = new ArrayList<>();
+    for (JsonElement remedy : json.getAsJsonArray("remedies")) {
+      String option = remedy.getAsJsonObject().get("option").getAsString();
+      options.add(option);
+      Ran again =
+          option.startsWith("thin") ? new Ran(0, "", "") : typed(line, players, option, more);
+      assertEquals(Commands.FINE, again.exitCode(), option + again.err() + again.out());
+    }
+    return options;
+  }
+
+  private static Ran typed(List<String> line, String players, String option, String... more) {
+    if (option.startsWith("add ")) {
+      StringBuilder all = new StringBuilder(players);
+      Matcher names = ADDED.matcher(option);
+      while (names.find()) {
+        all.append(", ").append(names.group(1));
+      }
+      return split(line, all.toString(), more);
+    }
+    String[] words = option.split(" ", 2);
+    List<String> others = new ArrayList<>(Arrays.asList(more));
+    int before = others.indexOf(words[0]);
+    if (before >= 0) {
+      others.subList(before, before + 2).clear();
+    }
+    return split(
+        line, players, with(others.toArray(String[]::new), words[0], words[1].replace("\"", "")));
+  }
+
+  private static String[] with(String[] options, String... more) {
+    List<String> all = new ArrayList<>(Arrays.asList(options));
+    all.addAll(Arrays.asList(more));
+    return all.toArray(String[]::new);
+  }
+
+  private static Ran split(List<String> line, String players, String... more) {
+    List<String> args = new ArrayList<>(List.of("split"));
+    args.addAll(line);
+    args.addAll(List.of("--players", players));
+    args.addAll(Arrays.asList(more));
+    return Ran.command(args.toArray(String[]::new));
+  }
+}

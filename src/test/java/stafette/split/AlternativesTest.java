@@ -1,0 +1,196 @@
+package stafette.split;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import net.jqwik.api.Assume;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.IntRange;
+import org.junit.jupiter.api.Test;
+import stafette.Invented;
+import stafette.check.Costing;
+import stafette.check.Judge;
+import stafette.limits.Instrument;
+import stafette.plan.Brief;
+import stafette.plan.Favour;
+import stafette.plan.Plan;
+import stafette.plan.Player;
+import stafette.plan.Segment;
+import stafette.plan.Weights;
+import stafette.score.Line;
+
+class AlternativesTest {
+  private static final Instrument FLUTE = Invented.instrument("flute");
+  private static final Instrument CLARINET = Invented.instrument("clarinet");
+
+  @Property(tries = 150)
+  void what_an_alternative_favours_no_other_plan_does_better(
+      @ForAll long seed, @ForAll Favour favour) {
+    Brief brief = favouring(SmallBriefs.of(seed, 20, 4), favour);
+    Optional<Plan> main = plan(brief);
+    Assume.that(main.isPresent());
+    Alternatives alternatives = all(main.get(), 5);
+    List<Plan> plans = plans(main.get(), alternatives);
+    for (Alternatives.Alternative one : alternatives.kept()) {
+      assertTrue(Judge.judge(one.plan()).holds());
+      Weights own = Invented.WEIGHTS.favouring(one.favour());
+      assertEquals(own, one.plan().brief().rules().weights());
+      for (Plan other : plans) {
+        assertTrue(one.favour() == Favour.REGULAR || cost(one.plan(), own) <= cost(other, own));
+      }
+    }
+  }
+
+  @Property(tries = 150)
+  void no_alternative_is_nearly_the_same_as_another(@ForAll long seed, @ForAll Favour favour) {
+    Optional<Plan> main = plan(favouring(SmallBriefs.of(seed, 20, 4), favour));
+    Assume.that(main.isPresent());
+    List<Plan> plans = plans(main.get(), all(main.get(), 5));
+    for (int i = 0; i < plans.size(); i++) {
+      for (int k = 0; k < i; k++) {
+        assertFalse(samePlayersWithinBeat(plans.get(i), plans.get(k)));
+        assertFalse(sameCosts(plans.get(i), plans.get(k)));
+      }
+    }
+  }
+
+  @Property(tries = 60)
+  void everything_else_is_favoured_once_and_no_more_are_kept_than_wanted(
+      @ForAll long seed, @ForAll Favour favour, @ForAll @IntRange(min = 1, max = 5) int most) {
+    Optional<Plan> main = plan(favouring(SmallBriefs.of(seed, 14, 3), favour));
+    Assume.that(main.isPresent());
+    Alternatives alternatives = all(main.get(), most);
+    List<Favour> searched = new ArrayList<>();
+    alternatives.kept().forEach(one -> searched.add(one.favour()));
+    alternatives.dropped().forEach(one -> searched.add(one.favour()));
+    assertTrue(alternatives.kept().size() <= most);
+    assertFalse(searched.contains(favour));
+    assertEquals(EnumSet.copyOf(searched).size(), searched.size());
+    assertTrue(alternatives.kept().size() == most || searched.size() == 5);
+  }
+
+  @Test
+  void each_search_is_told_how_many_are_left() {
+    Plan main = plan(Invented.brief(Invented.line(4, 3, 240), flutes())).orElseThrow();
+    List<Integer> left = new ArrayList<>();
+    Alternatives.to(
+        main,
+        Invented.WEIGHTS,
+        5,
+        (brief, searches) -> {
+          left.add(searches);
+          return new SplitResult.Stopped(Optional.empty(), OptionalInt.empty(), 0);
+        });
+    assertEquals(List.of(5, 4, 3, 2, 1), left);
+  }
+
+  @Test
+  void handing_over_a_beat_later_is_nearly_the_same_and_a_stroke_more_is_not() {
+    Brief brief = Invented.brief(Invented.line(4, 4, 120), flutes());
+    Plan plan = split(brief, 0, 1, 16);
+    assertTrue(NearDuplicates.are(plan, split(brief, 0, 1, 20), Invented.WEIGHTS));
+    assertTrue(NearDuplicates.are(plan, split(brief, 1, 0, 20), Invented.WEIGHTS));
+    assertFalse(NearDuplicates.are(plan, split(brief, 0, 1, 21), Invented.WEIGHTS));
+  }
+
+  @Test
+  void other_players_make_another_plan() {
+    Brief brief = Invented.brief(Invented.line(4, 4, 120), flutes());
+    Plan plan = split(brief, 0, 1, 16);
+    assertFalse(NearDuplicates.are(plan, split(brief, 0, 2, 16), Invented.WEIGHTS));
+    assertFalse(
+        NearDuplicates.are(split(brief, 0, 2, 16), split(brief, 2, 0, 20), Invented.WEIGHTS));
+  }
+
+  @Test
+  void plans_that_cost_the_same_whatever_is_favoured_are_nearly_the_same() {
+    Brief brief = Invented.brief(Invented.line(8, 4, 120), flutes());
+    Plan early = split(brief, 0, 1, 48);
+    Plan late = split(brief, 0, 1, 80);
+    assertEquals(sameCosts(early, late), NearDuplicates.are(early, late, Invented.WEIGHTS));
+    assertTrue(NearDuplicates.are(early, late, Invented.WEIGHTS));
+  }
+
+  private static Player[] flutes() {
+    return new Player[] {
+      Invented.player("Flute 1", FLUTE, 13, 8, 20, 8),
+      Invented.player("Flute 2", FLUTE, 13, 8, 20, 8),
+      Invented.player("Clarinet 1", CLARINET, 13, 7, 20, 8)
+    };
+  }
+
+  private static Plan split(Brief brief, int leaves, int enters, int landing) {
+    return new Plan(
+        brief,
+        List.of(
+            new Segment(leaves, 0, 0, landing),
+            new Segment(enters, 0, landing, brief.line().count() - 1)));
+  }
+
+  private static Brief favouring(Brief brief, Favour favour) {
+    return brief.with(brief.rules().favouring(favour, Invented.WEIGHTS));
+  }
+
+  private static Alternatives all(Plan main, int most) {
+    return Alternatives.to(
+        main, Invented.WEIGHTS, most, (brief, left) -> Splitter.split(brief, () -> false));
+  }
+
+  private static Optional<Plan> plan(Brief brief) {
+    return Splitter.split(brief, () -> false)
+        .match(b -> Optional.of(b.plan()), n -> Optional.empty(), s -> Optional.empty());
+  }
+
+  private static List<Plan> plans(Plan main, Alternatives alternatives) {
+    List<Plan> plans = new ArrayList<>(List.of(main));
+    alternatives.kept().forEach(one -> plans.add(one.plan()));
+    return plans;
+  }
+
+  private static int cost(Plan plan, Weights weights) {
+    Brief brief = plan.brief().with(plan.brief().rules().with(weights));
+    return Costing.of(new Plan(brief, plan.segments())).total();
+  }
+
+  private static boolean sameCosts(Plan one, Plan other) {
+    for (Favour favour : Favour.values()) {
+      Weights weights = Invented.WEIGHTS.favouring(favour);
+      if (cost(one, weights) != cost(other, weights)) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static boolean samePlayersWithinBeat(Plan one, Plan other) {
+    Line line = one.line();
+    int count = one.segments().size();
+    Set<Integer> players = new HashSet<>();
+    Set<Integer> others = new HashSet<>();
+    one.segments().forEach(segment -> players.add(segment.player()));
+    other.segments().forEach(segment -> others.add(segment.player()));
+    if (count != other.segments().size() || !players.equals(others)) {
+      return false;
+    }
+    for (int k = 0; k < count; k++) {
+      Segment own = one.segments().get(k);
+      Segment its = other.segments().get(k);
+      boolean alike =
+          one.player(own).instrument().name().equals(other.player(its).instrument().name());
+      long apart = Math.abs(line.onsetMicros(own.last()) - line.onsetMicros(its.last()));
+      if (!alike || apart > Math.max(line.beatMicros(own.last()), line.beatMicros(its.last()))) {
+        return false;
+      }
+    }
+    return true;
+  }
+}
