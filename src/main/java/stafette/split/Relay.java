@@ -21,6 +21,7 @@ import stafette.score.Line;
 final class Relay {
   private static final int WHOLE = 2;
 
+  private final Workbench workbench;
   private final Line line;
   private final Rules rules;
   private final List<PlayerKind> kinds;
@@ -31,12 +32,14 @@ final class Relay {
   private final Map<List<Integer>, SegmentTable> tables = new HashMap<>();
   private final @Nullable Reach[][] reaches;
 
-  private Relay(Brief brief, int index, List<PlayerKind> kinds, List<Actor> actors) {
+  private Relay(
+      Brief brief, int index, List<PlayerKind> kinds, List<Actor> actors, Workbench workbench) {
+    this.workbench = workbench;
     this.line = brief.line(index);
     this.rules = brief.rules();
     this.kinds = kinds;
     this.actors = actors;
-    this.halves = brief.halves(index);
+    this.halves = workbench.halves(brief, index);
     this.keeping = new Keeping(index, line.count(), rules.locks(), kindOf(rules.locks(), kinds));
     this.handoffs = new Handoffs(line, rules.overlap(), rules.weights(), kinds, actors, keeping);
     this.reaches = new Reach[actors.size()][line.count()];
@@ -53,13 +56,16 @@ final class Relay {
   }
 
   /** The relays of a brief; those alike in all are one and the same. */
-  static List<Relay> of(Brief brief, List<PlayerKind> kinds, List<Actor> actors) {
+  static List<Relay> of(
+      Brief brief, List<PlayerKind> kinds, List<Actor> actors, Workbench workbench) {
     List<Relay> relays = new ArrayList<>();
     for (int index = 0; index < brief.lines().size(); index++) {
       int earlier = brief.lines().indexOf(brief.line(index));
       boolean free = brief.rules().locks().isEmpty();
       relays.add(
-          earlier < index && free ? relays.get(earlier) : new Relay(brief, index, kinds, actors));
+          earlier < index && free
+              ? relays.get(earlier)
+              : new Relay(brief, index, kinds, actors, workbench));
     }
     return relays;
   }
@@ -184,7 +190,7 @@ final class Relay {
           PlayerKind kind = kinds.get(actor.kind(member));
           Line own = part == WHOLE ? line : halves.line(part);
           SegmentTable table =
-              new SegmentTable(
+              workbench.table(
                   own,
                   kind.player(),
                   kind.player().skills().get(actor.skill(member)),

@@ -2,6 +2,7 @@ package stafette.split;
 
 import java.util.Arrays;
 import java.util.HashSet;
+import java.util.IntSummaryStatistics;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -42,6 +43,8 @@ final class SegmentTable {
   private final long[] strain;
   private final int[] lastBefore;
   private final long[] load;
+  private final int leastSustained;
+  private final int mostSustained;
 
   SegmentTable(Line line, Player player, Skill skill, Weights weights) {
     this.line = line;
@@ -67,6 +70,10 @@ final class SegmentTable {
       register[j] = comfortable ? 0 : weights.register();
       use[j] = factors.isEmpty() ? 1 : useOfAir(factors, j);
     }
+    IntSummaryStatistics sustained =
+        IntStream.range(0, count).map(demand::sustainedMilli).summaryStatistics();
+    leastSustained = sustained.getMin();
+    mostSustained = Math.max(sustained.getMax(), skill.capability().sustainedMilli());
     reckonStrokes();
   }
 
@@ -95,13 +102,12 @@ final class SegmentTable {
 
   /** The lowest sustained rate at any stroke of the line. */
   int leastSustainedMilli() {
-    return IntStream.range(0, line.count()).map(demand::sustainedMilli).min().orElseThrow();
+    return leastSustained;
   }
 
   /** The highest sustained rate at any stroke of the line or in a given passage. */
   int mostSustainedMilli() {
-    int most = IntStream.range(0, line.count()).map(demand::sustainedMilli).max().orElseThrow();
-    return Math.max(most, skill.capability().sustainedMilli());
+    return mostSustained;
   }
 
   Row row(int first) {

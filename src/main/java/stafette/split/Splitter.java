@@ -78,12 +78,14 @@ public final class Splitter {
    */
   public record Progress(OptionalInt cost, int bound, Optional<Plan> plan) {}
 
-  private Splitter(Brief brief, BooleanSupplier stop, Consumer<Progress> progress) {
+  private Splitter(
+      Brief brief, Workbench workbench, BooleanSupplier stop, Consumer<Progress> progress) {
     this.brief = brief;
     this.stop = stop;
     this.progress = progress;
     this.kinds = PlayerKind.of(brief);
-    this.relays = Relay.of(brief, kinds, Actor.all(kinds, brief.rules().hocket() != Hocket.NO));
+    this.relays =
+        Relay.of(brief, kinds, Actor.all(kinds, brief.rules().hocket() != Hocket.NO), workbench);
     this.bounds = new Bounds(brief, relays);
     this.playerPrice = brief.rules().weights().player();
   }
@@ -95,7 +97,7 @@ public final class Splitter {
    *     bound, as it is when the memory set aside for the search is used up
    */
   public static SplitResult split(Brief brief, BooleanSupplier stop) {
-    return split(brief, stop, progress -> {});
+    return split(brief, new Workbench(), stop, progress -> {});
   }
 
   /**
@@ -104,9 +106,20 @@ public final class Splitter {
    * @param progress told whenever a better plan or a higher bound is known
    */
   public static SplitResult split(Brief brief, BooleanSupplier stop, Consumer<Progress> progress) {
+    return split(brief, new Workbench(), stop, progress);
+  }
+
+  /**
+   * The same with what earlier searches for the line have worked out, so that a new search after a
+   * lock or a drag finds the tables ready.
+   *
+   * @param progress told whenever a better plan or a higher bound is known
+   */
+  public static SplitResult split(
+      Brief brief, Workbench workbench, BooleanSupplier stop, Consumer<Progress> progress) {
     return brief.rules().favour() == Favour.REGULAR
         ? RegularSearch.best(brief, stop, progress)
-        : new Splitter(brief, stop, progress).run();
+        : new Splitter(brief, workbench, stop, progress).run();
   }
 
   private SplitResult run() {

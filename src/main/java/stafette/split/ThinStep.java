@@ -29,7 +29,7 @@ final class ThinStep {
   private final Player player;
   private final Skill skill;
   private final long readyMicros;
-  private final GivenPassages given;
+  private final GivenEffort given;
   private final Optional<Breath> lungs;
   private final long memoryMicros;
   private final Map<List<Kept>, Local> known = new HashMap<>();
@@ -39,7 +39,7 @@ final class ThinStep {
     this.player = player;
     this.skill = skill;
     this.readyMicros = readyMicros;
-    given = new GivenPassages(player);
+    given = new GivenEffort(player);
     lungs = player.instrument().breath();
     memoryMicros = memoryMicros();
   }

@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import stafette.check.Traits;
 import stafette.plan.Favour;
 import stafette.plan.Plan;
@@ -57,16 +58,21 @@ public record SideBySide(
    * as much of what is left as every one after it.
    *
    * @param most how many alternatives; 0 for none
+   * @param progress told how the main search goes
    * @throws Refusal if the score, the line or a player is not there
    */
-  public static SideBySide split(SplitLine.Request request, LimitsInForce limits, int most)
+  public static SideBySide split(
+      SplitLine.Request request,
+      LimitsInForce limits,
+      int most,
+      Consumer<Splitter.Progress> progress)
       throws Refusal {
     if (most == 0) {
-      return without(SplitLine.split(request, limits));
+      return without(SplitLine.split(request, limits, progress));
     }
     int searches = 1 + Alternatives.mostSearches();
     double share = request.searchSeconds() / searches;
-    SplitLine.Outcome main = SplitLine.split(request.within(share), limits);
+    SplitLine.Outcome main = SplitLine.split(request.within(share), limits, progress);
     if (main.plan().isEmpty()) {
       return without(main);
     }

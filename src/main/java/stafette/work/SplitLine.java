@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
 import stafette.check.Judge;
 import stafette.check.Verdict;
 import stafette.limits.Assurance;
@@ -17,6 +18,7 @@ import stafette.plan.Player;
 import stafette.plan.Seat;
 import stafette.split.SplitResult;
 import stafette.split.Splitter;
+import stafette.split.Workbench;
 
 /** Splits a line among players, and has every plan judged again before anybody sees it. */
 public final class SplitLine {
@@ -117,10 +119,21 @@ public final class SplitLine {
    * @throws Refusal if the score, the line or a player is not there
    */
   public static Outcome split(Request request, LimitsInForce limits) throws Refusal {
+    return split(request, limits, progress -> {});
+  }
+
+  /**
+   * The same, telling how the search goes.
+   *
+   * @param progress told whenever a better plan or a higher bound is known
+   */
+  public static Outcome split(
+      Request request, LimitsInForce limits, Consumer<Splitter.Progress> progress) throws Refusal {
     Briefing briefing = Briefing.of(request, limits);
     Brief brief = briefing.brief();
     long start = System.nanoTime();
-    SplitResult result = Splitter.split(brief, after(start, request.searchSeconds()));
+    SplitResult result =
+        Splitter.split(brief, new Workbench(), after(start, request.searchSeconds()), progress);
     double seconds = (System.nanoTime() - start) / 1e9;
     Outcome outcome =
         new Outcome(

@@ -13,14 +13,14 @@ import stafette.plan.Skill;
  * What the score gives a player beside the line, as steps of effort. Where a passage asks too much
  * of a player who does nothing else, it is excused.
  */
-final class GivenPassages {
+final class GivenEffort {
   private final List<Busy> passages;
   private final Optional<Capability> capability;
   private final Optional<Breath> lungs;
   private final List<List<Effort.Role>> strokes = new ArrayList<>();
   private final List<Effort.Role> sounds = new ArrayList<>();
 
-  GivenPassages(Player player) {
+  GivenEffort(Player player) {
     passages = player.busy();
     capability = player.leastTiringSkill().map(Skill::capability);
     lungs = player.instrument().breath();

@@ -1,0 +1,40 @@
+package stafette.split;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import stafette.limits.Instrument;
+import stafette.plan.Brief;
+import stafette.plan.Busy;
+import stafette.plan.Halves;
+import stafette.plan.Hocket;
+import stafette.plan.Player;
+import stafette.plan.Skill;
+import stafette.plan.Weights;
+import stafette.score.Line;
+
+/**
+ * What has been worked out about lines and players, kept for the next search: while a line is open,
+ * locks, rules and players may change and come back, and tables of segments stay as they are. Not
+ * for several threads.
+ */
+public final class Workbench {
+  private final Map<Likeness, SegmentTable> tables = new HashMap<>();
+  private final Map<Dealt, Halves> halves = new HashMap<>();
+
+  private record Likeness(
+      Line line, Instrument instrument, List<Busy> busy, Skill skill, Weights weights) {}
+
+  private record Dealt(Line line, Hocket hocket) {}
+
+  SegmentTable table(Line line, Player player, Skill skill, Weights weights) {
+    return tables.computeIfAbsent(
+        new Likeness(line, player.instrument(), player.busy(), skill, weights),
+        key -> new SegmentTable(line, player, skill, weights));
+  }
+
+  Halves halves(Brief brief, int relay) {
+    return halves.computeIfAbsent(
+        new Dealt(brief.line(relay), brief.rules().hocket()), key -> brief.halves(relay));
+  }
+}
