@@ -77,10 +77,11 @@ public final class Rosters {
 
   /**
    * Players who are alike and, together, near what they can do: peak 13, stamina 20 strokes,
-   * recovery 8 s, and a sustained rate at which playing in turn, without overlaps, would spend so
-   * much of what resting gives back.
+   * recovery 8 s, and a sustained rate at which playing in turn, landing notes alone shared, spends
+   * so much of what resting gives back.
    *
-   * @param load the share of capacity; at 1 and above a long line can't be played
+   * @param load the share of capacity; above 1 a line that is long enough can't be played, 64 bars
+   *     at 1.4, say
    */
   public static Brief atCapacity(int bars, int players, double load) {
     double sustained = STROKES_PER_SECOND - load * (players - 1) * STAMINA / RECOVERY;

@@ -34,16 +34,20 @@ public class SplitBench {
   private static final long BUDGET_NANOS = 2_000_000_000L;
 
   private static final Map<String, Supplier<Brief>> TASKS =
-      Map.of(
-          "identical 64 x 4", () -> Rosters.identical(64, 4),
-          "identical 512 x 8", () -> Rosters.identical(512, 8),
-          "mixed 8 x 8", () -> Rosters.mixed(8, 8),
-          "mixed 64 x 4", () -> Rosters.mixed(64, 4),
-          "breathing 64 x 4", () -> Rosters.breathing(64, 4),
-          "load 0.8, 64 x 2", () -> Rosters.atCapacity(64, 2, 0.8),
-          "load 1.0, 64 x 2", () -> Rosters.atCapacity(64, 2, 1.0),
-          "load 0.8, 64 x 4", () -> Rosters.atCapacity(64, 4, 0.8),
-          "load 1.0, 64 x 4", () -> Rosters.atCapacity(64, 4, 1.0));
+      Map.ofEntries(
+          Map.entry("identical 64 x 4", () -> Rosters.identical(64, 4)),
+          Map.entry("identical 512 x 8", () -> Rosters.identical(512, 8)),
+          Map.entry("mixed 8 x 8", () -> Rosters.mixed(8, 8)),
+          Map.entry("mixed 64 x 4", () -> Rosters.mixed(64, 4)),
+          Map.entry("breathing 64 x 4", () -> Rosters.breathing(64, 4)),
+          Map.entry("load 0.8 64 x 2", () -> Rosters.atCapacity(64, 2, 0.8)),
+          Map.entry("load 1.0 64 x 2", () -> Rosters.atCapacity(64, 2, 1.0)),
+          Map.entry("load 1.1 64 x 2", () -> Rosters.atCapacity(64, 2, 1.1)),
+          Map.entry("load 1.4 64 x 2", () -> Rosters.atCapacity(64, 2, 1.4)),
+          Map.entry("load 0.8 64 x 4", () -> Rosters.atCapacity(64, 4, 0.8)),
+          Map.entry("load 1.0 64 x 4", () -> Rosters.atCapacity(64, 4, 1.0)),
+          Map.entry("load 1.1 64 x 4", () -> Rosters.atCapacity(64, 4, 1.1)),
+          Map.entry("load 1.4 64 x 4", () -> Rosters.atCapacity(64, 4, 1.4)));
 
   /** Bars by players. */
   @Param({
@@ -52,10 +56,14 @@ public class SplitBench {
     "mixed 8 x 8",
     "mixed 64 x 4",
     "breathing 64 x 4",
-    "load 0.8, 64 x 2",
-    "load 1.0, 64 x 2",
-    "load 0.8, 64 x 4",
-    "load 1.0, 64 x 4"
+    "load 0.8 64 x 2",
+    "load 1.0 64 x 2",
+    "load 1.1 64 x 2",
+    "load 1.4 64 x 2",
+    "load 0.8 64 x 4",
+    "load 1.0 64 x 4",
+    "load 1.1 64 x 4",
+    "load 1.4 64 x 4"
   })
   private String task = "";
 

@@ -127,7 +127,7 @@ public final class ReferenceModel {
   }
 
   private void chooseSegments() {
-    for (PossibleSegments.Priced priced : PossibleSegments.of(brief)) {
+    for (ReferenceSegments.Priced priced : ReferenceSegments.of(brief)) {
       BoolVar taken = model.newBoolVar(priced.segment().toString());
       choices.add(new Choice(priced.segment(), taken));
       cost.addTerm(taken, priced.points());

@@ -38,7 +38,7 @@ final class ReferencePart {
   private final List<Demand> demands;
   private final Optional<ReferenceAir> lungs;
   private final IntVar[] tired;
-  private final GivenPassages given;
+  private final ReferenceGiven given;
 
   /**
    * How a player comes out of a segment or a given passage.
@@ -93,7 +93,7 @@ final class ReferencePart {
     for (int j = 0; j < tired.length; j++) {
       tired[j] = model.newIntVar(0, WHOLE, "tired " + j);
     }
-    given = new GivenPassages(model, player);
+    given = new ReferenceGiven(model, player);
   }
 
   void carryOver() {

@@ -13,8 +13,8 @@ import stafette.plan.Segment;
  * The segments that some player could play if it came fresh, as the judge sees it, with what they
  * cost. For briefs with one line and without hockets.
  */
-final class PossibleSegments {
-  private PossibleSegments() {}
+final class ReferenceSegments {
+  private ReferenceSegments() {}
 
   /** A segment, and its cost in whole points. */
   record Priced(Segment segment, int points) {}

@@ -21,7 +21,7 @@ import stafette.plan.Skill;
  * What the score gives one player, in the constraint model. A passage can't spend more than there
  * is; where it asks for more even without a plan, the plan is not to blame.
  */
-final class GivenPassages {
+final class ReferenceGiven {
   private final CpModel model;
   private final Player player;
   private final Skill skill;
@@ -44,7 +44,7 @@ final class GivenPassages {
       Optional<IntVar> airAfter) {}
 
   /** For a player with at least one skill; each passage has a stroke. */
-  GivenPassages(CpModel model, Player player) {
+  ReferenceGiven(CpModel model, Player player) {
     this.model = model;
     this.player = player;
     this.skill = player.leastTiringSkill().orElseThrow();
