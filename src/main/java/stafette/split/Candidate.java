@@ -88,7 +88,7 @@ final class Candidate {
       }
     }
     if (!priced && begun.get().made() > LABELS_BEFORE_PRICES) {
-      price(best);
+      price(best, stop);
       return;
     }
     CrewSearch search = begun.get();
@@ -108,7 +108,7 @@ final class Candidate {
   }
 
   /** Looks for prices, and begins again with them if they tell more. */
-  void price(int best) {
+  void price(int best, BooleanSupplier stop) {
     if (priced) {
       return;
     }
@@ -116,7 +116,7 @@ final class Candidate {
     long known = (best - (long) playerPrice * crew.size()) * Relaxation.MICROPOINTS;
     long now = Math.max(1, bound()) * Relaxation.MICROPOINTS;
     long target = best < Relaxation.NEVER ? known : now + now / 5 + 100 * Relaxation.MICROPOINTS;
-    Prices.Found found = Prices.find(crew, relays, target);
+    Prices.Found found = Prices.find(crew, relays, target, stop);
     if (found.bound() >= Relaxation.NEVER_MICRO) {
       giveUp();
       return;

@@ -2,6 +2,7 @@ package stafette.split;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.BooleanSupplier;
 import stafette.score.Line;
 
 /**
@@ -92,10 +93,11 @@ final class Prices {
   /**
    * Good prices for a crew.
    *
+   * @param stop asked before each step; the best prices so far are given back once it says yes
    * @param target what a plan costs that is known, or a guess, in millionths of a point
    * @return its bound is {@link Relaxation#NEVER_MICRO} if there is proof that no plan exists
    */
-  static Found find(Crew crew, List<Relay> relays, long target) {
+  static Found find(Crew crew, List<Relay> relays, long target, BooleanSupplier stop) {
     double[] now = new double[crew.kinds().size()];
     Found best = new Found(none(crew.kinds()), bound(crew, relays, none(crew.kinds())));
     if (best.bound >= Relaxation.NEVER_MICRO) {
@@ -104,7 +106,7 @@ final class Prices {
     double length = 1;
     int since = 0;
     double goal = target;
-    for (int step = 0; step < STEPS; step++) {
+    for (int step = 0; step < STEPS && !stop.getAsBoolean(); step++) {
       Prices prices = new Prices(crew.kinds(), now.clone(), end(relays), false);
       Relaxation[] solved = solve(crew, relays, prices);
       long bound = bound(crew, prices, solved);

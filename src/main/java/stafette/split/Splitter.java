@@ -42,7 +42,7 @@ import stafette.plan.Segment;
  */
 public final class Splitter {
   private static final int SLICE = 256;
-  private static final int LABELS_BEFORE_BEAM = 2_000;
+  private static final int LABELS_BEFORE_BEAM = 256;
 
   /**
    * So many labels fit into the memory of a small machine; beyond them the search stops by itself.
@@ -50,7 +50,7 @@ public final class Splitter {
   private static final int MOST_LABELS = 3_000_000;
 
   /** Widths of the beam, one after the other as the proof takes longer. */
-  private static final int[] WIDTHS = {3, 12, 60, 300};
+  private static final int[] WIDTHS = {2, 6, 30, 150, 500};
 
   /** Each wider beam waits for so many times more labels. */
   private static final int PATIENCE = 6;
@@ -164,7 +164,7 @@ public final class Splitter {
         tell();
       }
     }
-    if (best.isEmpty() && !queue.isEmpty() && queue.peek().bound() < Relaxation.NEVER) {
+    if (beams == 0 && best.isEmpty() && bound() < Relaxation.NEVER) {
       beam(everybody, WIDTHS[0]);
     }
   }
@@ -174,7 +174,9 @@ public final class Splitter {
   }
 
   private void beam(Candidate candidate, int width) {
-    candidate.price(bestCost);
+    if (width > WIDTHS[0]) {
+      candidate.price(bestCost, stop);
+    }
     if (candidate.bound() < Relaxation.NEVER) {
       new FirstPlan(relays, candidate.extension(), width).find(stop).ifPresent(this::take);
     }

@@ -29,12 +29,12 @@ class ReferenceSolverTest {
     ReferenceModel.Answer answer = ReferenceModel.of(brief).solve(PATIENCE);
     OptionalInt expected = cost(brief, answer);
     SplitResult searched = Splitter.split(brief, () -> false);
-    boolean proven = answer.proven() && !(searched instanceof SplitResult.Stopped);
-    if (proven) {
+    boolean both = answer.proven() && !(searched instanceof SplitResult.Stopped);
+    if (both) {
       assertEquals(expected, cost(searched), brief::toString);
     }
     Statistics.label("proven by both")
-        .collect(proven)
+        .collect(both)
         .coverage(proven -> proven.check(true).count(count -> count >= LEAST_PROVEN));
     Statistics.label("with a plan")
         .collect(expected.isPresent())
