@@ -42,7 +42,7 @@ import stafette.plan.Segment;
  */
 public final class Splitter {
   private static final int SLICE = 256;
-  private static final int LABELS_BEFORE_BEAM = 256;
+  private static final int LABELS_BEFORE_BEAM = 500;
 
   /**
    * So many labels fit into the memory of a small machine; beyond them the search stops by itself.
@@ -150,7 +150,7 @@ public final class Splitter {
       int before = candidate.made();
       candidate.advance(SLICE, bestCost, stop);
       labels += candidate.made() - before;
-      spent += SLICE;
+      spent += candidate.made() - before;
       candidate.goal().ifPresent(this::take);
       if (candidate.bound() < Relaxation.NEVER) {
         queue.add(candidate);
