@@ -1,0 +1,68 @@
+package stafette.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** Hockets, several players at a time and locks, from the command line. */
+class RelayOptionsTest {
+  @Test
+  void a_pair_in_turns_plays_what_is_too_fast_for_one() {
+    assertEquals(1, split("5-7", "--tempo", "130").exitCode());
+    Ran ran = split("5-7", "--tempo", "130", "--hocket", "stroke", "--json");
+    assertEquals(0, ran.exitCode(), ran.out());
+    assertTrue(ran.out().contains("\"pattern\": \"odd\""), ran.out());
+    assertTrue(ran.out().contains("\"pattern\": \"even\""), ran.out());
+  }
+
+  @Test
+  void two_at_a_time_are_two_relays() {
+    Ran ran = split("5-6", "--double", "2", "--json");
+    assertEquals(0, ran.exitCode(), ran.out());
+    assertTrue(ran.out().contains("\"relay\": 1"), ran.out());
+  }
+
+  @Test
+  void a_lock_keeps_a_player_out_or_in() {
+    assertTrue(split("5-6").out().contains("  Flute 1  "));
+    Ran out = split("5-6", "--lock", "not Flute 1: 5.1-6.4");
+    assertEquals(0, out.exitCode(), out.out());
+    assertTrue(out.out().contains("  Flute 2  double tonguing"), out.out());
+    Ran exactly = split("5-6", "--lock", "Flute 2 = 5.1-6.1 with double tonguing");
+    assertEquals(0, exactly.exitCode(), exactly.out());
+    assertTrue(exactly.out().contains("  Flute 2  double tonguing  5.1   6.1"), exactly.out());
+  }
+
+  @Test
+  void a_lock_that_says_nothing_or_names_nobody_is_refused() {
+    for (String lock : List.of("Flute 1", "not handoff: 5.1", "Flute 9: 5.1-6.1", "Flute 1: 4.1")) {
+      Ran ran = split("5-6", "--lock", lock);
+      assertEquals(2, ran.exitCode(), lock);
+      assertTrue(ran.err().contains("--lock \"" + lock + "\""), ran.err());
+    }
+  }
+
+  private static Ran split(String bars, String... more) {
+    List<String> args =
+        new ArrayList<>(
+            List.of(
+                "split",
+                "samples/lantern-run.musicxml",
+                "--part",
+                "Piano",
+                "--staff",
+                "1",
+                "--bars",
+                bars,
+                "--players",
+                "Flute 1, Flute 2, Flute 3, Flute 4",
+                "--time",
+                "6"));
+    args.addAll(Arrays.asList(more));
+    return Ran.command(args.toArray(String[]::new));
+  }
+}
