@@ -20,25 +20,25 @@ import stafette.score.Line;
 
 /** Hockets, locks and several relays: the search finds what trying every plan finds. */
 class RelaysTest {
-  @Property(tries = 150)
+  @Property(tries = 150, maxDiscardRatio = 100)
   void hockets_are_exact(@ForAll long seed) {
     Brief brief = SmallBriefs.of(seed, 6, 3);
     compare(brief.with(brief.rules().with(hocket(new Random(seed)))));
   }
 
-  @Property(tries = 250)
+  @Property(tries = 250, maxDiscardRatio = 100)
   void locks_are_exact(@ForAll long seed) {
     Brief brief = SmallBriefs.of(seed, 7, 3);
     compare(brief.with(brief.rules().with(locks(brief, new Random(seed)))));
   }
 
-  @Property(tries = 60)
+  @Property(tries = 60, maxDiscardRatio = 100)
   void always_two_on_is_exact(@ForAll long seed) {
     Brief brief = SmallBriefs.of(seed, 5, 4);
     compare(doubled(brief));
   }
 
-  @Property(tries = 50)
+  @Property(tries = 50, maxDiscardRatio = 100)
   void two_lines_at_once_are_exact(@ForAll long seed) {
     Brief brief = SmallBriefs.of(seed, 6, 4);
     Line line = brief.line();
@@ -50,7 +50,7 @@ class RelaysTest {
     compare(new Brief(lines, brief.players(), brief.rules()));
   }
 
-  @Property(tries = 50)
+  @Property(tries = 50, maxDiscardRatio = 100)
   void all_of_them_together_are_exact(@ForAll long seed) {
     Random random = new Random(seed);
     Brief brief = doubled(SmallBriefs.of(seed, 5, 4));
@@ -58,7 +58,7 @@ class RelaysTest {
     compare(brief.with(brief.rules().with(locks(brief, random))));
   }
 
-  @Property(tries = 150)
+  @Property(tries = 150, maxDiscardRatio = 100)
   void locks_never_make_a_plan_cheaper_or_possible(@ForAll long seed) {
     Brief brief = SmallBriefs.of(seed, 9, 4);
     Brief locked = brief.with(brief.rules().with(locks(brief, new Random(seed))));
