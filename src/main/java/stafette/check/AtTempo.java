@@ -1,6 +1,5 @@
 package stafette.check;
 
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -40,11 +39,7 @@ final class AtTempo {
     Line line = plan.line();
     Position start = line.stroke(0).onset();
     TempoMap tempi = line.tempo().scaledTo(start, mark);
-    List<Line> scaled = new ArrayList<>();
-    for (int relay = 0; relay < plan.brief().lines().size(); relay++) {
-      int before = plan.brief().lines().indexOf(plan.brief().line(relay));
-      scaled.add(before < relay ? scaled.get(before) : plan.brief().line(relay).at(tempi));
-    }
+    List<Line> scaled = plan.brief().linesAt(tempi);
     double factor =
         mark.quartersPerMinute().dividedBy(line.tempo().at(start).quartersPerMinute()).toDouble();
     AtTempo tempo = new AtTempo(plan.brief().lines(), scaled, factor);

@@ -26,7 +26,11 @@ final class Demands {
   Played played(Segment segment) {
     return segment.pattern() == Pattern.ALL
         ? new Played(brief.line(segment.relay()), segment.first(), segment.last())
-        : halves.computeIfAbsent(segment.relay(), brief::halves).of(segment);
+        : halves(segment).of(segment);
+  }
+
+  private Halves halves(Segment segment) {
+    return halves.computeIfAbsent(segment.relay(), brief::halves);
   }
 
   Demand of(Segment segment) {
@@ -42,10 +46,6 @@ final class Demands {
   }
 
   private int half(Segment segment) {
-    if (segment.pattern() == Pattern.ALL) {
-      return -1;
-    }
-    int first = halves.computeIfAbsent(segment.relay(), brief::halves).halfOf(segment.first());
-    return segment.pattern() == Pattern.ODD ? first : 1 - first;
+    return segment.pattern() == Pattern.ALL ? -1 : halves(segment).halfOf(segment);
   }
 }

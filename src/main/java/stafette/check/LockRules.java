@@ -72,10 +72,7 @@ final class LockRules {
     if (lock instanceof Lock.At) {
       return Finding.at(Finding.Kind.LOCK, from, "the handoff locked here is not kept");
     }
-    int player =
-        lock instanceof Lock.Exactly exactly
-            ? exactly.player()
-            : lock instanceof Lock.In in ? in.player() : ((Lock.Out) lock).player();
+    int player = Lock.player(lock).orElseThrow();
     String verb = lock instanceof Lock.Out ? "was to be left out" : "was to play";
     return Finding.at(
         Finding.Kind.LOCK,

@@ -36,17 +36,7 @@ final class SplitCommand implements Callable<Integer> {
   @Mixin private AlternativesOptions others = new AlternativesOptions();
   @Mixin private DetailOptions details = new DetailOptions();
 
-  @Option(
-      names = {"-o", "--out"},
-      paramLabel = "OUT",
-      description = "The score to write.")
-  private @Nullable Path out;
-
-  @Option(names = "--in-place", description = "Writes into the score itself.")
-  private boolean inPlace;
-
-  @Option(names = "--force", description = "Replaces OUT if it is there already.")
-  private boolean force;
+  @Mixin private OutOptions writing = new OutOptions();
 
   @Option(
       names = "--source",
@@ -76,7 +66,7 @@ final class SplitCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Refusal {
     SourceTreatment treatment = treatment();
-    Optional<WriteScore.Target> target = WriteScore.target(score, out, inPlace, force);
+    Optional<WriteScore.Target> target = writing.target(score);
     LimitsInForce limits = line.limits();
     SplitLine.Request request =
         options.request(score, line, treatment == SourceTreatment.CUE).with(details.seats());
@@ -92,7 +82,7 @@ final class SplitCommand implements Callable<Integer> {
                   others.taken().getAsInt(), outcome, details.with(outcome.seats()), output.ink()));
     }
     if (planFile != null) {
-      Reports.savePlan(outcome, planFile, force);
+      Reports.savePlan(outcome, planFile, writing.force());
       talk("Plan kept  " + planFile + "\n");
     }
     if (outcome.plan().isEmpty()) {

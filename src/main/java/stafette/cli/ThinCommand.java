@@ -60,17 +60,7 @@ final class ThinCommand implements Callable<Integer> {
       description = "Rest before an entry after something else (default: 0.5).")
   private double ready = Rules.DEFAULT_READY_SECONDS;
 
-  @Option(
-      names = {"-o", "--out"},
-      paramLabel = "OUT",
-      description = "The score to write.")
-  private @Nullable Path out;
-
-  @Option(names = "--in-place", description = "Writes into the score itself.")
-  private boolean inPlace;
-
-  @Option(names = "--force", description = "Replaces OUT if it is there already.")
-  private boolean force;
+  @Mixin private OutOptions writing = new OutOptions();
 
   @Option(names = "--json", description = "Prints JSON.")
   private boolean json;
@@ -81,7 +71,7 @@ final class ThinCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Refusal {
-    Optional<WriteScore.Target> target = WriteScore.target(score, out, inPlace, force);
+    Optional<WriteScore.Target> target = writing.target(score);
     LimitsInForce limits = line.limits();
     ThinLine.Outcome outcome = ThinLine.thin(request(), limits);
     if (json) {

@@ -1,7 +1,10 @@
 package stafette.plan;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import stafette.score.Line;
+import stafette.time.TempoMap;
 
 /**
  * What is asked: these lines, each split among the players in a relay of its own, under these
@@ -47,6 +50,14 @@ public record Brief(List<Line> lines, List<Player> players, Rules rules) {
   /** How a relay's line is dealt out in hockets. */
   public Halves halves(int relay) {
     return Halves.of(line(relay), rules.hocket());
+  }
+
+  /** The lines at other tempi; relays of one line stay relays of one line. */
+  public List<Line> linesAt(TempoMap tempi) {
+    Map<Line, Line> scaled = new HashMap<>();
+    return lines.stream()
+        .map(line -> scaled.computeIfAbsent(line, before -> before.at(tempi)))
+        .toList();
   }
 
   /** Whether two relays play the same strokes, so that their overlaps must not meet. */

@@ -81,11 +81,12 @@ public final class Halves {
     if (segment.pattern() == Pattern.ALL) {
       return new Played(whole, segment.first(), segment.last());
     }
-    int mine = mine(segment);
+    int mine = halfOf(segment);
     return new Played(dealt.get(mine), from(mine, segment.first()), to(mine, segment.last()));
   }
 
-  private int mine(Segment segment) {
+  /** Which half the player of a hocket segment takes, 0 or 1. */
+  public int halfOf(Segment segment) {
     int first = half[segment.first()];
     return segment.pattern() == Pattern.ODD ? first : 1 - first;
   }

@@ -49,9 +49,13 @@ final class Candidate {
 
   /** No plan of this crew costs less; {@link Relaxation#NEVER} if it has none. */
   int bound() {
-    int own = begun.map(CrewSearch::bound).orElse(floor);
-    own = Math.max(own, floor);
+    int own = boundWithoutPlayers();
     return own >= Relaxation.NEVER ? Relaxation.NEVER : own + playerPrice * crew.size();
+  }
+
+  /** The same without the players' price. */
+  int boundWithoutPlayers() {
+    return Math.max(floor, begun.map(CrewSearch::bound).orElse(floor));
   }
 
   /** How many labels its searches have made. */

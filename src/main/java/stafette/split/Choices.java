@@ -78,13 +78,7 @@ final class Choices {
             .anyMatch(
                 other ->
                     !chosen.contains(other)
-                        && alike(brief.players().get(other), brief.players().get(next)));
-  }
-
-  private static boolean alike(Player one, Player other) {
-    return one.instrument().equals(other.instrument())
-        && one.skills().equals(other.skills())
-        && one.busy().equals(other.busy());
+                        && brief.players().get(other).isLike(brief.players().get(next)));
   }
 
   private void tryWith(List<Integer> chosen) {

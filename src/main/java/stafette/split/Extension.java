@@ -17,16 +17,6 @@ final class Extension {
   private final boolean doubled;
   private final long mustKeep;
   private final int[] slots;
-  private final Clock clock;
-
-  /** The relays' clocks, by relay and stroke. */
-  private record Clock(List<Relay> relays) {
-    long onset(int relay, int stroke) {
-      return stroke < relays.get(relay).count()
-          ? relays.get(relay).line().onsetMicros(stroke)
-          : Long.MAX_VALUE;
-    }
-  }
 
   /**
    * @param doubled whether overlaps of different relays must not meet
@@ -46,7 +36,6 @@ final class Extension {
     this.doubled = doubled;
     this.mustKeep = mustKeep;
     this.slots = crew.slots();
-    this.clock = new Clock(relays);
   }
 
   /** Labels for all who can begin the first line. */
@@ -59,44 +48,19 @@ final class Extension {
       seen = slot > 0 && slots[slot] == slots[slot - 1] ? seen + 1 : 0;
       players[slot] = kind(slot).members().get(seen);
       states[slot] = State.RESTED;
-      roles[slot] = Label.FREE;
+      roles[slot] = Crowd.FREE;
     }
     Label.Standing[] standing = new Label.Standing[relays.size()];
     Arrays.fill(standing, Label.Standing.NONE);
     Entry entry =
-        new Entry(Optional.empty(), standing, new Label.Crowd(states, players, roles), 0, -1, 0);
+        new Entry(Optional.empty(), standing, new Crowd(states, players, roles), 0, -1, 0);
     begin(entry, 0, take);
   }
 
   private void begin(Entry entry, int relay, Consumer<Label> take) {
     int[] present = relaxations[relay].present();
     for (int i = present.length - 1; i >= 0; i--) {
-      enterAll(entry, relay, present[i], 0, -1, entry.paid, take);
-    }
-  }
-
-  /** Where all relays that have begun have ends, and somebody is to enter. */
-  private static final class Entry {
-    private final Optional<Label> parent;
-    private final Label.Standing[] standing;
-    private final Label.Crowd crowd;
-    private final int paid;
-    private final int overlapEnd;
-    private final long kept;
-
-    Entry(
-        Optional<Label> parent,
-        Label.Standing[] standing,
-        Label.Crowd crowd,
-        int paid,
-        int overlapEnd,
-        long kept) {
-      this.parent = parent;
-      this.standing = standing;
-      this.crowd = crowd;
-      this.paid = paid;
-      this.overlapEnd = overlapEnd;
-      this.kept = kept;
+      enterAll(entry, relay, present[i], 0, -1, entry.paid(), take);
     }
   }
 
@@ -173,19 +137,19 @@ final class Extension {
     Entry entry = ended.get();
     int soonest = -1;
     for (int r = 0; r < relays.size(); r++) {
-      if (!entry.standing[r].hasBegun()) {
+      if (!entry.standing()[r].hasBegun()) {
         begin(entry, r, take);
         return false;
       }
-      if (entry.standing[r].last() < relays.get(r).count() - 1
+      if (entry.standing()[r].last() < relays.get(r).count() - 1
           && (soonest < 0
-              || clock.onset(r, entry.standing[r].last())
-                  < clock.onset(soonest, entry.standing[soonest].last()))) {
+              || relays.get(r).onsetFrom(entry.standing()[r].last())
+                  < relays.get(soonest).onsetFrom(entry.standing()[soonest].last()))) {
         soonest = r;
       }
     }
     if (soonest < 0) {
-      return (entry.kept & mustKeep) == mustKeep;
+      return (entry.kept() & mustKeep) == mustKeep;
     }
     handOver(entry, soonest, take);
     return false;
@@ -196,7 +160,7 @@ final class Extension {
     Relay relay = relays.get(label.relay());
     Actor actor = relay.actors().get(label.actor());
     Reach reach = relay.reach(label.actor(), label.first());
-    Label.Crowd crowd = label.crowd().copy();
+    Crowd crowd = label.crowd().copy();
     for (int member = 0; member < actor.size(); member++) {
       int slot = crowd.slot(2 * label.relay() + member);
       int own = relay.own(actor, member, label.first(), end);
@@ -227,7 +191,7 @@ final class Extension {
   }
 
   private void handOver(Entry entry, int relay, Consumer<Label> take) {
-    Label.Standing leaving = entry.standing[relay];
+    Label.Standing leaving = entry.standing()[relay];
     int end = leaving.last();
     Handoffs handoffs = relays.get(relay).handoffs();
     if (handoffs.overSilence(end)) {
@@ -235,7 +199,7 @@ final class Extension {
     }
     int from = Math.max(handoffs.earliest(end), leaving.earliestNext());
     if (doubled) {
-      from = Math.max(from, entry.overlapEnd + 1);
+      from = Math.max(from, entry.overlapEnd() + 1);
     }
     for (int start = from; start <= Math.min(end, handoffs.latest(end)); start++) {
       if (handoffs.allows(start, end)) {
@@ -246,10 +210,10 @@ final class Extension {
 
   private void handOver(Entry entry, int relay, int start, Consumer<Label> take) {
     long must = relays.get(relay).keeping().mustCover(start);
-    if ((entry.kept & must) != must) {
+    if ((entry.kept() & must) != must) {
       return;
     }
-    Label.Standing leaving = entry.standing[relay];
+    Label.Standing leaving = entry.standing()[relay];
     int end = leaving.last();
     Handoffs handoffs = relays.get(relay).handoffs();
     int[] followers = relaxations[relay].followers(leaving.actor());
@@ -257,7 +221,7 @@ final class Extension {
       int next = followers[i];
       if (relaxations[relay].fromStart(next, start, end) < Relaxation.NEVER_MICRO) {
         int handoff = handoffs.cost(leaving.actor(), next, start, end);
-        enterAll(entry, relay, next, start, end, entry.paid + handoff, take);
+        enterAll(entry, relay, next, start, end, entry.paid() + handoff, take);
       }
     }
   }
@@ -283,14 +247,14 @@ final class Extension {
 
   /** Whether a slot's player is free for a member; of players alike in all only the first is. */
   private boolean mayBe(Entry entry, Actor who, int member, int slot) {
-    if (slots[slot] != who.kind(member) || entry.crowd.roles()[slot] != Label.FREE) {
+    if (slots[slot] != who.kind(member) || entry.crowd().roles()[slot] != Crowd.FREE) {
       return false;
     }
     int twin = slot - 1;
     int skip = who.size() > 1 && who.kind(0) == who.kind(1) ? member : 0;
     while (twin >= 0 && slots[twin] == slots[slot]) {
-      if (entry.crowd.roles()[twin] == Label.FREE
-          && entry.crowd.states()[twin].equals(entry.crowd.states()[slot])) {
+      if (entry.crowd().roles()[twin] == Crowd.FREE
+          && entry.crowd().states()[twin].equals(entry.crowd().states()[slot])) {
         if (skip == 0) {
           return false;
         }
@@ -323,7 +287,7 @@ final class Extension {
         return;
       }
       long onset = table.line().onsetMicros(own);
-      State brings = kind.at(entry.crowd.states()[chosen[member]], onset);
+      State brings = kind.at(entry.crowd().states()[chosen[member]], onset);
       if (kind.freeFrom(brings) > onset) {
         return;
       }
@@ -350,47 +314,50 @@ final class Extension {
       int[] chosen,
       long[] tiredness,
       long[] air) {
-    Label.Crowd crowd = entry.crowd.copy();
+    Crowd crowd = entry.crowd().copy();
     for (int slot = 0; slot < slots.length; slot++) {
-      crowd.roles()[slot] = crowd.roles()[slot] >> 1 == relay ? Label.FREE : crowd.roles()[slot];
+      crowd.roles()[slot] = crowd.roles()[slot] >> 1 == relay ? Crowd.FREE : crowd.roles()[slot];
     }
     for (int member = 0; member < who.size(); member++) {
       crowd.roles()[chosen[member]] = 2 * relay + member;
       crowd.states()[chosen[member]] = State.RESTED;
     }
-    long now = nextEntry(entry.standing, relay, Math.max(start, before) + 1);
+    long now = nextEntry(entry.standing(), relay, Math.max(start, before) + 1);
     for (int slot = 0; slot < slots.length; slot++) {
-      if (crowd.roles()[slot] == Label.FREE) {
+      if (crowd.roles()[slot] == Crowd.FREE) {
         crowd.states()[slot] =
             now == Long.MAX_VALUE ? State.RESTED : kind(slot).simplified(crowd.states()[slot], now);
       }
     }
-    sortAlike(crowd);
-    int overlapEnd = doubled && start <= before ? before : entry.overlapEnd;
+    crowd.sortAlike(slots);
+    int overlapEnd = doubled && start <= before ? before : entry.overlapEnd();
     return new Label(
-        entry.parent,
+        entry.parent(),
         relay,
         who.index(),
         start,
         before,
-        entry.standing,
+        entry.standing(),
         crowd,
         paid,
         overlapEnd,
-        entry.kept,
+        entry.kept(),
         tiredness,
         air,
-        beside(entry.standing, relay, who, start, tiredness, crowd, now));
+        beside(entry.standing(), relay, who, start, tiredness, crowd, now));
   }
 
   /** The first moment at which anybody may enter any relay. */
   private long nextEntry(Label.Standing[] standing, int open, int earliestNext) {
-    long next = clock.onset(open, earliestNext);
+    long next = relays.get(open).onsetFrom(earliestNext);
     for (int relay = 0; relay < standing.length; relay++) {
       if (relay != open) {
         boolean done =
             standing[relay].hasBegun() && standing[relay].last() == relays.get(relay).count() - 1;
-        next = done ? next : Math.min(next, clock.onset(relay, standing[relay].earliestNext()));
+        next =
+            done
+                ? next
+                : Math.min(next, relays.get(relay).onsetFrom(standing[relay].earliestNext()));
       }
     }
     return next;
@@ -402,7 +369,7 @@ final class Extension {
       Actor who,
       int start,
       long[] tiredness,
-      Label.Crowd crowd,
+      Crowd crowd,
       long now) {
     long beside = 0;
     for (int relay = 0; relay < standing.length; relay++) {
@@ -418,7 +385,7 @@ final class Extension {
     }
     for (int slot = 0; slot < slots.length; slot++) {
       int role = crowd.roles()[slot];
-      if (role >> 1 == open && role != Label.FREE) {
+      if (role >> 1 == open && role != Crowd.FREE) {
         int member = role & 1;
         Relay relay = relays.get(open);
         long onset =
@@ -436,44 +403,6 @@ final class Extension {
       }
     }
     return beside;
-  }
-
-  /**
-   * Puts players of a kind in an order, those who play by their roles and the others as they are
-   * free, so that labels that differ only in names look the same.
-   */
-  private void sortAlike(Label.Crowd crowd) {
-    for (int i = 1; i < slots.length; i++) {
-      for (int j = i; j > 0 && slots[j - 1] == slots[j] && later(crowd, j - 1, j); j--) {
-        swap(crowd, j - 1, j);
-      }
-    }
-  }
-
-  private static void swap(Label.Crowd crowd, int one, int other) {
-    State state = crowd.states()[one];
-    crowd.states()[one] = crowd.states()[other];
-    crowd.states()[other] = state;
-    int player = crowd.players()[one];
-    crowd.players()[one] = crowd.players()[other];
-    crowd.players()[other] = player;
-    int role = crowd.roles()[one];
-    crowd.roles()[one] = crowd.roles()[other];
-    crowd.roles()[other] = role;
-  }
-
-  private static boolean later(Label.Crowd crowd, int one, int other) {
-    int role = crowd.roles()[one];
-    int otherRole = crowd.roles()[other];
-    if (role != Label.FREE || otherRole != Label.FREE) {
-      return role == Label.FREE || (otherRole != Label.FREE && role > otherRole);
-    }
-    State state = crowd.states()[one];
-    State otherState = crowd.states()[other];
-    if (state.untouched() || otherState.untouched()) {
-      return !state.untouched() && otherState.untouched();
-    }
-    return state.soundMicros() > otherState.soundMicros();
   }
 
   /** Whether whatever can follow one label can follow the other at no more cost. */

@@ -9,9 +9,6 @@ import java.util.Optional;
  * <p>Slots are the crew's players, those of a kind side by side.
  */
 final class Label {
-  /** Nobody's role: free to enter. */
-  static final int FREE = -1;
-
   /**
    * The stretch with which a relay stands, its end known.
    *
@@ -43,48 +40,6 @@ final class Label {
   private final long beside;
   private int[] ends = new int[0];
   private int nextEnd;
-
-  /**
-   * Who is in which slot, and how they are: states, those of players of an open stretch aside;
-   * players as indices in the brief; roles, which are twice the relay, one more for a pair's
-   * second, {@link #FREE} for who rests.
-   */
-  static final class Crowd {
-    private final State[] states;
-    private final int[] players;
-    private final int[] roles;
-
-    Crowd(State[] states, int[] players, int[] roles) {
-      this.states = states;
-      this.players = players;
-      this.roles = roles;
-    }
-
-    State[] states() {
-      return states;
-    }
-
-    int[] players() {
-      return players;
-    }
-
-    int[] roles() {
-      return roles;
-    }
-
-    Crowd copy() {
-      return new Crowd(states.clone(), players.clone(), roles.clone());
-    }
-
-    /** The slot of who plays a role. */
-    int slot(int role) {
-      int slot = 0;
-      while (roles[slot] != role) {
-        slot++;
-      }
-      return slot;
-    }
-  }
 
   /**
    * A stretch begun.

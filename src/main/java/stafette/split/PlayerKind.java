@@ -57,18 +57,12 @@ final class PlayerKind {
           named
               ? List.of(left.get(0))
               : left.stream()
-                  .filter(i -> !locked.contains(i) && alike(first, players.get(i)))
+                  .filter(i -> !locked.contains(i) && first.isLike(players.get(i)))
                   .toList();
       kinds.add(new PlayerKind(brief.rules(), first, alike));
       left.removeAll(alike);
     }
     return kinds;
-  }
-
-  private static boolean alike(Player one, Player other) {
-    return one.instrument().equals(other.instrument())
-        && one.skills().equals(other.skills())
-        && one.busy().equals(other.busy());
   }
 
   Player player() {

@@ -108,7 +108,10 @@ final class Relaxation {
 
   /** What a stretch costs, prices included. */
   long cost(int actor, int first, int last) {
-    Reach reach = relay.reach(actor, first);
+    return cost(actor, relay.reach(actor, first), last);
+  }
+
+  private long cost(int actor, Reach reach, int last) {
     return points(reach, last) + prices.charge(relay, actor, reach, last);
   }
 
@@ -253,8 +256,7 @@ final class Relaxation {
             end < count - 1 && handoffs.earliest(end) < soonest
                 ? leastHandoff(actor, end, soonest)
                 : toEnd[actor][end];
-        least =
-            Math.min(least, points(reach, end) + prices.charge(relay, actor, reach, end) + after);
+        least = Math.min(least, cost(actor, reach, end) + after);
       }
     }
     return least;

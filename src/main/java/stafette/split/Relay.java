@@ -90,6 +90,11 @@ final class Relay {
     return line.count();
   }
 
+  /** The first moment at which a stroke from that one on begins; never, after the last. */
+  long onsetFrom(int stroke) {
+    return stroke < line.count() ? line.onsetMicros(stroke) : Long.MAX_VALUE;
+  }
+
   Handoffs handoffs() {
     return handoffs;
   }

@@ -127,9 +127,9 @@ public final class Splitter {
     Crew everybody = crews.get(crews.size() - 1);
     Candidate largest = candidate(everybody, crews.size(), 0);
     largest.begin();
-    int floor = Math.max(0, largest.bound() - playerPrice * everybody.size());
+    int floor = largest.boundWithoutPlayers();
     for (int i = 0; i < crews.size() - 1; i++) {
-      queue.add(candidate(crews.get(i), i, Math.min(floor, Relaxation.NEVER)));
+      queue.add(candidate(crews.get(i), i, floor));
     }
     queue.add(largest);
     search(largest);

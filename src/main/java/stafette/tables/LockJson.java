@@ -15,13 +15,10 @@ final class LockJson {
     json.addProperty("relay", lock.relay());
     json.addProperty("first", lock.first());
     json.addProperty("last", lock.last());
+    Lock.player(lock)
+        .ifPresent(player -> json.addProperty("player", brief.players().get(player).name()));
     if (lock instanceof Lock.Exactly exactly) {
-      json.addProperty("player", brief.players().get(exactly.player()).name());
       technique(exactly, brief, json);
-    } else if (lock instanceof Lock.In in) {
-      json.addProperty("player", brief.players().get(in.player()).name());
-    } else if (lock instanceof Lock.Out out) {
-      json.addProperty("player", brief.players().get(out.player()).name());
     }
     return json;
   }

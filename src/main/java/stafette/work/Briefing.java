@@ -1,7 +1,6 @@
 package stafette.work;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -72,12 +71,8 @@ final class Briefing {
   Brief at(TempoMark mark) {
     Line line = brief.line();
     TempoMap tempi = line.tempo().scaledTo(line.stroke(0).onset(), mark);
-    Map<Line, Line> scaled = new HashMap<>();
     try {
-      return brief(
-          brief.lines().stream()
-              .map(relay -> scaled.computeIfAbsent(relay, before -> before.at(tempi)))
-              .toList());
+      return brief(brief.linesAt(tempi));
     } catch (Refusal e) {
       throw new IllegalStateException("players don't come and go with the tempo " + mark, e);
     }
