@@ -14,6 +14,10 @@ final class Heading {
   private static final double TITLE_SIZE = 15;
   private static final double TEXT_SIZE = 8;
   private static final double GAUGE = 180;
+
+  /** How wide the drop is at the present tempo; it may stand at the very end of the gauge. */
+  private static final double DROP = 6.4;
+
   private static final double APART = 40;
 
   private final Relay relay;
@@ -93,8 +97,9 @@ final class Heading {
     double slowest = Math.max(window.slowestFactor(), 0.25);
     double fastest = Math.min(window.fastestFactor(), 4);
     double share = fastest > slowest ? Math.log(1 / slowest) / Math.log(fastest / slowest) : 0.5;
-    double now = from + GAUGE * Math.min(1, Math.max(0, share));
-    marks.add(new Mark.Fill(wedge(from, right, y), Ink.SOFT));
+    double to = right - DROP / 2;
+    double now = from + (to - from) * Math.min(1, Math.max(0, share));
+    marks.add(new Mark.Fill(wedge(from, to, y), Ink.SOFT));
     marks.add(new Mark.Fill(drop(now, y), Ink.JOIN));
     addSoft(window.slowestFactor() == 0 ? "any slower" : window.slowestText(), from, 13);
     String end =
@@ -118,11 +123,12 @@ final class Heading {
   }
 
   private static Path drop(double x, double y) {
+    double half = DROP / 2;
     return new Path.Pen()
         .move(x, y - 1)
-        .curve(x + 2, y + 3, x + 3.2, y + 4.4, x + 3.2, y + 6.4)
-        .curve(x + 3.2, y + 10.4, x - 3.2, y + 10.4, x - 3.2, y + 6.4)
-        .curve(x - 3.2, y + 4.4, x - 2, y + 3, x, y - 1)
+        .curve(x + 2, y + 3, x + half, y + 4.4, x + half, y + 6.4)
+        .curve(x + half, y + 10.4, x - half, y + 10.4, x - half, y + 6.4)
+        .curve(x - half, y + 4.4, x - 2, y + 3, x, y - 1)
         .close()
         .path();
   }

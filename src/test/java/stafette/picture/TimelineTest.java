@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import org.junit.jupiter.api.Test;
@@ -21,6 +22,12 @@ import stafette.plan.Plan;
 /** The layout: what stands where, on all papers. */
 class TimelineTest {
   private static final double PAPER_EDGE = Paper.MARGIN - 3;
+
+  /** A plan that stands at its fastest tempo: the gauge's drop is at the very end. */
+  @Example
+  void a_drop_at_the_end_of_the_gauge_stays_within_the_margins() {
+    nothing_reaches_beyond_the_margins_of_any_paper(3586, Paper.A4, true);
+  }
 
   @Property(tries = 40)
   void nothing_reaches_beyond_the_margins_of_any_paper(
