@@ -24,6 +24,7 @@ import stafette.musicxml.Origin.ElementText;
 import stafette.musicxml.Origin.MeasureText;
 import stafette.musicxml.Origin.PartText;
 import stafette.score.Line;
+import stafette.score.Spelling;
 import stafette.score.Transposition;
 import stafette.time.Bar;
 

@@ -15,6 +15,7 @@ import stafette.musicxml.Origin.NoteText;
 import stafette.musicxml.Origin.PartText;
 import stafette.score.Line;
 import stafette.score.Pitch;
+import stafette.score.Spelling;
 import stafette.score.Step;
 import stafette.score.Tone;
 import stafette.time.Bar;

@@ -8,9 +8,11 @@ import java.util.Map;
 import java.util.Optional;
 import stafette.plan.Played;
 import stafette.score.Articulation;
+import stafette.score.Keys;
 import stafette.score.Tuplet;
 import stafette.time.Bar;
 import stafette.time.Meter;
+import stafette.time.Position;
 import stafette.time.Span;
 
 /**
@@ -22,6 +24,8 @@ public final class Engraver {
   private final Music music;
   private final Staff staff;
   private final Row row;
+  private final PartSpelling spelling;
+  private final OctaveLines octaves;
   private final List<Written> written;
   private final List<StemGroup> groups;
   private final IdentityHashMap<Written, Reach> reaches = new IdentityHashMap<>();
@@ -32,13 +36,23 @@ public final class Engraver {
    *
    * @param plays the stretches of lines that the player plays; sounding pitches
    * @param given where it plays something else, so that neither notes nor rests are written
-   * @param fifths the key signature: so many sharps, or flats if below zero
+   * @param keys the key signatures as the part has them; where they lie beyond seven sharps or
+   *     flats, it is written the other way round
    * @param meter the time signature at the beginning, if it is to be shown
    */
-  public record Music(List<Played> plays, List<Span> given, int fifths, Optional<Meter> meter) {
+  public record Music(List<Played> plays, List<Span> given, Keys keys, Optional<Meter> meter) {
     public Music {
       plays = List.copyOf(plays);
       given = List.copyOf(given);
+    }
+
+    /**
+     * Music in one key.
+     *
+     * @param fifths the key signature: so many sharps, or flats if below zero
+     */
+    public Music(List<Played> plays, List<Span> given, int fifths, Optional<Meter> meter) {
+      this(plays, given, Keys.of(fifths), meter);
     }
   }
 
@@ -47,10 +61,13 @@ public final class Engraver {
 
   private Engraver(Music music, Staff staff, Row row) {
     this.music = music;
-    this.staff = staff;
+    this.staff = staff.ofWritten();
     this.row = row;
-    written = Notation.of(music.plays(), music.given(), row.bars());
-    groups = Beaming.groups(written, staff, row);
+    spelling = new PartSpelling(staff.transposition(), music.keys());
+    List<Written> sounding = Notation.of(music.plays(), music.given(), row.bars());
+    octaves = OctaveLines.of(this.staff, spelling.of(sounding));
+    written = octaves.notes();
+    groups = Beaming.groups(written, this.staff, row);
   }
 
   /**
@@ -62,9 +79,32 @@ public final class Engraver {
     return new Engraver(music, staff, row).all();
   }
 
-  /** How much room the signs before the first bar take. */
+  /** How much room the signs before the first bar take, if that is the first bar of all. */
   public static double headerWidth(Music music, Staff staff) {
-    return StaffHeader.width(staff, music.fifths(), music.meter());
+    return headerWidth(music, staff, Position.START);
+  }
+
+  /** How much room the signs before a row take that begins there. */
+  public static double headerWidth(Music music, Staff staff, Position start) {
+    int fifths = new PartSpelling(staff.transposition(), music.keys()).signature(start);
+    return StaffHeader.width(staff, fifths, music.meter());
+  }
+
+  /**
+   * How much room a new key or time signature needs at a bar within a row, beside the lead. They
+   * are written where {@link Row#signs()} leaves it.
+   */
+  public static double signsWidth(Music music, Staff staff, Bar before, Bar bar) {
+    PartSpelling spelling = new PartSpelling(staff.transposition(), music.keys());
+    return signs(spelling, before, bar).width() * staff.space();
+  }
+
+  private static BarSigns signs(PartSpelling spelling, Bar before, Bar bar) {
+    int from = spelling.signature(before);
+    int to = spelling.signature(bar);
+    boolean sameMeter = before.meter().equals(bar.meter());
+    return new BarSigns(
+        KeySignature.change(from, to), sameMeter ? Optional.empty() : Optional.of(bar.meter()));
   }
 
   private List<Mark> all() {
@@ -82,12 +122,16 @@ public final class Engraver {
     addTuplets();
     addTies();
     addSlurs();
+    addOctaves();
     return marks;
   }
 
   private void addStaff() {
-    marks.addAll(staff.lines(row.left() - headerWidth(music, staff), row.right()));
-    marks.addAll(StaffHeader.of(staff, music.fifths(), music.meter(), row.left()));
+    int fifths = spelling.signature(row.span().start());
+    double header = StaffHeader.width(staff, fifths, music.meter());
+    marks.addAll(staff.lines(row.left() - header, row.right()));
+    marks.addAll(StaffHeader.of(staff, fifths, music.meter(), row.left()));
+    addSigns();
     Path.Pen lines = new Path.Pen();
     for (Bar bar : row.bars()) {
       lines.move(row.right(bar), staff.top()).line(row.right(bar), staff.bottom());
@@ -95,11 +139,20 @@ public final class Engraver {
     marks.add(new Mark.Stroke(lines.path(), 0.14 * staff.space(), Ink.FULL));
   }
 
+  private void addSigns() {
+    for (int i = 1; i < row.bars().size(); i++) {
+      Bar bar = row.bars().get(i);
+      BarSigns signs = signs(spelling, row.bars().get(i - 1), bar);
+      if (row.signs(bar) >= signs.width() * staff.space() - 1e-6) {
+        marks.addAll(signs.marks(staff, row.left(bar)));
+      }
+    }
+  }
+
   private void addHeads() {
-    AccidentalMemory memory = new AccidentalMemory(music.fifths());
-    Heads heads = new Heads(staff, memory);
     for (Bar bar : row.bars()) {
-      memory.newBar();
+      int fifths = spelling.signature(bar);
+      Heads heads = new Heads(staff, new AccidentalMemory(fifths));
       for (Written note : written) {
         if (!note.isRest() && bar.span().contains(note.onset())) {
           Reach reach = reach(note);
@@ -180,6 +233,16 @@ public final class Engraver {
     double left = row.x(members.get(0).onset());
     double right = row.x(members.get(members.size() - 1).onset()) + Signs.HEAD * space;
     return TupletSign.of(Integer.toString(tuplet.actual()), left, right, y, above, beamed, space);
+  }
+
+  /** Beyond whatever the notes have, from the first to the last. */
+  private void addOctaves() {
+    List<Mark> notes = List.copyOf(marks);
+    for (OctaveLines.Line line : octaves.lines()) {
+      double left = row.x(written.get(line.first()).onset());
+      double right = row.x(written.get(line.last()).onset()) + Signs.HEAD * staff.space();
+      marks.addAll(OctaveSign.of(staff, left, right, line.up(), notes));
+    }
   }
 
   private void addTies() {

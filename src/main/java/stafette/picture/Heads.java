@@ -10,8 +10,6 @@ import stafette.score.Tone;
 /** Heads with their ledger lines, accidentals, dots and grace notes. */
 final class Heads {
   private static final double LEDGER = 0.38;
-  private static final double GRACE_SCALE = 0.62;
-  private static final double GRACE_WIDTH = 1.25;
   private static final int CLASHING_STEPS = 6;
 
   private final Staff staff;
@@ -27,6 +25,8 @@ final class Heads {
     List<Mark> marks = new ArrayList<>();
     List<Integer> steps = new ArrayList<>();
     double space = staff.space();
+    List<Grace> graces = note.attacks() ? note.sound().graces() : List.of();
+    GraceNotes before = new GraceNotes(staff, graces, this::accidental);
     double width = Signs.headWidth(note.form()) * space;
     double left = x;
     int lastAccidental = Integer.MAX_VALUE;
@@ -45,10 +45,8 @@ final class Heads {
       }
       addDots(note, step, x + width, marks);
     }
-    addLedgers(steps, x, width, marks);
-    if (note.attacks()) {
-      addGraces(note, left, marks);
-    }
+    ledgers(staff, steps, x, width).ifPresent(lines -> marks.add(0, lines));
+    marks.addAll(before.marks(left));
     return marks;
   }
 
@@ -75,7 +73,8 @@ final class Heads {
     }
   }
 
-  private void addLedgers(List<Integer> steps, double x, double width, List<Mark> marks) {
+  /** The ledger lines of heads at x, if they need any. */
+  static Optional<Mark> ledgers(Staff staff, List<Integer> steps, double x, double width) {
     int highest = steps.stream().mapToInt(s -> s).max().orElse(4);
     int lowest = steps.stream().mapToInt(s -> s).min().orElse(4);
     double out = LEDGER * staff.space();
@@ -86,37 +85,9 @@ final class Heads {
     for (int step = -2; step >= lowest; step -= 2) {
       pen.move(x - out, staff.y(step)).line(x + width + out, staff.y(step));
     }
-    if (!pen.isEmpty()) {
-      marks.add(0, new Mark.Stroke(pen.path(), Staff.LINE * 1.2 * staff.space(), Ink.SOFT));
-    }
-  }
-
-  private void addGraces(Written note, double right, List<Mark> marks) {
-    double space = staff.space();
-    List<Grace> graces = note.sound().graces();
-    for (int i = 0; i < graces.size(); i++) {
-      double x = right - (graces.size() - i) * GRACE_WIDTH * space;
-      int top = Integer.MIN_VALUE;
-      int bottom = Integer.MAX_VALUE;
-      for (Tone tone : graces.get(i).tones()) {
-        int step = staff.step(tone);
-        top = Math.max(top, step);
-        bottom = Math.min(bottom, step);
-        marks.add(Signs.head(staff, new NoteForm(3, 0), x, staff.y(step), GRACE_SCALE));
-      }
-      double stem = x + (Signs.HEAD * GRACE_SCALE - 0.06) * space;
-      double end = staff.y(top) - 2.2 * space;
-      marks.add(
-          new Mark.Stroke(Path.line(stem, staff.y(bottom), stem, end), 0.1 * space, Ink.FULL));
-      marks.add(Signs.flag(stem, end, 1, space * 0.6));
-      if (graces.get(i).slashed()) {
-        marks.add(
-            new Mark.Stroke(
-                Path.line(
-                    stem - 0.5 * space, end + 1.3 * space, stem + 0.7 * space, end + 0.3 * space),
-                0.1 * space,
-                Ink.FULL));
-      }
-    }
+    double thick = Staff.LINE * 1.2 * staff.space();
+    return pen.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new Mark.Stroke(pen.path(), thick, Ink.SOFT));
   }
 }

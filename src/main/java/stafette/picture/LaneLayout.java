@@ -54,7 +54,7 @@ final class LaneLayout {
   private Lanes noted(Row row) {
     List<Lane> lanes = new ArrayList<>();
     double top = Lanes.RULER;
-    double signs = staffs.headerWidth(relay.playing(), relay.bars().get(0));
+    double signs = staffs.headerWidth();
     for (int player : relay.playing()) {
       double y = top + RIBBON_DOWN;
       if (staffs.plays(player, row)) {

@@ -1,7 +1,9 @@
 package stafette.picture;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import stafette.time.Bar;
 
 /**
@@ -19,6 +21,17 @@ final class Rows {
   private final double left;
   private final double width;
   private final double lead;
+  private final Signs signs;
+
+  /** How much room a bar needs for signs before its first note, beside the lead. */
+  interface Signs {
+    /**
+     * The room in points.
+     *
+     * @param opensRow whether the signs of key and time stand before the row anyway
+     */
+    double room(Bar bar, boolean opensRow);
+  }
 
   /**
    * Rows to be made.
@@ -27,7 +40,8 @@ final class Rows {
    * @param width how much room they have
    * @param lead room between a bar line and the first note
    */
-  Rows(List<Bar> bars, double left, double width, double lead) {
+  Rows(List<Bar> bars, double left, double width, double lead, Signs signs) {
+    this.signs = signs;
     this.lead = lead;
     this.bars = List.copyOf(bars);
     this.left = left;
@@ -36,7 +50,7 @@ final class Rows {
 
   /** All bars in one row. */
   List<Row> single(double pointsPerQuarter) {
-    return List.of(new Row(bars, left, pointsPerQuarter, lead));
+    return List.of(row(bars, pointsPerQuarter));
   }
 
   /** Rows for ribbons alone, at most so many where that can be read. */
@@ -53,7 +67,7 @@ final class Rows {
   }
 
   private int rowsAt(double pointsPerQuarter) {
-    double points = quarters(bars) * pointsPerQuarter + bars.size() * lead;
+    double points = quarters(bars) * pointsPerQuarter + leads(bars);
     return Math.max(1, (int) Math.ceil(points / width));
   }
 
@@ -68,10 +82,29 @@ final class Rows {
     }
     double scale = mostPointsPerQuarter;
     for (List<Bar> group : groups) {
-      scale = Math.min(scale, (width - lead * group.size()) / quarters(group));
+      scale = Math.min(scale, (width - leads(group)) / quarters(group));
     }
     double pointsPerQuarter = scale;
-    return groups.stream().map(group -> new Row(group, left, pointsPerQuarter, lead)).toList();
+    return groups.stream().map(group -> row(group, pointsPerQuarter)).toList();
+  }
+
+  private Row row(List<Bar> group, double pointsPerQuarter) {
+    Map<Integer, Double> rooms = new HashMap<>();
+    for (Bar bar : group) {
+      double room = signs.room(bar, bar.equals(group.get(0)));
+      if (room > 0) {
+        rooms.put(bar.index(), room);
+      }
+    }
+    return new Row(group, left, pointsPerQuarter, lead, rooms);
+  }
+
+  private double leads(List<Bar> group) {
+    double sum = group.size() * lead;
+    for (Bar bar : group) {
+      sum += signs.room(bar, bar.equals(group.get(0)));
+    }
+    return sum;
   }
 
   private static double quarters(List<Bar> bars) {

@@ -26,6 +26,11 @@ final class Signs {
 
   /** An accidental whose left edge is at x. */
   static Mark accidental(Staff staff, int alter, double x, double y) {
+    return accidental(staff, alter, x, y, 1);
+  }
+
+  /** The same in another size. */
+  static Mark accidental(Staff staff, int alter, double x, double y, double size) {
     String sign =
         Character.toString(
             switch (alter) {
@@ -35,7 +40,7 @@ final class Signs {
               case -2 -> 0x1D12B;
               default -> 0x266E;
             });
-    double scale = alter == 1 ? 0.72 : 0.95;
+    double scale = size * (alter == 1 ? 0.72 : 0.95);
     double centre =
         switch (alter) {
           case 1 -> 0.178;

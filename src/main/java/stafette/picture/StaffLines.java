@@ -3,16 +3,14 @@ package stafette.picture;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 import stafette.limits.Instrument;
 import stafette.plan.Busy;
 import stafette.plan.Played;
 import stafette.plan.Player;
+import stafette.score.Keys;
 import stafette.score.Line;
-import stafette.score.Pitch;
-import stafette.score.Stroke;
 import stafette.time.Bar;
-import stafette.time.Position;
+import stafette.time.Meter;
 import stafette.time.Span;
 
 /** The music that each player of a relay plays, as it stands under the ribbon. */
@@ -22,13 +20,17 @@ final class StaffLines {
   /** Room between a bar line and the first note. */
   static final double LEAD = 1.9 * SPACE;
 
-  private static final double AIR = 0.5;
   private static final double MOST_POINTS_PER_QUARTER = 150;
 
+  /** How much of the lead a first note's own signs may take, in spaces. */
+  private static final double FREE_LEAD = 1.6;
+
   private final Relay relay;
+  private final List<NoteRoom> rooms;
 
   StaffLines(Relay relay) {
     this.relay = relay;
+    rooms = relay.plan().brief().lines().stream().distinct().map(NoteRoom::new).toList();
   }
 
   /** Whether a player has something to play in a row. */
@@ -38,41 +40,95 @@ final class StaffLines {
   }
 
   List<Mark> marks(int player, Row row, double top) {
-    return Engraver.marks(music(player, row), staff(player, top), row);
+    return Engraver.marks(music(player, row.bars()), staff(player, row.span(), top), row);
   }
 
-  /** The widest header of any player's staff. */
-  double headerWidth(List<Integer> players, Bar first) {
-    return players.stream()
-        .mapToDouble(player -> StaffHeader.width(staff(player, 0), 0, Optional.of(first.meter())))
-        .max()
-        .orElse(0);
+  /** The widest header of any player's staff in whichever bar a row begins. */
+  double headerWidth() {
+    double widest = 0;
+    for (Bar bar : relay.bars()) {
+      for (int player : relay.playing()) {
+        Staff staff = usualStaff(player);
+        int fifths = new PartSpelling(staff.transposition(), keys(player)).signature(bar);
+        widest = Math.max(widest, StaffHeader.width(staff, fifths, newMeter(bar)));
+      }
+    }
+    return widest;
   }
 
-  private Engraver.Music music(int player, Row row) {
+  /**
+   * How much room a bar needs before its first note, beside the lead.
+   *
+   * @param opensRow whether key and time stand in the row's header anyway
+   */
+  double signs(Bar bar, boolean opensRow) {
+    double change = 0;
+    if (!opensRow) {
+      Bar before = relay.line().bars().get(bar.index() - 1);
+      for (int player : relay.playing()) {
+        Engraver.Music music = music(player, List.of());
+        change =
+            Math.max(change, Engraver.signsWidth(music, usualStaff(player), before, bar));
+      }
+    }
+    double first = rooms.stream().mapToDouble(room -> room.beforeFirstOf(bar)).max().orElse(0);
+    return change + Math.max(0, first - FREE_LEAD) * SPACE;
+  }
+
+  /** The least width of a quarter note at which no two notes of the relay touch. */
+  double pointsPerQuarter() {
+    double most = rooms.stream().mapToDouble(NoteRoom::perQuarter).max().orElse(0);
+    return Math.min(MOST_POINTS_PER_QUARTER, most * SPACE);
+  }
+
+  private Engraver.Music music(int player, List<Bar> bars) {
     List<Played> plays =
         relay.plan().segmentsOf(player).stream().map(relay.plan()::played).toList();
-    Bar first = row.bars().get(0);
-    boolean newMeter =
-        first.equals(relay.bars().get(0))
-            || !relay.line().bars().get(first.index() - 1).meter().equals(first.meter());
     return new Engraver.Music(
         plays,
-        given(relay.plan().brief().players().get(player), row),
-        0,
-        newMeter ? Optional.of(first.meter()) : Optional.empty());
+        given(relay.plan().brief().players().get(player), bars),
+        keys(player),
+        bars.isEmpty() ? Optional.empty() : newMeter(bars.get(0)));
   }
 
-  private Staff staff(int player, double top) {
-    Instrument instrument = relay.plan().brief().players().get(player).instrument();
-    return new Staff(top, SPACE, Clef.of(instrument.clef()), instrument.transposition());
+  /** The time signature that a row shows which begins there. */
+  private Optional<Meter> newMeter(Bar bar) {
+    boolean isNew =
+        bar.equals(relay.bars().get(0))
+            || !relay.line().bars().get(bar.index() - 1).meter().equals(bar.meter());
+    return isNew ? Optional.of(bar.meter()) : Optional.empty();
+  }
+
+  private Keys keys(int player) {
+    Instrument instrument = instrument(player);
+    return instrument.range().isEmpty()
+        ? Keys.NONE
+        : relay.line().keys().writtenBy(instrument.transposition());
+  }
+
+  private Instrument instrument(int player) {
+    return relay.plan().brief().players().get(player).instrument();
+  }
+
+  private Staff usualStaff(int player) {
+    Instrument instrument = instrument(player);
+    return new Staff(0, SPACE, Clef.of(instrument.clef()), instrument.transposition());
+  }
+
+  /** With the clef in which what the player plays there is best read. */
+  private Staff staff(int player, Span span, double top) {
+    Instrument instrument = instrument(player);
+    List<Played> plays =
+        relay.plan().segmentsOf(player).stream().map(relay.plan()::played).toList();
+    Clef clef = ClefChoice.of(instrument, plays, span);
+    return new Staff(top, SPACE, clef, instrument.transposition());
   }
 
   /** The beats in which the score gives the player something. */
-  private List<Span> given(Player player, Row row) {
+  private List<Span> given(Player player, List<Bar> bars) {
     Line line = relay.line();
     List<Span> spans = new ArrayList<>();
-    for (Bar bar : row.bars()) {
+    for (Bar bar : bars) {
       for (Span beat : bar.beats()) {
         long from = line.micros(beat.start());
         long to = line.micros(beat.end());
@@ -84,35 +140,5 @@ final class StaffLines {
       }
     }
     return spans;
-  }
-
-  /** The least width of a quarter note at which no two notes of the relay touch. */
-  double pointsPerQuarter() {
-    return Math.min(
-        MOST_POINTS_PER_QUARTER,
-        relay.plan().brief().lines().stream()
-            .mapToDouble(StaffLines::pointsPerQuarter)
-            .max()
-            .orElse(0));
-  }
-
-  private static double pointsPerQuarter(Line line) {
-    return IntStream.range(1, line.count())
-        .mapToDouble(j -> needed(line.stroke(j)) / quarters(line, j))
-        .max()
-        .orElse(0);
-  }
-
-  private static double quarters(Line line, int j) {
-    Position before = line.stroke(j - 1).onset();
-    return line.stroke(j).onset().since(before).quarters().toDouble();
-  }
-
-  /** From the head before to this one. */
-  private static double needed(Stroke stroke) {
-    boolean altered =
-        stroke.tones().stream().anyMatch(tone -> tone instanceof Pitch pitch && pitch.alter() != 0);
-    double accidental = altered ? Signs.accidentalWidth(1) : 0;
-    return (Signs.HEAD + AIR + accidental + 1.4 * stroke.graces().size()) * SPACE;
   }
 }

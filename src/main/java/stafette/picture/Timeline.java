@@ -45,7 +45,7 @@ public final class Timeline {
             .mapToDouble(player -> Face.BOLD.width(relay.name(player), RowDrawing.NAME_SIZE))
             .max()
             .orElse(LEAST_NAMES);
-    double signs = notes ? staffs.headerWidth(relay.playing(), relay.bars().get(0)) : 0;
+    double signs = notes ? staffs.headerWidth() : 0;
     left = Paper.MARGIN + Math.min(MOST_NAMES, Math.max(LEAST_NAMES, names)) + 10 + signs;
   }
 
@@ -97,7 +97,11 @@ public final class Timeline {
   private List<Row> rows() {
     Rows breaking =
         new Rows(
-            relay.bars(), left, paper.width() - Paper.MARGIN - left, notes ? StaffLines.LEAD : 0);
+            relay.bars(),
+            left,
+            paper.width() - Paper.MARGIN - left,
+            notes ? StaffLines.LEAD : 0,
+            notes ? staffs::signs : (bar, opensRow) -> 0);
     double spacing = notes ? staffs.pointsPerQuarter() : 0;
     if (paper == Paper.WIDE) {
       return breaking.single(Math.max(spacing, WIDE_POINTS_PER_QUARTER));

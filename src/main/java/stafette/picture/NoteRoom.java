@@ -1,0 +1,87 @@
+package stafette.picture;
+
+import java.util.List;
+import stafette.score.Grace;
+import stafette.score.Line;
+import stafette.score.Pitch;
+import stafette.score.Stroke;
+import stafette.score.Tone;
+import stafette.time.Bar;
+import stafette.time.Position;
+
+/**
+ * How much room the notes of a line need on any player's staff. A player who enters within a bar
+ * may need an accidental that the others need no more, so room is kept for all.
+ */
+final class NoteRoom {
+  private static final double AIR = 0.5;
+
+  private final Line line;
+  /** What accidentals and grace notes take to the left of each head, in spaces. */
+  private final double[] before;
+
+  NoteRoom(Line line) {
+    this.line = line;
+    before = new double[line.count()];
+    Bar bar = line.bars().at(line.stroke(0).onset());
+    AccidentalMemory memory = memory(bar);
+    for (int j = 0; j < before.length; j++) {
+      Stroke stroke = line.stroke(j);
+      if (!bar.span().contains(stroke.onset())) {
+        bar = line.bars().at(stroke.onset());
+        memory = memory(bar);
+      }
+      before[j] = before(stroke, memory, memory(bar));
+    }
+  }
+
+  private AccidentalMemory memory(Bar bar) {
+    return new AccidentalMemory(line.keys().at(bar.span().start()));
+  }
+
+  /** The same for the first note of a bar; 0 if the bar does not begin with one. */
+  double beforeFirstOf(Bar bar) {
+    for (int j = 0; j < before.length; j++) {
+      if (line.stroke(j).onset().equals(bar.span().start())) {
+        return before[j];
+      }
+    }
+    return 0;
+  }
+
+  /** The least width of a quarter note at which no two notes touch, in spaces. */
+  double perQuarter() {
+    double most = 0;
+    for (int j = 1; j < before.length; j++) {
+      Position from = line.stroke(j - 1).onset();
+      double quarters = line.stroke(j).onset().since(from).quarters().toDouble();
+      most = Math.max(most, (Signs.HEAD + AIR + before[j]) / quarters);
+    }
+    return most;
+  }
+
+  private static double before(Stroke stroke, AccidentalMemory memory, AccidentalMemory fresh) {
+    double width = 0;
+    for (Grace grace : stroke.graces()) {
+      width += GraceNotes.APART + GraceNotes.SCALE * widest(grace.tones(), memory, fresh);
+    }
+    return width + stacked(stroke.tones(), memory, fresh);
+  }
+
+  private static double widest(
+      List<Tone> tones, AccidentalMemory memory, AccidentalMemory fresh) {
+    return tones.stream().mapToDouble(tone -> accidental(tone, memory, fresh)).max().orElse(0);
+  }
+
+  /** Accidentals of a chord stand side by side where they would touch. */
+  private static double stacked(
+      List<Tone> tones, AccidentalMemory memory, AccidentalMemory fresh) {
+    return tones.stream().mapToDouble(tone -> accidental(tone, memory, fresh)).sum();
+  }
+
+  private static double accidental(Tone tone, AccidentalMemory memory, AccidentalMemory fresh) {
+    return tone instanceof Pitch pitch
+        ? memory.before(pitch).or(() -> fresh.before(pitch)).map(Signs::accidentalWidth).orElse(0.0)
+        : 0;
+  }
+}

@@ -1,0 +1,96 @@
+package stafette.picture;
+
+import java.util.ArrayList;
+import java.util.List;
+import stafette.score.Pitch;
+import stafette.score.Tone;
+import stafette.score.Transposition;
+
+/**
+ * Passages that are written an octave off, so that nobody has to count ledger lines: those with
+ * more than four of them, and the notes beside that lie far out too (common practice, no source).
+ */
+final class OctaveLines {
+  /** Steps above the bottom line from which an octave line is wanted. */
+  private static final int FAR_ABOVE = 18;
+
+  /** Steps above the bottom line down to which it holds on. */
+  private static final int STILL_ABOVE = 12;
+
+  private static final int FAR_BELOW = -10;
+  private static final int STILL_BELOW = -4;
+
+  private final Staff staff;
+  private final List<Written> notes;
+  private final List<Line> lines = new ArrayList<>();
+
+  /**
+   * An octave line over or under some of the notes.
+   *
+   * @param first the first note, among all notes and rests
+   * @param last the last note
+   * @param up whether it sounds an octave higher than it is written
+   */
+  record Line(int first, int last, boolean up) {}
+
+  private OctaveLines(Staff staff, List<Written> written) {
+    this.staff = staff;
+    notes = new ArrayList<>(written);
+    find(true);
+    find(false);
+  }
+
+  /** Finds the passages in what a staff of written pitches has. */
+  static OctaveLines of(Staff staff, List<Written> written) {
+    return new OctaveLines(staff, written);
+  }
+
+  /** The notes as they are written under the lines. */
+  List<Written> notes() {
+    return List.copyOf(notes);
+  }
+
+  List<Line> lines() {
+    return List.copyOf(lines);
+  }
+
+  private void find(boolean up) {
+    int first = 0;
+    while (first < notes.size()) {
+      int last = first;
+      while (last < notes.size() && holds(notes.get(last), up)) {
+        last++;
+      }
+      boolean wanted = notes.subList(first, last).stream().anyMatch(note -> isFar(note, up));
+      if (wanted) {
+        add(first, last - 1, up);
+      }
+      first = Math.max(last, first + 1);
+    }
+  }
+
+  private void add(int first, int last, boolean up) {
+    lines.add(new Line(first, last, up));
+    Transposition octave = up ? new Transposition(-7, -12) : new Transposition(7, 12);
+    for (int i = first; i <= last; i++) {
+      notes.set(i, notes.get(i).withTones(tone -> moved(tone, octave)));
+    }
+  }
+
+  private static Tone moved(Tone tone, Transposition octave) {
+    return tone instanceof Pitch pitch ? pitch.movedBy(octave) : tone;
+  }
+
+  private boolean holds(Written note, boolean up) {
+    return !note.isRest()
+        && (up
+            ? StemGroup.lowest(staff, note) >= STILL_ABOVE
+            : StemGroup.highest(staff, note) <= STILL_BELOW);
+  }
+
+  private boolean isFar(Written note, boolean up) {
+    return up
+        ? StemGroup.highest(staff, note) >= FAR_ABOVE
+        : StemGroup.lowest(staff, note) <= FAR_BELOW;
+  }
+}
