@@ -1,13 +1,11 @@
 package stafette.picture;
 
 import java.util.ArrayList;
-import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import stafette.plan.Played;
-import stafette.score.Articulation;
 import stafette.score.Keys;
 import stafette.score.Tuplet;
 import stafette.time.Bar;
@@ -21,6 +19,9 @@ import stafette.time.Span;
  * whatever else is drawn on the same scale.
  */
 public final class Engraver {
+  /** How far a rest gives way to a flag before it, in spaces. */
+  private static final double FLAG = 0.7;
+
   private final Music music;
   private final Staff staff;
   private final Row row;
@@ -28,7 +29,7 @@ public final class Engraver {
   private final OctaveLines octaves;
   private final List<Written> written;
   private final List<StemGroup> groups;
-  private final IdentityHashMap<Written, Reach> reaches = new IdentityHashMap<>();
+  private final Reaches reaches;
   private final List<Mark> marks = new ArrayList<>();
 
   /**
@@ -56,18 +57,16 @@ public final class Engraver {
     }
   }
 
-  /** From the highest to the lowest ink of a note, marks left out, and which way its stem goes. */
-  private record Reach(double top, double bottom, boolean up) {}
-
   private Engraver(Music music, Staff staff, Row row) {
     this.music = music;
     this.staff = staff.ofWritten();
     this.row = row;
     spelling = new PartSpelling(staff.transposition(), music.keys());
     List<Written> sounding = Notation.of(music.plays(), music.given(), row.bars());
-    octaves = OctaveLines.of(this.staff, spelling.of(sounding));
+    octaves = OctaveLines.of(this.staff, row.bars(), spelling.of(sounding));
     written = octaves.notes();
     groups = Beaming.groups(written, this.staff, row);
+    reaches = new Reaches(groups, staff.space());
   }
 
   /**
@@ -109,19 +108,14 @@ public final class Engraver {
 
   private List<Mark> all() {
     addStaff();
-    for (StemGroup group : groups) {
-      marks.addAll(group.marks());
-      for (int i = 0; i < group.notes().size(); i++) {
-        double top = Math.min(group.end(i), group.far(i)) - staff.space() * 0.5;
-        double bottom = Math.max(group.end(i), group.far(i)) + staff.space() * 0.5;
-        reaches.put(group.notes().get(i), new Reach(top, bottom, group.up()));
-      }
-    }
+    groups.forEach(group -> marks.addAll(group.marks()));
     addHeads();
-    written.stream().filter(Written::isRest).forEach(this::addRest);
+    addRests();
+    Curves curves = new Curves(staff, row, written, reaches);
+    marks.addAll(curves.ties());
+    addArticulations();
     addTuplets();
-    addTies();
-    addSlurs();
+    marks.addAll(curves.slurs());
     addOctaves();
     return marks;
   }
@@ -155,49 +149,48 @@ public final class Engraver {
       Heads heads = new Heads(staff, new AccidentalMemory(fifths));
       for (Written note : written) {
         if (!note.isRest() && bar.span().contains(note.onset())) {
-          Reach reach = reach(note);
-          double at = row.x(note.onset());
-          marks.addAll(heads.of(note, at, reach.up()));
-          addArticulations(note, at, reach);
+          marks.addAll(heads.of(note, row.x(note.onset()), reaches.of(note).up()));
         }
       }
     }
   }
 
-  private Reach reach(Written note) {
-    return Optional.ofNullable(reaches.get(note)).orElseThrow();
-  }
-
-  /** On the side of the head, bows above the staff. */
-  private void addArticulations(Written note, double at, Reach reach) {
-    if (!note.attacks() || note.sound().articulations().isEmpty()) {
-      return;
+  private void addArticulations() {
+    for (Written note : written) {
+      if (!note.isRest() && note.attacks()) {
+        double middle = row.x(note.onset()) + Signs.headWidth(note.form()) * staff.space() / 2;
+        List<Mark> own = Articulations.of(staff, note, middle, reaches.of(note));
+        reaches.grow(note, own);
+        marks.addAll(own);
+      }
     }
-    double space = staff.space();
-    double middle = at + Signs.headWidth(note.form()) * space / 2;
-    List<Articulation> all = note.sound().articulations().stream().sorted().toList();
-    List<Articulation> atHead = all.stream().filter(mark -> !staysAbove(mark)).toList();
-    List<Articulation> above = all.stream().filter(Engraver::staysAbove).toList();
-    double head = reach.up() ? reach.bottom() + 0.6 * space : reach.top() - 0.6 * space;
-    marks.addAll(Signs.articulations(atHead, middle, head, reach.up() ? 1 : -1, space));
-    int taken = reach.up() ? 0 : atHead.size();
-    double high = Math.min(staff.top(), reach.top()) - (0.7 + 0.95 * taken) * space;
-    marks.addAll(Signs.articulations(above, middle, high, -1, space));
   }
 
-  private static boolean staysAbove(Articulation mark) {
-    return switch (mark) {
-      case STRONG_ACCENT, UP_BOW, DOWN_BOW -> true;
-      default -> false;
-    };
+  private void addRests() {
+    for (int i = 0; i < written.size(); i++) {
+      Written rest = written.get(i);
+      if (rest.isRest()) {
+        boolean afterFlag = i > 0 && hasFlagBeside(written.get(i - 1));
+        addRest(rest, afterFlag ? FLAG * staff.space() : 0);
+      }
+    }
   }
 
-  private void addRest(Written rest) {
-    double at = row.x(rest.span().start());
+  /** Whether a note has a flag that reaches towards what follows. */
+  private boolean hasFlagBeside(Written note) {
+    return !note.isRest()
+        && note.form().beams() > 0
+        && reaches.of(note).up()
+        && groups.stream().anyMatch(g -> !g.isBeamed() && g.notes().get(0) == note);
+  }
+
+  private void addRest(Written rest, double moved) {
+    double at = row.x(rest.span().start()) + moved;
     if (rest.wholeBar()) {
       Bar bar =
           row.bars().stream().filter(b -> b.span().equals(rest.span())).findFirst().orElseThrow();
-      at = (row.left(bar) + row.right(bar) - Signs.WHOLE_HEAD * staff.space()) / 2;
+      at =
+          (row.left(bar) + row.signs(bar) + row.right(bar) - Signs.WHOLE_HEAD * staff.space()) / 2;
     }
     double baseline = staff.bottom() - rest.form().restRaisedSpaces() * staff.space();
     marks.add(staff.sign(rest.form().rest(), at, baseline, 1));
@@ -217,13 +210,15 @@ public final class Engraver {
 
   private List<Mark> tuplet(Tuplet tuplet, List<Written> members) {
     boolean beamed = groups.stream().anyMatch(g -> g.isBeamed() && g.notes().containsAll(members));
-    List<Reach> notes = members.stream().filter(note -> !note.isRest()).map(this::reach).toList();
-    boolean above = notes.stream().filter(Reach::up).count() * 2 >= notes.size();
+    List<Written> notes = members.stream().filter(note -> !note.isRest()).toList();
+    List<Reaches.Reach> all = notes.stream().map(reaches::of).toList();
+    boolean above = all.stream().filter(Reaches.Reach::up).count() * 2 >= all.size();
     double space = staff.space();
     double y =
         above
-            ? notes.stream().mapToDouble(Reach::top).min().orElse(staff.top()) - 0.25 * space
-            : notes.stream().mapToDouble(Reach::bottom).max().orElse(staff.bottom()) + 1.25 * space;
+            ? all.stream().mapToDouble(Reaches.Reach::top).min().orElse(staff.top()) - 0.25 * space
+            : all.stream().mapToDouble(Reaches.Reach::bottom).max().orElse(staff.bottom())
+                + 1.25 * space;
     if (!beamed) {
       y =
           above
@@ -232,7 +227,10 @@ public final class Engraver {
     }
     double left = row.x(members.get(0).onset());
     double right = row.x(members.get(members.size() - 1).onset()) + Signs.HEAD * space;
-    return TupletSign.of(Integer.toString(tuplet.actual()), left, right, y, above, beamed, space);
+    String figure = Integer.toString(tuplet.actual());
+    List<Mark> sign = TupletSign.of(figure, left, right, y, above, beamed, space);
+    notes.forEach(note -> reaches.grow(note, sign));
+    return sign;
   }
 
   /** Beyond whatever the notes have, from the first to the last. */
@@ -243,51 +241,5 @@ public final class Engraver {
       double right = row.x(written.get(line.last()).onset()) + Signs.HEAD * staff.space();
       marks.addAll(OctaveSign.of(staff, left, right, line.up(), notes));
     }
-  }
-
-  private void addTies() {
-    for (int i = 0; i < written.size(); i++) {
-      Written note = written.get(i);
-      if (note.isRest() || !note.tiedOn()) {
-        continue;
-      }
-      Reach reach = reach(note);
-      double space = staff.space();
-      double left = row.x(note.onset()) + (Signs.headWidth(note.form()) + 0.1) * space;
-      double right = row.x(note.span().end()) - 0.1 * space;
-      double y = reach.up() ? reach.bottom() + 0.15 * space : reach.top() - 0.15 * space;
-      marks.add(Signs.arc(left, Math.max(right, left + space), y, reach.up() ? 1 : -1, space));
-    }
-  }
-
-  private void addSlurs() {
-    List<Written> open = new ArrayList<>();
-    for (Written note : written) {
-      if (note.isRest() || (note.attacks() && !note.sound().slurred())) {
-        addSlur(open);
-        open.clear();
-      }
-      if (!note.isRest() && (note.sound().slurred() || note.sound().slurContinues())) {
-        open.add(note);
-      }
-    }
-    addSlur(open);
-  }
-
-  private void addSlur(List<Written> notes) {
-    if (notes.size() < 2) {
-      return;
-    }
-    List<Reach> all = notes.stream().map(this::reach).toList();
-    boolean below = all.stream().allMatch(Reach::up);
-    double space = staff.space();
-    double y =
-        below
-            ? all.stream().mapToDouble(Reach::bottom).max().orElseThrow() + 0.3 * space
-            : all.stream().mapToDouble(Reach::top).min().orElseThrow() - 0.3 * space;
-    double half = Signs.HEAD / 2 * space;
-    double left = row.x(notes.get(0).onset()) + half;
-    double right = row.x(notes.get(notes.size() - 1).onset()) + half;
-    marks.add(Signs.arc(left, right, y, below ? 1 : -1, space));
   }
 }

@@ -14,6 +14,9 @@ final class GraceNotes {
   /** From the left edge of one head to that of the next, in spaces. */
   static final double APART = 1.25;
 
+  /** From the note before, beside what notes have between them anyway, in spaces. */
+  static final double AIR = 0.4;
+
   private static final double STEM_LENGTH = 2.2;
   private static final NoteForm FORM = new NoteForm(3, 0);
 

@@ -61,7 +61,7 @@ final class NoteRoom {
   }
 
   private static double before(Stroke stroke, AccidentalMemory memory, AccidentalMemory fresh) {
-    double width = 0;
+    double width = stroke.graces().isEmpty() ? 0 : GraceNotes.AIR;
     for (Grace grace : stroke.graces()) {
       width += GraceNotes.APART + GraceNotes.SCALE * widest(grace.tones(), memory, fresh);
     }

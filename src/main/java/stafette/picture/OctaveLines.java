@@ -5,6 +5,8 @@ import java.util.List;
 import stafette.score.Pitch;
 import stafette.score.Tone;
 import stafette.score.Transposition;
+import stafette.time.Bar;
+import stafette.time.Position;
 
 /**
  * Passages that are written an octave off, so that nobody has to count ledger lines: those with
@@ -20,7 +22,13 @@ final class OctaveLines {
   private static final int FAR_BELOW = -10;
   private static final int STILL_BELOW = -4;
 
+  /** Steps within which notes may lie that only fill up a beat. */
+  private static final int FILLS_ABOVE = 7;
+
+  private static final int FILLS_BELOW = 1;
+
   private final Staff staff;
+  private final List<Bar> bars;
   private final List<Written> notes;
   private final List<Line> lines = new ArrayList<>();
 
@@ -33,16 +41,17 @@ final class OctaveLines {
    */
   record Line(int first, int last, boolean up) {}
 
-  private OctaveLines(Staff staff, List<Written> written) {
+  private OctaveLines(Staff staff, List<Bar> bars, List<Written> written) {
     this.staff = staff;
+    this.bars = bars;
     notes = new ArrayList<>(written);
     find(true);
     find(false);
   }
 
   /** Finds the passages in what a staff of written pitches has. */
-  static OctaveLines of(Staff staff, List<Written> written) {
-    return new OctaveLines(staff, written);
+  static OctaveLines of(Staff staff, List<Bar> bars, List<Written> written) {
+    return new OctaveLines(staff, bars, written);
   }
 
   /** The notes as they are written under the lines. */
@@ -63,10 +72,28 @@ final class OctaveLines {
       }
       boolean wanted = notes.subList(first, last).stream().anyMatch(note -> isFar(note, up));
       if (wanted) {
-        add(first, last - 1, up);
+        last = filled(last - 1, 1, up) + 1;
+        add(filled(first, -1, up), last - 1, up);
       }
       first = Math.max(last, first + 1);
     }
+  }
+
+  /** Where a line ends that begins and ends with beats, if the notes there are not too near. */
+  private int filled(int edge, int way, boolean up) {
+    Position beat = beat(edge);
+    int at = edge;
+    while (at + way >= 0 && at + way < notes.size() && beat(at + way).equals(beat)) {
+      at += way;
+      if (!reaches(notes.get(at), up, FILLS_ABOVE, FILLS_BELOW)) {
+        return edge;
+      }
+    }
+    return at;
+  }
+
+  private Position beat(int index) {
+    return Beaming.beat(notes.get(index).onset(), bars);
   }
 
   private void add(int first, int last, boolean up) {
@@ -82,10 +109,14 @@ final class OctaveLines {
   }
 
   private boolean holds(Written note, boolean up) {
+    return reaches(note, up, STILL_ABOVE, STILL_BELOW);
+  }
+
+  private boolean reaches(Written note, boolean up, int above, int below) {
     return !note.isRest()
         && (up
-            ? StemGroup.lowest(staff, note) >= STILL_ABOVE
-            : StemGroup.highest(staff, note) <= STILL_BELOW);
+            ? StemGroup.lowest(staff, note) >= above
+            : StemGroup.highest(staff, note) <= below);
   }
 
   private boolean isFar(Written note, boolean up) {

@@ -7,7 +7,7 @@ import java.util.List;
 final class OctaveSign {
   private static final String ABOVE = Character.toString(0x1D136);
   private static final String BELOW = Character.toString(0x1D137);
-  private static final double SCALE = 0.75;
+  private static final double SCALE = 1.25;
   private static final double AIR = 0.5;
   private static final double HOOK = 0.9;
   private static final double DASH = 0.9;

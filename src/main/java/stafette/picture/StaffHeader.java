@@ -26,7 +26,7 @@ final class StaffHeader {
     at += 2.95 * staff.space();
     marks.addAll(KeySignature.of(fifths).marks(staff, at));
     at += KeySignature.of(fifths).width() * staff.space();
-    double left = at + AIR * staff.space();
+    double left = at + air(fifths) * staff.space();
     meter.ifPresent(m -> marks.addAll(TimeSignature.marks(staff, m, left)));
     return marks;
   }
@@ -34,8 +34,13 @@ final class StaffHeader {
   static double width(Staff staff, int fifths, Optional<Meter> meter) {
     return (2.95
             + KeySignature.of(fifths).width()
-            + meter.map(m -> AIR + TimeSignature.width(m)).orElse(0.0)
+            + meter.map(m -> air(fifths) + TimeSignature.width(m)).orElse(0.0)
             + AIR)
         * staff.space();
+  }
+
+  /** Before the time signature. */
+  private static double air(int fifths) {
+    return fifths == 0 ? AIR : 2 * AIR;
   }
 }
