@@ -1,5 +1,6 @@
 package stafette.cli;
 
+import java.io.PrintStream;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -36,10 +37,10 @@ final class PictureOptions {
     }
   }
 
-  void draw(JudgedPlan judged, Output output) throws Refusal {
+  void draw(JudgedPlan judged, PrintStream talk) throws Refusal {
     if (request().isPresent()) {
       DrawPlan.timeline(judged, request().get());
-      output.out().println("Drawn      " + request().get().file());
+      talk.println("Drawn      " + request().get().file());
     }
   }
 

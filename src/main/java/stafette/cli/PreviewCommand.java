@@ -1,12 +1,15 @@
 package stafette.cli;
 
+import java.io.PrintStream;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import stafette.work.OpenPlan;
 import stafette.work.Refusal;
+import stafette.work.Reports;
 import stafette.work.SplitLine;
 
 @Command(
@@ -24,6 +27,9 @@ final class PreviewCommand implements Callable<Integer> {
   @Mixin private DetailOptions details = new DetailOptions();
   @Mixin private PictureOptions picture = new PictureOptions();
 
+  @Option(names = "--json", description = "Prints JSON, as split does.")
+  private boolean json;
+
   PreviewCommand(Output output) {
     this.output = output;
   }
@@ -37,9 +43,14 @@ final class PreviewCommand implements Callable<Integer> {
   private int ofScore() throws Refusal {
     SplitLine.Outcome outcome =
         SplitLine.split(options.request(file, line, false).with(details.seats()), line.limits());
-    output.out().print(SplitText.preview(outcome, details.with(outcome.seats()), output.ink()));
+    output
+        .out()
+        .print(
+            json
+                ? Reports.json(outcome) + "\n"
+                : SplitText.preview(outcome, details.with(outcome.seats()), output.ink()));
     if (outcome.plan().isPresent()) {
-      picture.draw(outcome.plan().get(), output);
+      picture.draw(outcome.plan().get(), talk());
     }
     return outcome.plan().isPresent() ? Commands.FINE : Commands.FINDINGS;
   }
@@ -53,8 +64,18 @@ final class PreviewCommand implements Callable<Integer> {
               opened.score().file()
                   + ": has changed since the plan was made; it is judged as it stands now");
     }
-    output.out().print(SplitText.kept(opened.judged(), details.with(opened.seats()), output.ink()));
-    picture.draw(opened.judged(), output);
+    output
+        .out()
+        .print(
+            json
+                ? Reports.json(opened) + "\n"
+                : SplitText.kept(opened.judged(), details.with(opened.seats()), output.ink()));
+    picture.draw(opened.judged(), talk());
     return opened.judged().verdict().holds() ? Commands.FINE : Commands.FINDINGS;
+  }
+
+  /** Beside JSON, talk goes to the error stream, so that standard output stays data. */
+  private PrintStream talk() {
+    return json ? output.err() : output.out();
   }
 }

@@ -105,7 +105,7 @@ final class GraceNotes {
     if (graces.get(0).slashed()) {
       Path slash =
           Path.line(
-              first - 0.5 * space, end + 1.3 * space, first + 0.7 * space, end + 0.3 * space);
+              first - 0.5 * space, end + 1.3 * space, first + 0.45 * space, end + 0.5 * space);
       marks.add(new Mark.Stroke(slash, 0.1 * space, Ink.FULL));
     }
   }

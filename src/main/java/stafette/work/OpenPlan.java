@@ -29,9 +29,14 @@ public final class OpenPlan {
    * @param judged the plan and the verdict
    * @param seats of players whose seats are known, by name
    * @param scoreChanged whether the score is no longer the one that the plan was made for
+   * @param search what was proven when the plan was kept
    */
   public record Opened(
-      OpenScore score, JudgedPlan judged, Map<String, Seat> seats, boolean scoreChanged) {}
+      OpenScore score,
+      JudgedPlan judged,
+      Map<String, Seat> seats,
+      boolean scoreChanged,
+      PlanFile.Search search) {}
 
   /** Whether a file looks like a plan rather than a score. */
   public static boolean isPlan(Path file) throws Refusal {
@@ -63,7 +68,8 @@ public final class OpenPlan {
                       Refusal.wrongUse(
                           file + ": holds no plan, only the reasons why there is none"))),
           Seats.of(brief.players(), seats, plan.seats()),
-          changed);
+          changed,
+          plan.search());
     } catch (UnreadableFile e) {
       throw Refusal.ofFile(file + ": " + String.join("\n", e.problems()));
     } catch (NoSuchLine e) {
