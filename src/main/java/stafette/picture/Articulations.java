@@ -11,7 +11,7 @@ import stafette.score.Articulation;
 final class Articulations {
   private static final double APART = 0.95;
   private static final double FROM_STAFF = 0.7;
-  private static final double FROM_HEAD = 0.5;
+  private static final double FROM_HEAD = 0.6;
 
   private final Staff staff;
   private final double x;

@@ -3,6 +3,7 @@ package stafette.picture;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import stafette.score.Grace;
 import stafette.score.Pitch;
 import stafette.score.Tone;
@@ -28,22 +29,25 @@ final class Heads {
     List<Grace> graces = note.attacks() ? note.sound().graces() : List.of();
     GraceNotes before = new GraceNotes(staff, graces, this::accidental);
     double width = Signs.headWidth(note.form()) * space;
-    double left = x;
+    List<Integer> shifts = shifts(note.sound().tones(), stemUp);
+    double left = shifts.contains(-1) ? x - width : x;
+    double besideHeads = left;
+    double right = shifts.contains(1) ? x + 2 * width : x + width;
     int lastAccidental = Integer.MAX_VALUE;
     List<Tone> tones = note.sound().tones();
     for (int i = tones.size() - 1; i >= 0; i--) {
       int step = staff.step(tones.get(i));
       steps.add(step);
       marks.add(
-          Signs.head(staff, note.form(), x + shift(tones, i, stemUp) * width, staff.y(step), 1));
+          Signs.head(staff, note.form(), x + shifts.get(i) * width, staff.y(step), 1));
       Optional<Integer> alter = note.attacks() ? accidental(tones.get(i)) : Optional.empty();
       if (alter.isPresent()) {
         boolean clashes = lastAccidental - step < CLASHING_STEPS;
-        left = (clashes ? left : x) - Signs.accidentalWidth(alter.get()) * space;
+        left = (clashes ? left : besideHeads) - Signs.accidentalWidth(alter.get()) * space;
         marks.add(Signs.accidental(staff, alter.get(), left, staff.y(step)));
         lastAccidental = step;
       }
-      addDots(note, step, x + width, marks);
+      addDots(note, step, right, marks);
     }
     ledgers(staff, steps, x, width).ifPresent(lines -> marks.add(0, lines));
     marks.addAll(before.marks(left));
@@ -52,6 +56,10 @@ final class Heads {
 
   private Optional<Integer> accidental(Tone tone) {
     return tone instanceof Pitch pitch ? memory.before(staff.written(pitch)) : Optional.empty();
+  }
+
+  private List<Integer> shifts(List<Tone> tones, boolean stemUp) {
+    return IntStream.range(0, tones.size()).mapToObj(i -> shift(tones, i, stemUp)).toList();
   }
 
   /** In a second, one of the two heads stands on the other side of the stem. */

@@ -17,7 +17,7 @@ final class NoteRoom {
   private static final double AIR = 0.5;
 
   private final Line line;
-  /** What accidentals and grace notes take to the left of each head, in spaces. */
+  /** What accidentals, grace notes and seconds take to the left of each head, in spaces. */
   private final double[] before;
 
   NoteRoom(Line line) {
@@ -65,7 +65,20 @@ final class NoteRoom {
     for (Grace grace : stroke.graces()) {
       width += GraceNotes.APART + GraceNotes.SCALE * widest(grace.tones(), memory, fresh);
     }
-    return width + stacked(stroke.tones(), memory, fresh);
+    double second = hasSecond(stroke.tones()) ? Signs.HEAD : 0;
+    return width + second + stacked(stroke.tones(), memory, fresh);
+  }
+
+  /** Whether one of two heads stands beside the other. */
+  private static boolean hasSecond(List<Tone> tones) {
+    for (int i = 1; i < tones.size(); i++) {
+      if (tones.get(i - 1) instanceof Pitch low
+          && tones.get(i) instanceof Pitch high
+          && high.diatonic() - low.diatonic() <= 1) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static double widest(

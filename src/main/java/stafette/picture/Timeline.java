@@ -124,8 +124,9 @@ public final class Timeline {
       marks.addAll(Heading.of(relay, Paper.MARGIN, right, Paper.MARGIN));
     }
     for (Placed placed : rows) {
-      marks.addAll(new RowDrawing(relay, placed.row(), placed.lanes(), placed.top()).marks());
-      marks.addAll(music(placed));
+      RowDrawing row = new RowDrawing(relay, placed.row(), placed.lanes(), placed.top());
+      marks.addAll(row.marks());
+      marks.addAll(music(placed, row));
     }
     marks.addAll(Legend.of(relay, Paper.MARGIN, right - 30, height - FOOT + 4));
     if (pages > 1) {
@@ -134,12 +135,13 @@ public final class Timeline {
     return new Drawing(right + Paper.MARGIN, height, Heading.title(relay), marks);
   }
 
-  private List<Mark> music(Placed placed) {
+  private List<Mark> music(Placed placed, RowDrawing row) {
     List<Mark> marks = new ArrayList<>();
     for (Lane lane : placed.lanes().lanes()) {
       lane.staffTop()
           .map(staff -> staffs.marks(lane.player(), placed.row(), placed.top() + staff))
-          .ifPresent(marks::addAll);
+          .map(written -> row.music(lane.player(), written))
+          .ifPresent(marks::add);
     }
     return marks;
   }
