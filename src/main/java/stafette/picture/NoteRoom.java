@@ -10,18 +10,20 @@ import stafette.time.Bar;
 import stafette.time.Position;
 
 /**
- * How much room the notes of a line need on any player's staff. A player who enters within a bar
- * may need an accidental that the others need no more, so room is kept for all.
+ * How much room the notes of a line need in parts that are spelled alike. A player who enters
+ * within a bar may need an accidental that the others need no more, so room is kept for all.
  */
 final class NoteRoom {
   private static final double AIR = 0.5;
 
   private final Line line;
+  private final PartSpelling spelling;
   /** What accidentals, grace notes and seconds take to the left of each head, in spaces. */
   private final double[] before;
 
-  NoteRoom(Line line) {
+  NoteRoom(Line line, PartSpelling spelling) {
     this.line = line;
+    this.spelling = spelling;
     before = new double[line.count()];
     Bar bar = line.bars().at(line.stroke(0).onset());
     AccidentalMemory memory = memory(bar);
@@ -31,12 +33,12 @@ final class NoteRoom {
         bar = line.bars().at(stroke.onset());
         memory = memory(bar);
       }
-      before[j] = before(stroke, memory, memory(bar));
+      before[j] = before(j, memory, memory(bar));
     }
   }
 
   private AccidentalMemory memory(Bar bar) {
-    return new AccidentalMemory(line.keys().at(bar.span().start()));
+    return new AccidentalMemory(spelling.signature(bar));
   }
 
   /** The same for the first note of a bar; 0 if the bar does not begin with one. */
@@ -60,13 +62,19 @@ final class NoteRoom {
     return most;
   }
 
-  private static double before(Stroke stroke, AccidentalMemory memory, AccidentalMemory fresh) {
+  private double before(int index, AccidentalMemory memory, AccidentalMemory fresh) {
+    Stroke stroke = line.stroke(index);
     double width = stroke.graces().isEmpty() ? 0 : GraceNotes.AIR;
     for (Grace grace : stroke.graces()) {
-      width += GraceNotes.APART + GraceNotes.SCALE * widest(grace.tones(), memory, fresh);
+      width += GraceNotes.APART + GraceNotes.SCALE * widest(written(grace.tones(), stroke), memory, fresh);
     }
-    double second = hasSecond(stroke.tones()) ? Signs.HEAD : 0;
-    return width + second + stacked(stroke.tones(), memory, fresh);
+    List<Tone> tones = written(stroke.tones(), stroke);
+    double second = hasSecond(tones) ? Signs.HEAD : 0;
+    return width + second + stacked(tones, memory, fresh);
+  }
+
+  private List<Tone> written(List<Tone> tones, Stroke stroke) {
+    return tones.stream().map(tone -> spelling.written(tone, stroke.onset())).toList();
   }
 
   /** Whether one of two heads stands beside the other. */

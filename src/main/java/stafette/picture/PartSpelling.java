@@ -31,7 +31,7 @@ record PartSpelling(Transposition transposition, Keys keys) {
         .toList();
   }
 
-  private Tone written(Tone tone, Position at) {
+  Tone written(Tone tone, Position at) {
     return tone instanceof Pitch pitch
         ? Spelling.written(
             pitch,

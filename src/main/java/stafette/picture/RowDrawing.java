@@ -19,6 +19,7 @@ final class RowDrawing {
   private static final double LABEL_SIZE = 6.4;
   static final double NAME_SIZE = 8.6;
   private static final double LABEL_AIR = 2.6;
+  private static final double LABEL_AIR_BELOW = 2;
 
   private final Relay relay;
   private final Row row;
@@ -51,7 +52,7 @@ final class RowDrawing {
                           row.left(),
                           top + lane.y() + half + 1,
                           row.right(),
-                          top + staff + StaffLines.SPACE * 4)));
+                          top + staff + lanes.staffHeight())));
     }
   }
 
@@ -241,7 +242,7 @@ final class RowDrawing {
   }
 
   private double below(Segment segment) {
-    return middle(segment) + half + LABEL_AIR + LABEL_SIZE * 0.72;
+    return middle(segment) + half + LABEL_AIR_BELOW + LABEL_SIZE * 0.72;
   }
 
   private double middle(Segment segment) {

@@ -58,12 +58,28 @@ final class Rows {
     int ideal = rowsAt(IDEAL_POINTS_PER_QUARTER);
     int least = rowsAt(LEAST_POINTS_PER_QUARTER);
     int rows = Math.max(least, Math.min(ideal, Math.max(1, atAGlance)));
-    return evenly(rows, MOST_POINTS_PER_QUARTER);
+    return rows(even(rows), MOST_POINTS_PER_QUARTER);
   }
 
   /** Rows in which a quarter note has at least so much room, as far as one bar fits the width. */
   List<Row> spaced(double pointsPerQuarter) {
-    return evenly(rowsAt(pointsPerQuarter), pointsPerQuarter * MOST_STRETCH);
+    List<List<Bar>> filled = filled(pointsPerQuarter);
+    List<List<Bar>> even = even(filled.size());
+    boolean fits = even.stream().allMatch(group -> scale(group) >= pointsPerQuarter);
+    return rows(fits ? even : filled, pointsPerQuarter * MOST_STRETCH);
+  }
+
+  /** In each row as many bars as fit. */
+  private List<List<Bar>> filled(double pointsPerQuarter) {
+    List<List<Bar>> groups = new ArrayList<>();
+    int first = 0;
+    for (int end = 1; end <= bars.size(); end++) {
+      if (end == bars.size() || scale(bars.subList(first, end + 1)) < pointsPerQuarter) {
+        groups.add(bars.subList(first, end));
+        first = end;
+      }
+    }
+    return groups;
   }
 
   private int rowsAt(double pointsPerQuarter) {
@@ -71,7 +87,8 @@ final class Rows {
     return Math.max(1, (int) Math.ceil(points / width));
   }
 
-  private List<Row> evenly(int rows, double mostPointsPerQuarter) {
+  /** At most so many rows of as many bars each, whole phrases in long ones. */
+  private List<List<Bar>> even(int rows) {
     int each = (bars.size() + rows - 1) / rows;
     if (each > 2 * PHRASE) {
       each = (each + PHRASE - 1) / PHRASE * PHRASE;
@@ -80,12 +97,21 @@ final class Rows {
     for (int i = 0; i < bars.size(); i += each) {
       groups.add(bars.subList(i, Math.min(bars.size(), i + each)));
     }
+    return groups;
+  }
+
+  private List<Row> rows(List<List<Bar>> groups, double mostPointsPerQuarter) {
     double scale = mostPointsPerQuarter;
     for (List<Bar> group : groups) {
-      scale = Math.min(scale, (width - leads(group)) / quarters(group));
+      scale = Math.min(scale, scale(group));
     }
     double pointsPerQuarter = scale;
     return groups.stream().map(group -> row(group, pointsPerQuarter)).toList();
+  }
+
+  /** The points that a quarter note gets where some bars fill a row. */
+  private double scale(List<Bar> group) {
+    return (width - leads(group)) / quarters(group);
   }
 
   private Row row(List<Bar> group, double pointsPerQuarter) {

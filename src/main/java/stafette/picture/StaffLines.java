@@ -15,22 +15,63 @@ import stafette.time.Span;
 
 /** The music that each player of a relay plays, as it stands under the ribbon. */
 final class StaffLines {
+  /** From line to line of a staff, in points, where there is room enough. */
   static final double SPACE = 3.9;
 
-  /** Room between a bar line and the first note. */
-  static final double LEAD = 1.9 * SPACE;
+  private static final double LEAST_SPACE = 2;
 
-  private static final double MOST_POINTS_PER_QUARTER = 150;
+  /** Room between a bar line and the first note, in spaces. */
+  private static final double LEAD = 1.9;
+
+  private static final double MOST_SPACES_PER_QUARTER = 40;
 
   /** How much of the lead a first note's own signs may take, in spaces. */
   private static final double FREE_LEAD = 1.6;
 
   private final Relay relay;
   private final List<NoteRoom> rooms;
+  private final double space;
 
-  StaffLines(Relay relay) {
+  private StaffLines(Relay relay, double space) {
     this.relay = relay;
-    rooms = relay.plan().brief().lines().stream().distinct().map(NoteRoom::new).toList();
+    this.space = space;
+    List<PartSpelling> spellings =
+        relay.playing().stream().map(this::spelling).distinct().toList();
+    rooms =
+        relay.plan().brief().lines().stream()
+            .distinct()
+            .flatMap(line -> spellings.stream().map(spelling -> new NoteRoom(line, spelling)))
+            .toList();
+  }
+
+  /** In the usual size. */
+  static StaffLines of(Relay relay) {
+    return new StaffLines(relay, SPACE);
+  }
+
+  /** The same, smaller if need be, so that each bar fits a width. */
+  StaffLines fitting(double width) {
+    double widest =
+        relay.bars().stream()
+            .mapToDouble(
+                bar ->
+                    lead()
+                        + signs(bar, true)
+                        + bar.span().length().quarters().toDouble() * pointsPerQuarter())
+            .max()
+            .orElse(0);
+    return widest <= width
+        ? this
+        : new StaffLines(relay, Math.max(LEAST_SPACE, space * width / widest));
+  }
+
+  double space() {
+    return space;
+  }
+
+  /** Room between a bar line and the first note, in points. */
+  double lead() {
+    return LEAD * space;
   }
 
   /** Whether a player has something to play in a row. */
@@ -49,7 +90,7 @@ final class StaffLines {
     for (Bar bar : relay.bars()) {
       for (int player : relay.playing()) {
         Staff staff = usualStaff(player);
-        int fifths = new PartSpelling(staff.transposition(), keys(player)).signature(bar);
+        int fifths = spelling(player).signature(bar);
         widest = Math.max(widest, StaffHeader.width(staff, fifths, newMeter(bar)));
       }
     }
@@ -72,13 +113,13 @@ final class StaffLines {
       }
     }
     double first = rooms.stream().mapToDouble(room -> room.beforeFirstOf(bar)).max().orElse(0);
-    return change + Math.max(0, first - FREE_LEAD) * SPACE;
+    return change + Math.max(0, first - FREE_LEAD) * space;
   }
 
   /** The least width of a quarter note at which no two notes of the relay touch. */
   double pointsPerQuarter() {
     double most = rooms.stream().mapToDouble(NoteRoom::perQuarter).max().orElse(0);
-    return Math.min(MOST_POINTS_PER_QUARTER, most * SPACE);
+    return Math.min(MOST_SPACES_PER_QUARTER, most) * space;
   }
 
   private Engraver.Music music(int player, List<Bar> bars) {
@@ -106,13 +147,17 @@ final class StaffLines {
         : relay.line().keys().writtenBy(instrument.transposition());
   }
 
+  private PartSpelling spelling(int player) {
+    return new PartSpelling(instrument(player).transposition(), keys(player));
+  }
+
   private Instrument instrument(int player) {
     return relay.plan().brief().players().get(player).instrument();
   }
 
   private Staff usualStaff(int player) {
     Instrument instrument = instrument(player);
-    return new Staff(0, SPACE, Clef.of(instrument.clef()), instrument.transposition());
+    return new Staff(0, space, Clef.of(instrument.clef()), instrument.transposition());
   }
 
   /** With the clef in which what the player plays there is best read. */
@@ -121,7 +166,7 @@ final class StaffLines {
     List<Played> plays =
         relay.plan().segmentsOf(player).stream().map(relay.plan()::played).toList();
     Clef clef = ClefChoice.of(instrument, plays, span);
-    return new Staff(top, SPACE, clef, instrument.transposition());
+    return new Staff(top, space, clef, instrument.transposition());
   }
 
   /** The beats in which the score gives the player something. */

@@ -9,7 +9,7 @@ import stafette.time.Rational;
 
 /** A time signature: one figure over another. */
 final class TimeSignature {
-  private static final double SIZE = 2.75;
+  private static final double SIZE = 2.7;
 
   private TimeSignature() {}
 

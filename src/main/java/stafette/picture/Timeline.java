@@ -32,7 +32,9 @@ public final class Timeline {
     this.relay = relay;
     this.paper = paper;
     this.notes = notes;
-    staffs = new StaffLines(relay);
+    StaffLines usual = StaffLines.of(relay);
+    double most = paper.width() - Paper.MARGIN - left(relay, usual, notes);
+    staffs = paper == Paper.WIDE ? usual : usual.fitting(most);
     lanes =
         new LaneLayout(
             relay,
@@ -40,13 +42,18 @@ public final class Timeline {
             notes,
             paper.height() - firstTop() - FOOT,
             paper.hasPages() ? PAGE_LANE : SHEET_LANE);
+    left = left(relay, staffs, notes);
+  }
+
+  /** Where rows begin: after names, bracket and signs. */
+  private static double left(Relay relay, StaffLines staffs, boolean notes) {
     double names =
         relay.playing().stream()
             .mapToDouble(player -> Face.BOLD.width(relay.name(player), RowDrawing.NAME_SIZE))
             .max()
             .orElse(LEAST_NAMES);
     double signs = notes ? staffs.headerWidth() : 0;
-    left = Paper.MARGIN + Math.min(MOST_NAMES, Math.max(LEAST_NAMES, names)) + 10 + signs;
+    return Paper.MARGIN + Math.min(MOST_NAMES, Math.max(LEAST_NAMES, names)) + 10 + signs;
   }
 
   /**
@@ -100,7 +107,7 @@ public final class Timeline {
             relay.bars(),
             left,
             paper.width() - Paper.MARGIN - left,
-            notes ? StaffLines.LEAD : 0,
+            notes ? staffs.lead() : 0,
             notes ? staffs::signs : (bar, opensRow) -> 0);
     double spacing = notes ? staffs.pointsPerQuarter() : 0;
     if (paper == Paper.WIDE) {
