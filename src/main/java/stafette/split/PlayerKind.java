@@ -122,7 +122,7 @@ final class PlayerKind {
   /** Tiredness right after the first stroke of a segment, its grace notes included. */
   long tirednessEntering(State state, SegmentTable table, int first) {
     Capability capability = table.skill().capability();
-    long graces = Shares.graces(table.line().stroke(first).graces().size(), capability);
+    long graces = Shares.graces(table.graces(first), capability);
     if (state.untouched()) {
       return graces;
     }

@@ -198,7 +198,7 @@ final class Prices {
     if (free) {
       return 0;
     }
-    Actor who = relay.actors().get(actor);
+    Actor who = relay.actor(actor);
     double sum = 0;
     for (int member = 0; member < who.size(); member++) {
       double price = micropoints[who.kind(member)];

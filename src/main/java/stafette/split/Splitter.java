@@ -44,6 +44,9 @@ public final class Splitter {
   private static final int SLICE = 256;
   private static final int LABELS_BEFORE_BEAM = 500;
 
+  /** With more crews than these the bounds of all take so long that a beam comes first. */
+  private static final int MANY_CREWS = 8;
+
   /**
    * So many labels fit into the memory of a small machine; beyond them the search stops by itself.
    */
@@ -132,6 +135,9 @@ public final class Splitter {
       queue.add(candidate(crews.get(i), i, floor));
     }
     queue.add(largest);
+    if (crews.size() > MANY_CREWS) {
+      beam(largest, WIDTHS[0]);
+    }
     search(largest);
     return result();
   }
@@ -142,7 +148,7 @@ public final class Splitter {
 
   private void search(Candidate everybody) {
     int told = -1;
-    int beams = 0;
+    int beams = best.isPresent() ? 1 : 0;
     int nextBeam = LABELS_BEFORE_BEAM;
     int spent = 0;
     while (!queue.isEmpty() && queue.peek().bound() < bestCost && !isStopped()) {
