@@ -1,5 +1,6 @@
 package stafette.split;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -65,9 +66,12 @@ public final class Splitter {
   private final List<Relay> relays;
   private final Bounds bounds;
   private final int playerPrice;
+  private final Floors floors;
+  private final List<Integer> numbers;
   private final PriorityQueue<Candidate> queue =
       new PriorityQueue<>(
           Comparator.comparingInt(Candidate::bound).thenComparingInt(Candidate::order));
+  private final List<Candidate> candidates = new ArrayList<>();
   private Optional<Plan> best = Optional.empty();
   private int bestCost = Relaxation.NEVER;
   private int labels;
@@ -91,6 +95,8 @@ public final class Splitter {
         Relay.of(brief, kinds, Actor.all(kinds, brief.rules().hocket() != Hocket.NO), workbench);
     this.bounds = new Bounds(brief, relays);
     this.playerPrice = brief.rules().weights().player();
+    this.floors = workbench.floors(brief);
+    this.numbers = floors.numbers(kinds);
   }
 
   /**
@@ -139,11 +145,17 @@ public final class Splitter {
       beam(largest, WIDTHS[0]);
     }
     search(largest);
+    if (brief.rules().locks().isEmpty()) {
+      candidates.forEach(each -> floors.learn(each.crew(), numbers, each.boundWithoutPlayers()));
+    }
     return result();
   }
 
   private Candidate candidate(Crew crew, int order, int floor) {
-    return new Candidate(crew, order, relays, bounds, playerPrice, floor);
+    int known = Math.max(floor, floors.of(crew, numbers));
+    Candidate candidate = new Candidate(crew, order, relays, bounds, playerPrice, known);
+    candidates.add(candidate);
+    return candidate;
   }
 
   private void search(Candidate everybody) {
