@@ -172,6 +172,8 @@ public final class Splitter {
       candidate.goal().ifPresent(this::take);
       if (candidate.bound() < Relaxation.NEVER) {
         queue.add(candidate);
+      } else if (candidate == everybody && best.isEmpty()) {
+        queue.clear();
       }
       if (beams < WIDTHS.length && spent >= nextBeam) {
         beam(everybody, WIDTHS[beams++]);
