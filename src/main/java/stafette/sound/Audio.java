@@ -46,10 +46,22 @@ public final class Audio {
     double sum = 0;
     int to = Math.min(frame(toMicros) * FRAME_BYTES, frames.length);
     for (int i = Math.max(0, frame(fromMicros)) * FRAME_BYTES; i < to; i += 2) {
-      double sample = (short) ((frames[i] & 0xFF) | (frames[i + 1] << 8)) / 32768.0;
-      sum += sample * sample;
+      sum += sample(i) * sample(i);
     }
     return sum;
+  }
+
+  /** The largest sample, full scale being 1. */
+  double peak() {
+    double peak = 0;
+    for (int i = 0; i < frames.length; i += 2) {
+      peak = Math.max(peak, Math.abs(sample(i)));
+    }
+    return peak;
+  }
+
+  private double sample(int at) {
+    return (short) ((frames[at] & 0xFF) | (frames[at + 1] << 8)) / 32768.0;
   }
 
   /** As the bytes of a WAV file. */

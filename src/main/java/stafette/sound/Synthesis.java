@@ -9,6 +9,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import javax.sound.midi.InvalidMidiDataException;
 import javax.sound.midi.MetaMessage;
 import javax.sound.midi.MidiEvent;
@@ -26,6 +28,13 @@ import javax.sound.sampled.UnsupportedAudioFileException;
 
 /** Makes performances sound with the JDK's software synthesiser, offline. */
 public final class Synthesis {
+  /** The JDK's synthesiser asks for the user's preferences, which says so where there are none. */
+  private static final Logger PREFERENCES = Logger.getLogger("java.util.prefs");
+
+  static {
+    PREFERENCES.setLevel(Level.SEVERE);
+  }
+
   private final Optional<Soundbank> bank;
 
   private Synthesis(Optional<Soundbank> bank) {
