@@ -71,7 +71,7 @@ final class SplitCommand implements Callable<Integer> {
     SplitLine.Request request =
         options.request(score, line, treatment == SourceTreatment.CUE).with(details.seats());
     int wanted = others.wanted();
-    SideBySide plans = SideBySide.split(request, limits, wanted, new Waiting(output.err()));
+    SideBySide plans = SideBySide.split(request, limits, wanted, new Waiting(output));
     print(plans, request, wanted > 0);
     SplitLine.Outcome outcome = others.taken(plans);
     if (!json && others.taken().isPresent() && plans.main().plan().isPresent()) {
