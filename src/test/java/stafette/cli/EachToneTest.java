@@ -74,6 +74,38 @@ class EachToneTest {
   }
 
   @Test
+  void what_becomes_of_the_line_becomes_of_every_tone() throws Exception {
+    Path removed = folder.resolve("removed.musicxml");
+    split(repeatedChords(), FLUTES, "--source", "remove", "-o", removed.toString());
+    assertEquals(List.of(), strokes(read(removed), "Piano"));
+    Path cued = folder.resolve("cued.musicxml");
+    Path twice = folder.resolve("twice.musicxml");
+    split(repeatedChords(), FLUTES, "--source", "cue", "-o", cued.toString());
+    assertEquals(List.of(), strokes(read(cued), "Piano"));
+    Ran second = split(cued, FLUTES, "--source", "cue", "-o", twice.toString());
+    assertTrue(second.out().contains("nothing changed"), second.out() + second.err());
+  }
+
+  @Test
+  void who_colours_it_has_the_top_tone_thinned() throws Exception {
+    Path out = folder.resolve("coloured.musicxml");
+    Ran ran = split(repeatedChords(), FLUTES, "--colour", "Oboe 1", "-o", out.toString());
+    assertTrue(ran.out().contains("Of the top tone:"), ran.out());
+    List<Stroke> strokes = strokes(read(out), "Oboe 1");
+    assertFalse(strokes.isEmpty());
+    for (Stroke stroke : strokes) {
+      assertTrue(List.of(76, 77).contains(stroke.tones().get(0).key()), stroke.toString());
+    }
+  }
+
+  @Test
+  void each_tone_twice_is_refused() throws IOException {
+    Ran ran = split(repeatedChords(), FLUTES, "--double", "2");
+    assertEquals(2, ran.exitCode());
+    assertTrue(ran.err().contains("--double and --tone each don't go together"), ran.err());
+  }
+
+  @Test
   void a_plan_kept_in_a_file_is_opened_with_both_relays() throws IOException {
     Path plan = folder.resolve("plan.json");
     split(repeatedChords(), FLUTES, "--plan", plan.toString());
