@@ -57,10 +57,14 @@ public final class Commands implements Runnable {
    * @return the exit code
    */
   public static int run(PrintStream out, PrintStream err, Charset charset, String... args) {
-    CommandLine line =
-        new CommandLine(new Commands(), new OutputFactory(new Output(out, err, charset)));
-    line.setOut(new PrintWriter(new OutputStreamWriter(out, charset), true));
-    line.setErr(new PrintWriter(new OutputStreamWriter(err, charset), true));
+    return run(new Output(out, err, charset, System::nanoTime), args);
+  }
+
+  static int run(Output output, String... args) {
+    PrintStream err = output.err();
+    CommandLine line = new CommandLine(new Commands(), new OutputFactory(output));
+    line.setOut(new PrintWriter(new OutputStreamWriter(output.out(), output.charset()), true));
+    line.setErr(new PrintWriter(new OutputStreamWriter(err, output.charset()), true));
     line.setCaseInsensitiveEnumValuesAllowed(true);
     line.setUsageHelpAutoWidth(false);
     line.setParameterExceptionHandler((exception, arguments) -> misused(exception, err));

@@ -42,7 +42,10 @@ final class PreviewCommand implements Callable<Integer> {
 
   private int ofScore() throws Refusal {
     SplitLine.Outcome outcome =
-        SplitLine.split(options.request(file, line, false).with(details.seats()), line.limits());
+        SplitLine.split(
+            options.request(file, line, false).with(details.seats()),
+            line.limits(),
+            new Waiting(output));
     output.out().print(SplitText.preview(outcome, details.with(outcome.seats()), output.ink()));
     if (outcome.plan().isPresent()) {
       show(outcome.plan().get(), outcome.score(), outcome.seats());

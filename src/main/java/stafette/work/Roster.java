@@ -63,11 +63,16 @@ final class Roster {
         instrument.techniques().stream()
             .filter(
                 technique -> technique.expected() || isAllowed(wish.name(), instrument, technique))
-            .filter(technique -> Demand.applies(technique, lines.get(0)))
+            .filter(technique -> suits(technique, lines))
             .map(technique -> new Skill(technique, technique.limit().at(assurance)))
             .toList();
     List<Busy> busy = part.map(p -> Busy.of(p, lines)).orElse(List.of());
     return new Player(wish.name(), instrument, part.map(Part::id), skills, busy);
+  }
+
+  /** Whether a technique can be used on each line; a player may be given any of them. */
+  static boolean suits(Technique technique, List<Line> lines) {
+    return lines.stream().distinct().allMatch(line -> Demand.applies(technique, line));
   }
 
   private Instrument instrumentOf(PlayerWish wish, Optional<Part> part) throws Refusal {
