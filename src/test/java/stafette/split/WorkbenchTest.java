@@ -27,13 +27,13 @@ class WorkbenchTest {
 
   @Property(tries = 120)
   @StatisticsReport(StatisticsReport.StatisticsReportMode.OFF)
-  void a_kept_workbench_gives_the_same_plan_at_the_same_cost_as_a_new_one(@ForAll long seed) {
+  void a_kept_workbench_gives_the_same_answer_and_the_same_cost_as_a_new_one(@ForAll long seed) {
     Random random = new Random(seed);
     Brief brief = SmallBriefs.of(seed, 12, 4);
     Workbench kept = new Workbench();
     for (int i = 0; i <= CHANGES; i++) {
       SplitResult fresh = search(brief, new Workbench());
-      assertEquals(fresh, search(brief, kept), brief::toString);
+      assertEquals(answer(fresh), answer(search(brief, kept)), brief::toString);
       Statistics.label("has a plan")
           .collect(fresh instanceof SplitResult.Best)
           .coverage(
@@ -47,6 +47,12 @@ class WorkbenchTest {
 
   private static SplitResult search(Brief brief, Workbench workbench) {
     return Splitter.split(brief, workbench, () -> false, progress -> {});
+  }
+
+  /** Of plans that cost the same, any may come. */
+  private static String answer(SplitResult result) {
+    return result.match(
+        best -> "a plan for " + best.cost(), none -> "none: " + none.reasons(), Object::toString);
   }
 
   private static Brief changed(Brief brief, SplitResult result, Random random) {
