@@ -54,13 +54,11 @@ public record Reserves(List<Reading> tiredness, List<Reading> breath) {
     return part.player()
         .instrument()
         .breath()
-        .map(
-            lungs -> breath(part, Course.breath(part, lungs, 1), Course.Air.of(part, lungs)))
+        .map(lungs -> breath(part, Course.breath(part, lungs, 1), Course.Air.of(part, lungs)))
         .orElse(List.of());
   }
 
-  private static List<Reading> breath(
-      WholePart part, double[][] course, List<Course.Air> airs) {
+  private static List<Reading> breath(WholePart part, double[][] course, List<Course.Air> airs) {
     List<Reading> readings = new ArrayList<>();
     int next = 0;
     for (int i = 0; i < course.length; i++) {

@@ -4,6 +4,8 @@ import java.io.OutputStreamWriter;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.Charset;
+import java.nio.file.Path;
+import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -26,7 +28,8 @@ import stafette.work.Refusal;
       PreviewCommand.class,
       ThinCommand.class,
       TempoCommand.class,
-      LimitsCommand.class
+      LimitsCommand.class,
+      AppCommand.class
     })
 public final class Commands implements Runnable {
   /** Nothing to complain of. */
@@ -54,11 +57,13 @@ public final class Commands implements Runnable {
    * @param out data and reports
    * @param err talk and errors
    * @param charset of both
+   * @param desktop what opens the window
    * @return the exit code
    */
-  public static int run(PrintStream out, PrintStream err, Charset charset, String... args) {
+  public static int run(
+      PrintStream out, PrintStream err, Charset charset, Desktop desktop, String... args) {
     CommandLine line =
-        new CommandLine(new Commands(), new OutputFactory(new Output(out, err, charset)));
+        new CommandLine(new Commands(), new OutputFactory(new Output(out, err, charset), desktop));
     line.setOut(new PrintWriter(new OutputStreamWriter(out, charset), true));
     line.setErr(new PrintWriter(new OutputStreamWriter(err, charset), true));
     line.setCaseInsensitiveEnumValuesAllowed(true);
@@ -88,10 +93,24 @@ public final class Commands implements Runnable {
     return OUR_FAULT;
   }
 
-  /** Hands the two streams to the commands that ask for them. */
-  private record OutputFactory(Output output) implements CommandLine.IFactory {
+  /** Whatever opens the window; the command line doesn't know it. */
+  public interface Desktop {
+    /**
+     * Shows the window until it is closed.
+     *
+     * @param file a score or a plan to open
+     * @return why it can't be opened; empty if it could
+     */
+    Optional<String> open(Optional<Path> file);
+  }
+
+  /** Hands the streams, or the desktop, to the commands that ask for them. */
+  private record OutputFactory(Output output, Desktop desktop) implements CommandLine.IFactory {
     @Override
     public <K> K create(Class<K> type) throws Exception {
+      if (type == AppCommand.class) {
+        return type.cast(new AppCommand(output, desktop));
+      }
       try {
         return type.getDeclaredConstructor(Output.class).newInstance(output);
       } catch (NoSuchMethodException e) {

@@ -3,6 +3,7 @@ package stafette.cli;
 import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.util.Optional;
 
 /**
  * A command that was run.
@@ -20,6 +21,7 @@ record Ran(int exitCode, String out, String err) {
             new PrintStream(out, true, StandardCharsets.UTF_8),
             new PrintStream(err, true, StandardCharsets.UTF_8),
             StandardCharsets.UTF_8,
+            file -> Optional.of("no window here: " + file),
             args);
     return new Ran(
         exitCode, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));

@@ -57,8 +57,7 @@ final class CanvasHand implements Mark.Hand {
       words.trace(new CanvasTracer(canvas));
       canvas.fill();
     } else {
-      canvas.setFont(
-          FONTS.computeIfAbsent(new Type(words.face(), words.size()), CanvasHand::font));
+      canvas.setFont(FONTS.computeIfAbsent(new Type(words.face(), words.size()), CanvasHand::font));
       canvas.fillText(words.text(), words.x(), words.y());
     }
   }

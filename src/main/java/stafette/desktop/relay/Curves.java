@@ -4,7 +4,6 @@ import java.util.List;
 import javafx.scene.canvas.GraphicsContext;
 import stafette.check.Reserves;
 import stafette.picture.Row;
-import stafette.score.Line;
 
 /**
  * How spent a player is, under the ribbon: tiredness a full line, air a dashed one, from fresh at
@@ -15,21 +14,30 @@ final class Curves {
   private static final double MOST = 26;
   private static final double FOOT = 5;
 
-  private final Line line;
+  private final ShownPlan shown;
+  private final TimeScale time;
   private final Row row;
   private final LaneScale lanes;
   private final GraphicsContext canvas;
   private final Inks inks;
 
-  Curves(Line line, Row row, LaneScale lanes, GraphicsContext canvas, Inks inks) {
-    this.line = line;
+  Curves(
+      ShownPlan shown,
+      TimeScale time,
+      Row row,
+      LaneScale lanes,
+      GraphicsContext canvas,
+      Inks inks) {
+    this.shown = shown;
+    this.time = time;
     this.row = row;
     this.lanes = lanes;
     this.canvas = canvas;
     this.inks = inks;
   }
 
-  void paint(int lane, Reserves reserves) {
+  void paint(int lane) {
+    Reserves reserves = shown.reserves().get(lane);
     double foot = lanes.top(lane) + lanes.laneHeight() - FOOT;
     double high = Math.min(MOST, lanes.laneHeight() * SHARE);
     if (reserves.tiredness().isEmpty() && reserves.breath().isEmpty()) {
@@ -55,7 +63,7 @@ final class Curves {
     }
     canvas.beginPath();
     for (int i = 0; i < readings.size(); i++) {
-      double x = row.xWithin(line, readings.get(i).micros());
+      double x = time.x(shown.clock().quarters(readings.get(i).micros()));
       double y = foot - high * Math.min(1.15, readings.get(i).spent());
       if (i == 0) {
         canvas.moveTo(x, y);

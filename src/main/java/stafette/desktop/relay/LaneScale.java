@@ -19,7 +19,15 @@ record LaneScale(int count, double laneHeight, double scrolled, double height) {
 
   private static final double MOST_HALF = 11;
 
+  /** Lanes as high as this have room for a staff. */
+  static final double NOTED_LANE = 130;
+
+  private static final double NOTED_MIDDLE = 24;
+  static final double PLAIN_LANE = 76;
+  static final double LEAST_LANE = 44;
+
   LaneScale {
+    laneHeight = Math.max(LEAST_LANE, Math.min(2 * NOTED_LANE, laneHeight));
     double most = Math.max(0, count * laneHeight - (height - RULER));
     scrolled = Math.max(0, Math.min(most, scrolled));
   }
@@ -30,7 +38,12 @@ record LaneScale(int count, double laneHeight, double scrolled, double height) {
 
   /** The middle of the ribbon; below it is room for curves. */
   double middle(int lane) {
-    return top(lane) + laneHeight * 0.4;
+    return top(lane) + (isNoted() ? NOTED_MIDDLE : laneHeight * 0.4);
+  }
+
+  /** Whether a lane has room for a staff. */
+  boolean isNoted() {
+    return laneHeight >= NOTED_LANE;
   }
 
   double half() {

@@ -1,7 +1,6 @@
 package stafette.desktop.relay;
 
 import java.util.List;
-import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import javafx.scene.canvas.GraphicsContext;
 import stafette.picture.Box;
@@ -15,6 +14,8 @@ import stafette.plan.Segment;
 final class RelayPainter {
   /** From the ribbon's middle to the top line of a staff below it. */
   private static final double STAFF_DOWN = 34;
+
+  private static final double HATCHED_BEYOND = 20;
 
   private final ShownPlan shown;
   private final TimeScale time;
@@ -67,8 +68,10 @@ final class RelayPainter {
     canvas.setLineWidth(0.7);
     canvas.strokeLine(row.left(), y, row.right(), y);
     for (Busy busy : shown.plan().brief().players().get(lane).busy()) {
-      double from = row.xWithin(shown.plan().line(), busy.fromMicros());
-      double to = row.xWithin(shown.plan().line(), busy.toMicros());
+      double from = time.x(shown.clock().quarters(busy.fromMicros()));
+      double to = time.x(shown.clock().quarters(busy.toMicros()));
+      from = Math.max(-HATCHED_BEYOND, from);
+      to = Math.min(time.width() + HATCHED_BEYOND, to);
       if (to > from) {
         double half = lanes.half() * 0.8;
         show(RelayPieces.hatching(new Box(from, y - half, to, y + half)));
@@ -80,26 +83,26 @@ final class RelayPainter {
     return shown.pieces().handoffSpan(handoff).start().isAfter(row.span().end())
             || row.span().start().isAfter(shown.pieces().handoffSpan(handoff).end())
         ? List.of()
-        : shown.pieces().ways(handoff, row, lanes.half(), middle());
+        : shown.pieces().ways(handoff, row, lanes.half(), this::middle);
   }
 
   private void paintRibbons() {
     for (int segment = 0; segment < shown.segments().size(); segment++) {
       if (shown.pieces().segmentSpan(segment).overlaps(row.span())) {
-        show(shown.pieces().ribbon(segment, row, lanes.half(), middle()));
+        show(shown.pieces().ribbon(segment, row, lanes.half(), this::middle));
       }
     }
   }
 
-  private ToDoubleFunction<Segment> middle() {
-    return segment -> lanes.middle(segment.player());
+  private double middle(Segment segment) {
+    return lanes.middle(segment.player());
   }
 
   private void paintCurves(int lane) {
     if (hasMusic()) {
       show(shown.pieces().music(lane, row, lanes.middle(lane) + STAFF_DOWN));
     }
-    new Curves(shown.plan().line(), row, lanes, canvas, inks).paint(lane, shown.reserves().get(lane));
+    new Curves(shown, time, row, lanes, canvas, inks).paint(lane);
   }
 
   private boolean hasMusic() {

@@ -14,17 +14,24 @@ import stafette.time.Bar;
  *
  * @param reserves for each player
  * @param bars all in which something sounds
+ * @param clock from times to places
  */
-public record ShownPlan(
-    Plan plan, Verdict verdict, RelayPieces pieces, List<Reserves> reserves, List<Bar> bars) {
-  public ShownPlan {
+record ShownPlan(
+    Plan plan,
+    Verdict verdict,
+    RelayPieces pieces,
+    List<Reserves> reserves,
+    List<Bar> bars,
+    Clock clock) {
+  ShownPlan {
     reserves = List.copyOf(reserves);
     bars = List.copyOf(bars);
   }
 
-  public static ShownPlan of(Plan plan, Verdict verdict) {
+  static ShownPlan of(Plan plan, Verdict verdict) {
     RelayPieces pieces = RelayPieces.of(plan, verdict);
-    return new ShownPlan(plan, verdict, pieces, Reserves.of(plan), pieces.bars());
+    Clock clock = new Clock(plan.line(), pieces.bars());
+    return new ShownPlan(plan, verdict, pieces, Reserves.of(plan), pieces.bars(), clock);
   }
 
   List<Segment> segments() {

@@ -15,8 +15,7 @@ import stafette.time.Span;
  * @param scrolled quarters between {@code start} and the left edge of the view
  * @param width of the view in pixels
  */
-record TimeScale(
-    double start, double end, double pixelsPerQuarter, double scrolled, double width) {
+record TimeScale(double start, double end, double pixelsPerQuarter, double scrolled, double width) {
   static final double MOST_PIXELS_PER_QUARTER = 640;
 
   /** Room left and right of the music. */
