@@ -3,6 +3,7 @@ package stafette.cli;
 import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.util.Optional;
 import java.util.function.LongSupplier;
 
 /**
@@ -28,6 +29,7 @@ record Ran(int exitCode, String out, String err) {
                 new PrintStream(err, true, StandardCharsets.UTF_8),
                 StandardCharsets.UTF_8,
                 nanoClock),
+            file -> Optional.of("no window here: " + file),
             args);
     return new Ran(
         exitCode, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
