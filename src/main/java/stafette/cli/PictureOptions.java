@@ -1,6 +1,5 @@
 package stafette.cli;
 
-import java.io.PrintStream;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -37,11 +36,16 @@ final class PictureOptions {
     }
   }
 
-  void draw(JudgedPlan judged, PrintStream talk) throws Refusal {
+  void draw(JudgedPlan judged, Output output) throws Refusal {
     if (request().isPresent()) {
       DrawPlan.timeline(judged, request().get());
-      talk.println("Drawn      " + request().get().file());
+      output.out().println("Drawn      " + request().get().file());
     }
+  }
+
+  /** Whether files that are there may be replaced. */
+  boolean replaces() {
+    return force;
   }
 
   private Optional<DrawPlan.Request> request() {

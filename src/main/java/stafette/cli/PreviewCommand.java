@@ -1,13 +1,16 @@
 package stafette.cli;
 
-import java.io.PrintStream;
 import java.nio.file.Path;
+import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import stafette.plan.Seat;
+import stafette.work.JudgedPlan;
 import stafette.work.OpenPlan;
+import stafette.work.OpenScore;
 import stafette.work.Refusal;
 import stafette.work.Reports;
 import stafette.work.SplitLine;
@@ -26,6 +29,7 @@ final class PreviewCommand implements Callable<Integer> {
   @Mixin private PlanOptions options = new PlanOptions();
   @Mixin private DetailOptions details = new DetailOptions();
   @Mixin private PictureOptions picture = new PictureOptions();
+  @Mixin private SoundOptions sound = new SoundOptions();
 
   @Option(names = "--json", description = "Prints JSON, as split does.")
   private boolean json;
@@ -37,12 +41,16 @@ final class PreviewCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Refusal {
     picture.refuseWhatCannotBe();
+    sound.refuseWhatCannotBe(picture.replaces());
     return OpenPlan.isPlan(file) ? ofPlan() : ofScore();
   }
 
   private int ofScore() throws Refusal {
     SplitLine.Outcome outcome =
-        SplitLine.split(options.request(file, line, false).with(details.seats()), line.limits());
+        SplitLine.split(
+            options.request(file, line, false).with(details.seats()),
+            line.limits(),
+            new Waiting(output));
     output
         .out()
         .print(
@@ -50,7 +58,7 @@ final class PreviewCommand implements Callable<Integer> {
                 ? Reports.json(outcome) + "\n"
                 : SplitText.preview(outcome, details.with(outcome.seats()), output.ink()));
     if (outcome.plan().isPresent()) {
-      picture.draw(outcome.plan().get(), talk());
+      show(outcome.plan().get(), outcome.score(), outcome.seats());
     }
     return outcome.plan().isPresent() ? Commands.FINE : Commands.FINDINGS;
   }
@@ -70,12 +78,13 @@ final class PreviewCommand implements Callable<Integer> {
             json
                 ? Reports.json(opened) + "\n"
                 : SplitText.kept(opened.judged(), details.with(opened.seats()), output.ink()));
-    picture.draw(opened.judged(), talk());
+    show(opened.judged(), opened.score(), opened.seats());
     return opened.judged().verdict().holds() ? Commands.FINE : Commands.FINDINGS;
   }
 
-  /** Beside JSON, talk goes to the error stream, so that standard output stays data. */
-  private PrintStream talk() {
-    return json ? output.err() : output.out();
+  private void show(JudgedPlan judged, OpenScore score, Map<String, Seat> seats) throws Refusal {
+    Output talk = json ? output.toErrors() : output;
+    picture.draw(judged, talk);
+    sound.play(judged, score, seats, line.limits(), picture.replaces(), talk);
   }
 }

@@ -137,16 +137,25 @@ public final class Engraver {
     for (int i = 1; i < row.bars().size(); i++) {
       Bar bar = row.bars().get(i);
       BarSigns signs = signs(spelling, row.bars().get(i - 1), bar);
-      if (row.signs(bar) >= signs.width() * staff.space() - 1e-6) {
+      if (isShown(signs, bar)) {
         marks.addAll(signs.marks(staff, row.left(bar)));
       }
     }
   }
 
+  private boolean isShown(BarSigns signs, Bar bar) {
+    return row.signs(bar) >= signs.width() * staff.space() - 1e-6;
+  }
+
+  /** Accidentals follow the signature that the reader has seen. */
   private void addHeads() {
+    int seen = spelling.signature(row.bars().get(0));
+    Bar before = row.bars().get(0);
     for (Bar bar : row.bars()) {
-      int fifths = spelling.signature(bar);
-      Heads heads = new Heads(staff, new AccidentalMemory(fifths));
+      BarSigns signs = signs(spelling, before, bar);
+      seen = signs.key().width() > 0 && isShown(signs, bar) ? spelling.signature(bar) : seen;
+      before = bar;
+      Heads heads = new Heads(staff, new AccidentalMemory(seen));
       for (Written note : written) {
         if (!note.isRest() && bar.span().contains(note.onset())) {
           marks.addAll(heads.of(note, row.x(note.onset()), reaches.of(note).up()));

@@ -31,10 +31,12 @@ final class StaffLines {
   private final Relay relay;
   private final List<NoteRoom> rooms;
   private final double space;
+  private final boolean withKeys;
 
-  private StaffLines(Relay relay, double space) {
+  private StaffLines(Relay relay, double space, boolean withKeys) {
     this.relay = relay;
     this.space = space;
+    this.withKeys = withKeys;
     List<PartSpelling> spellings =
         relay.playing().stream().map(this::spelling).distinct().toList();
     rooms =
@@ -46,7 +48,12 @@ final class StaffLines {
 
   /** In the usual size. */
   static StaffLines of(Relay relay) {
-    return new StaffLines(relay, SPACE);
+    return new StaffLines(relay, SPACE, true);
+  }
+
+  /** In the usual size, all accidentals written out, for where the header may be out of sight. */
+  static StaffLines withoutKeys(Relay relay) {
+    return new StaffLines(relay, SPACE, false);
   }
 
   /** The same, smaller if need be, so that each bar fits a width. */
@@ -62,7 +69,7 @@ final class StaffLines {
             .orElse(0);
     return widest <= width
         ? this
-        : new StaffLines(relay, Math.max(LEAST_SPACE, space * width / widest));
+        : new StaffLines(relay, Math.max(LEAST_SPACE, space * width / widest), withKeys);
   }
 
   double space() {
@@ -142,7 +149,7 @@ final class StaffLines {
 
   private Keys keys(int player) {
     Instrument instrument = instrument(player);
-    return instrument.range().isEmpty()
+    return instrument.range().isEmpty() || !withKeys
         ? Keys.NONE
         : relay.line().keys().writtenBy(instrument.transposition());
   }
