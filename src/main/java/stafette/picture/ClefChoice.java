@@ -14,6 +14,9 @@ final class ClefChoice {
   /** Ledger lines a note that players put up with. */
   private static final double BEARABLE = 2;
 
+  /** Brass in the treble clef that goes below this, a horn, reads the bass clef too: E2. */
+  private static final int DEEP = 40;
+
   private ClefChoice() {}
 
   /** The clef for what an instrument plays within a span. */
@@ -29,9 +32,9 @@ final class ClefChoice {
       return usual;
     }
     Clef best = usual;
-    for (Clef other : others(usual, instrument.family())) {
+    for (Clef other : others(usual, instrument)) {
       double lines = ledgers(other, instrument, strokes);
-      if (lines < least / 2) {
+      if (lines <= least / 2) {
         best = other;
         least = lines;
       }
@@ -51,15 +54,22 @@ final class ClefChoice {
   }
 
   /** Further clefs that players of an instrument read, the likelier first. */
-  private static List<Clef> others(Clef usual, String family) {
-    boolean blown = family.equals("woodwind") || family.equals("brass");
+  private static List<Clef> others(Clef usual, Instrument instrument) {
+    boolean deep = instrument.range().filter(range -> range.low() < DEEP).isPresent();
     return switch (usual) {
       case BASS ->
-          family.equals("percussion")
-              ? List.of()
-              : blown ? List.of(Clef.TENOR) : List.of(Clef.TENOR, Clef.TREBLE);
+          switch (instrument.family()) {
+            case "woodwind", "brass" -> List.of(Clef.TENOR);
+            case "percussion" -> List.of();
+            default -> List.of(Clef.TENOR, Clef.TREBLE);
+          };
       case ALTO -> List.of(Clef.TREBLE);
-      case TREBLE -> blown || family.equals("strings") ? List.of() : List.of(Clef.BASS);
+      case TREBLE ->
+          switch (instrument.family()) {
+            case "woodwind", "strings" -> List.of();
+            case "brass" -> deep ? List.of(Clef.BASS) : List.of();
+            default -> List.of(Clef.BASS);
+          };
       case TENOR, PERCUSSION -> List.of();
     };
   }

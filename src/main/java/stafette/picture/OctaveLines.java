@@ -27,6 +27,9 @@ final class OctaveLines {
 
   private static final int FILLS_BELOW = 1;
 
+  /** How many such notes may stand between two passages under one line. */
+  private static final int MOST_BETWEEN = 8;
+
   private final Staff staff;
   private final List<Bar> bars;
   private final List<Written> notes;
@@ -97,11 +100,26 @@ final class OctaveLines {
   }
 
   private void add(int first, int last, boolean up) {
-    lines.add(new Line(first, last, up));
+    int from = first;
+    int start = first;
+    if (!lines.isEmpty() && goesOn(lines.get(lines.size() - 1), first, up)) {
+      Line before = lines.remove(lines.size() - 1);
+      from = before.last() + 1;
+      start = before.first();
+    }
+    lines.add(new Line(start, last, up));
     Transposition octave = up ? new Transposition(-7, -12) : new Transposition(7, 12);
-    for (int i = first; i <= last; i++) {
+    for (int i = from; i <= last; i++) {
       notes.set(i, notes.get(i).withTones(tone -> moved(tone, octave)));
     }
+  }
+
+  /** Whether few notes between two lines, none of them too near, make one line of them. */
+  private boolean goesOn(Line before, int next, boolean up) {
+    List<Written> between = notes.subList(before.last() + 1, next);
+    return before.up() == up
+        && between.size() <= MOST_BETWEEN
+        && between.stream().allMatch(note -> reaches(note, up, FILLS_ABOVE, FILLS_BELOW));
   }
 
   private static Tone moved(Tone tone, Transposition octave) {
