@@ -58,7 +58,7 @@ final class EarText {
   }
 
   /** A sentence in lines that fit, all but the first indented further. */
-  private static String wrapped(String sentence) {
+  static String wrapped(String sentence) {
     StringBuilder out = new StringBuilder();
     StringBuilder line = new StringBuilder(" ");
     for (String word : sentence.split(" ", -1)) {

@@ -43,6 +43,10 @@ final class PictureOptions {
     }
   }
 
+  boolean force() {
+    return force;
+  }
+
   private Optional<DrawPlan.Request> request() {
     return Optional.ofNullable(timeline)
         .map(file -> new DrawPlan.Request(file, paper, notes, force));

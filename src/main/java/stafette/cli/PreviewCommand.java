@@ -6,6 +6,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 import stafette.work.OpenPlan;
+import stafette.work.PlayPlan;
 import stafette.work.Refusal;
 import stafette.work.SplitLine;
 
@@ -23,6 +24,7 @@ final class PreviewCommand implements Callable<Integer> {
   @Mixin private PlanOptions options = new PlanOptions();
   @Mixin private DetailOptions details = new DetailOptions();
   @Mixin private PictureOptions picture = new PictureOptions();
+  @Mixin private SoundOptions sound = new SoundOptions();
 
   PreviewCommand(Output output) {
     this.output = output;
@@ -31,6 +33,7 @@ final class PreviewCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Refusal {
     picture.refuseWhatCannotBe();
+    sound.refuseWhatCannotBe(picture.force());
     return OpenPlan.isPlan(file) ? ofPlan() : ofScore();
   }
 
@@ -40,6 +43,7 @@ final class PreviewCommand implements Callable<Integer> {
     output.out().print(SplitText.preview(outcome, details.with(outcome.seats()), output.ink()));
     if (outcome.plan().isPresent()) {
       picture.draw(outcome.plan().get(), output);
+      play(new PlayPlan.Played(outcome.plan().get(), outcome.score(), outcome.seats()));
     }
     return outcome.plan().isPresent() ? Commands.FINE : Commands.FINDINGS;
   }
@@ -55,6 +59,11 @@ final class PreviewCommand implements Callable<Integer> {
     }
     output.out().print(SplitText.kept(opened.judged(), details.with(opened.seats()), output.ink()));
     picture.draw(opened.judged(), output);
+    play(new PlayPlan.Played(opened.judged(), opened.score(), opened.seats()));
     return opened.judged().verdict().holds() ? Commands.FINE : Commands.FINDINGS;
+  }
+
+  private void play(PlayPlan.Played what) throws Refusal {
+    sound.play(what, line.limits(), picture.force(), output);
   }
 }

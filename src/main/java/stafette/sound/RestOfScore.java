@@ -1,0 +1,131 @@
+package stafette.sound;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalInt;
+import java.util.stream.IntStream;
+import stafette.limits.Instrument;
+import stafette.plan.Plan;
+import stafette.score.Drum;
+import stafette.score.Line;
+import stafette.score.Part;
+import stafette.score.Score;
+import stafette.score.Stroke;
+import stafette.score.Tone;
+import stafette.time.Position;
+import stafette.time.Span;
+
+/**
+ * What the score has beside the lines of a plan, as a quiet background: every stroke as written.
+ * Tones that a line has at the same moment are the line, wherever they are written, and are left
+ * out.
+ *
+ * @param score all of it
+ * @param instruments of parts whose instrument is known, by the part's id; others sound as a piano,
+ *     or as a drum
+ */
+public record RestOfScore(Score score, Map<String, Instrument> instruments) {
+  public RestOfScore {
+    instruments = Map.copyOf(instruments);
+  }
+
+  /** One voice for each part. */
+  List<Voice> voices() {
+    return score.parts().stream().map(this::voice).toList();
+  }
+
+  private Voice voice(Part part) {
+    Instrument known = instruments.get(part.id());
+    boolean drums =
+        part.voices().stream()
+            .flatMap(voice -> voice.strokes().stream())
+            .flatMap(stroke -> stroke.tones().stream())
+            .anyMatch(Drum.class::isInstance);
+    return known != null && known.range().isPresent() != drums
+        ? Voice.of(part.name(), known, Voice.MIDDLE, true)
+        : new Voice(
+            part.name(),
+            0,
+            drums ? OptionalInt.of(Drums.key(part.name())) : OptionalInt.empty(),
+            Voice.MIDDLE,
+            true);
+  }
+
+  /**
+   * What sounds in an excerpt.
+   *
+   * @param plan at the tempo to be heard
+   * @param first the number of the first part's voice
+   */
+  List<Note> notes(Plan plan, Span excerpt, int first) {
+    Map<Position, List<Tone>> lines = tones(plan);
+    Line clock = plan.line();
+    List<Voice> voices = voices();
+    List<Note> notes = new ArrayList<>();
+    IntStream.range(0, voices.size())
+        .forEach(
+            i ->
+                score
+                    .parts()
+                    .get(i)
+                    .voices()
+                    .forEach(
+                        voice ->
+                            add(
+                                notes,
+                                beside(lines, voice.within(excerpt)),
+                                voices.get(i),
+                                first + i,
+                                clock,
+                                excerpt)));
+    return notes;
+  }
+
+  private static void add(
+      List<Note> notes, List<Stroke> strokes, Voice voice, int number, Line clock, Span excerpt) {
+    long origin = clock.micros(excerpt.start());
+    for (int j = 0; j < strokes.size(); j++) {
+      Stroke stroke = strokes.get(j);
+      long next =
+          j + 1 < strokes.size()
+              ? clock.micros(strokes.get(j + 1).onset()) - origin
+              : Long.MAX_VALUE;
+      notes.addAll(
+          Touch.notes(
+              stroke,
+              voice,
+              number,
+              clock.micros(stroke.onset()) - origin,
+              clock.micros(stroke.span().end()) - origin,
+              next));
+    }
+  }
+
+  /** The strokes without the lines' tones; those that had no others are gone. */
+  private static List<Stroke> beside(Map<Position, List<Tone>> lines, List<Stroke> strokes) {
+    List<Stroke> result = new ArrayList<>();
+    for (Stroke stroke : strokes) {
+      List<Tone> own = lines.getOrDefault(stroke.onset(), List.of());
+      List<Tone> others =
+          stroke.tones().stream()
+              .filter(tone -> own.stream().noneMatch(line -> line.key() == tone.key()))
+              .toList();
+      if (!others.isEmpty()) {
+        result.add(stroke.withTones(others));
+      }
+    }
+    return result;
+  }
+
+  private static Map<Position, List<Tone>> tones(Plan plan) {
+    Map<Position, List<Tone>> tones = new HashMap<>();
+    for (Line line : plan.brief().lines()) {
+      for (Stroke stroke : line.strokes()) {
+        tones.computeIfAbsent(stroke.onset(), at -> new ArrayList<>()).addAll(stroke.tones());
+      }
+    }
+    return tones;
+  }
+}

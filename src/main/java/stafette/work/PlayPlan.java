@@ -1,0 +1,358 @@
+package stafette.work;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import javax.sound.midi.InvalidMidiDataException;
+import javax.sound.midi.MidiSystem;
+import javax.sound.midi.Soundbank;
+import stafette.check.Ear;
+import stafette.check.HandoffEar;
+import stafette.limits.Catalogue;
+import stafette.limits.Instrument;
+import stafette.limits.Spelling;
+import stafette.plan.Plan;
+import stafette.plan.Player;
+import stafette.plan.Seat;
+import stafette.score.Part;
+import stafette.sound.Audio;
+import stafette.sound.Comparison;
+import stafette.sound.Excerpts;
+import stafette.sound.Hearing;
+import stafette.sound.LevelStep;
+import stafette.sound.NoSound;
+import stafette.sound.Performance;
+import stafette.sound.RestOfScore;
+import stafette.sound.Timing;
+import stafette.time.Rational;
+import stafette.time.Span;
+
+/** Plays a plan into a file. */
+public final class PlayPlan {
+  private static final Rational SLOWEST_PERCENT = Rational.of(10);
+  private static final Rational FASTEST_PERCENT = Rational.of(400);
+
+  private PlayPlan() {}
+
+  /** By the ending of the file's name. */
+  private enum Format {
+    WAV,
+    MID
+  }
+
+  /**
+   * Where and how to play.
+   *
+   * @param file .wav or .mid
+   * @param withScore whether the rest of the score is heard behind the line
+   * @param spread whether the players are a little apart, as in an ensemble
+   * @param handoff the number of the one handoff to hear, from 1; empty for the whole line
+   * @param solo the only players to hear; all if none is named
+   * @param mute players not to hear
+   * @param speed factor on all tempi
+   * @param compare whether to hear the line by one player and without overlaps first
+   * @param bank a soundbank of the user's own
+   * @param replace whether it may replace a file that is there
+   */
+  public record Request(
+      Path file,
+      boolean withScore,
+      boolean spread,
+      Optional<Integer> handoff,
+      List<String> solo,
+      List<String> mute,
+      Rational speed,
+      boolean compare,
+      Optional<Path> bank,
+      boolean replace) {
+    public Request {
+      solo = List.copyOf(solo);
+      mute = List.copyOf(mute);
+    }
+
+    /**
+     * Checks it before anything is reckoned.
+     *
+     * @throws Refusal if the ending is neither, two wishes exclude each other, the bank can't be
+     *     read, or the file is there already
+     */
+    public void refuseWhatCannotBe() throws Refusal {
+      if (format(file) == Format.MID && bank.isPresent()) {
+        throw Refusal.wrongUse(
+            "--bank gives sounds to a .wav file; a .mid file has notes only, so leave it out");
+      }
+      if (compare && !(solo.isEmpty() && mute.isEmpty())) {
+        throw Refusal.wrongUse("--compare plays everybody; leave out --solo and --mute");
+      }
+      if (bank.isPresent()) {
+        read(bank.get());
+      }
+      FileDoor.refuseToReplace(file, replace);
+    }
+  }
+
+  /**
+   * What is played.
+   *
+   * @param seats of players whose seats are known, by name
+   */
+  public record Played(JudgedPlan judged, OpenScore score, Map<String, Seat> seats) {}
+
+  /**
+   * What came of it.
+   *
+   * @param musicSeconds what the tempo map makes of it, pauses between takes reckoned in
+   * @param fileSeconds how long the file is: in a .wav file notes may ring on
+   * @param steps the handoffs that can be heard in full
+   * @param meanPublishedDecibel the level of the mean published ratio of those measured
+   * @param meanDecibel the level of the mean measured ratio
+   */
+  public record Heard(
+      double musicSeconds,
+      double fileSeconds,
+      List<Step> steps,
+      OptionalDouble meanPublishedDecibel,
+      OptionalDouble meanDecibel) {
+    public Heard {
+      steps = List.copyOf(steps);
+    }
+  }
+
+  /**
+   * The step in level at a handoff.
+   *
+   * @param number of the handoff in the plan, from 1
+   * @param measuredDecibel in the sound; empty where there is none, or nothing to compare with
+   */
+  public record Step(int number, OptionalDouble measuredDecibel) {}
+
+  /**
+   * Plays a plan.
+   *
+   * @throws Refusal if there is no such player or handoff, or the file can't be written
+   */
+  public static Heard play(Played what, LimitsInForce limits, Request request) throws Refusal {
+    Plan plan = what.judged().plan();
+    Span excerpt = excerpt(plan, request);
+    Hearing hearing =
+        new Hearing(
+            request.speed(),
+            timing(request),
+            what.seats(),
+            heard(plan, request),
+            request.withScore() ? Optional.of(rest(what, limits)) : Optional.empty());
+    Performance performance =
+        request.compare()
+            ? Comparison.of(plan, excerpt, hearing)
+            : Performance.of(plan, excerpt, hearing);
+    return format(request.file()) == Format.MID
+        ? written(performance, request)
+        : rendered(performance, plan, what.seats(), request);
+  }
+
+  private static Heard written(Performance performance, Request request) throws Refusal {
+    FileDoor.write(request.file(), performance.midi(), request.replace());
+    double seconds = performance.lengthMicros() / 1e6;
+    return new Heard(seconds, seconds, List.of(), OptionalDouble.empty(), OptionalDouble.empty());
+  }
+
+  private static Heard rendered(
+      Performance performance, Plan plan, Map<String, Seat> seats, Request request) throws Refusal {
+    Optional<Soundbank> bank = Optional.empty();
+    if (request.bank().isPresent()) {
+      bank = Optional.of(read(request.bank().get()));
+    }
+    try {
+      Audio audio = performance.audio(bank);
+      FileDoor.write(request.file(), audio.wav(), request.replace());
+      return heard(performance, audio, Ear.of(plan, seats), request);
+    } catch (NoSound e) {
+      throw request.bank().isPresent()
+          ? Refusal.ofFile(request.bank().get() + ": " + e.getMessage())
+          : Refusal.ofFile(request.file() + ": " + e.getMessage());
+    }
+  }
+
+  private static Heard heard(
+      Performance performance, Audio audio, List<HandoffEar> ears, Request request) {
+    List<LevelStep> measured = LevelStep.measured(performance, audio);
+    List<Step> steps = new ArrayList<>();
+    for (int i = 0; i < measured.size(); i++) {
+      if (request.handoff().isEmpty() || request.handoff().get() == i + 1) {
+        steps.add(new Step(i + 1, measured.get(i).decibel()));
+      }
+    }
+    OptionalDouble published =
+        steps.stream()
+            .filter(step -> step.measuredDecibel().isPresent())
+            .flatMap(step -> ears.get(step.number() - 1).together().stream())
+            .mapToDouble(both -> Math.pow(10, both.aboveLeavingDecibel() / 10))
+            .average();
+    return new Heard(
+        performance.lengthMicros() / 1e6,
+        audio.seconds(),
+        steps,
+        published.isPresent()
+            ? OptionalDouble.of(10 * Math.log10(published.getAsDouble()))
+            : published,
+        LevelStep.meanDecibel(measured));
+  }
+
+  private static Timing timing(Request request) throws Refusal {
+    if (request.spread()) {
+      return Timing.ENSEMBLE;
+    }
+    return format(request.file()) == Format.MID ? Timing.WRITTEN : Timing.TOGETHER;
+  }
+
+  private static Span excerpt(Plan plan, Request request) throws Refusal {
+    if (request.handoff().isEmpty()) {
+      return Excerpts.whole(plan);
+    }
+    int number = request.handoff().get();
+    int last = plan.handoffs().size();
+    if (number < 1 || number > last) {
+      throw Refusal.wrongUse(
+          "--handoff "
+              + number
+              + ": "
+              + (last == 0
+                  ? "this plan has no handoff; leave it out"
+                  : "the plan's handoffs are numbered 1 to " + last));
+    }
+    return Excerpts.round(plan, plan.handoffs().get(number - 1));
+  }
+
+  private static Set<Integer> heard(Plan plan, Request request) throws Refusal {
+    Set<Integer> heard = new TreeSet<>();
+    plan.segments().forEach(segment -> heard.add(segment.player()));
+    if (!request.solo().isEmpty()) {
+      heard.retainAll(numbers(plan, "--solo", request.solo()));
+    }
+    heard.removeAll(numbers(plan, "--mute", request.mute()));
+    if (heard.isEmpty()) {
+      throw Refusal.wrongUse("--solo and --mute leave nobody to hear; name fewer, or others");
+    }
+    return heard;
+  }
+
+  private static Set<Integer> numbers(Plan plan, String option, List<String> names) throws Refusal {
+    List<Player> players = plan.brief().players();
+    Set<Integer> numbers = new TreeSet<>();
+    for (String name : names) {
+      int number = 0;
+      while (number < players.size() && !Spelling.same(players.get(number).name(), name)) {
+        number++;
+      }
+      if (number == players.size() || plan.segmentsOf(number).isEmpty()) {
+        throw Refusal.wrongUse(
+            option
+                + ": "
+                + name
+                + (number == players.size()
+                    ? " is none of the players"
+                    : " has nothing to play in this plan")
+                + "; it is played by "
+                + String.join(", ", playing(plan)));
+      }
+      numbers.add(number);
+    }
+    return numbers;
+  }
+
+  private static List<String> playing(Plan plan) {
+    return plan.segments().stream()
+        .map(segment -> segment.player())
+        .distinct()
+        .sorted()
+        .map(player -> plan.brief().players().get(player).name())
+        .toList();
+  }
+
+  private static RestOfScore rest(Played what, LimitsInForce limits) {
+    Map<String, Instrument> instruments = new HashMap<>();
+    Catalogue catalogue = limits.catalogue();
+    for (Part part : what.score().score().parts()) {
+      catalogue.of(part).ifPresent(instrument -> instruments.put(part.id(), instrument));
+    }
+    return new RestOfScore(what.score().score(), instruments);
+  }
+
+  private static Soundbank read(Path file) throws Refusal {
+    byte[] bytes = FileDoor.read(file);
+    try {
+      return MidiSystem.getSoundbank(new ByteArrayInputStream(bytes));
+    } catch (InvalidMidiDataException | IOException e) {
+      throw Refusal.ofFile(file + ": is no soundbank that can be read (SF2 or DLS)");
+    }
+  }
+
+  /**
+   * Reads "on" or "off".
+   *
+   * @throws Refusal if it is neither
+   */
+  public static boolean spread(String text) throws Refusal {
+    return switch (text) {
+      case "on" -> true;
+      case "off" -> false;
+      default -> throw Refusal.wrongUse("--spread is on or off, not \"" + text + "\"");
+    };
+  }
+
+  /** Reads "Flute 1, Flute 2". */
+  public static List<String> names(String option, String text) throws Refusal {
+    List<String> names =
+        Stream.of(text.split(",", -1)).map(String::trim).filter(name -> !name.isEmpty()).toList();
+    if (names.isEmpty() && !text.isEmpty()) {
+      throw Refusal.wrongUse(option + ": name players, such as \"Flute 1, Flute 2\"");
+    }
+    return names;
+  }
+
+  /**
+   * Reads "50%" as a factor.
+   *
+   * @throws Refusal if it is no number from 10 to 400
+   */
+  public static Rational speed(String text) throws Refusal {
+    String number =
+        text.trim().endsWith("%") ? text.trim().substring(0, text.trim().length() - 1) : "";
+    try {
+      Rational percent = Rational.parse(number);
+      if (percent.compareTo(SLOWEST_PERCENT) >= 0 && percent.compareTo(FASTEST_PERCENT) <= 0) {
+        return percent.dividedBy(100);
+      }
+    } catch (NumberFormatException e) {
+      throw noSpeed(text);
+    }
+    throw noSpeed(text);
+  }
+
+  private static Refusal noSpeed(String text) {
+    return Refusal.wrongUse(
+        "--speed \""
+            + text
+            + "\": write a share of the plan's tempo from 10% to 400%, such as 50%");
+  }
+
+  private static Format format(Path file) throws Refusal {
+    String name = String.valueOf(file.getFileName()).toUpperCase(Locale.ROOT);
+    for (Format format : Format.values()) {
+      if (name.endsWith("." + format)) {
+        return format;
+      }
+    }
+    throw Refusal.wrongUse(file + ": a plan is played into .wav or .mid");
+  }
+}
