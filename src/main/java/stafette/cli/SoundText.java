@@ -1,21 +1,21 @@
 package stafette.cli;
 
-import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
-import stafette.check.Ear;
-import stafette.check.HandoffEar;
+import stafette.plan.Handoff;
 import stafette.plan.Plan;
 import stafette.work.PlayPlan;
 
 /** What was played, and the steps in level at the handoffs, as text. */
 final class SoundText {
-  private static final String RECKONED =
-      "published: unrelated sources add up as 10 log10(10^(L1/10) + 10^(L2/10)), two equal ones to 3.01 dB more than either; with the levels of the players as planned with";
-  private static final String MEASURED =
-      "measured: the mean square of the overlap in the file, above that of up to eight notes of the player who leaves, just before; the voices of a soundbank have levels of their own, and two steady tones on one short note make anything between silence and +6 dB, so look at the mean";
+  private static final String PUBLISHED =
+      "published: unrelated sources add up as 10 log10(10^(L1/10) + 10^(L2/10)), two equal ones to 3.01 dB more than either; here with the levels of the players as planned with";
+  private static final String OVER_ONE =
+      "over one: measured in the sound, the overlap beside the same notes without who enters; the voices of a soundbank have levels of their own, and of one short note two steady tones make anything between silence and +6.02 dB, so look at the mean";
+  private static final String OVER_BEFORE =
+      "over before: measured beside up to eight notes just before, whatever their pitches and accents";
   private static final String COHERENT =
-      "the same synthetic voice twice at once would add up to +6.02 dB; so the voices are kept apart, with --spread off by up to 4 ms, less than is noticed";
+      "one synthetic voice twice at the same moment would add up to +6.02 dB, as no two players do; so they are kept apart, with --spread off too: then by up to 4 ms, less than is noticed";
   private static final String OTHERS =
       "measured with all that sounds, so that what goes on beside the handoff lowers the step";
 
@@ -34,34 +34,38 @@ final class SoundText {
   private static String steps(
       PlayPlan.Played what, PlayPlan.Request request, PlayPlan.Heard heard) {
     Plan plan = what.judged().plan();
-    List<HandoffEar> ears = Ear.of(plan, what.seats());
-    TextTable table = new TextTable().row("", "at", "handoff", "published", "measured");
+    TextTable table =
+        new TextTable().row("", "at", "handoff", "published", "over one", "over before");
     for (PlayPlan.Step step : heard.steps()) {
-      HandoffEar ear = ears.get(step.number() - 1);
-      table.row(
+      Handoff handoff = plan.handoffs().get(step.number() - 1);
+      row(
+          table,
           Integer.toString(step.number()),
-          PlanText.at(plan, ear.handoff()),
-          PlanText.names(plan, ear.handoff()),
-          decibel(
-              ear.together().isPresent()
-                  ? OptionalDouble.of(ear.together().get().aboveLeavingDecibel())
-                  : OptionalDouble.empty()),
-          decibel(step.measuredDecibel()));
+          PlanText.at(plan, handoff),
+          PlanText.names(plan, handoff),
+          step);
     }
-    table.row(
-        "",
-        "",
-        "mean of those measured",
-        decibel(heard.meanPublishedDecibel()),
-        decibel(heard.meanDecibel()));
+    heard.mean().ifPresent(mean -> row(table, "", "", "mean", mean));
     boolean others = request.withScore() || plan.relays().size() > 1;
     return "\nLevel while both play, above that of who leaves\n\n"
         + table.text(2)
         + "\n"
-        + EarText.wrapped(RECKONED)
-        + EarText.wrapped(MEASURED)
+        + EarText.wrapped(PUBLISHED)
+        + EarText.wrapped(OVER_ONE)
+        + EarText.wrapped(OVER_BEFORE)
         + EarText.wrapped(COHERENT)
         + (others ? EarText.wrapped(OTHERS) : "");
+  }
+
+  private static void row(
+      TextTable table, String number, String at, String names, PlayPlan.Step step) {
+    table.row(
+        number,
+        at,
+        names,
+        decibel(step.published()),
+        decibel(step.overOne()),
+        decibel(step.overBefore()));
   }
 
   private static String decibel(OptionalDouble level) {

@@ -30,6 +30,11 @@ public final class Comparison {
         .then(Performance.of(plan, excerpt, hearing, stage), PAUSE_MICROS);
   }
 
+  /** Only the second of these: who enters begins after the landing note. */
+  public static Performance withoutOverlaps(Plan plan, Span excerpt, Hearing hearing) {
+    return Performance.of(withoutOverlaps(plan), excerpt, hearing, Stage.of(plan, hearing.seats()));
+  }
+
   /** Each relay as one segment of the player who begins it. */
   static Plan byOne(Plan plan) {
     List<Segment> segments = new ArrayList<>();

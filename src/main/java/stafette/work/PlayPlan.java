@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import javax.sound.midi.InvalidMidiDataException;
 import javax.sound.midi.MidiSystem;
@@ -113,28 +114,27 @@ public final class PlayPlan {
    *
    * @param musicSeconds what the tempo map makes of it, pauses between takes reckoned in
    * @param fileSeconds how long the file is: in a .wav file notes may ring on
-   * @param steps the handoffs that can be heard in full
-   * @param meanPublishedDecibel the level of the mean published ratio of those measured
-   * @param meanDecibel the level of the mean measured ratio
+   * @param steps the handoffs that can be heard in full; none in a .mid file
+   * @param mean of those measured, as the level of the mean ratio of energies
    */
   public record Heard(
-      double musicSeconds,
-      double fileSeconds,
-      List<Step> steps,
-      OptionalDouble meanPublishedDecibel,
-      OptionalDouble meanDecibel) {
+      double musicSeconds, double fileSeconds, List<Step> steps, Optional<Step> mean) {
     public Heard {
       steps = List.copyOf(steps);
     }
   }
 
   /**
-   * The step in level at a handoff.
+   * The step in level at a handoff, in decibels; empty where nothing is shared, or there is nothing
+   * to compare with.
    *
    * @param number of the handoff in the plan, from 1
-   * @param measuredDecibel in the sound; empty where there is none, or nothing to compare with
+   * @param published by the published sum of unrelated sources
+   * @param overOne measured, against the same strokes without who enters
+   * @param overBefore measured, against the strokes just before
    */
-  public record Step(int number, OptionalDouble measuredDecibel) {}
+  public record Step(
+      int number, OptionalDouble published, OptionalDouble overOne, OptionalDouble overBefore) {}
 
   /**
    * Plays a plan.
@@ -157,17 +157,18 @@ public final class PlayPlan {
             : Performance.of(plan, excerpt, hearing);
     return format(request.file()) == Format.MID
         ? written(performance, request)
-        : rendered(performance, plan, what.seats(), request);
+        : rendered(performance, Comparison.withoutOverlaps(plan, excerpt, hearing), what, request);
   }
 
   private static Heard written(Performance performance, Request request) throws Refusal {
     FileDoor.write(request.file(), performance.midi(), request.replace());
     double seconds = performance.lengthMicros() / 1e6;
-    return new Heard(seconds, seconds, List.of(), OptionalDouble.empty(), OptionalDouble.empty());
+    return new Heard(seconds, seconds, List.of(), Optional.empty());
   }
 
   private static Heard rendered(
-      Performance performance, Plan plan, Map<String, Seat> seats, Request request) throws Refusal {
+      Performance performance, Performance withoutOverlaps, Played what, Request request)
+      throws Refusal {
     Optional<Soundbank> bank = Optional.empty();
     if (request.bank().isPresent()) {
       bank = Optional.of(read(request.bank().get()));
@@ -175,37 +176,54 @@ public final class PlayPlan {
     try {
       Audio audio = performance.audio(bank);
       FileDoor.write(request.file(), audio.wav(), request.replace());
-      return heard(performance, audio, Ear.of(plan, seats), request);
+      List<LevelStep> measured =
+          LevelStep.measured(performance, audio, withoutOverlaps.audio(bank));
+      List<Step> steps = steps(measured, what, request);
+      return new Heard(performance.lengthMicros() / 1e6, audio.seconds(), steps, mean(steps));
     } catch (NoSound e) {
-      throw request.bank().isPresent()
-          ? Refusal.ofFile(request.bank().get() + ": " + e.getMessage())
-          : Refusal.ofFile(request.file() + ": " + e.getMessage());
+      throw Refusal.ofFile(request.bank().orElse(request.file()) + ": " + e.getMessage());
     }
   }
 
-  private static Heard heard(
-      Performance performance, Audio audio, List<HandoffEar> ears, Request request) {
-    List<LevelStep> measured = LevelStep.measured(performance, audio);
+  private static List<Step> steps(List<LevelStep> measured, Played what, Request request) {
+    List<HandoffEar> ears = Ear.of(what.judged().plan(), what.seats());
     List<Step> steps = new ArrayList<>();
     for (int i = 0; i < measured.size(); i++) {
       if (request.handoff().isEmpty() || request.handoff().get() == i + 1) {
-        steps.add(new Step(i + 1, measured.get(i).decibel()));
+        OptionalDouble published =
+            ears.get(i)
+                .together()
+                .map(both -> OptionalDouble.of(both.aboveLeavingDecibel()))
+                .orElse(OptionalDouble.empty());
+        steps.add(
+            new Step(
+                i + 1,
+                published,
+                LevelStep.decibel(measured.get(i).overOne()),
+                LevelStep.decibel(measured.get(i).overBefore())));
       }
     }
-    OptionalDouble published =
+    return steps;
+  }
+
+  private static Optional<Step> mean(List<Step> steps) {
+    List<Step> whole = steps.stream().filter(step -> step.overBefore().isPresent()).toList();
+    return whole.size() < 2
+        ? Optional.empty()
+        : Optional.of(
+            new Step(
+                0,
+                mean(whole, Step::published),
+                mean(whole, Step::overOne),
+                mean(whole, Step::overBefore)));
+  }
+
+  private static OptionalDouble mean(List<Step> steps, Function<Step, OptionalDouble> level) {
+    return LevelStep.decibel(
         steps.stream()
-            .filter(step -> step.measuredDecibel().isPresent())
-            .flatMap(step -> ears.get(step.number() - 1).together().stream())
-            .mapToDouble(both -> Math.pow(10, both.aboveLeavingDecibel() / 10))
-            .average();
-    return new Heard(
-        performance.lengthMicros() / 1e6,
-        audio.seconds(),
-        steps,
-        published.isPresent()
-            ? OptionalDouble.of(10 * Math.log10(published.getAsDouble()))
-            : published,
-        LevelStep.meanDecibel(measured));
+            .flatMapToDouble(step -> level.apply(step).stream())
+            .map(decibel -> Math.pow(10, decibel / 10))
+            .average());
   }
 
   private static Timing timing(Request request) throws Refusal {
