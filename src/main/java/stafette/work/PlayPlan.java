@@ -187,9 +187,11 @@ public final class PlayPlan {
 
   private static List<Step> steps(List<LevelStep> measured, Played what, Request request) {
     List<HandoffEar> ears = Ear.of(what.judged().plan(), what.seats());
+    boolean everybody = request.solo().isEmpty() && request.mute().isEmpty();
     List<Step> steps = new ArrayList<>();
     for (int i = 0; i < measured.size(); i++) {
-      if (request.handoff().isEmpty() || request.handoff().get() == i + 1) {
+      boolean asked = request.handoff().isEmpty() || request.handoff().get() == i + 1;
+      if (asked && (everybody || measured.get(i).overOne().isPresent())) {
         OptionalDouble published =
             ears.get(i)
                 .together()

@@ -12,6 +12,7 @@ import stafette.limits.Instrument;
 import stafette.plan.Brief;
 import stafette.plan.Plan;
 import stafette.plan.Player;
+import stafette.plan.Seat;
 import stafette.plan.Segment;
 import stafette.score.Line;
 import stafette.score.Pitch;
@@ -66,5 +67,15 @@ final class InventedRelay {
 
   static Performance whole(Plan plan, Timing timing) {
     return Performance.of(plan, Excerpts.whole(plan), hearing(plan, timing));
+  }
+
+  /** The first two players at such places across the stage, both at its front. */
+  static Hearing seated(Hearing hearing, double first, double second) {
+    return new Hearing(
+        hearing.speed(),
+        hearing.timing(),
+        Map.of("Piper 1", new Seat(first, 0), "Piper 2", new Seat(second, 0)),
+        hearing.heard(),
+        hearing.rest());
   }
 }
