@@ -43,7 +43,7 @@ final class PreviewCommand implements Callable<Integer> {
     output.out().print(SplitText.preview(outcome, details.with(outcome.seats()), output.ink()));
     if (outcome.plan().isPresent()) {
       picture.draw(outcome.plan().get(), output);
-      play(new PlayPlan.Played(outcome.plan().get(), outcome.score(), outcome.seats()));
+      play(new PlayPlan.Piece(outcome.plan().get(), outcome.score(), outcome.seats()));
     }
     return outcome.plan().isPresent() ? Commands.FINE : Commands.FINDINGS;
   }
@@ -59,11 +59,11 @@ final class PreviewCommand implements Callable<Integer> {
     }
     output.out().print(SplitText.kept(opened.judged(), details.with(opened.seats()), output.ink()));
     picture.draw(opened.judged(), output);
-    play(new PlayPlan.Played(opened.judged(), opened.score(), opened.seats()));
+    play(new PlayPlan.Piece(opened.judged(), opened.score(), opened.seats()));
     return opened.judged().verdict().holds() ? Commands.FINE : Commands.FINDINGS;
   }
 
-  private void play(PlayPlan.Played what) throws Refusal {
+  private void play(PlayPlan.Piece what) throws Refusal {
     sound.play(what, line.limits(), picture.force(), output);
   }
 }

@@ -75,7 +75,7 @@ final class SoundOptions {
     }
   }
 
-  void play(PlayPlan.Played what, LimitsInForce limits, boolean replace, Output output)
+  void play(PlayPlan.Piece what, LimitsInForce limits, boolean replace, Output output)
       throws Refusal {
     Optional<PlayPlan.Request> request = request(replace);
     if (request.isPresent()) {
@@ -98,8 +98,7 @@ final class SoundOptions {
       List<String> given =
           others.entrySet().stream().filter(Map.Entry::getValue).map(Map.Entry::getKey).toList();
       if (!given.isEmpty()) {
-        throw Refusal.wrongUse(
-            String.join(", ", given) + " says how it sounds: go with --sound FILE.wav or FILE.mid");
+        throw Refusal.wrongUse(String.join(", ", given) + ": go with --sound FILE.wav or FILE.mid");
       }
       return Optional.empty();
     }

@@ -21,18 +21,17 @@ final class SoundText {
 
   private SoundText() {}
 
-  static String of(PlayPlan.Played what, PlayPlan.Request request, PlayPlan.Heard heard) {
+  static String of(PlayPlan.Piece what, PlayPlan.Request request, PlayPlan.Heard heard) {
     return String.format(
             Locale.ROOT,
-            "Played     %s (%.1f s of music, file %.1f s)%n",
+            "Played     %s (%.1f s of music, file %.1f s)\n",
             request.file(),
             heard.musicSeconds(),
             heard.fileSeconds())
         + (heard.steps().isEmpty() ? "" : steps(what, request, heard));
   }
 
-  private static String steps(
-      PlayPlan.Played what, PlayPlan.Request request, PlayPlan.Heard heard) {
+  private static String steps(PlayPlan.Piece what, PlayPlan.Request request, PlayPlan.Heard heard) {
     Plan plan = what.judged().plan();
     TextTable table =
         new TextTable().row("", "at", "handoff", "published", "over one", "over before");

@@ -107,7 +107,7 @@ public final class PlayPlan {
    *
    * @param seats of players whose seats are known, by name
    */
-  public record Played(JudgedPlan judged, OpenScore score, Map<String, Seat> seats) {}
+  public record Piece(JudgedPlan judged, OpenScore score, Map<String, Seat> seats) {}
 
   /**
    * What came of it.
@@ -141,7 +141,7 @@ public final class PlayPlan {
    *
    * @throws Refusal if there is no such player or handoff, or the file can't be written
    */
-  public static Heard play(Played what, LimitsInForce limits, Request request) throws Refusal {
+  public static Heard play(Piece what, LimitsInForce limits, Request request) throws Refusal {
     Plan plan = what.judged().plan();
     Span excerpt = excerpt(plan, request);
     Hearing hearing =
@@ -167,7 +167,7 @@ public final class PlayPlan {
   }
 
   private static Heard rendered(
-      Performance performance, Performance withoutOverlaps, Played what, Request request)
+      Performance performance, Performance withoutOverlaps, Piece what, Request request)
       throws Refusal {
     Optional<Soundbank> bank = Optional.empty();
     if (request.bank().isPresent()) {
@@ -185,7 +185,7 @@ public final class PlayPlan {
     }
   }
 
-  private static List<Step> steps(List<LevelStep> measured, Played what, Request request) {
+  private static List<Step> steps(List<LevelStep> measured, Piece what, Request request) {
     List<HandoffEar> ears = Ear.of(what.judged().plan(), what.seats());
     boolean everybody = request.solo().isEmpty() && request.mute().isEmpty();
     List<Step> steps = new ArrayList<>();
@@ -299,7 +299,7 @@ public final class PlayPlan {
         .toList();
   }
 
-  private static RestOfScore rest(Played what, LimitsInForce limits) {
+  private static RestOfScore rest(Piece what, LimitsInForce limits) {
     Map<String, Instrument> instruments = new HashMap<>();
     Catalogue catalogue = limits.catalogue();
     for (Part part : what.score().score().parts()) {

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import stafette.Invented;
 import stafette.plan.Plan;
 
 /**
@@ -25,7 +26,8 @@ class LevelStepTest {
   private static final int SHARED = 16;
 
   /** 49 handoffs that share 16 notes each. */
-  private static final Plan MANY = InventedRelay.of(1600, 2, 32, SHARED, InventedRelay::scale);
+  private static final Plan MANY =
+      InventedRelay.of(Invented.line(1600, 4, 240, InventedRelay::scale), 2, 32, SHARED);
 
   @Test
   void players_as_in_an_ensemble_add_up_as_unrelated_sources() throws NoSound {
