@@ -10,6 +10,7 @@ import picocli.CommandLine.Option;
 import stafette.work.LimitsInForce;
 import stafette.work.PlayPlan;
 import stafette.work.Refusal;
+import stafette.work.SoundWish;
 
 /** Options that say what is to be heard, and in which file. */
 final class SoundOptions {
@@ -106,11 +107,11 @@ final class SoundOptions {
         new PlayPlan.Request(
             sound,
             withScore,
-            PlayPlan.spread(spread == null ? "on" : spread),
+            SoundWish.spread(spread == null ? "on" : spread),
             Optional.ofNullable(handoff),
-            PlayPlan.names("--solo", solo == null ? "" : solo),
-            PlayPlan.names("--mute", mute == null ? "" : mute),
-            PlayPlan.speed(speed == null ? "100%" : speed),
+            SoundWish.names("--solo", solo == null ? "" : solo),
+            SoundWish.names("--mute", mute == null ? "" : mute),
+            SoundWish.speed(speed == null ? "100%" : speed),
             compare,
             Optional.ofNullable(bank),
             replace));

@@ -93,7 +93,8 @@ public record Performance(
 
   /**
    * To be played by a sequencer: one tick is one microsecond, so that a sequencer's tick position
-   * is what {@link #lineSeconds} asks for.
+   * is what {@link #lineSeconds} asks for. Its first track has the tempo; then comes one for each
+   * voice, in order, to be muted or heard alone.
    */
   public Sequence sequence() {
     return Tape.of(this, Clock.EVEN);
