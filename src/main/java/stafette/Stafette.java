@@ -7,6 +7,7 @@ import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import stafette.cli.Commands;
+import stafette.desktop.Desktop;
 
 /** The one door into the program. */
 public final class Stafette {
@@ -17,7 +18,7 @@ public final class Stafette {
     Charset charset = terminalCharset();
     PrintStream out = new PrintStream(new FileOutputStream(FileDescriptor.out), false, charset);
     PrintStream err = new PrintStream(new FileOutputStream(FileDescriptor.err), true, charset);
-    int exitCode = Commands.run(out, err, charset, args);
+    int exitCode = Commands.run(out, err, charset, Desktop::open, args);
     out.flush();
     System.exit(exitCode);
   }

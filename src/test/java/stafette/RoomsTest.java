@@ -4,6 +4,7 @@ import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyP
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideOutsideOfPackages;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 
 import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.JavaClass;
@@ -47,6 +48,8 @@ class RoomsTest {
             "sound",
             "picture"));
     DOORS.put("cli", List.of("time", "score", "limits", "plan", "check", "split", "work"));
+    DOORS.put(
+        "desktop", List.of("time", "score", "limits", "plan", "check", "split", "picture", "work"));
   }
 
   private static final List<String> CORE =
@@ -86,6 +89,16 @@ class RoomsTest {
         .should()
         .resideInAnyPackage(DOORS.keySet().stream().map(RoomsTest::inside).toArray(String[]::new))
         .because("a line of code that knows no room is two lines")
+        .check(PROGRAM);
+  }
+
+  @Test
+  void the_panels_of_the_desktop_stand_in_no_circle() {
+    slices()
+        .matching("stafette.desktop.(*)..")
+        .should()
+        .beFreeOfCycles()
+        .because("each panel can be read alone")
         .check(PROGRAM);
   }
 

@@ -49,10 +49,30 @@ public final class Tiredness {
 
   static double after(
       double before, double gapMicros, double sustainedMilli, int graces, Capability capability) {
-    double stamina = capability.staminaStrokes();
-    double load = (1 - gapMicros * (sustainedMilli * 1e-9)) / stamina;
+    return after(
+        before, change(gapMicros, sustainedMilli, capability), atFirst(graces, capability));
+  }
+
+  /**
+   * The same, step by step.
+   *
+   * @param change as {@link #change} has it
+   * @param graces what the stroke's grace notes add, as {@link #atFirst} has it
+   */
+  public static double after(double before, double change, double graces) {
+    return Math.max(0, before + change) + graces;
+  }
+
+  /**
+   * What a stroke adds to tiredness, or the rest before it takes away, before the floor at 0.
+   *
+   * @param gapMicros from the onset of the previous stroke that loads
+   * @param sustainedMilli the rate that can go on there, in thousandths of a stroke a second
+   */
+  public static double change(double gapMicros, double sustainedMilli, Capability capability) {
+    double load = (1 - gapMicros * (sustainedMilli * 1e-9)) / capability.staminaStrokes();
     double rest = -gapMicros / (capability.recoveryMillis() * 1e3);
-    return Math.max(0, before + Math.max(load, rest)) + graces / stamina;
+    return Math.max(load, rest);
   }
 
   /** The tiredness after stroke {@code last} of a player who began fresh with {@code first}. */

@@ -4,6 +4,8 @@ import java.io.OutputStreamWriter;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.Charset;
+import java.nio.file.Path;
+import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -26,7 +28,8 @@ import stafette.work.Refusal;
       PreviewCommand.class,
       ThinCommand.class,
       TempoCommand.class,
-      LimitsCommand.class
+      LimitsCommand.class,
+      AppCommand.class
     })
 public final class Commands implements Runnable {
   /** Nothing to complain of. */
@@ -54,13 +57,19 @@ public final class Commands implements Runnable {
    * @param out data and reports
    * @param err talk and errors
    * @param charset of both
+   * @param desktop what opens the window
    * @return the exit code
    */
-  public static int run(PrintStream out, PrintStream err, Charset charset, String... args) {
-    CommandLine line =
-        new CommandLine(new Commands(), new OutputFactory(new Output(out, err, charset)));
-    line.setOut(new PrintWriter(new OutputStreamWriter(out, charset), true));
-    line.setErr(new PrintWriter(new OutputStreamWriter(err, charset), true));
+  public static int run(
+      PrintStream out, PrintStream err, Charset charset, Desktop desktop, String... args) {
+    return run(new Output(out, err, charset, System::nanoTime), desktop, args);
+  }
+
+  static int run(Output output, Desktop desktop, String... args) {
+    PrintStream err = output.err();
+    CommandLine line = new CommandLine(new Commands(), new OutputFactory(output, desktop));
+    line.setOut(new PrintWriter(new OutputStreamWriter(output.out(), output.charset()), true));
+    line.setErr(new PrintWriter(new OutputStreamWriter(err, output.charset()), true));
     line.setCaseInsensitiveEnumValuesAllowed(true);
     line.setUsageHelpAutoWidth(false);
     line.setParameterExceptionHandler((exception, arguments) -> misused(exception, err));
@@ -88,10 +97,24 @@ public final class Commands implements Runnable {
     return OUR_FAULT;
   }
 
-  /** Hands the two streams to the commands that ask for them. */
-  private record OutputFactory(Output output) implements CommandLine.IFactory {
+  /** Whatever opens the window; the command line doesn't know it. */
+  public interface Desktop {
+    /**
+     * Shows the window until it is closed.
+     *
+     * @param file a score or a plan to open
+     * @return why it can't be opened; empty if it could
+     */
+    Optional<String> open(Optional<Path> file);
+  }
+
+  /** Hands the streams, or the desktop, to the commands that ask for them. */
+  private record OutputFactory(Output output, Desktop desktop) implements CommandLine.IFactory {
     @Override
     public <K> K create(Class<K> type) throws Exception {
+      if (type == AppCommand.class) {
+        return type.cast(new AppCommand(output, desktop));
+      }
       try {
         return type.getDeclaredConstructor(Output.class).newInstance(output);
       } catch (NoSuchMethodException e) {

@@ -71,7 +71,7 @@ final class EarText {
     return out.append(line).append('\n').toString();
   }
 
-  private static String decibel(double level) {
+  static String decibel(double level) {
     String text = String.format(Locale.ROOT, "%+.1f dB", level);
     return text.equals("-0.0 dB") ? "+0.0 dB" : text;
   }

@@ -43,7 +43,8 @@ final class PictureOptions {
     }
   }
 
-  boolean force() {
+  /** Whether files that are there may be replaced. */
+  boolean replaces() {
     return force;
   }
 

@@ -19,28 +19,28 @@ public record Row(List<Bar> bars, double left, double pointsPerQuarter, double l
     bars = List.copyOf(bars);
   }
 
-  Span span() {
+  public Span span() {
     return new Span(bars.get(0).span().start(), bars.get(bars.size() - 1).span().end());
   }
 
   /** Where the last bar line is. */
-  double right() {
+  public double right() {
     return right(bars.get(bars.size() - 1));
   }
 
   /** The bar line at a bar's beginning. */
-  double left(Bar bar) {
+  public double left(Bar bar) {
     int before = bar.index() - bars.get(0).index();
     return left + before * lead + quartersTo(bar.span().start()) * pointsPerQuarter;
   }
 
   /** The bar line at a bar's end. */
-  double right(Bar bar) {
+  public double right(Bar bar) {
     return left(bar) + lead + bar.span().length().quarters().toDouble() * pointsPerQuarter;
   }
 
   /** Where a time within the row stands. */
-  double x(Position position) {
+  public double x(Position position) {
     int begun = 0;
     for (int low = 0, high = bars.size() - 1; low <= high; ) {
       int middle = (low + high) >>> 1;
@@ -59,12 +59,12 @@ public record Row(List<Bar> bars, double left, double pointsPerQuarter, double l
   }
 
   /** A time, brought to the row's nearer end if it lies outside. */
-  double xWithin(Position position) {
+  public double xWithin(Position position) {
     return Math.max(left, Math.min(right(), x(position)));
   }
 
   /** A time on the line's clock, which may run unevenly; brought within the row. */
-  double xWithin(Line line, long micros) {
+  public double xWithin(Line line, long micros) {
     for (Bar bar : bars) {
       for (Span beat : bar.beats()) {
         long from = line.micros(beat.start());

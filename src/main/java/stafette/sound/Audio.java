@@ -59,9 +59,21 @@ public final class Audio {
     int to = Math.min(samples.length, bytes(frame(Math.max(0, toMicros))));
     double sum = 0;
     for (int i = from; i + 1 < to; i += 2) {
-      double sample = (short) ((samples[i] & 0xFF) | samples[i + 1] << 8) / FULL_SCALE;
-      sum += sample * sample;
+      sum += sample(i) * sample(i);
     }
     return sum;
+  }
+
+  /** The largest sample, full scale being 1. */
+  double peak() {
+    double peak = 0;
+    for (int i = 0; i + 1 < samples.length; i += 2) {
+      peak = Math.max(peak, Math.abs(sample(i)));
+    }
+    return peak;
+  }
+
+  private double sample(int at) {
+    return (short) ((samples[at] & 0xFF) | samples[at + 1] << 8) / FULL_SCALE;
   }
 }

@@ -9,6 +9,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javax.sound.midi.MidiEvent;
@@ -38,6 +40,13 @@ final class Synthesiser {
    * holds it).
    */
   static final int LATE_FRAMES = 2 * (Audio.FRAMES_A_SECOND / 147);
+
+  /** It asks for the user's preferences, and complains where there are none. */
+  private static final Logger PREFERENCES = Logger.getLogger("java.util.prefs");
+
+  static {
+    PREFERENCES.setLevel(Level.SEVERE);
+  }
 
   private static final String INTERNAL = "com.sun.media.sound.AudioSynthesizer";
 

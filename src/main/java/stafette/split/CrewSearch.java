@@ -100,7 +100,7 @@ final class CrewSearch {
     if (label.hasEnd()) {
       add(label);
     }
-    if (extension.follow(label, end, this::add)) {
+    if (extension.follow(label, end, known(), this::add)) {
       int cost = extension.cost(label, end);
       goal = cost < known() ? Optional.of(new Goal(label, end, cost)) : goal;
     }

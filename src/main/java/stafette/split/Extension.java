@@ -10,13 +10,13 @@ import java.util.function.Consumer;
  * the model holds. Where there are several relays, the one whose stretch ends first goes on.
  */
 final class Extension {
-  private final Crew crew;
-  private final List<Relay> relays;
+  private final Relay[] relays;
   private final Relaxation[] relaxations;
   private final Prices prices;
   private final boolean doubled;
   private final long mustKeep;
   private final int[] slots;
+  private final PlayerKind[] kinds;
 
   /**
    * @param doubled whether overlaps of different relays must not meet
@@ -29,13 +29,13 @@ final class Extension {
       Prices prices,
       boolean doubled,
       long mustKeep) {
-    this.crew = crew;
-    this.relays = relays;
+    this.relays = relays.toArray(new Relay[0]);
     this.relaxations = relaxations;
     this.prices = prices;
     this.doubled = doubled;
     this.mustKeep = mustKeep;
     this.slots = crew.slots();
+    this.kinds = Arrays.stream(slots).mapToObj(crew.kinds()::get).toArray(PlayerKind[]::new);
   }
 
   /** Labels for all who can begin the first line. */
@@ -46,11 +46,11 @@ final class Extension {
     int seen = 0;
     for (int slot = 0; slot < slots.length; slot++) {
       seen = slot > 0 && slots[slot] == slots[slot - 1] ? seen + 1 : 0;
-      players[slot] = kind(slot).members().get(seen);
+      players[slot] = kinds[slot].members().get(seen);
       states[slot] = State.RESTED;
       roles[slot] = Crowd.FREE;
     }
-    Label.Standing[] standing = new Label.Standing[relays.size()];
+    Label.Standing[] standing = new Label.Standing[relays.length];
     Arrays.fill(standing, Label.Standing.NONE);
     Entry entry =
         new Entry(Optional.empty(), standing, new Crowd(states, players, roles), 0, -1, 0);
@@ -77,7 +77,7 @@ final class Extension {
 
   /** What has been paid once the label's stretch ends with {@code end}. */
   int cost(Label label, int end) {
-    Reach reach = relays.get(label.relay()).reach(label.actor(), label.first());
+    Reach reach = relays[label.relay()].reach(label.actor(), label.first());
     return label.paid() + reach.points(end);
   }
 
@@ -97,8 +97,8 @@ final class Extension {
 
   /** Finds out how far the label's stretch can go, and orders its ends by what they promise. */
   void findEnds(Label label) {
-    Relay relay = relays.get(label.relay());
-    Actor actor = relay.actors().get(label.actor());
+    Relay relay = relays[label.relay()];
+    Actor actor = relay.actor(label.actor());
     Reach reach = relay.reach(label.actor(), label.first());
     int[] sorted = relaxations[label.relay()].order(label.actor(), label.first());
     int[] kept = new int[sorted.length];
@@ -127,52 +127,52 @@ final class Extension {
   /**
    * Goes on from a label whose stretch ends with {@code end}.
    *
+   * @param enough labels with such a bound, in points, need not be made
    * @return whether the plan is whole with it
    */
-  boolean follow(Label label, int end, Consumer<Label> take) {
+  boolean follow(Label label, int end, int enough, Consumer<Label> take) {
     Optional<Entry> ended = ended(label, end);
     if (ended.isEmpty()) {
       return false;
     }
     Entry entry = ended.get();
     int soonest = -1;
-    for (int r = 0; r < relays.size(); r++) {
+    for (int r = 0; r < relays.length; r++) {
       if (!entry.standing()[r].hasBegun()) {
         begin(entry, r, take);
         return false;
       }
-      if (entry.standing()[r].last() < relays.get(r).count() - 1
+      if (entry.standing()[r].last() < relays[r].count() - 1
           && (soonest < 0
-              || relays.get(r).onsetFrom(entry.standing()[r].last())
-                  < relays.get(soonest).onsetFrom(entry.standing()[soonest].last()))) {
+              || relays[r].onsetFrom(entry.standing()[r].last())
+                  < relays[soonest].onsetFrom(entry.standing()[soonest].last()))) {
         soonest = r;
       }
     }
     if (soonest < 0) {
       return (entry.kept() & mustKeep) == mustKeep;
     }
-    handOver(entry, soonest, take);
+    handOver(entry, soonest, enough * Relaxation.MICROPOINTS, take);
     return false;
   }
 
   /** Everybody's state once the label's stretch has its end; empty if a given passage is spoilt. */
   private Optional<Entry> ended(Label label, int end) {
-    Relay relay = relays.get(label.relay());
-    Actor actor = relay.actors().get(label.actor());
+    Relay relay = relays[label.relay()];
+    Actor actor = relay.actor(label.actor());
     Reach reach = relay.reach(label.actor(), label.first());
     Crowd crowd = label.crowd().copy();
     for (int member = 0; member < actor.size(); member++) {
       int slot = crowd.slot(2 * label.relay() + member);
       int own = relay.own(actor, member, label.first(), end);
       State after =
-          kind(slot)
-              .after(
-                  reach.table(member),
-                  reach.row(member),
-                  own,
-                  label.tiredness(member),
-                  label.air(member));
-      if (kind(slot).hasGiven() && kind(slot).spoils(after)) {
+          kinds[slot].after(
+              reach.table(member),
+              reach.row(member),
+              own,
+              label.tiredness(member),
+              label.air(member));
+      if (kinds[slot].hasGiven() && kinds[slot].spoils(after)) {
         return Optional.empty();
       }
       crowd.states()[slot] = after;
@@ -190,12 +190,12 @@ final class Extension {
             kept));
   }
 
-  private void handOver(Entry entry, int relay, Consumer<Label> take) {
+  private void handOver(Entry entry, int relay, long enough, Consumer<Label> take) {
     Label.Standing leaving = entry.standing()[relay];
     int end = leaving.last();
-    Handoffs handoffs = relays.get(relay).handoffs();
+    Handoffs handoffs = relays[relay].handoffs();
     if (handoffs.overSilence(end)) {
-      handOver(entry, relay, end + 1, take);
+      handOver(entry, relay, end + 1, enough, take);
     }
     int from = Math.max(handoffs.earliest(end), leaving.earliestNext());
     if (doubled) {
@@ -203,25 +203,28 @@ final class Extension {
     }
     for (int start = from; start <= Math.min(end, handoffs.latest(end)); start++) {
       if (handoffs.allows(start, end)) {
-        handOver(entry, relay, start, take);
+        handOver(entry, relay, start, enough, take);
       }
     }
   }
 
-  private void handOver(Entry entry, int relay, int start, Consumer<Label> take) {
-    long must = relays.get(relay).keeping().mustCover(start);
+  private void handOver(Entry entry, int relay, int start, long enough, Consumer<Label> take) {
+    long must = relays[relay].keeping().mustCover(start);
     if ((entry.kept() & must) != must) {
       return;
     }
     Label.Standing leaving = entry.standing()[relay];
     int end = leaving.last();
-    Handoffs handoffs = relays.get(relay).handoffs();
+    Handoffs handoffs = relays[relay].handoffs();
     int[] followers = relaxations[relay].followers(leaving.actor());
     for (int i = followers.length - 1; i >= 0; i--) {
       int next = followers[i];
-      if (relaxations[relay].fromStart(next, start, end) < Relaxation.NEVER_MICRO) {
-        int handoff = handoffs.cost(leaving.actor(), next, start, end);
-        enterAll(entry, relay, next, start, end, entry.paid() + handoff, take);
+      long rest = relaxations[relay].fromStart(next, start, end);
+      if (rest < Relaxation.NEVER_MICRO) {
+        int paid = entry.paid() + handoffs.cost(leaving.actor(), next, start, end);
+        if (!prices.isFree() || paid * Relaxation.MICROPOINTS + rest < enough) {
+          enterAll(entry, relay, next, start, end, paid, take);
+        }
       }
     }
   }
@@ -229,7 +232,7 @@ final class Extension {
   /** Labels for all free players who can be this actor. */
   private void enterAll(
       Entry entry, int relay, int actor, int start, int before, int paid, Consumer<Label> take) {
-    Actor who = relays.get(relay).actors().get(actor);
+    Actor who = relays[relay].actor(actor);
     for (int slot = slots.length - 1; slot >= 0; slot--) {
       if (mayBe(entry, who, 0, slot)) {
         if (who.size() == 1) {
@@ -275,12 +278,12 @@ final class Extension {
       int paid,
       int[] chosen,
       Consumer<Label> take) {
-    Relay course = relays.get(relay);
+    Relay course = relays[relay];
     Reach reach = course.reach(who.index(), start);
     long[] tiredness = new long[who.size()];
     long[] air = new long[who.size()];
     for (int member = 0; member < who.size(); member++) {
-      PlayerKind kind = kind(chosen[member]);
+      PlayerKind kind = kinds[chosen[member]];
       SegmentTable table = reach.table(member);
       int own = course.ownFirst(who, member, start);
       if (own >= table.line().count()) {
@@ -294,14 +297,29 @@ final class Extension {
       tiredness[member] = kind.tirednessEntering(brings, table, own);
       air[member] = kind.airEntering(brings, onset);
       if (tiredness[member] > Shares.WHOLE
-          || reach.row(member).reach(tiredness[member], air[member]) < own) {
+          || !reach.row(member).reaches(own, tiredness[member], air[member])) {
         return;
       }
     }
-    Label label = begun(entry, relay, who, start, before, paid, chosen, tiredness, air);
-    if (farthest(label, course, who, reach) > before) {
-      take.accept(label);
+    if (goesBeyond(before, course, who, reach, tiredness, air)) {
+      take.accept(begun(entry, relay, who, start, before, paid, chosen, tiredness, air));
     }
+  }
+
+  private static boolean goesBeyond(
+      int before, Relay course, Actor who, Reach reach, long[] tiredness, long[] air) {
+    if (before + 1 > reach.last()) {
+      return false;
+    }
+    int next = Math.max(before + 1, reach.first());
+    for (int member = 0; member < who.size(); member++) {
+      int own = course.own(who, member, reach.first(), next);
+      if (own >= course.ownFirst(who, member, reach.first())
+          && !reach.row(member).reaches(own, tiredness[member], air[member])) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private Label begun(
@@ -326,7 +344,9 @@ final class Extension {
     for (int slot = 0; slot < slots.length; slot++) {
       if (crowd.roles()[slot] == Crowd.FREE) {
         crowd.states()[slot] =
-            now == Long.MAX_VALUE ? State.RESTED : kind(slot).simplified(crowd.states()[slot], now);
+            now == Long.MAX_VALUE
+                ? State.RESTED
+                : kinds[slot].simplified(crowd.states()[slot], now);
       }
     }
     crowd.sortAlike(slots);
@@ -349,15 +369,13 @@ final class Extension {
 
   /** The first moment at which anybody may enter any relay. */
   private long nextEntry(Label.Standing[] standing, int open, int earliestNext) {
-    long next = relays.get(open).onsetFrom(earliestNext);
+    long next = relays[open].onsetFrom(earliestNext);
     for (int relay = 0; relay < standing.length; relay++) {
       if (relay != open) {
         boolean done =
-            standing[relay].hasBegun() && standing[relay].last() == relays.get(relay).count() - 1;
+            standing[relay].hasBegun() && standing[relay].last() == relays[relay].count() - 1;
         next =
-            done
-                ? next
-                : Math.min(next, relays.get(relay).onsetFrom(standing[relay].earliestNext()));
+            done ? next : Math.min(next, relays[relay].onsetFrom(standing[relay].earliestNext()));
       }
     }
     return next;
@@ -387,7 +405,7 @@ final class Extension {
       int role = crowd.roles()[slot];
       if (role >> 1 == open && role != Crowd.FREE) {
         int member = role & 1;
-        Relay relay = relays.get(open);
+        Relay relay = relays[open];
         long onset =
             relay
                 .reach(who.index(), start)
@@ -398,7 +416,7 @@ final class Extension {
       } else {
         State state = crowd.states()[slot];
         long from =
-            now == Long.MAX_VALUE ? prices.endMicros() : Math.max(now, kind(slot).freeFrom(state));
+            now == Long.MAX_VALUE ? prices.endMicros() : Math.max(now, kinds[slot].freeFrom(state));
         beside -= prices.allowance(slots[slot], state, from);
       }
     }
@@ -419,14 +437,10 @@ final class Extension {
     }
     for (int slot = 0; slot < slots.length; slot++) {
       if (one.crowd().roles()[slot] != other.crowd().roles()[slot]
-          || !kind(slot).noWorse(one.crowd().states()[slot], other.crowd().states()[slot])) {
+          || !kinds[slot].noWorse(one.crowd().states()[slot], other.crowd().states()[slot])) {
         return false;
       }
     }
     return true;
-  }
-
-  private PlayerKind kind(int slot) {
-    return crew.kinds().get(slots[slot]);
   }
 }

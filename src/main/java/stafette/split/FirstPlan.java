@@ -6,11 +6,15 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.PriorityQueue;
 import java.util.function.BooleanSupplier;
 
 /** A plan soon, not the best: a beam over partial plans of equal numbers of segments. */
 final class FirstPlan {
   private static final int ENDS = 12;
+
+  /** So many times the width of labels are looked at before the beam is narrowed. */
+  private static final int CROWD = 8;
 
   private final List<Relay> relays;
   private final Extension extension;
@@ -28,27 +32,29 @@ final class FirstPlan {
     extension.begin(beam::add);
     Optional<CrewSearch.Goal> best = Optional.empty();
     while (!beam.isEmpty() && !stop.getAsBoolean()) {
-      List<Label> next = new ArrayList<>();
+      Harvest next = new Harvest(extension, CROWD * width);
       for (Label label : beam) {
         best = cheaper(best, extend(label, next));
       }
-      beam = narrowed(next, best);
+      beam = narrowed(next.labels, best);
     }
     return best;
   }
 
-  private Optional<CrewSearch.Goal> extend(Label label, List<Label> next) {
+  private Optional<CrewSearch.Goal> extend(Label label, Harvest next) {
     extension.findEnds(label);
     Optional<CrewSearch.Goal> goal = Optional.empty();
-    for (int tried = 0; label.hasEnd() && tried < ENDS; label.nextEnd()) {
+    int tried = 0;
+    while (label.hasEnd() && tried < ENDS && extension.bound(label) < next.enough()) {
       int end = label.end();
-      int before = next.size();
-      boolean whole = extension.follow(label, end, next::add);
+      int before = next.offered;
+      boolean whole = extension.follow(label, end, next.enough(), next::offer);
       if (whole) {
         goal =
             cheaper(goal, Optional.of(new CrewSearch.Goal(label, end, extension.cost(label, end))));
       }
-      tried += whole || next.size() > before ? 1 : 0;
+      tried += whole || next.offered > before ? 1 : 0;
+      label.nextEnd();
     }
     return goal;
   }
@@ -73,5 +79,36 @@ final class FirstPlan {
       Optional<CrewSearch.Goal> one, Optional<CrewSearch.Goal> other) {
     boolean better = other.isPresent() && (one.isEmpty() || other.get().cost() < one.get().cost());
     return better ? other : one;
+  }
+
+  /** Labels that follow; once there are enough, only those better than the worst of the best. */
+  private static final class Harvest {
+    private final Extension extension;
+    private final int most;
+    private final List<Label> labels = new ArrayList<>();
+    private int offered;
+    private final PriorityQueue<Integer> best = new PriorityQueue<>(Comparator.reverseOrder());
+
+    Harvest(Extension extension, int most) {
+      this.extension = extension;
+      this.most = most;
+    }
+
+    void offer(Label label) {
+      offered++;
+      int bound = extension.bound(label);
+      if (bound < enough()) {
+        labels.add(label);
+        best.add(bound);
+        if (best.size() > most) {
+          best.remove();
+        }
+      }
+    }
+
+    /** The bound of labels that need not come any more. */
+    int enough() {
+      return best.size() < most ? Relaxation.NEVER : best.element();
+    }
   }
 }

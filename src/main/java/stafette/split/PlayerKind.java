@@ -17,6 +17,9 @@ import stafette.plan.Skill;
  * what they bring along changes with rest and with what the score gives them.
  */
 final class PlayerKind {
+  /** What two silences may differ by through rounding, in {@link Shares}. */
+  private static final double AIR_ROUNDING = 2;
+
   private final Player player;
   private final List<Integer> members;
   private final long readyMicros;
@@ -122,7 +125,7 @@ final class PlayerKind {
   /** Tiredness right after the first stroke of a segment, its grace notes included. */
   long tirednessEntering(State state, SegmentTable table, int first) {
     Capability capability = table.skill().capability();
-    long graces = Shares.graces(table.line().stroke(first).graces().size(), capability);
+    long graces = Shares.graces(table.graces(first), capability);
     if (state.untouched()) {
       return graces;
     }
@@ -213,7 +216,11 @@ final class PlayerKind {
 
   /** The same state, or {@link State#RESTED} if by then it makes no difference to any entry. */
   State simplified(State state, long now) {
-    return state.untouched() ? state : restedIfSo(at(state, now), now);
+    if (state.untouched()) {
+      return state;
+    }
+    State then = at(state, now);
+    return hasGiven() && then.equals(untouchedAt(now)) ? State.RESTED : restedIfSo(then, now);
   }
 
   private State restedIfSo(State state, long now) {
@@ -256,14 +263,18 @@ final class PlayerKind {
     if (breath.isEmpty()) {
       return true;
     }
-    double perMicro = 1e6 / breath.get().fullSeconds();
-    double spent = (double) one.air() - other.air();
-    boolean fits = spent + perMicro * ((double) one.soundMicros() - other.soundMicros()) <= 0;
-    boolean same =
-        one.air() <= other.air()
-            && one.soundMicros() == other.soundMicros()
-            && one.use() <= other.use();
-    return fits && (same || player.busy().isEmpty());
+    Breath lungs = breath.get();
+    double earlier = (double) other.soundMicros() - one.soundMicros();
+    double backMeanwhile = earlier > 0 ? earlier * 1e6 / lungs.fullSeconds() - AIR_ROUNDING : 0;
+    if (one.air() - other.air() > backMeanwhile) {
+      return false;
+    }
+    boolean breathesMeanwhile = earlier >= Math.ceil(lungs.catchSeconds() * 1e6);
+    long spentMeanwhile =
+        Shares.spent(other.soundMicros() - one.soundMicros(), one.use(), lungs.capacitySeconds());
+    return player.busy().isEmpty()
+        || breathesMeanwhile
+        || (one.use() <= other.use() && one.air() + spentMeanwhile <= other.air());
   }
 
   /**

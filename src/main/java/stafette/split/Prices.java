@@ -22,8 +22,9 @@ import stafette.score.Line;
  * of Polyak's length. The floor of tiredness and what is already spent are known where a partial
  * plan stands, so the bound grows along it.
  *
- * <p>Players whom the score gives passages of their own have no price: what these spend beyond the
- * whole is not carried on.
+ * <p>Passages that the score gives a player only add to tiredness: what a player can do with them
+ * it can do without, so they are left out here but for the tiredness with which a partial plan
+ * stands.
  */
 final class Prices {
   private static final int STEPS = 60;
@@ -57,37 +58,30 @@ final class Prices {
    */
   static Prices scarce(Crew crew, List<Relay> relays) {
     double[] high = new double[crew.kinds().size()];
-    for (int kind = 0; kind < high.length; kind++) {
-      high[kind] = crew.kinds().get(kind).hasGiven() ? 0 : SCARCE * Relaxation.MICROPOINTS;
-    }
+    Arrays.fill(high, SCARCE * Relaxation.MICROPOINTS);
     return new Prices(crew.kinds(), high, end(relays), false);
   }
 
   /** Prices with the bound that they give, in millionths of a point. */
   record Found(Prices prices, long bound) {}
 
-  /**
-   * Whether strength alone proves that a crew can't play the lines: even with everything else for
-   * nothing, and prices in this proportion, more strength is needed than there is.
-   */
-  private static boolean isBeyond(Crew crew, List<Relay> relays, double[] proportion) {
+  /** Everything for nothing but strength, which has the same price for all. */
+  static Prices onlyStrength(Crew crew, List<Relay> relays) {
+    double[] same = new double[crew.kinds().size()];
+    Arrays.fill(same, 1);
+    return onlyStrength(crew, relays, same);
+  }
+
+  private static Prices onlyStrength(Crew crew, List<Relay> relays, double[] proportion) {
     double most = Arrays.stream(proportion).max().orElse(0);
-    if (most <= 0) {
-      return false;
-    }
     double[] scaled =
         Arrays.stream(proportion).map(p -> p / most * 1000 * Relaxation.MICROPOINTS).toArray();
-    Prices prices = new Prices(crew.kinds(), scaled, end(relays), true);
-    return bound(crew, relays, prices) > 0;
+    return new Prices(crew.kinds(), scaled, end(relays), true);
   }
 
   /** Whether a crew plainly has not the strength, all players being worth the same. */
   static boolean isBeyond(Crew crew, List<Relay> relays) {
-    double[] same = new double[crew.kinds().size()];
-    for (int kind = 0; kind < same.length; kind++) {
-      same[kind] = crew.kinds().get(kind).hasGiven() ? 0 : 1;
-    }
-    return crew.kindsPresent().allMatch(kind -> same[kind] > 0) && isBeyond(crew, relays, same);
+    return bound(crew, relays, onlyStrength(crew, relays)) > 0;
   }
 
   /**
@@ -130,9 +124,10 @@ final class Prices {
         now[kind] = Math.max(0, now[kind] + stride * slope[kind]);
       }
     }
-    return isBeyond(crew, relays, best.prices.micropoints)
-        ? new Found(best.prices, Relaxation.NEVER_MICRO)
-        : best;
+    boolean beyond =
+        !best.prices.isFree()
+            && bound(crew, relays, onlyStrength(crew, relays, best.prices.micropoints)) > 0;
+    return beyond ? new Found(best.prices, Relaxation.NEVER_MICRO) : best;
   }
 
   private static double[] slope(Crew crew, Relaxation[] solved, List<Relay> relays) {
@@ -144,7 +139,7 @@ final class Prices {
     for (int kind = 0; kind < use.length; kind++) {
       PlayerKind who = crew.kinds().get(kind);
       double budget = WHOLE + who.entryLoad() + who.restRecoveryPerMicro() * end(relays);
-      slope[kind] = who.hasGiven() ? 0 : (use[kind] - crew.counts().get(kind) * budget) / WHOLE;
+      slope[kind] = (use[kind] - crew.counts().get(kind) * budget) / WHOLE;
     }
     return slope;
   }
@@ -198,7 +193,7 @@ final class Prices {
     if (free) {
       return 0;
     }
-    Actor who = relay.actors().get(actor);
+    Actor who = relay.actor(actor);
     double sum = 0;
     for (int member = 0; member < who.size(); member++) {
       double price = micropoints[who.kind(member)];

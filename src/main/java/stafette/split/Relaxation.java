@@ -57,11 +57,9 @@ final class Relaxation {
     toStart = new long[actors][][];
     order = new int[actors][][];
     for (int actor : present) {
-      Actor who = relay.actors().get(actor);
+      Actor who = relay.actor(actor);
       followers[actor] =
-          Arrays.stream(present)
-              .filter(next -> crew.follows(who, relay.actors().get(next)))
-              .toArray();
+          Arrays.stream(present).filter(next -> crew.follows(who, relay.actor(next))).toArray();
       toEnd[actor] = new long[count];
       toStart[actor] = new long[count][];
       order[actor] = new int[count][];
@@ -132,7 +130,7 @@ final class Relaxation {
     int before = -1;
     while (fromStart(actor, start, before) < NEVER_MICRO) {
       int end = bestEnd(actor, start, Math.max(start, before + 1));
-      Actor who = relay.actors().get(actor);
+      Actor who = relay.actor(actor);
       Reach reach = relay.reach(actor, start);
       for (int member = 0; member < who.size(); member++) {
         use[who.kind(member)] += prices.taken(relay, who, member, reach, end);
@@ -266,7 +264,7 @@ final class Relaxation {
   private int readyAgain(int actor, int before) {
     long soonest = Long.MAX_VALUE;
     for (int other : followers[actor]) {
-      PlayerKind kind = crew.kinds().get(relay.actors().get(other).kind(0));
+      PlayerKind kind = crew.kinds().get(relay.actor(other).kind(0));
       soonest = Math.min(soonest, relay.line().endMicros(before) + kind.readyMicros());
     }
     int low = before;

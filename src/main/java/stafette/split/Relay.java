@@ -26,6 +26,7 @@ final class Relay {
   private final Rules rules;
   private final List<PlayerKind> kinds;
   private final List<Actor> actors;
+  private final Actor[] numbered;
   private final Halves halves;
   private final Keeping keeping;
   private final Handoffs handoffs;
@@ -39,6 +40,7 @@ final class Relay {
     this.rules = brief.rules();
     this.kinds = kinds;
     this.actors = actors;
+    this.numbered = actors.toArray(new Actor[0]);
     this.halves = workbench.halves(brief, index);
     this.keeping = new Keeping(index, line.count(), rules.locks(), kindOf(rules.locks(), kinds));
     this.handoffs = new Handoffs(line, rules.overlap(), rules.weights(), kinds, actors, keeping);
@@ -107,11 +109,15 @@ final class Relay {
     return actors;
   }
 
+  Actor actor(int index) {
+    return numbered[index];
+  }
+
   /** The stretches of an actor that begin with a stroke. */
   Reach reach(int actor, int first) {
     Reach known = reaches[actor][first];
     if (known == null) {
-      Actor who = actors.get(actor);
+      Actor who = numbered[actor];
       known = who.size() == 1 ? alone(who, first) : inTurns(who, first);
       reaches[actor][first] = known;
     }

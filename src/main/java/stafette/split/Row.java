@@ -8,57 +8,78 @@ package stafette.split;
  * to j if f + rise(j) does. Air likewise.
  */
 final class Row {
+  /** Stands for the last strokes that load where every stroke does. */
+  static final int[] EACH_LOADS = {};
+
+  private static final Course NONE = new Course(new long[0], new long[0], new long[0]);
+
   /** No segment at all. */
-  static final Row EMPTY =
-      new Row(
-          0,
-          new int[0],
-          new long[0],
-          new long[0],
-          new long[0],
-          new long[0],
-          new long[0],
-          new long[0],
-          new int[0]);
+  static final Row EMPTY = new Row(0, new int[0], NONE, NONE, EACH_LOADS);
 
   private final int first;
   private final int[] points;
-  private final long[] drift;
-  private final long[] rise;
-  private final long[] fresh;
-  private final long[] airDrift;
-  private final long[] airRise;
-  private final long[] airFresh;
+  private final Course effort;
+  private final Course air;
   private final int[] lastLoad;
 
   /**
-   * Arrays by last stroke, from {@code first} on, all of the same length; those of the air are
-   * empty for players without breath.
+   * How something that is spent goes along, by last stroke; three arrays of the same length.
+   *
+   * <p>{@code drift} is the change since the first stroke, without the floor; {@code rise} the
+   * highest drift so far; {@code fresh} what a fresh player has spent.
+   */
+  static final class Course {
+    private final long[] drift;
+    private final long[] rise;
+    private final long[] fresh;
+
+    Course(long[] drift, long[] rise, long[] fresh) {
+      this.drift = drift;
+      this.rise = rise;
+      this.fresh = fresh;
+    }
+
+    private boolean isFree() {
+      return drift.length == 0;
+    }
+
+    private long after(int k, long brought) {
+      return Math.max(brought + drift[k], fresh[k]);
+    }
+
+    private boolean allows(int k, long brought) {
+      return rise[k] <= Shares.WHOLE - brought;
+    }
+
+    /** The last index that can be reached; -1 if there is none. */
+    private int reach(long brought) {
+      int low = -1;
+      int high = rise.length - 1;
+      while (low < high) {
+        int middle = (low + high + 1) >> 1;
+        if (allows(middle, brought)) {
+          low = middle;
+        } else {
+          high = middle - 1;
+        }
+      }
+      return low;
+    }
+  }
+
+  /**
+   * Arrays by last stroke, from {@code first} on, all of the same length.
    *
    * @param points cost of the segment
-   * @param drift change of tiredness since the first stroke, without the floor
-   * @param rise the highest drift so far
-   * @param fresh tiredness of a fresh player
-   * @param lastLoad the last stroke that loads
+   * @param effort how tiredness goes along
+   * @param air how air is spent; empty for players without breath
+   * @param lastLoad the last stroke that loads, or {@link #EACH_LOADS}
    */
-  Row(
-      int first,
-      int[] points,
-      long[] drift,
-      long[] rise,
-      long[] fresh,
-      long[] airDrift,
-      long[] airRise,
-      long[] airFresh,
-      int[] lastLoad) {
+  Row(int first, int[] points, Course effort, Course air, int[] lastLoad) {
     this.first = first;
     this.points = points;
-    this.drift = drift;
-    this.rise = rise;
-    this.fresh = fresh;
-    this.airDrift = airDrift;
-    this.airRise = airRise;
-    this.airFresh = airFresh;
+    this.effort = effort;
+    this.air = air;
     this.lastLoad = lastLoad;
   }
 
@@ -78,45 +99,35 @@ final class Row {
 
   /** The change of tiredness from the first stroke on, its grace notes left out. */
   long drift(int last) {
-    return drift[last - first];
+    return effort.drift[last - first];
   }
 
   /**
    * The last stroke that a player reaches who is so tired, and has spent so much air, when it makes
    * the first one.
    */
-  int reach(long tiredness, long air) {
-    int reach = lastWithin(rise, Shares.WHOLE - tiredness);
-    return first
-        + (airRise.length == 0 ? reach : Math.min(reach, lastWithin(airRise, Shares.WHOLE - air)));
+  int reach(long tiredness, long airSpent) {
+    int reach = effort.reach(tiredness);
+    return first + (air.isFree() ? reach : Math.min(reach, air.reach(airSpent)));
+  }
+
+  /** Whether such a player reaches a stroke. */
+  boolean reaches(int last, long tiredness, long airSpent) {
+    int k = last - first;
+    return k < points.length
+        && effort.allows(k, tiredness)
+        && (air.isFree() || air.allows(k, airSpent));
   }
 
   long tiredness(int last, long atFirst) {
-    return Math.max(atFirst + drift[last - first], fresh[last - first]);
+    return effort.after(last - first, atFirst);
   }
 
   long air(int last, long before) {
-    return airDrift.length == 0
-        ? 0
-        : Math.max(before + airDrift[last - first], airFresh[last - first]);
+    return air.isFree() ? 0 : air.after(last - first, before);
   }
 
   int lastLoad(int last) {
-    return lastLoad[last - first];
-  }
-
-  /** The last index of a rising array with a value not above the most; -1 if there is none. */
-  private static int lastWithin(long[] rising, long most) {
-    int low = -1;
-    int high = rising.length - 1;
-    while (low < high) {
-      int middle = (low + high + 1) >> 1;
-      if (rising[middle] <= most) {
-        low = middle;
-      } else {
-        high = middle - 1;
-      }
-    }
-    return low;
+    return lastLoad == EACH_LOADS ? last : lastLoad[last - first];
   }
 }

@@ -1,5 +1,6 @@
 package stafette.split;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -44,6 +45,9 @@ public final class Splitter {
   private static final int SLICE = 256;
   private static final int LABELS_BEFORE_BEAM = 500;
 
+  /** With more crews than these the bounds of all take so long that a beam comes first. */
+  private static final int MANY_CREWS = 8;
+
   /**
    * So many labels fit into the memory of a small machine; beyond them the search stops by itself.
    */
@@ -62,9 +66,12 @@ public final class Splitter {
   private final List<Relay> relays;
   private final Bounds bounds;
   private final int playerPrice;
+  private final Floors floors;
+  private final List<Integer> numbers;
   private final PriorityQueue<Candidate> queue =
       new PriorityQueue<>(
           Comparator.comparingInt(Candidate::bound).thenComparingInt(Candidate::order));
+  private final List<Candidate> candidates = new ArrayList<>();
   private Optional<Plan> best = Optional.empty();
   private int bestCost = Relaxation.NEVER;
   private int labels;
@@ -88,6 +95,8 @@ public final class Splitter {
         Relay.of(brief, kinds, Actor.all(kinds, brief.rules().hocket() != Hocket.NO), workbench);
     this.bounds = new Bounds(brief, relays);
     this.playerPrice = brief.rules().weights().player();
+    this.floors = workbench.floors(brief);
+    this.numbers = floors.numbers(kinds);
   }
 
   /**
@@ -132,17 +141,26 @@ public final class Splitter {
       queue.add(candidate(crews.get(i), i, floor));
     }
     queue.add(largest);
+    if (crews.size() > MANY_CREWS) {
+      beam(largest, WIDTHS[0]);
+    }
     search(largest);
+    if (brief.rules().locks().isEmpty()) {
+      candidates.forEach(each -> floors.learn(each.crew(), numbers, each.boundWithoutPlayers()));
+    }
     return result();
   }
 
   private Candidate candidate(Crew crew, int order, int floor) {
-    return new Candidate(crew, order, relays, bounds, playerPrice, floor);
+    int known = Math.max(floor, floors.of(crew, numbers));
+    Candidate candidate = new Candidate(crew, order, relays, bounds, playerPrice, known);
+    candidates.add(candidate);
+    return candidate;
   }
 
   private void search(Candidate everybody) {
     int told = -1;
-    int beams = 0;
+    int beams = best.isPresent() ? 1 : 0;
     int nextBeam = LABELS_BEFORE_BEAM;
     int spent = 0;
     while (!queue.isEmpty() && queue.peek().bound() < bestCost && !isStopped()) {
@@ -154,6 +172,8 @@ public final class Splitter {
       candidate.goal().ifPresent(this::take);
       if (candidate.bound() < Relaxation.NEVER) {
         queue.add(candidate);
+      } else if (candidate == everybody && best.isEmpty()) {
+        queue.clear();
       }
       if (beams < WIDTHS.length && spent >= nextBeam) {
         beam(everybody, WIDTHS[beams++]);

@@ -9,14 +9,16 @@ import stafette.plan.Busy;
 import stafette.plan.Halves;
 import stafette.plan.Hocket;
 import stafette.plan.Player;
+import stafette.plan.Rules;
 import stafette.plan.Skill;
 import stafette.plan.Weights;
 import stafette.score.Line;
 
 /**
  * What has been worked out about lines and players, kept for the next search: while a line is open,
- * locks, rules and players may change and come back, and tables of segments stay as they are. Not
- * for several threads.
+ * locks, rules and players may change and come back; tables of segments stay as they are, and what
+ * has been proven about crews without locks holds with them. Of plans that cost the same a search
+ * that knows more may give another one. Not for several threads.
  */
 public final class Workbench {
   private final Map<Likeness, SegmentTable> tables = new HashMap<>();
@@ -24,6 +26,10 @@ public final class Workbench {
 
   private record Likeness(
       Line line, Instrument instrument, List<Busy> busy, Skill skill, Weights weights) {}
+
+  private final Map<Asked, Floors> floors = new HashMap<>();
+
+  private record Asked(List<Line> lines, Rules rules) {}
 
   private record Dealt(Line line, Hocket hocket) {}
 
@@ -36,5 +42,11 @@ public final class Workbench {
   Halves halves(Brief brief, int relay) {
     return halves.computeIfAbsent(
         new Dealt(brief.line(relay), brief.rules().hocket()), key -> brief.halves(relay));
+  }
+
+  /** What is known about crews for a brief whose locks are left out. */
+  Floors floors(Brief brief) {
+    return floors.computeIfAbsent(
+        new Asked(brief.lines(), brief.rules().with(List.of())), key -> new Floors());
   }
 }

@@ -4,7 +4,6 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -18,13 +17,10 @@ import javax.sound.midi.MidiSystem;
 import javax.sound.midi.Soundbank;
 import stafette.check.Ear;
 import stafette.check.HandoffEar;
-import stafette.limits.Catalogue;
-import stafette.limits.Instrument;
 import stafette.limits.Spelling;
 import stafette.plan.Plan;
 import stafette.plan.Player;
 import stafette.plan.Seat;
-import stafette.score.Part;
 import stafette.sound.Audio;
 import stafette.sound.Comparison;
 import stafette.sound.Excerpts;
@@ -32,7 +28,6 @@ import stafette.sound.Hearing;
 import stafette.sound.LevelStep;
 import stafette.sound.NoSound;
 import stafette.sound.Performance;
-import stafette.sound.RestOfScore;
 import stafette.sound.Timing;
 import stafette.time.Rational;
 import stafette.time.Span;
@@ -146,7 +141,9 @@ public final class PlayPlan {
             timing(request),
             what.seats(),
             heard(plan, request),
-            request.withScore() ? Optional.of(rest(what, limits)) : Optional.empty());
+            request.withScore()
+                ? Optional.of(Playback.rest(what.score(), limits))
+                : Optional.empty());
     Performance performance =
         request.compare()
             ? Comparison.of(plan, excerpt, hearing)
@@ -293,15 +290,6 @@ public final class PlayPlan {
         .sorted()
         .map(player -> plan.brief().players().get(player).name())
         .toList();
-  }
-
-  private static RestOfScore rest(Piece what, LimitsInForce limits) {
-    Map<String, Instrument> instruments = new HashMap<>();
-    Catalogue catalogue = limits.catalogue();
-    for (Part part : what.score().score().parts()) {
-      catalogue.of(part).ifPresent(instrument -> instruments.put(part.id(), instrument));
-    }
-    return new RestOfScore(what.score().score(), instruments);
   }
 
   private static Soundbank read(Path file) throws Refusal {

@@ -9,9 +9,11 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import javax.sound.midi.InvalidMidiDataException;
 import javax.sound.midi.MidiSystem;
 import javax.sound.midi.Soundbank;
@@ -21,7 +23,10 @@ import javax.sound.sampled.AudioSystem;
 import javax.sound.sampled.UnsupportedAudioFileException;
 import org.junit.jupiter.api.Test;
 import stafette.Invented;
+import stafette.plan.Brief;
+import stafette.plan.Pattern;
 import stafette.plan.Plan;
+import stafette.plan.Segment;
 import stafette.score.Line;
 import stafette.score.Stroke;
 import stafette.time.BeatUnit;
@@ -104,6 +109,21 @@ class AudioTest {
   private static byte[] wav(Timing timing) throws NoSound {
     Plan plan = InventedRelay.of(64, 3, 16, 1, InventedRelay::scale);
     return InventedRelay.whole(plan, timing).audio(Optional.empty()).wav();
+  }
+
+  @Test
+  void nothing_is_clipped_with_eight_players_at_once() throws NoSound {
+    Line line = Invented.line(2, 4, 120);
+    List<Segment> segments =
+        IntStream.range(0, 8)
+            .mapToObj(i -> new Segment(i, i, 0, 0, line.count() - 1, Pattern.ALL))
+            .toList();
+    Plan plan =
+        new Plan(
+            new Brief(Collections.nCopies(8, line), InventedRelay.players(8), Invented.rules()),
+            segments);
+    double peak = InventedRelay.whole(plan, Timing.ENSEMBLE).audio(Optional.empty()).peak();
+    assertTrue(peak > 0.2 && peak < 0.95, "peak " + peak);
   }
 
   @Test

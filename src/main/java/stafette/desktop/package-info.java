@@ -1,0 +1,19 @@
+/**
+ * Shows: one sub-package for each panel of the desktop.
+ *
+ * <p>May import the core, {@code picture} and {@code work}. Decisions:
+ *
+ * <ul>
+ *   <li>Panels get immutable plans and verdicts, and send what the user does out through small
+ *       interfaces; nothing is planned or judged in them.
+ *   <li>The relay is drawn by the shapes of {@code picture}, so that screen and paper look alike.
+ *   <li>Colours are looked up from one style sheet with a light and a dark half; sizes of type are
+ *       relative to the system's own.
+ *   <li>All words come from {@link stafette.desktop.texts.Texts}; what the judge says is shown as
+ *       it says it.
+ * </ul>
+ */
+@NullMarked
+package stafette.desktop;
+
+import org.jspecify.annotations.NullMarked;

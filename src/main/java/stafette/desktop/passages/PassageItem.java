@@ -1,0 +1,44 @@
+package stafette.desktop.passages;
+
+import java.util.Comparator;
+import java.util.Optional;
+import stafette.check.Ease;
+import stafette.check.Judged;
+import stafette.score.Line;
+import stafette.work.CheckScore;
+
+/**
+ * A fast passage as the list shows it.
+ *
+ * @param part the name of its part
+ * @param best with its best technique; empty if the instrument is unknown
+ * @param rate the highest, in strokes per second
+ */
+record PassageItem(
+    String part, String firstBar, String lastBar, int strokes, double rate, Optional<Best> best) {
+  /** What the part's own instrument makes of it. */
+  record Best(String technique, double strain, Ease ease) {}
+
+  static PassageItem of(CheckScore.Report report) {
+    Line line = report.line();
+    Optional<Judged> best =
+        report.answers().stream()
+            .flatMap(answer -> answer.rows().stream())
+            .min(Comparator.comparing(Judged::ease).thenComparingDouble(Judged::strain));
+    return new PassageItem(
+        line.placeOf(0).part(),
+        line.placeOf(0).at().bar(),
+        line.placeOf(line.count() - 1).at().bar(),
+        line.count(),
+        highestRate(line),
+        best.map(row -> new Best(row.technique().name(), row.strain(), row.ease())));
+  }
+
+  private static double highestRate(Line line) {
+    long least = Long.MAX_VALUE;
+    for (int j = 1; j < line.count(); j++) {
+      least = Math.min(least, line.onsetMicros(j) - line.onsetMicros(j - 1));
+    }
+    return least == Long.MAX_VALUE || least == 0 ? 0 : 1e6 / least;
+  }
+}

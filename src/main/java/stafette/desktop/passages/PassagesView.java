@@ -1,0 +1,119 @@
+package stafette.desktop.passages;
+
+import java.util.List;
+import java.util.function.Consumer;
+import javafx.scene.control.Label;
+import javafx.scene.control.ListCell;
+import javafx.scene.control.ListView;
+import javafx.scene.control.TitledPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import org.jspecify.annotations.Nullable;
+import stafette.desktop.texts.Texts;
+import stafette.score.Part;
+import stafette.work.CheckScore;
+
+/** The fast passages of a score, worst first; choosing one says so. */
+public final class PassagesView extends VBox {
+  private final Texts texts;
+  private final ListView<CheckScore.Report> list = new ListView<>();
+  private final LineForm form;
+
+  /** What the user chooses here. */
+  public interface Chosen {
+    void passage(CheckScore.Report passage);
+
+    void line(LineForm.Wish line);
+  }
+
+  public PassagesView(Texts texts, Chosen chosen) {
+    this.texts = texts;
+    setId("passages");
+    getStyleClass().add("panel");
+    Label title = new Label(texts.get("passages.title"));
+    title.getStyleClass().add("panel-title");
+    title.setLabelFor(list);
+    list.setId("passages-list");
+    list.getStyleClass().add("plain-list");
+    list.setAccessibleText(texts.get("passages.title"));
+    list.setPlaceholder(new Label(texts.get("passages.none")));
+    list.setCellFactory(view -> new Cell());
+    list.getSelectionModel()
+        .selectedItemProperty()
+        .addListener((observed, before, now) -> choose(now, chosen::passage));
+    form = new LineForm(texts, chosen::line);
+    TitledPane other = new TitledPane(texts.get("passages.other"), form);
+    other.setId("passages-other");
+    other.setExpanded(false);
+    VBox.setVgrow(list, Priority.ALWAYS);
+    getChildren().addAll(title, list, other);
+  }
+
+  private static void choose(CheckScore.@Nullable Report now, Consumer<CheckScore.Report> chosen) {
+    if (now != null) {
+      chosen.accept(now);
+    }
+  }
+
+  /** Shows what a check found. */
+  public void show(List<CheckScore.Report> reports, List<Part> parts) {
+    list.getItems().setAll(reports);
+    form.show(parts);
+  }
+
+  /** One passage: where, how fast, how near the limit in words and in ink. */
+  private final class Cell extends ListCell<CheckScore.Report> {
+    private final Label place = new Label();
+    private final Label pace = new Label();
+    private final Label ease = new Label();
+    private final StrainInk ink = new StrainInk();
+    private final VBox box;
+
+    Cell() {
+      Region gap = new Region();
+      HBox.setHgrow(gap, Priority.ALWAYS);
+      HBox first = new HBox(6, place, gap, ink);
+      first.setAlignment(javafx.geometry.Pos.CENTER_LEFT);
+      pace.getStyleClass().add("quiet");
+      place.getStyleClass().add("panel-title");
+      box = new VBox(2, first, pace, ease);
+      setPrefWidth(0);
+    }
+
+    @Override
+    protected void updateItem(CheckScore.@Nullable Report report, boolean empty) {
+      super.updateItem(report, empty);
+      setText(null);
+      if (empty || report == null) {
+        setGraphic(null);
+        setAccessibleText("");
+      } else {
+        fill(PassageItem.of(report));
+        setGraphic(box);
+        setAccessibleText(place.getText() + ", " + pace.getText() + ", " + ease.getText());
+      }
+    }
+
+    private void fill(PassageItem item) {
+      place.setText(texts.get("passages.place", item.part(), item.firstBar(), item.lastBar()));
+      pace.setText(texts.get("passages.pace", item.strokes(), item.rate()));
+      boolean beyond = item.best().filter(best -> best.strain() > 1).isPresent();
+      ease.getStyleClass().removeAll("quiet", "beyond");
+      ease.getStyleClass().add(beyond ? "beyond" : "quiet");
+      ease.setText(
+          item.best()
+              .map(
+                  best ->
+                      texts.get(
+                          "passages.ease",
+                          texts.get("ease." + best.ease().name()),
+                          texts.percent(best.strain()),
+                          best.technique()))
+              .orElseGet(() -> texts.get("passages.unknown")));
+      ink.setVisible(item.best().isPresent());
+      item.best().ifPresent(best -> ink.show(best.strain()));
+    }
+  }
+}

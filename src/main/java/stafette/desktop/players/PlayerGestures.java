@@ -1,0 +1,31 @@
+package stafette.desktop.players;
+
+import java.util.Optional;
+import stafette.plan.Seat;
+
+/** What somebody settles about players. */
+public interface PlayerGestures {
+  /** One more; its instrument is taken from its name. */
+  void add(String name);
+
+  void remove(String name);
+
+  /** What a player plays, where the name doesn't say. */
+  void plays(String name, String instrument);
+
+  /** Whether what it plays in the plan is kept. */
+  void lock(String name, boolean kept);
+
+  /** Whether what the score gives it is kept clear. */
+  void countOther(String name, boolean counts);
+
+  void sit(String name, Optional<Seat> seat);
+
+  /**
+   * A player's own limits.
+   *
+   * @param peak for a moment, in strokes per second
+   * @param sustained what can go on
+   */
+  void measured(String name, String technique, double peak, double sustained);
+}

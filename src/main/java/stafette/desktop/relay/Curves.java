@@ -1,0 +1,76 @@
+package stafette.desktop.relay;
+
+import java.util.List;
+import javafx.scene.canvas.GraphicsContext;
+import stafette.check.Reserves;
+import stafette.picture.Row;
+
+/**
+ * How spent a player is, under the ribbon: tiredness a full line, air a dashed one, from fresh at
+ * the bottom to spent at the top of a strip whose upper edge is the limit.
+ */
+final class Curves {
+  private static final double SHARE = 0.3;
+  private static final double MOST = 26;
+  private static final double FOOT = 5;
+
+  private final ShownPlan shown;
+  private final TimeScale time;
+  private final Row row;
+  private final LaneScale lanes;
+  private final GraphicsContext canvas;
+  private final Inks inks;
+
+  Curves(
+      ShownPlan shown,
+      TimeScale time,
+      Row row,
+      LaneScale lanes,
+      GraphicsContext canvas,
+      Inks inks) {
+    this.shown = shown;
+    this.time = time;
+    this.row = row;
+    this.lanes = lanes;
+    this.canvas = canvas;
+    this.inks = inks;
+  }
+
+  void paint(int lane) {
+    Reserves reserves = shown.reserves().get(lane);
+    double foot = lanes.top(lane) + lanes.laneHeight() - FOOT;
+    double high = Math.min(MOST, lanes.laneHeight() * SHARE);
+    if (reserves.tiredness().isEmpty() && reserves.breath().isEmpty()) {
+      return;
+    }
+    canvas.setLineWidth(0.6);
+    canvas.setStroke(inks.faint());
+    canvas.strokeLine(row.left(), foot, row.right(), foot);
+    canvas.setLineDashes(1, 3);
+    canvas.strokeLine(row.left(), foot - high, row.right(), foot - high);
+    canvas.setLineWidth(1.1);
+    canvas.setStroke(inks.soft());
+    canvas.setLineDashes(4, 3);
+    curve(reserves.breath(), foot, high);
+    canvas.setLineDashes();
+    canvas.setStroke(inks.full());
+    curve(reserves.tiredness(), foot, high);
+  }
+
+  private void curve(List<Reserves.Reading> readings, double foot, double high) {
+    if (readings.isEmpty()) {
+      return;
+    }
+    canvas.beginPath();
+    for (int i = 0; i < readings.size(); i++) {
+      double x = time.x(shown.clock().quarters(readings.get(i).micros()));
+      double y = foot - high * Math.min(1.15, readings.get(i).spent());
+      if (i == 0) {
+        canvas.moveTo(x, y);
+      } else {
+        canvas.lineTo(x, y);
+      }
+    }
+    canvas.stroke();
+  }
+}

@@ -1,0 +1,161 @@
+package stafette.desktop.relay;
+
+import javafx.scene.AccessibleRole;
+import javafx.scene.Cursor;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.input.MouseEvent;
+import javafx.scene.layout.Region;
+import stafette.desktop.relay.RelayGestures.End;
+import stafette.desktop.texts.Texts;
+import stafette.plan.Handoff;
+import stafette.time.Span;
+
+/** What a handoff, or one end of it, is taken hold of by. */
+final class HandoffNode extends Region {
+  private static final double GRIP = 9;
+  private static final double MAGNET_PIXELS = 5;
+
+  private final int index;
+  private final End end;
+  private final Stage stage;
+  private double grabbed;
+  private boolean dragging;
+
+  HandoffNode(int index, End end, Stage stage) {
+    this.index = index;
+    this.end = end;
+    this.stage = stage;
+    String id = "handoff-" + (index + 1);
+    setId(
+        switch (end) {
+          case BOTH -> id;
+          case ENTERS -> id + "-enters";
+          case LEAVES -> id + "-leaves";
+        });
+    getStyleClass().addAll("handoff", end == End.BOTH ? "handoff-both" : "handoff-end");
+    setCursor(end == End.BOTH ? Cursor.OPEN_HAND : Cursor.H_RESIZE);
+    setViewOrder(end == End.BOTH ? -1 : -2);
+    setFocusTraversable(true);
+    setAccessibleRole(AccessibleRole.SLIDER);
+    setOnMousePressed(this::press);
+    setOnMouseDragged(this::drag);
+    setOnMouseReleased(this::release);
+    setOnKeyPressed(this::key);
+    setOnContextMenuRequested(
+        event -> {
+          RelayMenus.ofHandoff(index, stage).show(this, event.getScreenX(), event.getScreenY());
+          event.consume();
+        });
+  }
+
+  private Handoff handoff() {
+    return stage.view().shown().plan().handoffs().get(index);
+  }
+
+  /** Moves to where the handoff is now. */
+  void place(Texts texts) {
+    View view = stage.view();
+    Span span = view.shown().pieces().handoffSpan(index);
+    double left = view.time().x(span.start());
+    double right = view.time().x(span.end());
+    double from = view.lanes().middle(lane(handoff().leaves().segments().get(0).player()));
+    double to = view.lanes().middle(lane(handoff().enters().segments().get(0).player()));
+    double top = Math.min(from, to) - view.lanes().half();
+    double bottom = Math.max(from, to) + view.lanes().half();
+    setVisible(view.sees(new Span(span.start(), span.end())) && bottom > LaneScale.RULER);
+    switch (end) {
+      case BOTH -> resizeRelocate(left, top, Math.max(GRIP, right - left), bottom - top);
+      case ENTERS -> resizeRelocate(left - GRIP, to - GRIP, GRIP, 2 * GRIP);
+      case LEAVES -> resizeRelocate(right, from - GRIP, GRIP, 2 * GRIP);
+    }
+    setAccessibleText(words(texts));
+  }
+
+  private static int lane(int player) {
+    return player;
+  }
+
+  private String words(Texts texts) {
+    View view = stage.view();
+    Handoff handoff = handoff();
+    int relay = handoff.leaves().relay();
+    String enters = view.place(relay, handoff.enters().first());
+    String leaves = view.place(relay, handoff.leaves().last());
+    String leaving = view.shown().plan().names(handoff.leaves());
+    String entering = view.shown().plan().names(handoff.enters());
+    return switch (end) {
+      case BOTH -> texts.get("relay.handoff", index + 1, leaving, entering, enters, leaves);
+      case ENTERS -> texts.get("relay.handoff.enters", index + 1, entering, enters);
+      case LEAVES -> texts.get("relay.handoff.leaves", index + 1, leaving, leaves);
+    };
+  }
+
+  private void press(MouseEvent event) {
+    requestFocus();
+    grabbed = edgeX() - stage.x(event);
+    event.consume();
+  }
+
+  private double edgeX() {
+    Span span = stage.view().shown().pieces().handoffSpan(index);
+    return stage.view().time().x(end == End.ENTERS ? span.start() : span.end());
+  }
+
+  private void drag(MouseEvent event) {
+    if (event.isPrimaryButtonDown()) {
+      dragging = true;
+      move(strokeAt(event), false);
+    }
+    event.consume();
+  }
+
+  private void release(MouseEvent event) {
+    if (dragging) {
+      dragging = false;
+      move(strokeAt(event), true);
+    }
+    event.consume();
+  }
+
+  private void move(int stroke, boolean done) {
+    int nearest = new HandoffReach(handoff()).nearest(end, stroke);
+    stage.gestures().moveHandoff(index, end, nearest, done);
+  }
+
+  private int strokeAt(MouseEvent event) {
+    TimeScale time = stage.view().time();
+    double quarters = time.quartersAt(stage.x(event) + grabbed);
+    return event.isShiftDown()
+        ? snap().beat(quarters)
+        : snap().magnetic(quarters, MAGNET_PIXELS / time.pixelsPerQuarter());
+  }
+
+  private Snap snap() {
+    var line = stage.view().line(handoff().leaves().relay());
+    return end == End.ENTERS ? Snap.toOnsets(line) : Snap.toEnds(line);
+  }
+
+  private void key(KeyEvent event) {
+    switch (event.getCode()) {
+      case LEFT -> step(-1, event);
+      case RIGHT -> step(1, event);
+      case J -> stage.gestures().join(index);
+      case L -> stage.gestures().lockHandoff(index);
+      case ESCAPE -> {
+        dragging = false;
+        stage.gestures().cancelMove();
+      }
+      default -> {
+        return;
+      }
+    }
+    event.consume();
+  }
+
+  private void step(int direction, KeyEvent event) {
+    int now = new HandoffReach(handoff()).stroke(end);
+    move(
+        event.isShiftDown() ? snap().beatFrom(now, direction) : snap().strokeFrom(now, direction),
+        true);
+  }
+}

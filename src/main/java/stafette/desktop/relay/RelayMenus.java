@@ -1,0 +1,60 @@
+package stafette.desktop.relay;
+
+import java.util.List;
+import javafx.scene.control.ContextMenu;
+import javafx.scene.control.MenuItem;
+import stafette.desktop.texts.Texts;
+import stafette.plan.Player;
+
+/** What can be done to a segment or a handoff, in words. */
+final class RelayMenus {
+  private RelayMenus() {}
+
+  /**
+   * For a segment.
+   *
+   * @param stroke before which it would be split
+   */
+  static ContextMenu ofSegment(int segment, int stroke, Stage stage) {
+    Texts texts = stage.texts();
+    ContextMenu menu =
+        new ContextMenu(
+            item(
+                "split",
+                texts.get("relay.menu.split"),
+                () -> stage.gestures().split(segment, stroke)),
+            item("lock", texts.get("relay.menu.lock"), () -> stage.gestures().lockSegment(segment)),
+            item("hocket", texts.get("relay.menu.hocket"), () -> stage.gestures().hocket(segment)));
+    List<Player> players = stage.view().shown().plan().brief().players();
+    int own = stage.view().shown().segments().get(segment).player();
+    for (int i = 0; i < players.size(); i++) {
+      int player = i;
+      if (player != own) {
+        menu.getItems()
+            .add(
+                item(
+                    "give-" + (player + 1),
+                    texts.get("relay.menu.give", players.get(player).name()),
+                    () -> stage.gestures().give(segment, player)));
+      }
+    }
+    return menu;
+  }
+
+  static ContextMenu ofHandoff(int handoff, Stage stage) {
+    Texts texts = stage.texts();
+    return new ContextMenu(
+        item("join", texts.get("relay.menu.join"), () -> stage.gestures().join(handoff)),
+        item(
+            "lock",
+            texts.get("relay.menu.lock.handoff"),
+            () -> stage.gestures().lockHandoff(handoff)));
+  }
+
+  private static MenuItem item(String id, String words, Runnable action) {
+    MenuItem item = new MenuItem(words);
+    item.setId(id);
+    item.setOnAction(event -> action.run());
+    return item;
+  }
+}

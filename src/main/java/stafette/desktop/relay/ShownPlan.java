@@ -1,0 +1,53 @@
+package stafette.desktop.relay;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import stafette.check.Reserves;
+import stafette.check.Verdict;
+import stafette.picture.RelayPieces;
+import stafette.plan.Plan;
+import stafette.plan.Segment;
+import stafette.time.Bar;
+
+/**
+ * A plan with all that its picture needs, worked out once.
+ *
+ * @param reserves for each player
+ * @param bars all in which something sounds
+ * @param clock from times to places
+ */
+record ShownPlan(
+    Plan plan,
+    Verdict verdict,
+    RelayPieces pieces,
+    List<Reserves> reserves,
+    List<Bar> bars,
+    Clock clock) {
+  ShownPlan {
+    reserves = List.copyOf(reserves);
+    bars = List.copyOf(bars);
+  }
+
+  static ShownPlan of(Plan plan, Verdict verdict) {
+    RelayPieces pieces = RelayPieces.of(plan, verdict);
+    Clock clock = new Clock(plan.line(), pieces.bars());
+    return new ShownPlan(plan, verdict, pieces, Reserves.of(plan), pieces.bars(), clock);
+  }
+
+  List<Segment> segments() {
+    return plan.segments();
+  }
+
+  int lanes() {
+    return plan.brief().players().size();
+  }
+
+  double strain(int segment) {
+    return verdict.segments().get(segment).strain();
+  }
+
+  /** The handoffs among all of the plan, by number. */
+  IntStream handoffs() {
+    return IntStream.range(0, plan.handoffs().size());
+  }
+}

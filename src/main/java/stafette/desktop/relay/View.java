@@ -1,0 +1,29 @@
+package stafette.desktop.relay;
+
+import stafette.score.Line;
+import stafette.time.Span;
+
+/** What is seen at a moment: a plan, and where it stands on the screen. */
+record View(ShownPlan shown, TimeScale time, LaneScale lanes) {
+  Line line(int relay) {
+    return shown.plan().brief().line(relay);
+  }
+
+  /** "bar 12, beat 1" of a stroke. */
+  String place(int relay, int stroke) {
+    Line line = line(relay);
+    return line.bars().nameOf(line.stroke(stroke).onset()).toString();
+  }
+
+  boolean sees(Span span) {
+    return time.x(span.end()) > 0 && time.x(span.start()) < time.width();
+  }
+
+  View with(TimeScale other) {
+    return new View(shown, other, lanes);
+  }
+
+  View with(LaneScale other) {
+    return new View(shown, time, other);
+  }
+}

@@ -1,0 +1,44 @@
+package stafette.desktop.texts;
+
+import java.text.MessageFormat;
+import java.util.Locale;
+import java.util.ResourceBundle;
+
+/** All words of the desktop, in the user's language; English where there is no translation. */
+public final class Texts {
+  private static final String BUNDLE = "stafette.desktop.texts.desktop";
+
+  private final Locale locale;
+  private final ResourceBundle bundle;
+
+  private Texts(Locale locale) {
+    this.locale = locale;
+    bundle =
+        ResourceBundle.getBundle(
+            BUNDLE,
+            locale,
+            ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_DEFAULT));
+  }
+
+  public static Texts in(Locale locale) {
+    return new Texts(locale);
+  }
+
+  /**
+   * A text with its gaps filled, as {@link MessageFormat} has them.
+   *
+   * @throws java.util.MissingResourceException if there is no such text
+   */
+  public String get(String key, Object... fillings) {
+    return new MessageFormat(bundle.getString(key), locale).format(fillings);
+  }
+
+  public Locale locale() {
+    return locale;
+  }
+
+  /** A share in whole per cent, rounded up, so that nothing beyond a limit shows as 100 %. */
+  public String percent(double share) {
+    return get("percent", (int) Math.ceil(share * 100 - 1e-9));
+  }
+}

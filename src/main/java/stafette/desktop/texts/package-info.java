@@ -1,0 +1,8 @@
+/**
+ * The desktop's words, one bundle for each language; sentences of the judge come from {@code check}
+ * as they are.
+ */
+@NullMarked
+package stafette.desktop.texts;
+
+import org.jspecify.annotations.NullMarked;

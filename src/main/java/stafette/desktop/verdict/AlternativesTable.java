@@ -1,0 +1,103 @@
+package stafette.desktop.verdict;
+
+import java.util.List;
+import java.util.function.Function;
+import java.util.function.IntConsumer;
+import java.util.stream.Stream;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.VBox;
+import stafette.check.TempoWindow;
+import stafette.check.Traits;
+import stafette.desktop.texts.Texts;
+import stafette.plan.Favour;
+import stafette.work.JudgedPlan;
+import stafette.work.SideBySide;
+
+/** Plans side by side: a column for each, a row for each thing that is compared. */
+final class AlternativesTable {
+  private final Texts texts;
+  private final GridPane grid = new GridPane();
+  private final List<Column> columns;
+  private int row;
+
+  private AlternativesTable(List<Column> columns, Texts texts) {
+    this.columns = columns;
+    this.texts = texts;
+    grid.setHgap(12);
+    grid.setVgap(3);
+  }
+
+  private record Column(Favour favour, Traits traits, JudgedPlan plan) {}
+
+  /**
+   * The table, with what differs in words below.
+   *
+   * @param take told which alternative is taken, from 0
+   */
+  static Node of(SideBySide plans, Texts texts, IntConsumer take) {
+    AlternativesTable table = new AlternativesTable(columns(plans), texts);
+    table.fill();
+    for (int i = 0; i < plans.columns().size(); i++) {
+      table.addTake(i, take);
+    }
+    VBox all = new VBox(8, table.grid);
+    for (SideBySide.Column column : plans.columns()) {
+      Label words = new Label(String.join("; ", column.differs()));
+      words.setWrapText(true);
+      words.getStyleClass().add("quiet");
+      all.getChildren().add(words);
+    }
+    return all;
+  }
+
+  private static List<Column> columns(SideBySide plans) {
+    Stream<Column> main =
+        plans.traits().stream()
+            .flatMap(
+                traits ->
+                    plans.main().plan().stream()
+                        .map(
+                            plan ->
+                                new Column(plans.main().brief().rules().favour(), traits, plan)));
+    Stream<Column> others =
+        plans.columns().stream()
+            .map(column -> new Column(column.favour(), column.traits(), column.plan()));
+    return Stream.concat(main, others).toList();
+  }
+
+  private void fill() {
+    row("alternatives.favours", column -> texts.get("favour." + column.favour().name()));
+    row("alternatives.handoffs", column -> Integer.toString(column.traits().handoffs()));
+    row("alternatives.strain", column -> texts.percent(column.traits().highestStrain()));
+    row("alternatives.tightest", column -> column.traits().tightest().toString());
+    row("alternatives.slowest", column -> window(column, TempoWindow::slowestText));
+    row("alternatives.fastest", column -> window(column, TempoWindow::fastestText));
+    row("alternatives.cost", column -> Integer.toString(column.traits().cost()));
+  }
+
+  private static String window(Column column, Function<TempoWindow, String> end) {
+    return column.plan().window().map(end).orElse("–");
+  }
+
+  private void row(String key, Function<Column, String> cell) {
+    Label head = new Label(texts.get(key));
+    head.getStyleClass().add("quiet");
+    grid.add(head, 0, row);
+    for (int i = 0; i < columns.size(); i++) {
+      Label label = new Label(cell.apply(columns.get(i)));
+      label.setWrapText(true);
+      grid.add(label, i + 1, row);
+    }
+    row++;
+  }
+
+  private void addTake(int alternative, IntConsumer take) {
+    Button button = new Button(texts.get("alternatives.take"));
+    button.setId("take-" + (alternative + 1));
+    button.setOnAction(event -> take.accept(alternative));
+    grid.add(button, alternative + 2, row);
+  }
+}

@@ -1,0 +1,136 @@
+package stafette.desktop.verdict;
+
+import java.util.List;
+import javafx.scene.Node;
+import javafx.scene.control.Hyperlink;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.VBox;
+import stafette.check.Finding;
+import stafette.check.Verdict;
+import stafette.desktop.texts.Texts;
+import stafette.plan.Plan;
+import stafette.work.SideBySide;
+
+/** The verdict in words; each finding jumps to its place, each alternative can be taken. */
+public final class VerdictView extends VBox {
+  private final Texts texts;
+  private final Jumps jumps;
+  private final Label head = new Label();
+  private final Label odds = new Label();
+  private final VBox findings = new VBox(2);
+  private final VBox cost = new VBox(4);
+  private final VBox others = new VBox(4);
+
+  /** Where the user goes from here. */
+  public interface Jumps {
+    void to(Finding finding);
+
+    /** An alternative is taken; numbered as shown, from 0. */
+    void take(int alternative);
+  }
+
+  public VerdictView(Texts texts, Jumps jumps) {
+    this.texts = texts;
+    this.jumps = jumps;
+    setId("verdict");
+    getStyleClass().add("panel");
+    head.setId("verdict-head");
+    head.setWrapText(true);
+    odds.getStyleClass().add("quiet");
+    odds.setWrapText(true);
+    findings.setId("findings");
+    cost.setId("cost");
+    others.setId("alternatives");
+    Label caution = new Label(texts.get("verdict.caution"));
+    caution.getStyleClass().add("quiet");
+    caution.setWrapText(true);
+    VBox all = new VBox(10, findings, cost, others, caution);
+    ScrollPane scroll = new ScrollPane(all);
+    scroll.setFitToWidth(true);
+    VBox.setVgrow(scroll, javafx.scene.layout.Priority.ALWAYS);
+    getChildren().addAll(head, odds, scroll);
+    clear();
+  }
+
+  /** Shows a verdict; the explanation of the cost is left as it was while something is dragged. */
+  public void show(Plan plan, Verdict verdict, boolean dragging) {
+    boolean holds = verdict.holds();
+    head.getStyleClass().setAll("label", holds ? "panel-title" : "beyond");
+    head.setText(
+        holds
+            ? texts.get("verdict.holds", verdict.cost().total())
+            : texts.get("verdict.fails", verdict.findings().size()));
+    odds.setText(
+        texts.get("verdict.odds", percent(verdict.odds()), percent(verdict.oddsAtHeadroom())));
+    findings.getChildren().setAll(verdict.findings().stream().map(this::link).toList());
+    if (!dragging) {
+      explain(CostRow.of(plan, verdict.cost(), texts));
+    }
+  }
+
+  /** Rounded down: odds promise no more than there is. */
+  private String percent(double share) {
+    return texts.get("percent", (int) Math.floor(share * 100 + 1e-9));
+  }
+
+  private Node link(Finding finding) {
+    Hyperlink link = new Hyperlink(finding.message());
+    link.getStyleClass().add("link");
+    link.setWrapText(true);
+    link.setOnAction(event -> jumps.to(finding));
+    return link;
+  }
+
+  private void explain(List<CostRow> rows) {
+    GridPane grid = new GridPane();
+    grid.setHgap(10);
+    for (int i = 0; i < rows.size(); i++) {
+      Label points = new Label(Integer.toString(rows.get(i).points()));
+      Label what = new Label(rows.get(i).what());
+      Label why = new Label(rows.get(i).why());
+      what.setWrapText(true);
+      why.setWrapText(true);
+      why.getStyleClass().add("quiet");
+      VBox words = rows.get(i).why().isEmpty() ? new VBox(what) : new VBox(what, why);
+      grid.addRow(i, points, words);
+    }
+    cost.getChildren().setAll(title("verdict.cost"), grid);
+  }
+
+  private Label title(String key) {
+    Label title = new Label(texts.get(key));
+    title.getStyleClass().add("panel-title");
+    return title;
+  }
+
+  /** Shows other plans beside the present one. */
+  public void compare(SideBySide plans) {
+    others
+        .getChildren()
+        .setAll(title("verdict.others"), AlternativesTable.of(plans, texts, jumps::take));
+  }
+
+  /** Shows that there is no plan. */
+  public void clear() {
+    head.getStyleClass().setAll("label", "quiet");
+    head.setText(texts.get("verdict.none"));
+    odds.setText("");
+    findings.getChildren().clear();
+    cost.getChildren().clear();
+    others.getChildren().clear();
+  }
+
+  /** Says why there is no plan, and what would help. */
+  public void refuse(List<String> reasons) {
+    clear();
+    head.getStyleClass().setAll("label", "beyond");
+    head.setText(texts.get("verdict.refused"));
+    for (String reason : reasons) {
+      Label label = new Label(reason);
+      label.setWrapText(true);
+      findings.getChildren().add(label);
+    }
+  }
+}

@@ -1,0 +1,97 @@
+package stafette.picture;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import stafette.check.Verdict;
+import stafette.plan.Pattern;
+import stafette.plan.Plan;
+import stafette.plan.Segment;
+import stafette.time.Bar;
+import stafette.time.Span;
+
+/**
+ * The pieces that a picture of a relay is made of, for whoever lays its lanes out otherwise than
+ * pages do: a screen. Both look alike, since both are these shapes.
+ */
+public final class RelayPieces {
+  private final Relay relay;
+  private final StaffLines staffs;
+
+  private RelayPieces(Relay relay) {
+    this.relay = relay;
+    staffs = new StaffLines(relay);
+  }
+
+  public static RelayPieces of(Plan plan, Verdict verdict) {
+    return new RelayPieces(Relay.of(plan, verdict, Optional.empty()));
+  }
+
+  /** All bars in which something of the relay sounds. */
+  public List<Bar> bars() {
+    return relay.bars();
+  }
+
+  /** From the first stroke that the player of a segment really plays to the end of the last. */
+  public Span segmentSpan(int segment) {
+    return relay.span(relay.plan().segments().get(segment));
+  }
+
+  /** What both play at a handoff; where they share nothing, the silence between. */
+  public Span handoffSpan(int handoff) {
+    return relay.span(relay.plan().handoffs().get(handoff));
+  }
+
+  /**
+   * The ribbon of a segment within a row.
+   *
+   * @param half half the ribbon's height
+   * @param middle the middle of any segment's lane
+   */
+  public List<Mark> ribbon(int segment, Row row, double half, ToDoubleFunction<Segment> middle) {
+    return new Ribbons(relay, segment, row, half, middle)
+        .pieces().stream().<Mark>map(piece -> new Mark.Fill(piece.path(), Ink.FULL)).toList();
+  }
+
+  /** The ways from lane to lane at a handoff: bridges over what is shared, threads over silence. */
+  public List<Mark> ways(int handoff, Row row, double half, ToDoubleFunction<Segment> middle) {
+    List<Mark> marks = new ArrayList<>();
+    Span span = handoffSpan(handoff);
+    boolean shares = relay.plan().handoffs().get(handoff).shared() > 0;
+    for (Relay.Link link : relay.links()) {
+      if (link.handoff() == handoff) {
+        Bridge bridge =
+            new Bridge(
+                row.xWithin(span.start()),
+                row.xWithin(span.end()),
+                middle.applyAsDouble(link.leaves()),
+                middle.applyAsDouble(link.enters()),
+                half,
+                rounding(link.leaves()),
+                rounding(link.enters()));
+        marks.addAll(shares ? bridge.marks() : bridge.thread());
+      }
+    }
+    return marks;
+  }
+
+  private static double rounding(Segment segment) {
+    return segment.pattern() == Pattern.ALL ? Bridge.ROUND : 0;
+  }
+
+  /** What the score already gives somebody. */
+  public static List<Mark> hatching(Box box) {
+    return Hatching.of(box);
+  }
+
+  /** What a player plays within a row, on a staff of its own. */
+  public List<Mark> music(int player, Row row, double staffTop) {
+    return staffs.plays(player, row) ? staffs.marks(player, row, staffTop) : List.of();
+  }
+
+  /** The least width of a quarter note at which no two notes touch. */
+  public double pointsPerQuarterForMusic() {
+    return staffs.pointsPerQuarter();
+  }
+}

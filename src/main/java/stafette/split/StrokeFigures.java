@@ -1,0 +1,220 @@
+package stafette.split;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import stafette.check.Strain;
+import stafette.check.Tiredness;
+import stafette.limits.Breath;
+import stafette.limits.Capability;
+import stafette.limits.Condition;
+import stafette.limits.Demand;
+import stafette.limits.Groups;
+import stafette.limits.Instrument;
+import stafette.plan.Busy;
+import stafette.plan.Player;
+import stafette.plan.Skill;
+import stafette.plan.Weights;
+import stafette.score.Line;
+import stafette.score.Tone;
+
+/**
+ * What each stroke of a line asks of one kind of player with one technique. What it asks of a
+ * segment that began early enough before it, which is nearly always the case, is worked out once.
+ */
+final class StrokeFigures {
+  private final Line line;
+  private final Player player;
+  private final Skill skill;
+  private final Demand demand;
+  private final Weights weights;
+  private final boolean[] reached;
+  private final int[] register;
+  private final double[] use;
+  private final int[] graces;
+  private final boolean[] within;
+  private final long[] strain;
+  private final int[] lastBefore;
+  private final long[] load;
+  private final double[] change;
+
+  StrokeFigures(Line line, Player player, Skill skill, Weights weights) {
+    this.line = line;
+    this.player = player;
+    this.skill = skill;
+    this.weights = weights;
+    this.demand = Demand.of(player.instrument(), skill.technique(), skill.capability(), line);
+    int count = line.count();
+    reached = new boolean[count];
+    register = new int[count];
+    use = new double[count];
+    graces = new int[count];
+    within = new boolean[count];
+    strain = new long[count];
+    lastBefore = new int[count];
+    load = new long[count];
+    change = new double[count];
+    for (int j = 0; j < count; j++) {
+      reckonTones(j);
+      if (j > 0) {
+        reckonEffort(j);
+      }
+    }
+  }
+
+  private void reckonTones(int j) {
+    Instrument instrument = player.instrument();
+    List<Tone> tones = line.stroke(j).tones();
+    boolean comfortable = true;
+    reached[j] = true;
+    for (Tone tone : tones) {
+      reached[j] &= instrument.reaches(tone);
+      comfortable &= instrument.comfortableAt(tone);
+    }
+    register[j] = comfortable ? 0 : weights.register();
+    graces[j] = line.stroke(j).graces().size();
+    Map<Condition, Double> factors = breath().map(Breath::use).orElse(Map.of());
+    use[j] = factors.isEmpty() ? 1 : useOfAir(factors, j);
+  }
+
+  private double useOfAir(Map<Condition, Double> factors, int j) {
+    return Demand.conditionsAt(player.instrument(), line, j).stream()
+        .mapToDouble(condition -> factors.getOrDefault(condition, 1.0))
+        .reduce(1, (a, b) -> a * b);
+  }
+
+  private void reckonEffort(int j) {
+    within[j] = judgedWithin(0, j);
+    strain[j] = judgedStrain(0, j);
+    lastBefore[j] = lastLoadBefore(j);
+    long gap = line.onsetMicros(j) - line.onsetMicros(lastBefore[j]);
+    load[j] = Shares.load(gap, demand.sustainedMilli(j), capability());
+    change[j] = Tiredness.change((double) gap, demand.sustainedMilli(j), capability());
+  }
+
+  private int lastLoadBefore(int j) {
+    int last = j - 1;
+    while (last > 0 && !loads(0, last)) {
+      last--;
+    }
+    return last;
+  }
+
+  Line line() {
+    return line;
+  }
+
+  Skill skill() {
+    return skill;
+  }
+
+  Demand demand() {
+    return demand;
+  }
+
+  Weights weights() {
+    return weights;
+  }
+
+  Capability capability() {
+    return skill.capability();
+  }
+
+  Optional<Breath> breath() {
+    return player.instrument().breath();
+  }
+
+  /** Whether all tones of a stroke are in the instrument's range. */
+  boolean reached(int j) {
+    return reached[j];
+  }
+
+  /** What a stroke's register costs, in points. */
+  int register(int j) {
+    return register[j];
+  }
+
+  /** What multiplies the use of air at a stroke. */
+  double useOfAir(int j) {
+    return use[j];
+  }
+
+  int graces(int j) {
+    return graces[j];
+  }
+
+  /** Whether a stroke loads a player who began with {@code first}. */
+  boolean loads(int first, int j) {
+    return Tiredness.loads(skill, demand, first, j);
+  }
+
+  /** Whether a segment may begin with a stroke. */
+  boolean enters(int first) {
+    return skill.technique().groups() != Groups.THREES || line.placeInThree(first) == 0;
+  }
+
+  /**
+   * The end of the given passages' silence in which a stroke stands: where the next one begins;
+   * before the stroke if it is in one.
+   */
+  long freeUntil(int first) {
+    long onset = line.onsetMicros(first);
+    for (Busy busy : player.busy()) {
+      if (busy.toMicros() > onset) {
+        return busy.fromMicros();
+      }
+    }
+    return Long.MAX_VALUE;
+  }
+
+  /** Whether the rates at a stroke are within the limits of a player who began with another. */
+  boolean within(int first, int j) {
+    return usual(first, j) ? within[j] : judgedWithin(first, j);
+  }
+
+  /** What the rates at a stroke cost a player who began before it, in millionths of a point. */
+  long strain(int first, int j) {
+    return usual(first, j) ? strain[j] : judgedStrain(first, j);
+  }
+
+  /** The change of tiredness at a stroke that loads, in {@link Shares}. */
+  long load(int lastLoad, int j) {
+    return lastLoad == lastBefore[j]
+        ? load[j]
+        : Shares.load(
+            line.onsetMicros(j) - line.onsetMicros(lastLoad),
+            demand.sustainedMilli(j),
+            capability());
+  }
+
+  /** The same as the judge reckons it. */
+  double change(int lastLoad, int j) {
+    return lastLoad == lastBefore[j]
+        ? change[j]
+        : Tiredness.change(
+            (double) (line.onsetMicros(j) - line.onsetMicros(lastLoad)),
+            demand.sustainedMilli(j),
+            capability());
+  }
+
+  /** Whether a stroke asks of this segment what it asks of one that began with the line. */
+  private boolean usual(int first, int j) {
+    return j > first && demand.peakFrom(first, j) == demand.peakFrom(0, j);
+  }
+
+  private boolean judgedWithin(int first, int j) {
+    int from = demand.peakFrom(first, j);
+    if (from >= 0
+        && (line.onsetMicros(j) - line.onsetMicros(from)) * demand.peakMilli(j) < 1_000_000_000L) {
+      return false;
+    }
+    return j == first
+        || !demand.moves(j)
+        || (line.onsetMicros(j) - line.onsetMicros(j - 1)) * demand.movingMilli(j)
+            >= 1_000_000_000L;
+  }
+
+  private long judgedStrain(int first, int j) {
+    return Strain.strokeMicropoints(Strain.use(demand, line, first, j), weights);
+  }
+}

@@ -1,0 +1,56 @@
+package stafette.desktop;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import stafette.Invented;
+import stafette.limits.Breath;
+import stafette.limits.Instrument;
+import stafette.limits.Range;
+import stafette.plan.Brief;
+import stafette.plan.Busy;
+import stafette.plan.Plan;
+import stafette.plan.Player;
+import stafette.plan.Segment;
+import stafette.score.Line;
+import stafette.score.Pitch;
+import stafette.score.Step;
+
+/** Relays to show in windows. */
+public final class ShownRelays {
+  private static final Step[] STEPS = Step.values();
+
+  private ShownRelays() {}
+
+  /** Four segments of two bars each over three players, of whom the second plays something else. */
+  public static Plan plan() {
+    return plan(8);
+  }
+
+  /** The same over so many bars of sixteenth notes, two bars to a segment. */
+  public static Plan plan(int bars) {
+    Line line =
+        Invented.line(
+            bars * 16, 4, 132, i -> new Pitch(STEPS[Math.abs(i % 12 - 6)], i % 5 == 0 ? 1 : 0, 5));
+    Instrument flute =
+        Invented.instrument(
+            "flute", new Range(60, 96), Optional.of(new Breath(9, 0.4, 1.2, Map.of())));
+    Player first = Invented.player("Flute 1", flute, 10.5, 8.2, 20, 8);
+    Player second = Invented.player("Flute 2", flute, 9.6, 7.5, 30, 8);
+    Player third = Invented.player("Oboe 1", Invented.instrument("oboe"), 9, 8.5, 14, 8);
+    Player busy =
+        new Player(
+            second.name(),
+            second.instrument(),
+            second.part(),
+            second.skills(),
+            List.of(new Busy(0, 2_500_000, List.of(0L, 500_000L, 1_000_000L))));
+    List<Segment> segments = new java.util.ArrayList<>();
+    int[] order = {0, 1, 2, 0, 1, 2};
+    for (int i = 0; i < bars / 2; i++) {
+      int last = i == bars / 2 - 1 ? line.count() - 1 : (i + 1) * 32 + (i == 1 ? 4 : 0);
+      segments.add(new Segment(order[i % 6], 0, i * 32, last));
+    }
+    return new Plan(new Brief(line, List.of(first, busy, third), Invented.rules()), segments);
+  }
+}
