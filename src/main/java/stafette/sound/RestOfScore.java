@@ -4,12 +4,15 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.stream.IntStream;
 import stafette.limits.Instrument;
 import stafette.plan.Plan;
+import stafette.plan.Played;
+import stafette.plan.Segment;
 import stafette.score.Drum;
 import stafette.score.Line;
+import stafette.score.LineSource;
 import stafette.score.Part;
 import stafette.score.Score;
 import stafette.score.Stroke;
@@ -19,8 +22,8 @@ import stafette.time.Span;
 
 /**
  * What the score has beside the lines of a plan, as a quiet background: every stroke as written.
- * Tones that a line has at the same moment are the line, wherever they are written, and are left
- * out.
+ * Left out is what the plan plays: the lines where they are written, and what a player's own part
+ * already has of that player's segments. Others who double the line stay.
  *
  * @param score all of it
  * @param instruments of parts whose instrument is known, by the part's id; others sound as a piano,
@@ -60,26 +63,15 @@ public record RestOfScore(Score score, Map<String, Instrument> instruments) {
    * @param first the number of the first part's voice
    */
   List<Note> notes(Plan plan, Span excerpt, int first) {
-    Map<Position, List<Tone>> lines = tones(plan);
-    Line clock = plan.line();
     List<Voice> voices = voices();
     List<Note> notes = new ArrayList<>();
-    IntStream.range(0, voices.size())
-        .forEach(
-            i ->
-                score
-                    .parts()
-                    .get(i)
-                    .voices()
-                    .forEach(
-                        voice ->
-                            add(
-                                notes,
-                                beside(lines, voice.within(excerpt)),
-                                voices.get(i),
-                                first + i,
-                                clock,
-                                excerpt)));
+    for (int i = 0; i < voices.size(); i++) {
+      Part part = score.parts().get(i);
+      for (stafette.score.Voice written : part.voices()) {
+        List<Stroke> strokes = beside(own(plan, part, written), written.within(excerpt));
+        add(notes, strokes, voices.get(i), first + i, plan.line(), excerpt);
+      }
+    }
     return notes;
   }
 
@@ -103,11 +95,11 @@ public record RestOfScore(Score score, Map<String, Instrument> instruments) {
     }
   }
 
-  /** The strokes without the lines' tones; those that had no others are gone. */
-  private static List<Stroke> beside(Map<Position, List<Tone>> lines, List<Stroke> strokes) {
+  /** The strokes without what is played for them; those that had no other tones are gone. */
+  private static List<Stroke> beside(Map<Position, List<Tone>> played, List<Stroke> strokes) {
     List<Stroke> result = new ArrayList<>();
     for (Stroke stroke : strokes) {
-      List<Tone> own = lines.getOrDefault(stroke.onset(), List.of());
+      List<Tone> own = played.getOrDefault(stroke.onset(), List.of());
       List<Tone> others =
           stroke.tones().stream()
               .filter(tone -> own.stream().noneMatch(line -> line.key() == tone.key()))
@@ -119,13 +111,29 @@ public record RestOfScore(Score score, Map<String, Instrument> instruments) {
     return result;
   }
 
-  private static Map<Position, List<Tone>> tones(Plan plan) {
+  /** What of a voice the plan plays: the lines taken from it, and what its own player has. */
+  private static Map<Position, List<Tone>> own(Plan plan, Part part, stafette.score.Voice written) {
     Map<Position, List<Tone>> tones = new HashMap<>();
     for (Line line : plan.brief().lines()) {
-      for (Stroke stroke : line.strokes()) {
-        tones.computeIfAbsent(stroke.onset(), at -> new ArrayList<>()).addAll(stroke.tones());
+      LineSource source = line.source();
+      if (source.part().equals(part.id())
+          && source.staff() == written.staff()
+          && source.voice().equals(written.name())) {
+        add(tones, line.strokes());
+      }
+    }
+    for (Segment segment : plan.segments()) {
+      if (plan.player(segment).part().equals(Optional.of(part.id()))) {
+        Played played = plan.played(segment);
+        add(tones, played.line().strokes().subList(played.first(), played.last() + 1));
       }
     }
     return tones;
+  }
+
+  private static void add(Map<Position, List<Tone>> tones, List<Stroke> strokes) {
+    for (Stroke stroke : strokes) {
+      tones.computeIfAbsent(stroke.onset(), at -> new ArrayList<>()).addAll(stroke.tones());
+    }
   }
 }

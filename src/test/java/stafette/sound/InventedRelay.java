@@ -17,6 +17,7 @@ import stafette.plan.Segment;
 import stafette.score.Line;
 import stafette.score.Pitch;
 import stafette.score.Step;
+import stafette.score.Stroke;
 import stafette.time.Rational;
 
 /** Relays made up for sound: pipes, whose program is that of a flute. */
@@ -47,6 +48,17 @@ final class InventedRelay {
     return IntStream.rangeClosed(1, count)
         .mapToObj(i -> Invented.player("Piper " + i, pipe, 13, 10, 100, 8))
         .toList();
+  }
+
+  /** One piper, with a part in the score, plays all of some strokes. */
+  static Plan piperOf(String part, List<Stroke> strokes) {
+    Player piper = players(1).get(0);
+    Player own =
+        new Player(
+            piper.name(), piper.instrument(), Optional.of(part), piper.skills(), piper.busy());
+    return new Plan(
+        Invented.brief(Invented.lineOf(strokes, 120), own),
+        List.of(new Segment(0, 0, 0, strokes.size() - 1)));
   }
 
   /** White keys up and down from C5. */

@@ -138,7 +138,7 @@ class PerformanceTest {
   }
 
   @Test
-  void the_rest_of_the_score_sounds_softly_and_without_the_line() {
+  void the_rest_of_the_score_sounds_softly_and_without_what_the_plan_plays() {
     Stroke line = Invented.stroke(Position.START, Length.QUARTER, InventedRelay.scale(0));
     Stroke chord = line.withTones(List.of(Invented.A4, InventedRelay.scale(0)));
     Stroke other =
@@ -147,13 +147,28 @@ class PerformanceTest {
         new Score(
             Optional.empty(),
             List.of(
-                new Part("P1", "Piano", List.of(), List.of(new Voice(1, "1", List.of(chord)))),
-                new Part(
-                    "P2", "Bell", List.of(), List.of(new Voice(1, "1", List.of(line, other))))),
+                part("P1", "Piano", chord),
+                part("P2", "Pipe", line, other),
+                part("P3", "Bell", line)),
             Bars.regular(Meter.COMMON, 1),
             PLAN.line().tempo(),
             true);
-    Plan plan = InventedRelay.of(Invented.lineOf(List.of(line, tail()), 120), 1, 2, 0);
+    Performance heard = withRest(InventedRelay.piperOf("P2", List.of(line, tail())), score);
+    assertEquals(List.of(69), keys(heard, 1), "the chord's other tone");
+    assertEquals(List.of(79), keys(heard, 2), "the player has the line already");
+    assertEquals(List.of(72), keys(heard, 3), "somebody else doubles it");
+    assertEquals(
+        1_000_000,
+        heard.notes().stream().filter(n -> n.voice() == 2).findFirst().get().fromMicros());
+    assertTrue(heard.voices().get(1).volume() < heard.voices().get(0).volume());
+    assertEquals("Bell", heard.voices().get(3).name());
+  }
+
+  private static Part part(String id, String name, Stroke... strokes) {
+    return new Part(id, name, List.of(), List.of(new Voice(1, "1", List.of(strokes))));
+  }
+
+  private static Performance withRest(Plan plan, Score score) {
     Hearing hearing =
         new Hearing(
             Rational.ONE,
@@ -161,13 +176,14 @@ class PerformanceTest {
             Map.of(),
             Set.of(0),
             Optional.of(new RestOfScore(score, Map.of())));
-    Performance heard = Performance.of(plan, Excerpts.whole(plan), hearing);
-    List<Note> rest = heard.notes().stream().filter(note -> note.voice() > 0).toList();
-    assertEquals(2, rest.size());
-    assertEquals(69, rest.get(0).key());
-    assertEquals(1_000_000, rest.get(1).fromMicros());
-    assertTrue(heard.voices().get(1).volume() < heard.voices().get(0).volume());
-    assertEquals("Bell", heard.voices().get(2).name());
+    return Performance.of(plan, Excerpts.whole(plan), hearing);
+  }
+
+  private static List<Integer> keys(Performance performance, int voice) {
+    return performance.notes().stream()
+        .filter(note -> note.voice() == voice)
+        .map(Note::key)
+        .toList();
   }
 
   private static Stroke tail() {
