@@ -190,7 +190,7 @@ public final class Engraver {
     return !note.isRest()
         && note.form().beams() > 0
         && reaches.of(note).up()
-        && groups.stream().anyMatch(g -> !g.isBeamed() && g.notes().get(0) == note);
+        && groups.stream().anyMatch(g -> !g.isBeamed() && g.notes().get(0).equals(note));
   }
 
   private void addRest(Written rest, double moved) {
