@@ -1,6 +1,7 @@
 package stafette.cli;
 
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
@@ -20,7 +21,7 @@ final class PictureOptions {
       names = "--paper",
       paramLabel = "SIZE",
       description =
-          "Of the timeline: a4 (default in PDF), letter, sheet (one sheet, default elsewhere), wide (one row).")
+          "Of the timeline: a4 (default in PDF), letter, sheet (one sheet, default elsewhere), wide (one row). Of the sheet: a4 (default), letter.")
   private String paper = "";
 
   @Option(names = "--notes", description = "Writes each segment as music into the timeline.")
@@ -30,17 +31,34 @@ final class PictureOptions {
   private boolean force;
 
   /** Says before the search what would make drawing impossible after it. */
-  void refuseWhatCannotBe() throws Refusal {
-    if (request().isPresent()) {
-      request().get().refuseWhatCannotBe();
+  void refuseWhatCannotBe(boolean withSheet) throws Refusal {
+    Optional<DrawPlan.Request> request = request(withSheet);
+    if (request.isPresent()) {
+      request.get().refuseWhatCannotBe();
     }
   }
 
-  void draw(JudgedPlan judged, Output output) throws Refusal {
-    if (request().isPresent()) {
-      DrawPlan.timeline(judged, request().get());
-      output.out().println("Drawn      " + request().get().file());
+  /**
+   * Draws what is asked for.
+   *
+   * @param withSheet whether the paper may be meant for a sheet alone
+   */
+  void draw(JudgedPlan judged, boolean withSheet, Output output) throws Refusal {
+    Optional<DrawPlan.Request> request = request(withSheet);
+    if (request.isPresent()) {
+      DrawPlan.timeline(judged, request.get());
+      output.out().println("Drawn      " + request.get().file());
     }
+  }
+
+  /** The paper of a sheet: what is asked for, unless only the timeline can be drawn on it. */
+  String sheetPaper() {
+    boolean onlyTimeline = timeline != null && !paper.isEmpty() && !hasPages();
+    return onlyTimeline ? "" : paper;
+  }
+
+  private boolean hasPages() {
+    return paper.equalsIgnoreCase("a4") || paper.equalsIgnoreCase("letter");
   }
 
   /** Whether files that are there may be replaced. */
@@ -48,8 +66,14 @@ final class PictureOptions {
     return force;
   }
 
-  private Optional<DrawPlan.Request> request() {
+  private Optional<DrawPlan.Request> request(boolean withSheet) {
     return Optional.ofNullable(timeline)
-        .map(file -> new DrawPlan.Request(file, paper, notes, force));
+        .map(file -> new DrawPlan.Request(file, paperOf(file, withSheet), notes, force));
+  }
+
+  private String paperOf(Path file, boolean withSheet) {
+    boolean onlySheet =
+        withSheet && hasPages() && !file.toString().toLowerCase(Locale.ROOT).endsWith(".pdf");
+    return onlySheet ? "" : paper;
   }
 }

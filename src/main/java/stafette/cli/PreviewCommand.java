@@ -30,6 +30,7 @@ final class PreviewCommand implements Callable<Integer> {
   @Mixin private PlanOptions options = new PlanOptions();
   @Mixin private DetailOptions details = new DetailOptions();
   @Mixin private PictureOptions picture = new PictureOptions();
+  @Mixin private SheetOptions sheet = new SheetOptions();
   @Mixin private SoundOptions sound = new SoundOptions();
 
   @Option(names = "--json", description = "Prints JSON, as split does.")
@@ -41,7 +42,8 @@ final class PreviewCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Refusal {
-    picture.refuseWhatCannotBe();
+    picture.refuseWhatCannotBe(sheet.asked());
+    sheet.refuseWhatCannotBe(picture);
     sound.refuseWhatCannotBe(picture.replaces());
     return OpenPlan.isPlan(file) ? ofPlan() : ofScore();
   }
@@ -85,7 +87,8 @@ final class PreviewCommand implements Callable<Integer> {
 
   private void show(JudgedPlan judged, OpenScore score, Map<String, Seat> seats) throws Refusal {
     Output talk = json ? output.toErrors() : output;
-    picture.draw(judged, talk);
+    picture.draw(judged, sheet.asked(), talk);
+    sheet.print(judged, score, picture, talk);
     sound.play(new PlayPlan.Piece(judged, score, seats), line.limits(), picture.replaces(), talk);
   }
 }

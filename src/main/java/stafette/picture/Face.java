@@ -82,7 +82,7 @@ public final class Face {
   }
 
   /** A text, cut with an ellipsis where there is no room for all of it. */
-  String fitted(String text, double size, double room) {
+  public String fitted(String text, double size, double room) {
     String shown = text;
     while (shown.length() > 1 && width(shown, size) > room) {
       shown = shown.substring(0, shown.length() - 2).stripTrailing() + "…";

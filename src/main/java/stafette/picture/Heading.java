@@ -13,11 +13,6 @@ final class Heading {
 
   private static final double TITLE_SIZE = 15;
   private static final double TEXT_SIZE = 8;
-  private static final double GAUGE = 180;
-
-  /** How wide the drop is at the present tempo; it may stand at the very end of the gauge. */
-  private static final double DROP = 6.4;
-
   private static final double APART = 40;
 
   private final Relay relay;
@@ -46,12 +41,15 @@ final class Heading {
   }
 
   private List<Mark> all() {
-    double room = right - left - (relay.window().isPresent() ? GAUGE + APART : 0);
+    double room = right - left - (relay.window().isPresent() ? TempoGauge.WIDTH + APART : 0);
     String title = Face.BOLD.fitted(title(relay), TITLE_SIZE, room);
     marks.add(new Mark.Words(title, left, top + 13, TITLE_SIZE, Face.BOLD, Ink.FULL));
     addSoft(Face.PLAIN.fitted(figures(), TEXT_SIZE, room), left, 26);
     addSoft(Face.PLAIN.fitted(outcome(), TEXT_SIZE, room), left, 37);
-    relay.window().ifPresent(this::addGauge);
+    relay
+        .window()
+        .ifPresent(
+            w -> marks.addAll(TempoGauge.of(w, relay.line(), right - TempoGauge.WIDTH, top)));
     return marks;
   }
 
@@ -88,54 +86,6 @@ final class Heading {
     return text.isEmpty()
         ? ""
         : text.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + text.substring(1);
-  }
-
-  /** A wedge from the slowest tempo to the fastest, with a drop at the present one. */
-  private void addGauge(TempoWindow window) {
-    double from = right - GAUGE;
-    double y = top + 20;
-    double slowest = Math.max(window.slowestFactor(), 0.25);
-    double fastest = Math.min(window.fastestFactor(), 4);
-    double share = fastest > slowest ? Math.log(1 / slowest) / Math.log(fastest / slowest) : 0.5;
-    double to = right - DROP / 2;
-    double now = from + (to - from) * Math.min(1, Math.max(0, share));
-    marks.add(new Mark.Fill(wedge(from, to, y), Ink.SOFT));
-    marks.add(new Mark.Fill(drop(now, y), Ink.JOIN));
-    addSoft(window.slowestFactor() == 0 ? "any slower" : window.slowestText(), from, 13);
-    String end =
-        Double.isInfinite(window.fastestFactor()) ? "any faster" : number(window.fastestText());
-    addSoft(end, right - Face.PLAIN.width(end, TEXT_SIZE), 13);
-    Line line = relay.line();
-    String present = line.tempo().at(line.stroke(0).onset()).toString();
-    double width = Face.BOLD.width(present, TEXT_SIZE);
-    double x = Math.max(from, Math.min(right - width, now - width / 2));
-    marks.add(new Mark.Words(present, x, y + 21, TEXT_SIZE, Face.BOLD, Ink.FULL));
-  }
-
-  private static Path wedge(double from, double to, double y) {
-    return new Path.Pen()
-        .move(from, y - 0.4)
-        .line(to, y - 2)
-        .line(to, y + 2)
-        .line(from, y + 0.4)
-        .close()
-        .path();
-  }
-
-  private static Path drop(double x, double y) {
-    double half = DROP / 2;
-    return new Path.Pen()
-        .move(x, y - 1)
-        .curve(x + 2, y + 3, x + half, y + 4.4, x + half, y + 6.4)
-        .curve(x + half, y + 10.4, x - half, y + 10.4, x - half, y + 6.4)
-        .curve(x - half, y + 4.4, x - 2, y + 3, x, y - 1)
-        .close()
-        .path();
-  }
-
-  /** The number of a mark, "108" of "quarter = 108". */
-  private static String number(String mark) {
-    return mark.substring(mark.indexOf('=') + 1).trim();
   }
 
   private void addSoft(String text, double x, double down) {

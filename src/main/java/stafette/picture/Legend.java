@@ -17,18 +17,27 @@ final class Legend {
   static List<Mark> of(Relay relay, double left, double right, double top) {
     List<Mark> marks = new ArrayList<>();
     double y = top + 8;
-    double x = left;
-    x = strain(0.55, "to 70 % of a limit", x, y, marks);
-    x = strain(0.85, "to 90 %", x, y, marks);
-    x = strain(0.99, "to 100 %", x, y, marks);
-    x = together(x, y, marks);
-    given(x, y, marks);
+    given(together(strains(left, y, marks), y, marks), y, marks);
     String care =
         "Limits differ from player to player; playing at one's limit can injure. Ask the players.";
     List<String> idle = relay.idle();
     String foot = idle.isEmpty() ? care : "Not needed: " + String.join(", ", idle) + ".  " + care;
     marks.add(words(Face.PLAIN.fitted(foot, SIZE, right - left), left, top + 27));
     return marks;
+  }
+
+  /** The samples alone, in two rows. */
+  static List<Mark> inTwoRows(double left, double top) {
+    List<Mark> marks = new ArrayList<>();
+    strains(left, top + 8, marks);
+    given(together(left, top + 24, marks), top + 24, marks);
+    return marks;
+  }
+
+  private static double strains(double left, double y, List<Mark> marks) {
+    double x = strain(0.55, "to 70 % of a limit", left, y, marks);
+    x = strain(0.85, "to 90 %", x, y, marks);
+    return strain(0.99, "to 100 %", x, y, marks);
   }
 
   private static double strain(double share, String text, double x, double y, List<Mark> marks) {

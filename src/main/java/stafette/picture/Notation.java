@@ -104,10 +104,9 @@ final class Notation {
   }
 
   private List<Written> rests(Bar bar, Span gap, List<Written> notes) {
-    if (gap.equals(bar.span())) {
-      Written whole =
-          new Written(gap, new NoteForm(0, 0), Optional.empty(), 0, Optional.empty(), true);
-      return isGiven(gap) ? List.of() : List.of(whole);
+    if (gap.equals(bar.span()) && !isGiven(gap)) {
+      return List.of(
+          new Written(gap, new NoteForm(0, 0), Optional.empty(), 0, Optional.empty(), true));
     }
     List<Written> rests = new ArrayList<>();
     for (Span piece : cut(bar, gap, notes)) {

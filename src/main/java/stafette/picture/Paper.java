@@ -11,7 +11,8 @@ public enum Paper {
   /** One sheet with all bars in one row, as wide as it takes. */
   WIDE(900, 640);
 
-  static final double MARGIN = 36;
+  /** What stays white round a drawing, in points. */
+  public static final double MARGIN = 36;
 
   private final double width;
   private final double height;
@@ -21,12 +22,12 @@ public enum Paper {
     this.height = height;
   }
 
-  double width() {
+  public double width() {
     return width;
   }
 
   /** The height of a page; of a single sheet, what would still be seen at a glance. */
-  double height() {
+  public double height() {
     return height;
   }
 

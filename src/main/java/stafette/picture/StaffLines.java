@@ -50,6 +50,11 @@ final class StaffLines {
     return new StaffLines(relay, SPACE, true);
   }
 
+  /** In another size, in points from line to line. */
+  static StaffLines sized(Relay relay, double space) {
+    return new StaffLines(relay, space, true);
+  }
+
   /** In the usual size, all accidentals written out, for where the header may be out of sight. */
   static StaffLines withoutKeys(Relay relay) {
     return new StaffLines(relay, SPACE, false);
@@ -127,7 +132,8 @@ final class StaffLines {
     return Math.min(MOST_SPACES_PER_QUARTER, most) * space;
   }
 
-  private Engraver.Music music(int player, List<Bar> bars) {
+  /** What a player plays in some bars, for a row that they make. */
+  Engraver.Music music(int player, List<Bar> bars) {
     List<Played> plays =
         relay.plan().segmentsOf(player).stream().map(relay.plan()::played).toList();
     return new Engraver.Music(
@@ -166,7 +172,7 @@ final class StaffLines {
   }
 
   /** With the clef in which what the player plays there is best read. */
-  private Staff staff(int player, Span span, double top) {
+  Staff staff(int player, Span span, double top) {
     Instrument instrument = instrument(player);
     List<Played> plays =
         relay.plan().segmentsOf(player).stream().map(relay.plan()::played).toList();
@@ -175,7 +181,7 @@ final class StaffLines {
   }
 
   /** The beats in which the score gives the player something. */
-  private List<Span> given(Player player, List<Bar> bars) {
+  List<Span> given(Player player, List<Bar> bars) {
     Line line = relay.line();
     List<Span> spans = new ArrayList<>();
     for (Bar bar : bars) {

@@ -1,0 +1,83 @@
+package stafette.picture.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalLong;
+import java.util.stream.LongStream;
+import stafette.limits.Breath;
+import stafette.plan.Plan;
+import stafette.plan.Played;
+import stafette.plan.Player;
+import stafette.plan.Segment;
+import stafette.score.Line;
+
+/** Where a wind player breathes for a turn, and how much of the breath it takes. */
+final class BreathWords {
+  private static final int MOST_PLACES = 5;
+
+  private BreathWords() {}
+
+  /** What is said of one turn: before it, within it, how much is used. */
+  static List<String> of(Plan plan, TurnWords turn, Breath breath) {
+    List<String> words = new ArrayList<>();
+    words.add(before(silenceBefore(plan, turn.segment()), breath));
+    List<String> places = within(turn.played(), breath);
+    if (!places.isEmpty()) {
+      int more = places.size() - MOST_PLACES;
+      words.add(
+          "again at "
+              + String.join(", ", places.subList(0, Math.min(places.size(), MOST_PLACES)))
+              + (more > 0 ? " and in " + Figures.counted(more, "more rest", "more rests") : ""));
+    }
+    words.add(Figures.percent(turn.breath()) + " used at most");
+    return words;
+  }
+
+  private static String before(OptionalLong silenceMicros, Breath breath) {
+    if (silenceMicros.isEmpty()) {
+      return "full breath before";
+    }
+    double seconds = silenceMicros.getAsLong() / 1e6;
+    String rest = " (" + Figures.seconds(seconds) + " rest)";
+    if (seconds >= breath.fullSeconds()) {
+      return "full breath before" + rest;
+    }
+    return seconds >= breath.catchSeconds()
+        ? "quick breath before" + rest
+        : "no time to breathe before";
+  }
+
+  /** From the end of whatever the player has before, if it has anything. */
+  private static OptionalLong silenceBefore(Plan plan, Segment segment) {
+    Played own = plan.played(segment);
+    long entry = own.line().onsetMicros(own.first());
+    Player player = plan.player(segment);
+    LongStream turns =
+        plan.segmentsOf(segment.player()).stream()
+            .filter(other -> !other.equals(segment))
+            .map(plan::played)
+            .filter(other -> other.line().onsetMicros(other.first()) < entry)
+            .mapToLong(other -> other.line().endMicros(other.last()));
+    LongStream given =
+        player.busy().stream()
+            .filter(busy -> busy.fromMicros() < entry)
+            .mapToLong(busy -> busy.toMicros());
+    OptionalLong last = LongStream.concat(turns, given).max();
+    return last.isEmpty()
+        ? OptionalLong.empty()
+        : OptionalLong.of(Math.max(0, entry - last.getAsLong()));
+  }
+
+  /** Where silences begin within a turn that are long enough. */
+  private static List<String> within(Played played, Breath breath) {
+    List<String> places = new ArrayList<>();
+    Line line = played.line();
+    for (int j = played.first(); j < played.last(); j++) {
+      if ((line.onsetMicros(j + 1) - line.endMicros(j)) / 1e6 >= breath.catchSeconds()) {
+        var at = line.bars().nameOf(line.stroke(j).span().end());
+        places.add(at.bar() + "." + at.beatText());
+      }
+    }
+    return places;
+  }
+}

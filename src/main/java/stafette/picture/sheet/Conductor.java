@@ -1,0 +1,204 @@
+package stafette.picture.sheet;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import stafette.check.TempoWindow;
+import stafette.limits.Demand;
+import stafette.picture.Mark;
+import stafette.picture.Paper;
+import stafette.picture.Piece;
+import stafette.picture.RibbonRows;
+import stafette.picture.TempoGauge;
+import stafette.plan.Brief;
+import stafette.plan.Handoff;
+import stafette.plan.Plan;
+import stafette.score.Line;
+
+/** The pages for the conductor: the line, its tempi, the ribbon, the handoffs in order. */
+final class Conductor {
+  private static final double GAP = 14;
+  private static final double APART = 24;
+
+  /** Rows of ribbon on the first page, where they can still be read so. */
+  private static final double RIBBON_SHARE = 0.42;
+
+  private final SheetContent content;
+  private final Plan plan;
+  private final double left = Paper.MARGIN;
+  private final double right;
+  private final double height;
+
+  /**
+   * The pages to be laid out.
+   *
+   * @param right where marks end
+   * @param height how much there is room for on a page
+   */
+  Conductor(SheetContent content, double right, double height) {
+    this.content = content;
+    this.plan = content.plan();
+    this.right = right;
+    this.height = height;
+  }
+
+  List<Block> blocks() {
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(facts());
+    if (!content.verdict().holds()) {
+      blocks.addAll(findings());
+    }
+    blocks.add(tightSpots());
+    blocks.addAll(ribbon());
+    if (!plan.handoffs().isEmpty()) {
+      blocks.addAll(handoffs());
+    }
+    return blocks;
+  }
+
+  private Block facts() {
+    double room = right - left - TempoGauge.WIDTH - APART;
+    Block words =
+        text(content.where(), Type.STRONG, room)
+            .with(text(figures(), Type.TEXT, room))
+            .with(text(whoPlays(), Type.TEXT, room));
+    return content.window().map(window -> beside(words, window)).orElse(words);
+  }
+
+  private Block beside(Block words, TempoWindow window) {
+    double gaugeLeft = right - TempoGauge.WIDTH;
+    Piece both =
+        new Piece(
+            Math.max(words.piece().height(), TempoGauge.HEIGHT),
+            top -> {
+              List<Mark> marks = new ArrayList<>(words.piece().at(top));
+              marks.addAll(TempoGauge.of(window, plan.line(), gaugeLeft, top - 4));
+              return marks;
+            });
+    return new Block(both, 0).with(text(tempi(window), Type.SOFT, right - left).after(4));
+  }
+
+  private String figures() {
+    Line line = plan.line();
+    double rate = Demand.usualRatePerSecond(line);
+    return Figures.counted(line.count(), "note", "notes")
+        + " in "
+        + Figures.seconds(line.endMicros(line.count() - 1))
+        + ", "
+        + Figures.perSecond(rate)
+        + " ("
+        + Figures.mark(rate)
+        + ")";
+  }
+
+  private String whoPlays() {
+    Brief brief = plan.brief();
+    String playing =
+        IntStream.range(0, brief.players().size())
+            .filter(player -> !plan.segmentsOf(player).isEmpty())
+            .mapToObj(
+                player ->
+                    brief.players().get(player).name()
+                        + " ("
+                        + Figures.counted(plan.segmentsOf(player).size(), "turn", "turns")
+                        + ")")
+            .collect(Collectors.joining(", "));
+    String idle =
+        IntStream.range(0, brief.players().size())
+            .filter(player -> plan.segmentsOf(player).isEmpty())
+            .mapToObj(player -> brief.players().get(player).name())
+            .collect(Collectors.joining(", "));
+    return playing + (idle.isEmpty() ? "" : "; not needed: " + idle);
+  }
+
+  private static String tempi(TempoWindow window) {
+    String slowest =
+        window.slowestFactor() == 0
+            ? "at any slower tempo"
+            : "down to " + window.slowestText() + " (below it, " + window.slowestLimit() + ")";
+    String fastest =
+        Double.isInfinite(window.fastestFactor())
+            ? "at any faster tempo"
+            : "up to " + window.fastestText() + " (above it, " + window.fastestLimit() + ")";
+    return "The plan holds " + slowest + " and " + fastest + ".";
+  }
+
+  private List<Block> findings() {
+    List<Block> all =
+        content.verdict().findings().stream()
+            .map(finding -> text(finding.message(), Type.TEXT, right - left))
+            .toList();
+    return Block.headed(
+        text("This plan does not hold", Type.SECTION, right - left).after(GAP), all);
+  }
+
+  private Block tightSpots() {
+    Block all = text("Tightest spots", Type.SECTION, right - left).after(GAP);
+    boolean first = true;
+    for (String spot : TightSpots.of(plan, content.verdict())) {
+      all = all.with(text(spot, Type.TEXT, right - left).after(first ? 3 : 0));
+      first = false;
+    }
+    return all.with(text(odds(), Type.SOFT, right - left).after(2));
+  }
+
+  private String odds() {
+    return String.format(
+        java.util.Locale.ROOT,
+        "About %.0f in 100 such groups of professionals would all manage; at 5 %% faster %.0f.",
+        Math.floor(content.verdict().odds() * 100),
+        Math.floor(content.verdict().oddsAtHeadroom() * 100));
+  }
+
+  private List<Block> ribbon() {
+    List<Piece> rows = RibbonRows.of(plan, content.verdict(), right, height, height * RIBBON_SHARE);
+    List<Block> blocks = new ArrayList<>();
+    for (int i = 0; i < rows.size(); i++) {
+      blocks.add(new Block(rows.get(i), i == 0 ? GAP : 8));
+    }
+    int last = blocks.size() - 1;
+    blocks.set(last, blocks.get(last).with(new Block(RibbonRows.legend(), 8)));
+    return blocks;
+  }
+
+  private List<Block> handoffs() {
+    boolean several = plan.brief().lines().size() > 1;
+    List<String> heads = new ArrayList<>(List.of("No.", "Enters", "on", "Leaves", "after"));
+    heads.addAll(List.of("Together", "Time", several ? "Relay, hints" : "Hints"));
+    Grid grid = new Grid(left, right, heads, 22, 82, 82, 82, 82, 58, 34, 81);
+    List<Handoff> all = plan.handoffs();
+    IntStream.range(0, all.size())
+        .boxed()
+        .sorted(
+            Comparator.comparing(
+                i ->
+                    plan.brief()
+                        .line(all.get(i).enters().relay())
+                        .onsetMicros(all.get(i).enters().first())))
+        .forEach(i -> grid.add(cells(i, all.get(i))));
+    Block title = text("Handoffs", Type.SECTION, right - left).after(GAP);
+    return Block.headed(title, grid.blocks());
+  }
+
+  private List<Grid.Cell> cells(int index, Handoff handoff) {
+    HandoffWords words = new HandoffWords(plan, handoff);
+    String relay = HandoffWords.relay(plan.brief(), handoff.enters().relay());
+    String hint = words.hint();
+    String last = relay + (relay.isEmpty() || hint.isEmpty() ? "" : "; ") + hint;
+    return List.of(
+        Grid.Cell.of(Type.TEXT, Integer.toString(index + 1)),
+        Grid.Cell.of(Type.STRONG, plan.names(handoff.enters())),
+        Grid.Cell.of(Type.TEXT, words.entry()),
+        Grid.Cell.of(Type.TEXT, plan.names(handoff.leaves())),
+        Grid.Cell.of(Type.TEXT, words.landing()),
+        Grid.Cell.of(Type.TEXT, words.together()),
+        Grid.Cell.of(Type.TEXT, words.time()),
+        Grid.Cell.of(Type.LABEL, last));
+  }
+
+  private Block text(String text, Type type, double width) {
+    return new Block(type.paragraph(text, left, width), 0);
+  }
+}

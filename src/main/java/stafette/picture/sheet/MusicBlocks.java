@@ -1,0 +1,124 @@
+package stafette.picture.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import stafette.check.Verdict;
+import stafette.picture.Box;
+import stafette.picture.Face;
+import stafette.picture.Ink;
+import stafette.picture.Mark;
+import stafette.picture.Piece;
+import stafette.picture.PlayerMusic;
+import stafette.picture.Row;
+import stafette.plan.Plan;
+import stafette.score.Line;
+import stafette.time.Bar;
+import stafette.time.Position;
+import stafette.time.Span;
+import stafette.time.TempoMark;
+
+/** What a player plays, staff by staff, with bar numbers, tempi and flags above. */
+final class MusicBlocks {
+  private static final Type NUMBER = new Type(Face.PLAIN, 7.4, Ink.SOFT);
+  private static final Type TEMPO = new Type(Face.BOLD, 8, Ink.FULL);
+  private static final double RULER = 11;
+  private static final double AIR = 10;
+  private static final double APART = 5;
+
+  private final Line line;
+  private final List<TurnWords> turns;
+  private final double left;
+  private final double right;
+  private final PlayerMusic music;
+
+  /**
+   * The music of a player.
+   *
+   * @param turns the player's turns in order
+   */
+  MusicBlocks(
+      Plan plan, Verdict verdict, int player, List<TurnWords> turns, double left, double right) {
+    this.turns = List.copyOf(turns);
+    this.left = left;
+    this.right = right;
+    line = plan.line();
+    music = PlayerMusic.of(plan, verdict, player, left, right);
+  }
+
+  List<Block> blocks() {
+    List<Block> blocks = new ArrayList<>();
+    int before = -1;
+    for (List<Bar> stretch : music.stretches()) {
+      List<Block> staffs = music.staffed(stretch).stream().map(this::staff).toList();
+      int first = stretch.get(0).index();
+      blocks.addAll(before < 0 ? staffs : Block.headed(rest(before + 1, first - 1), staffs));
+      before = stretch.get(stretch.size() - 1).index();
+    }
+    return blocks;
+  }
+
+  private Block rest(int first, int last) {
+    String from = line.bars().get(first).number();
+    String to = line.bars().get(last).number();
+    String bars = first == last ? "bar " + from : "bars " + from + " to " + to;
+    return new Block(
+        Type.SOFT.paragraph("Nothing of the line in " + bars + ".", left, right - left), AIR);
+  }
+
+  private Block staff(PlayerMusic.Staffed staffed) {
+    Flags flags = new Flags(staffed.row(), left, right);
+    for (int i = 0; i < turns.size(); i++) {
+      flags.add(i + 1, turns.get(i));
+    }
+    List<Mark.Words> ruler = ruler(staffed.row());
+    Box extent = staffed.extent();
+    double ink = RULER + flags.height();
+    return new Block(
+        new Piece(
+            ink + extent.height(),
+            top -> {
+              List<Mark> marks = new ArrayList<>();
+              ruler.forEach(word -> marks.add(Type.lowered(word, top)));
+              marks.addAll(flags.above(top + ink - 1));
+              marks.addAll(staffed.piece().at(top + ink - extent.top()));
+              return marks;
+            }),
+        AIR);
+  }
+
+  /** Tempi where they change, and each bar's number where there is room. */
+  private List<Mark.Words> ruler(Row row) {
+    List<Mark.Words> words = new ArrayList<>();
+    Bar first = row.bars().get(0);
+    words.add(NUMBER.line(first.number(), left, 0));
+    Position start = turns.get(0).played().line().stroke(turns.get(0).played().first()).onset();
+    for (Map.Entry<Position, TempoMark> change : line.tempo().within(row.span()).entrySet()) {
+      Position at = change.getKey();
+      if (row.span().contains(start) && at.isBefore(start) || isNew(at)) {
+        add(TEMPO.line(change.getValue().toString(), row.x(at), 0), words);
+      }
+    }
+    for (Bar bar : row.bars()) {
+      if (!bar.equals(first)) {
+        add(NUMBER.line(bar.number(), row.left(bar), 0), words);
+      }
+    }
+    return words;
+  }
+
+  private boolean isNew(Position at) {
+    Span before = new Span(Position.START, at);
+    return Position.START.isBefore(at)
+        && !line.tempo().within(before).lastEntry().getValue().equals(line.tempo().at(at));
+  }
+
+  private void add(Mark.Words word, List<Mark.Words> words) {
+    Box box = word.bounds();
+    Box wide = new Box(box.left() - APART, box.top(), box.right() + APART, box.bottom());
+    boolean free = words.stream().noneMatch(other -> other.bounds().overlaps(wide));
+    if (free && box.right() <= right) {
+      words.add(word);
+    }
+  }
+}

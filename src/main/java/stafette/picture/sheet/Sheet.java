@@ -1,0 +1,123 @@
+package stafette.picture.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import stafette.picture.Drawing;
+import stafette.picture.Face;
+import stafette.picture.Ink;
+import stafette.picture.Mark;
+import stafette.picture.Paper;
+import stafette.picture.Path;
+
+/**
+ * A plan on paper, for a first rehearsal: for the conductor the line, its tempi, the ribbon, the
+ * handoffs in order and where it is tightest; then for each player who plays, in the brief's order,
+ * when it enters and leaves, how, and its notes. Upright pages.
+ */
+public final class Sheet {
+  private static final double HEAD = 42;
+  private static final double FOOT = 22;
+  private static final double CARE = 30;
+
+  /** As each page that somebody is given says: work at the limit can injure. */
+  private static final String CAUTION =
+      "Take care: limits differ from player to player; playing at one's limit can injure lips, tongue,"
+          + " arms and hands. Ask the players; they, their teachers and medical advice have the"
+          + " last word.";
+
+  private static final Type SMALL = new Type(Face.PLAIN, 7.4, Ink.SOFT);
+
+  private final SheetContent content;
+  private final double width;
+  private final double height;
+  private final double right;
+
+  private Sheet(SheetContent content, Paper paper) {
+    this.content = content;
+    width = paper.height();
+    height = paper.width();
+    right = width - Paper.MARGIN;
+  }
+
+  /**
+   * Lays out the sheet.
+   *
+   * @param paper one with pages
+   * @throws IllegalArgumentException if the paper has none
+   */
+  public static List<Drawing> of(SheetContent content, Paper paper) {
+    if (!paper.hasPages()) {
+      throw new IllegalArgumentException("a sheet needs pages: " + paper);
+    }
+    return new Sheet(content, paper).drawings();
+  }
+
+  /** A page of somebody's, without what stands on all pages. */
+  private record Page(String whose, boolean first, List<Mark> marks) {}
+
+  private List<Drawing> drawings() {
+    double room = height - 2 * Paper.MARGIN - HEAD - FOOT - CARE;
+    List<Page> pages =
+        new ArrayList<>(pages("Conductor", new Conductor(content, right, room).blocks()));
+    for (int player = 0; player < content.plan().brief().players().size(); player++) {
+      if (!content.plan().segmentsOf(player).isEmpty()) {
+        String name = content.plan().brief().players().get(player).name();
+        pages.addAll(pages(name, new Strip(content, player, right).blocks()));
+      }
+    }
+    return IntStream.range(0, pages.size())
+        .mapToObj(i -> drawing(pages.get(i), i + 1, pages.size()))
+        .toList();
+  }
+
+  private List<Page> pages(String whose, List<Block> blocks) {
+    double bottom = height - Paper.MARGIN - FOOT;
+    List<List<Mark>> pages = Pages.of(blocks, Paper.MARGIN + HEAD, bottom, bottom - CARE);
+    return IntStream.range(0, pages.size())
+        .mapToObj(i -> new Page(whose, i == 0, pages.get(i)))
+        .toList();
+  }
+
+  private Drawing drawing(Page page, int number, int of) {
+    List<Mark> marks = new ArrayList<>();
+    marks.addAll(head(page));
+    marks.addAll(page.marks());
+    if (page.first()) {
+      double top = height - Paper.MARGIN - FOOT - CARE + 8;
+      marks.addAll(SMALL.paragraph(CAUTION, Paper.MARGIN, right - Paper.MARGIN).at(top));
+    }
+    marks.addAll(foot(page, number, of));
+    return new Drawing(width, height, content.name(), marks);
+  }
+
+  private List<Mark> head(Page page) {
+    String who = page.first() ? page.whose() : page.whose() + ", continued";
+    double room = right - Paper.MARGIN;
+    String shown = Type.TITLE.face().fitted(who, Type.TITLE.size(), room * 0.6);
+    double used = Type.TITLE.width(shown) + 20;
+    String title = Type.STRONG.face().fitted(content.name(), Type.STRONG.size(), room - used);
+    double baseline = Paper.MARGIN + 19;
+    List<Mark> marks = new ArrayList<>();
+    marks.add(Type.TITLE.words(shown, Paper.MARGIN, baseline));
+    marks.add(Type.STRONG.words(title, right - Type.STRONG.width(title), baseline));
+    marks.add(rule(Paper.MARGIN + 30));
+    return marks;
+  }
+
+  private List<Mark> foot(Page page, int number, int of) {
+    double baseline = height - Paper.MARGIN - 3;
+    String count = "page " + number + " of " + of;
+    String what = content.where() + "  ·  " + content.day();
+    double room = right - Paper.MARGIN - SMALL.width(count) - 20;
+    List<Mark> marks = new ArrayList<>();
+    marks.add(rule(baseline - 12));
+    marks.add(SMALL.words(SMALL.face().fitted(what, SMALL.size(), room), Paper.MARGIN, baseline));
+    marks.add(SMALL.words(count, right - SMALL.width(count), baseline));
+    return marks;
+  }
+
+  private Mark rule(double y) {
+    return new Mark.Stroke(Path.line(Paper.MARGIN, y, right, y), 0.6, Ink.FAINT);
+  }
+}

@@ -1,0 +1,61 @@
+package stafette.picture.sheet;
+
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
+import java.util.Optional;
+import stafette.check.TempoWindow;
+import stafette.check.Verdict;
+import stafette.plan.Plan;
+import stafette.score.Line;
+import stafette.time.Bar;
+
+/**
+ * What a sheet is made from.
+ *
+ * @param plan who plays what
+ * @param verdict what the judge says of that plan
+ * @param window the tempi between which it holds, if it does
+ * @param title of the score, if it has one
+ * @param date to be printed
+ */
+public record SheetContent(
+    Plan plan,
+    Verdict verdict,
+    Optional<TempoWindow> window,
+    Optional<String> title,
+    LocalDate date) {
+  private static final DateTimeFormatter DAY =
+      DateTimeFormatter.ofPattern("d MMMM yyyy", Locale.ENGLISH);
+
+  /** The score's title, else what line it is. */
+  String name() {
+    return title.map(String::strip).filter(text -> !text.isEmpty()).orElseGet(this::where);
+  }
+
+  /** "25 November 2026". */
+  String day() {
+    return DAY.format(date);
+  }
+
+  /** "Piano, staff 1, voice 1, bars 5–16"; counted too where a number is printed twice. */
+  String where() {
+    Line line = plan.line();
+    Bar first = line.bars().get(line.source().firstBar());
+    Bar last = line.bars().get(line.source().lastBar());
+    boolean once =
+        line.bars().isPrintedOnce(first.number()) && line.bars().isPrintedOnce(last.number());
+    return line.source().partName()
+        + ", staff "
+        + line.source().staff()
+        + ", voice "
+        + line.source().voice()
+        + (first.equals(last) ? ", bar " : ", bars ")
+        + range(first.number(), last.number())
+        + (once ? "" : " (" + range("#" + (first.index() + 1), "#" + (last.index() + 1)) + ")");
+  }
+
+  private static String range(String first, String last) {
+    return first.equals(last) ? first : first + "–" + last;
+  }
+}

@@ -1,0 +1,108 @@
+package stafette.picture.sheet;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import stafette.limits.Breath;
+import stafette.picture.Paper;
+import stafette.plan.Plan;
+import stafette.plan.Player;
+import stafette.score.Line;
+
+/** The page of one player: its turns, and what it plays as music. */
+final class Strip {
+  private static final double GAP = 13;
+
+  private final SheetContent content;
+  private final Plan plan;
+  private final int player;
+  private final Player who;
+  private final List<TurnWords> turns;
+  private final double left = Paper.MARGIN;
+  private final double right;
+
+  /**
+   * A page to be laid out.
+   *
+   * @param player index among the brief's players; one who plays
+   * @param right where marks end
+   */
+  Strip(SheetContent content, int player, double right) {
+    this.content = content;
+    this.player = player;
+    this.right = right;
+    plan = content.plan();
+    who = plan.brief().players().get(player);
+    turns =
+        plan.segmentsOf(player).stream()
+            .map(plan.segments()::indexOf)
+            .map(index -> new TurnWords(plan, content.verdict().segments().get(index)))
+            .toList();
+  }
+
+  List<Block> blocks() {
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(facts());
+    blocks.addAll(turns());
+    Block title = text("Your notes", Type.SECTION).with(text(explained(), Type.SOFT)).after(GAP);
+    blocks.addAll(
+        Block.headed(
+            title, new MusicBlocks(plan, content.verdict(), player, turns, left, right).blocks()));
+    return blocks;
+  }
+
+  private Block facts() {
+    Line line = plan.line();
+    String what = content.where() + ", at " + line.tempo().at(line.stroke(0).onset());
+    return text(what, Type.STRONG)
+        .with(text(who.instrument().name() + ". " + PitchWords.of(who.instrument()), Type.TEXT));
+  }
+
+  private String explained() {
+    String words =
+        "A bracket: you both play these notes. Grey notes: what you hear before you enter.";
+    return who.busy().isEmpty() ? words : words + " Hatched: your part has something else.";
+  }
+
+  private List<Block> turns() {
+    Optional<Breath> breath = who.instrument().breath();
+    List<String> heads = new ArrayList<>(List.of("Turn", "You enter", "You leave after", "How"));
+    heads.addAll(List.of("Fastest notes", "Of your limit"));
+    breath.ifPresent(lungs -> heads.add("Breath"));
+    double[] shares = {24, 92, 92, 92, 92, 56, 98};
+    Grid grid = new Grid(left, right, heads, Arrays.copyOf(shares, heads.size()));
+    for (int i = 0; i < turns.size(); i++) {
+      grid.add(cells(i + 1, turns.get(i), breath));
+    }
+    Block title = text("Your turns", Type.SECTION).after(GAP);
+    return Block.headed(title, grid.blocks());
+  }
+
+  private List<Grid.Cell> cells(int number, TurnWords turn, Optional<Breath> breath) {
+    List<Grid.Cell> cells = new ArrayList<>();
+    cells.add(Grid.Cell.of(Type.STRONG, Integer.toString(number)));
+    cells.add(Grid.Cell.of(turn.entryPlace(), turn.from(), turn.sharedAtEntry()));
+    cells.add(Grid.Cell.of(turn.exitPlace(), turn.to(), turn.sharedAtExit()));
+    cells.add(Grid.Cell.of(turn.technique(), turn.hocket(), turn.length(), turn.remarks()));
+    cells.add(Grid.Cell.of(turn.rate(), turn.perSecond(), pedals(turn)));
+    cells.add(Grid.Cell.of(turn.share(), turn.shares().toArray(String[]::new)));
+    breath.ifPresent(
+        lungs -> {
+          List<String> words = BreathWords.of(plan, turn, lungs);
+          String[] rest = words.subList(1, words.size()).toArray(String[]::new);
+          cells.add(Grid.Cell.of(words.get(0), rest));
+        });
+    return cells;
+  }
+
+  private String pedals(TurnWords turn) {
+    return who.instrument().family().equals("harp")
+        ? PedalWords.of(turn.played(), plan.skill(turn.segment()).technique())
+        : "";
+  }
+
+  private Block text(String text, Type type) {
+    return new Block(type.paragraph(text, left, right - left), 0);
+  }
+}

@@ -1,0 +1,73 @@
+package stafette.picture.sheet;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import stafette.check.SegmentReport;
+import stafette.check.StrainCourse;
+import stafette.check.Verdict;
+import stafette.plan.Plan;
+import stafette.plan.Played;
+
+/** Where the players are nearest to their limits. */
+final class TightSpots {
+  private static final int MOST = 4;
+
+  private TightSpots() {}
+
+  /**
+   * One of them.
+   *
+   * @param strain the share of the limit
+   * @param micros when, on the line's clock
+   * @param text who, where, and what of
+   */
+  private record Spot(double strain, long micros, String text) {}
+
+  /** The tightest place of each player, the tightest first: "96 % Flute 1 …". */
+  static List<String> of(Plan plan, Verdict verdict) {
+    List<List<Double>> courses = StrainCourse.of(plan);
+    Map<Integer, Spot> spots = new LinkedHashMap<>();
+    for (int i = 0; i < courses.size(); i++) {
+      SegmentReport report = verdict.segments().get(i);
+      spots.merge(
+          report.segment().player(),
+          spot(plan, report, courses.get(i)),
+          (one, other) -> ORDER.compare(one, other) <= 0 ? one : other);
+    }
+    List<Spot> all = new ArrayList<>(spots.values());
+    all.sort(ORDER);
+    return all.stream().limit(MOST).map(Spot::text).toList();
+  }
+
+  private static final Comparator<Spot> ORDER =
+      Comparator.comparingDouble((Spot spot) -> -spot.strain()).thenComparingLong(Spot::micros);
+
+  private static Spot spot(Plan plan, SegmentReport report, List<Double> course) {
+    int tightest = 0;
+    for (int k = 1; k < course.size(); k++) {
+      tightest = course.get(k) > course.get(tightest) + 1e-9 ? k : tightest;
+    }
+    Played played = plan.played(report.segment());
+    int stroke = played.first() + tightest;
+    return new Spot(
+        report.strain(),
+        played.line().onsetMicros(stroke),
+        Figures.percent(report.strain())
+            + " "
+            + what(plan, report)
+            + ": "
+            + plan.player(report.segment()).name()
+            + ", "
+            + Figures.place(played.line(), stroke));
+  }
+
+  private static String what(Plan plan, SegmentReport report) {
+    if (report.strain() <= report.use()) {
+      return "of the fastest " + plan.skill(report.segment()).technique().name();
+    }
+    return report.strain() <= report.tiredness() ? "tired" : "of the breath spent";
+  }
+}

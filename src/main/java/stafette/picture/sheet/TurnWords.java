@@ -1,0 +1,160 @@
+package stafette.picture.sheet;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import stafette.check.SegmentReport;
+import stafette.plan.Handoff;
+import stafette.plan.Lock;
+import stafette.plan.Plan;
+import stafette.plan.Played;
+import stafette.plan.Segment;
+import stafette.score.Line;
+
+/** What one player is told of one of its turns. */
+final class TurnWords {
+  private final Plan plan;
+  private final SegmentReport report;
+  private final Segment segment;
+  private final Played played;
+
+  TurnWords(Plan plan, SegmentReport report) {
+    this.plan = plan;
+    this.report = report;
+    segment = report.segment();
+    played = plan.played(segment);
+  }
+
+  Played played() {
+    return played;
+  }
+
+  Segment segment() {
+    return segment;
+  }
+
+  Line relayLine() {
+    return plan.line(segment);
+  }
+
+  Optional<Handoff> entry() {
+    return plan.handoffs().stream()
+        .filter(handoff -> handoff.enters().segments().contains(segment))
+        .findFirst();
+  }
+
+  Optional<Handoff> exit() {
+    return plan.handoffs().stream()
+        .filter(handoff -> handoff.leaves().segments().contains(segment))
+        .findFirst();
+  }
+
+  String entryPlace() {
+    return Figures.place(played.line(), played.first());
+  }
+
+  String exitPlace() {
+    return Figures.place(played.line(), played.last());
+  }
+
+  /** "from Flute 2", "after your own turn" or "begins the line". */
+  String from() {
+    return entry().map(handoff -> from(handoff)).orElse("you begin the line");
+  }
+
+  private String from(Handoff handoff) {
+    String others = HandoffWords.others(plan, handoff.leaves(), segment.player());
+    return others.isEmpty() ? "you play on" : "from " + others;
+  }
+
+  /** "to Flute 2". */
+  String to() {
+    return exit().map(handoff -> to(handoff)).orElse("you end the line");
+  }
+
+  private String to(Handoff handoff) {
+    String others = HandoffWords.others(plan, handoff.enters(), segment.player());
+    return others.isEmpty() ? "you play on" : "to " + others;
+  }
+
+  String sharedAtEntry() {
+    return entry().map(handoff -> new HandoffWords(plan, handoff).sharing()).orElse("");
+  }
+
+  String sharedAtExit() {
+    return exit().map(handoff -> new HandoffWords(plan, handoff).sharing()).orElse("");
+  }
+
+  String technique() {
+    return plan.skill(segment).technique().name();
+  }
+
+  /** Which notes of a hocket are the player's, and with whom it is shared. */
+  String hocket() {
+    return plan.turns().stream()
+        .filter(turn -> turn.isHocket() && turn.segments().contains(segment))
+        .findFirst()
+        .map(
+            turn ->
+                unit()
+                    + " in turn with "
+                    + HandoffWords.others(plan, turn, segment.player())
+                    + (turn.segments().get(0).equals(segment) ? "; you begin" : "; you follow"))
+        .orElse("");
+  }
+
+  private String unit() {
+    return switch (plan.brief().rules().hocket()) {
+      case NO, STROKE -> "note by note";
+      case GROUP -> "group by group";
+      case BEAT -> "beat by beat";
+    };
+  }
+
+  /** Which of several relays; that the turn was kept on purpose. */
+  String remarks() {
+    String relay = HandoffWords.relay(plan.brief(), segment.relay());
+    String kept = isKept() ? "kept" : "";
+    return relay + (relay.isEmpty() || kept.isEmpty() ? "" : ", ") + kept;
+  }
+
+  private boolean isKept() {
+    return plan.brief().rules().locks().stream()
+        .anyMatch(
+            lock ->
+                !(lock instanceof Lock.Out)
+                    && lock.relay() == segment.relay()
+                    && Lock.player(lock).equals(OptionalInt.of(segment.player()))
+                    && segment.first() <= lock.first()
+                    && lock.last() <= segment.last());
+  }
+
+  String length() {
+    long micros =
+        played.line().endMicros(played.last()) - played.line().onsetMicros(played.first());
+    return Figures.counted(played.strokes(), "note", "notes") + " in " + Figures.seconds(micros);
+  }
+
+  /** The metronome mark of the fastest notes; nothing for a single note. */
+  String rate() {
+    return report.ratePerSecond() > 0 ? Figures.mark(report.ratePerSecond()) : "a single note";
+  }
+
+  String perSecond() {
+    return report.ratePerSecond() > 0 ? Figures.perSecond(report.ratePerSecond()) : "";
+  }
+
+  String share() {
+    return Figures.percent(report.strain());
+  }
+
+  /** What the share is made of. */
+  List<String> shares() {
+    return List.of(
+        "rate " + Figures.percent(report.use()), "tired " + Figures.percent(report.tiredness()));
+  }
+
+  double breath() {
+    return report.breath();
+  }
+}

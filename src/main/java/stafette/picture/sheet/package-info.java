@@ -1,0 +1,20 @@
+/**
+ * Lays out the sheet: a page for the conductor, then one for each player who plays, to be given
+ * out.
+ *
+ * <p>Part of the room {@code picture}; it uses the pieces drawn there and the room knows nothing of
+ * it. Decisions:
+ *
+ * <ul>
+ *   <li>Everything is a {@link stafette.picture.sheet.Block} of a known height; {@link
+ *       stafette.picture.sheet.Pages} breaks them. Nothing is measured twice, nothing overlaps.
+ *   <li>Each player begins on a page of its own, so that pages can be given out. The caution stands
+ *       at the foot of the first page of everybody.
+ *   <li>Notes are written as the player reads them, and the page says so; places are bar and beat.
+ *   <li>The date comes from outside: the same plan and date give the same bytes.
+ * </ul>
+ */
+@NullMarked
+package stafette.picture.sheet;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,62 @@
+package stafette.work;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import stafette.picture.Drawing;
+import stafette.picture.Paper;
+import stafette.picture.PdfInk;
+import stafette.picture.sheet.Sheet;
+import stafette.picture.sheet.SheetContent;
+
+/** Lays a plan out as a sheet for the rehearsal, in a file. */
+public final class PrintSheet {
+  private PrintSheet() {}
+
+  /**
+   * Where and how.
+   *
+   * @param file .pdf
+   * @param paper "a4" or "letter"; empty for a4
+   * @param date to be printed
+   * @param replace whether it may replace a file that is there
+   */
+  public record Request(Path file, String paper, LocalDate date, boolean replace) {
+    /**
+     * Checks it before anything is reckoned.
+     *
+     * @throws Refusal if it is no PDF, the paper has no pages, or the file is there already
+     */
+    public void refuseWhatCannotBe() throws Refusal {
+      if (!String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT).endsWith(".pdf")) {
+        throw Refusal.wrongUse(file + ": a sheet is printed as .pdf");
+      }
+      paperOf(paper);
+      FileDoor.refuseToReplace(file, replace);
+    }
+  }
+
+  /**
+   * Prints the sheet.
+   *
+   * @param title of the score, if it has one
+   * @throws Refusal if the file can't be written
+   */
+  public static void print(JudgedPlan judged, Optional<String> title, Request request)
+      throws Refusal {
+    SheetContent content =
+        new SheetContent(judged.plan(), judged.verdict(), judged.window(), title, request.date());
+    List<Drawing> pages = Sheet.of(content, paperOf(request.paper()));
+    FileDoor.write(request.file(), PdfInk.pdf(pages, pages.get(0).title()), request.replace());
+  }
+
+  private static Paper paperOf(String name) throws Refusal {
+    return switch (name.toLowerCase(Locale.ROOT)) {
+      case "", "a4" -> Paper.A4;
+      case "letter" -> Paper.LETTER;
+      default -> throw Refusal.wrongUse("--paper of a sheet is a4 or letter, not \"" + name + "\"");
+    };
+  }
+}
