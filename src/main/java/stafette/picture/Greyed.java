@@ -17,7 +17,8 @@ final class Greyed implements Mark.Hand {
 
   @Override
   public void fill(Mark.Fill fill) {
-    marks.add(new Mark.Fill(fill.path(), Ink.FAINT));
+    Ink ink = fill.ink() == Ink.PAPER ? Ink.PAPER : Ink.FAINT;
+    marks.add(new Mark.Fill(fill.path(), ink));
   }
 
   @Override

@@ -8,6 +8,7 @@ import stafette.score.Stroke;
 import stafette.score.Tone;
 import stafette.time.Bar;
 import stafette.time.Position;
+import stafette.time.Span;
 
 /**
  * How much room the notes of a line need in parts that are spelled alike. A player who enters
@@ -44,19 +45,40 @@ final class NoteRoom {
 
   /** The same for the first note of a bar; 0 if the bar does not begin with one. */
   double beforeFirstOf(Bar bar) {
-    for (int j = 0; j < before.length; j++) {
-      if (line.stroke(j).onset().equals(bar.span().start())) {
-        return before[j];
+    int first = firstIn(bar.span());
+    boolean begins =
+        first < before.length && line.stroke(first).onset().equals(bar.span().start());
+    return begins ? before[first] : 0;
+  }
+
+  /** The first stroke that is not before a span; the count of strokes if there is none. */
+  private int firstIn(Span span) {
+    int low = 0;
+    int high = before.length;
+    while (low < high) {
+      int middle = (low + high) >>> 1;
+      if (line.stroke(middle).onset().isBefore(span.start())) {
+        low = middle + 1;
+      } else {
+        high = middle;
       }
     }
-    return 0;
+    return low;
   }
 
   /** The least width of a quarter note at which no two notes touch, in spaces. */
   double perQuarter() {
+    return perQuarter(line.span());
+  }
+
+  /** The same for the notes that begin in a span, and the next one. */
+  double perQuarter(Span span) {
     double most = 0;
-    for (int j = 1; j < before.length; j++) {
+    for (int j = firstIn(span) + 1; j < before.length; j++) {
       Position from = line.stroke(j - 1).onset();
+      if (!span.contains(from)) {
+        return most;
+      }
       double quarters = line.stroke(j).onset().since(from).quarters().toDouble();
       most = Math.max(most, (Signs.HEAD + AIR + before[j]) / quarters);
     }

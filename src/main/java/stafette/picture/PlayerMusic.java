@@ -1,9 +1,12 @@
 package stafette.picture;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import stafette.check.Verdict;
 import stafette.plan.Plan;
 import stafette.plan.Played;
@@ -17,34 +20,53 @@ import stafette.time.Span;
  * listens for its entry, what is heard before an entry in grey, the score's own passages hatched.
  */
 public final class PlayerMusic {
-  private static final double SPACE = 4.4;
+  private static final double LEAST_SPACE = 2;
+  private static final double LEAST_PER_QUARTER = 14;
+  private static final double MOST_STRETCH = 1.6;
   private static final double HATCHED_BEYOND = 1;
 
   private final Relay relay;
   private final int player;
   private final StaffLines staffs;
   private final List<Cues.Cue> cues;
+  private final List<Span> written;
+  private final List<List<Bar>> stretches;
+  private final List<NoteRoom> rooms;
+  private final Map<Integer, Double> perQuarters = new HashMap<>();
   private final double left;
   private final double right;
 
-  private PlayerMusic(Relay relay, int player, double left, double right) {
+  private PlayerMusic(Relay relay, int player, double space, double left, double right) {
     this.relay = relay;
     this.player = player;
     this.left = left;
     this.right = right;
-    StaffLines usual = StaffLines.sized(relay, SPACE);
-    staffs = usual.fitting(right - left - usual.headerWidth());
+    staffs = StaffLines.sized(relay, space);
+    rooms = staffs.rooms(player);
     cues = Cues.of(relay.plan(), player);
+    stretches = found();
+    written =
+        Stream.concat(
+                relay.plan().segmentsOf(player).stream().map(relay::span),
+                cues.stream().map(Cues.Cue::span))
+            .toList();
   }
 
   /**
    * The music of a player.
    *
+   * @param space from line to line of a staff, in points; less where a bar is too long for the page
    * @param left where staffs begin, in points
    * @param right where they end at most
    */
-  public static PlayerMusic of(Plan plan, Verdict verdict, int player, double left, double right) {
-    return new PlayerMusic(Relay.of(plan, verdict, Optional.empty()), player, left, right);
+  public static PlayerMusic of(
+      Plan plan, Verdict verdict, int player, double space, double left, double right) {
+    Relay relay = Relay.of(plan, verdict, Optional.empty());
+    PlayerMusic usual = new PlayerMusic(relay, player, space, left, right);
+    double share = (right - left) / usual.widestBar();
+    return share >= 1
+        ? usual
+        : new PlayerMusic(relay, player, Math.max(LEAST_SPACE, space * share), left, right);
   }
 
   /**
@@ -56,8 +78,15 @@ public final class PlayerMusic {
    */
   public record Staffed(Row row, Box extent, Piece piece) {}
 
-  /** Bars that follow one another and have something to be read, stretch by stretch. */
+  /**
+   * Bars that follow one another and have something to be read, stretch by stretch; a single empty
+   * bar between them belongs to the stretch.
+   */
   public List<List<Bar>> stretches() {
+    return stretches;
+  }
+
+  private List<List<Bar>> found() {
     TreeSet<Integer> indexes = new TreeSet<>();
     for (Played played : plays()) {
       for (int j = played.first(); j <= played.last(); j++) {
@@ -65,38 +94,109 @@ public final class PlayerMusic {
       }
     }
     cues.forEach(cue -> indexes.add(bar(cue.span().start()).index()));
-    List<List<Bar>> stretches = new ArrayList<>();
+    List<List<Bar>> found = new ArrayList<>();
+    int next = -1;
     for (int index : indexes) {
-      if (!indexes.contains(index - 1)) {
-        stretches.add(new ArrayList<>());
+      boolean goesOn = !found.isEmpty() && index <= next + 1;
+      List<Bar> stretch = goesOn ? found.get(found.size() - 1) : new ArrayList<>();
+      if (!goesOn) {
+        found.add(stretch);
+        next = index;
       }
-      stretches.get(stretches.size() - 1).add(relay.line().bars().get(index));
+      for (; next <= index; next++) {
+        stretch.add(relay.line().bars().get(next));
+      }
     }
-    return stretches;
+    return found;
   }
 
   /** A stretch on as many staffs as it takes. */
   public List<Staffed> staffed(List<Bar> stretch) {
-    double start = left + staffs.headerWidth();
-    Rows rows = new Rows(stretch, start, right - start, staffs.lead(), staffs::signs);
-    return rows.spaced(staffs.pointsPerQuarter()).stream().map(this::staffed).toList();
+    List<Staffed> result = new ArrayList<>();
+    int first = 0;
+    for (int end = 1; end <= stretch.size(); end++) {
+      boolean last = end == stretch.size();
+      if (last || !fits(stretch.subList(first, end + 1))) {
+        result.add(staffed(row(stretch.subList(first, end), last)));
+        first = end;
+      }
+    }
+    return result;
   }
 
-  private Staffed staffed(Row broken) {
-    Row row = flush(broken);
+  private boolean fits(List<Bar> bars) {
+    return perQuarter(bars) * quarters(bars) <= room(bars);
+  }
+
+  /** As wide as the page, but the last of a stretch is not stretched beyond what can be read. */
+  private Row row(List<Bar> bars, boolean last) {
+    double full = room(bars) / quarters(bars);
+    double most = MOST_STRETCH * perQuarter(bars);
+    Map<Integer, Double> signs = new HashMap<>();
+    bars.forEach(bar -> signs.put(bar.index(), staffs.signs(bar, bar.equals(bars.get(0)))));
+    double start = left + header(bars.get(0));
+    return new Row(bars, start, last ? Math.min(full, most) : full, staffs.lead(), signs);
+  }
+
+  /** What there is for notes across the page. */
+  private double room(List<Bar> bars) {
+    double used = header(bars.get(0)) + bars.size() * staffs.lead();
+    for (Bar bar : bars) {
+      used += staffs.signs(bar, bar.equals(bars.get(0)));
+    }
+    return right - left - used;
+  }
+
+  private double header(Bar bar) {
+    Staff staff = staffs.staff(player, bar.span(), 0);
+    return Engraver.headerWidth(music(bar, List.of(), List.of()), staff, bar.span().start());
+  }
+
+  private double perQuarter(List<Bar> bars) {
+    return bars.stream().mapToDouble(this::perQuarterOf).max().orElse(0);
+  }
+
+  private double widestBar() {
+    return stretches.stream()
+        .flatMap(List::stream)
+        .mapToDouble(bar -> right - left - room(List.of(bar)) + widthOfNotes(bar))
+        .max()
+        .orElse(0);
+  }
+
+  private double widthOfNotes(Bar bar) {
+    return perQuarterOf(bar) * quarters(List.of(bar));
+  }
+
+  private double perQuarterOf(Bar bar) {
+    return perQuarters.computeIfAbsent(bar.index(), index -> perQuarter(bar));
+  }
+
+  /** The least width of a quarter note at which nothing that is written in a bar touches. */
+  private double perQuarter(Bar bar) {
+    double most = LEAST_PER_QUARTER;
+    for (Span span : written) {
+      if (span.overlaps(bar.span())) {
+        most = Math.max(most, staffs.pointsPerQuarter(rooms, common(span, bar.span())));
+      }
+    }
+    return most;
+  }
+
+  private static Span common(Span one, Span other) {
+    Position start = one.start().isBefore(other.start()) ? other.start() : one.start();
+    Position end = one.end().isBefore(other.end()) ? one.end() : other.end();
+    return new Span(start, end);
+  }
+
+  private static double quarters(List<Bar> bars) {
+    return bars.stream().mapToDouble(bar -> bar.span().length().quarters().toDouble()).sum();
+  }
+
+  private Staffed staffed(Row row) {
     Box extent =
         marks(row, 0).stream().map(Mark::bounds).reduce(Box::with).orElse(new Box(0, 0, 0, 0));
     return new Staffed(row, extent, new Piece(extent.height(), top -> marks(row, top)));
-  }
-
-  /** The same row with its own signs at the left edge, and ending where it did. */
-  private Row flush(Row row) {
-    Engraver.Music music = music(row, List.of(), List.of());
-    Staff staff = staffs.staff(player, row.span(), 0);
-    double start = left + Engraver.headerWidth(music, staff, row.span().start());
-    double quarters = row.span().length().quarters().toDouble();
-    double wider = row.pointsPerQuarter() + (row.left() - start) / quarters;
-    return new Row(row.bars(), start, wider, row.lead(), row.signs());
   }
 
   private List<Mark> marks(Row row, double top) {
@@ -116,7 +216,7 @@ public final class PlayerMusic {
         silent.add(cue.span());
       }
     }
-    marks.addAll(Engraver.marks(music(row, plays(), silent), staff, row));
+    marks.addAll(Engraver.marks(music(row.bars().get(0), plays(), silent), staff, row));
     return marks;
   }
 
@@ -136,20 +236,20 @@ public final class PlayerMusic {
     double from = row.xWithin(cue.span().start()) - row.lead();
     double to = row.xWithin(cue.span().end());
     return Greyed.of(
-        Engraver.marks(music(row, cue.plays(), silent), staff, row).stream()
+        Engraver.marks(music(row.bars().get(0), cue.plays(), silent), staff, row).stream()
             .filter(mark -> mark.bounds().left() >= from && mark.bounds().right() <= to)
             .toList());
   }
 
-  private Engraver.Music music(Row row, List<Played> plays, List<Span> silent) {
+  private Engraver.Music music(Bar first, List<Played> plays, List<Span> silent) {
     Engraver.Music usual = staffs.music(player, List.of());
-    return new Engraver.Music(plays, silent, usual.keys(), newMeter(row.bars().get(0)));
+    return new Engraver.Music(plays, silent, usual.keys(), newMeter(first));
   }
 
   /** The first staff of all has a time signature, and any at which it changes. */
   private Optional<Meter> newMeter(Bar bar) {
     boolean isNew =
-        bar.equals(stretches().get(0).get(0))
+        bar.equals(stretches.get(0).get(0))
             || !relay.line().bars().get(bar.index() - 1).meter().equals(bar.meter());
     return isNew ? Optional.of(bar.meter()) : Optional.empty();
   }

@@ -132,6 +132,21 @@ final class StaffLines {
     return Math.min(MOST_SPACES_PER_QUARTER, most) * space;
   }
 
+  /** How much room each line's notes need in one player's part. */
+  List<NoteRoom> rooms(int player) {
+    PartSpelling own = spelling(player);
+    return relay.plan().brief().lines().stream()
+        .distinct()
+        .map(line -> new NoteRoom(line, own))
+        .toList();
+  }
+
+  /** The least width of a quarter note at which no two notes of some time touch. */
+  double pointsPerQuarter(List<NoteRoom> some, Span span) {
+    double most = some.stream().mapToDouble(room -> room.perQuarter(span)).max().orElse(0);
+    return Math.min(MOST_SPACES_PER_QUARTER, most) * space;
+  }
+
   /** What a player plays in some bars, for a row that they make. */
   Engraver.Music music(int player, List<Bar> bars) {
     List<Played> plays =

@@ -20,7 +20,9 @@ final class BreathWords {
   /** What is said of one turn: before it, within it, how much is used. */
   static List<String> of(Plan plan, TurnWords turn, Breath breath) {
     List<String> words = new ArrayList<>();
-    words.add(before(silenceBefore(plan, turn.segment()), breath));
+    OptionalLong silence = silenceBefore(plan, turn.segment());
+    words.add(before(silence, breath));
+    silence.ifPresent(micros -> words.add("after a rest of " + Figures.seconds(micros)));
     List<String> places = within(turn.played(), breath);
     if (!places.isEmpty()) {
       int more = places.size() - MOST_PLACES;
@@ -38,13 +40,10 @@ final class BreathWords {
       return "full breath before";
     }
     double seconds = silenceMicros.getAsLong() / 1e6;
-    String rest = " (" + Figures.seconds(seconds) + " rest)";
     if (seconds >= breath.fullSeconds()) {
-      return "full breath before" + rest;
+      return "full breath before";
     }
-    return seconds >= breath.catchSeconds()
-        ? "quick breath before" + rest
-        : "no time to breathe before";
+    return seconds >= breath.catchSeconds() ? "quick breath before" : "no time to breathe before";
   }
 
   /** From the end of whatever the player has before, if it has anything. */

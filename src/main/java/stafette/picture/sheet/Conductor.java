@@ -25,6 +25,10 @@ final class Conductor {
   /** Rows of ribbon on the first page, where they can still be read so. */
   private static final double RIBBON_SHARE = 0.42;
 
+  private static final String FOLLOWING =
+      "Each player enters while the one before still plays. Who leaves stops on the last note that"
+          + " both play.";
+
   private final SheetContent content;
   private final Plan plan;
   private final double left = Paper.MARGIN;
@@ -168,27 +172,25 @@ final class Conductor {
     List<String> heads = new ArrayList<>(List.of("No.", "Enters", "on", "Leaves", "after"));
     heads.addAll(List.of("Together", "Time", several ? "Relay, hints" : "Hints"));
     Grid grid = new Grid(left, right, heads, 22, 82, 82, 82, 82, 58, 34, 81);
-    List<Handoff> all = plan.handoffs();
-    IntStream.range(0, all.size())
-        .boxed()
-        .sorted(
-            Comparator.comparing(
-                i ->
-                    plan.brief()
-                        .line(all.get(i).enters().relay())
-                        .onsetMicros(all.get(i).enters().first())))
-        .forEach(i -> grid.add(cells(i, all.get(i))));
-    Block title = text("Handoffs", Type.SECTION, right - left).after(GAP);
+    List<Handoff> all = new ArrayList<>(plan.handoffs());
+    all.sort(Comparator.comparingLong(h -> new HandoffWords(plan, h).entryMicros()));
+    for (int i = 0; i < all.size(); i++) {
+      grid.add(cells(i + 1, all.get(i)));
+    }
+    Block title =
+        text("Handoffs", Type.SECTION, right - left)
+            .with(text(FOLLOWING, Type.SOFT, right - left))
+            .after(GAP);
     return Block.headed(title, grid.blocks());
   }
 
-  private List<Grid.Cell> cells(int index, Handoff handoff) {
+  private List<Grid.Cell> cells(int number, Handoff handoff) {
     HandoffWords words = new HandoffWords(plan, handoff);
     String relay = HandoffWords.relay(plan.brief(), handoff.enters().relay());
     String hint = words.hint();
     String last = relay + (relay.isEmpty() || hint.isEmpty() ? "" : "; ") + hint;
     return List.of(
-        Grid.Cell.of(Type.TEXT, Integer.toString(index + 1)),
+        Grid.Cell.of(Type.TEXT, Integer.toString(number)),
         Grid.Cell.of(Type.STRONG, plan.names(handoff.enters())),
         Grid.Cell.of(Type.TEXT, words.entry()),
         Grid.Cell.of(Type.TEXT, plan.names(handoff.leaves())),

@@ -2,15 +2,12 @@ package stafette.picture.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import stafette.picture.Box;
 import stafette.picture.Face;
 import stafette.picture.Ink;
 import stafette.picture.Mark;
 import stafette.picture.Path;
 import stafette.picture.Row;
-import stafette.plan.Handoff;
-import stafette.score.Line;
 import stafette.time.Position;
 
 /**
@@ -62,28 +59,25 @@ final class Flags {
   void add(int number, TurnWords turn) {
     Position entry = turn.played().line().stroke(turn.played().first()).onset();
     Position landing = turn.played().line().stroke(turn.played().last()).onset();
-    bracket(turn, turn.entry(), entry);
+    bracket(turn.entry().map(turn::shared).orElse(List.of()), entry);
     if (row.span().contains(entry)) {
       String text = number + "  " + turn.from();
       word(ENTRY, text, row.x(entry));
     }
-    bracket(turn, turn.exit(), landing);
+    bracket(turn.exit().map(turn::shared).orElse(List.of()), landing);
     if (row.span().contains(landing)) {
       word(EXIT, turn.to(), row.x(landing) + HEAD - EXIT.width(turn.to()));
     }
   }
 
-  /** Over the notes that both play; else a tick at the player's own first or last one. */
-  private void bracket(TurnWords turn, Optional<Handoff> handoff, Position own) {
-    Line line = handoff.isPresent() ? turn.relayLine() : turn.played().line();
-    boolean shares = handoff.isPresent() && handoff.get().shared() > 0;
-    Position from = shares ? line.stroke(handoff.get().enters().first()).onset() : own;
-    Position to = shares ? line.stroke(handoff.get().leaves().last()).onset() : own;
-    if (to.isBefore(row.span().start()) || !from.isBefore(row.span().end())) {
-      return;
+  /** Over the player's own notes that others play too; else a tick at its first or last one. */
+  private void bracket(List<Position> shared, Position own) {
+    Position from = shared.isEmpty() ? own : shared.get(0);
+    Position to = shared.isEmpty() ? own : shared.get(shared.size() - 1);
+    if (!to.isBefore(row.span().start()) && from.isBefore(row.span().end())) {
+      double end = Math.min(right, row.xWithin(to) + HEAD);
+      brackets.add(new Bracket(row.xWithin(from), end, !shared.isEmpty()));
     }
-    double start = row.xWithin(from);
-    brackets.add(new Bracket(start, Math.min(right, row.xWithin(to) + HEAD), shares));
   }
 
   /** On the lowest level where it touches nothing; left out if all are full there. */

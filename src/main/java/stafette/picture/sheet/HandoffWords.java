@@ -32,8 +32,13 @@ final class HandoffWords {
     return Figures.place(line(), handoff.leaves().last());
   }
 
+  /** When who enters begins, on the line's clock. */
+  long entryMicros() {
+    return line().onsetMicros(handoff.enters().first());
+  }
+
   String time() {
-    return Figures.seconds(line().onsetMicros(handoff.enters().first()));
+    return Figures.seconds(entryMicros());
   }
 
   /** "1 note", or "after the rest". */
@@ -41,13 +46,6 @@ final class HandoffWords {
     return handoff.shared() > 0
         ? Figures.counted(handoff.shared(), "note", "notes")
         : "none, after the rest";
-  }
-
-  /** "sharing 1 note", or "after the rest". */
-  String sharing() {
-    return handoff.shared() > 0
-        ? "sharing " + Figures.counted(handoff.shared(), "note", "notes")
-        : "after the rest";
   }
 
   /** What helps: that others attack there and cover it, that it was kept on purpose. */

@@ -3,7 +3,6 @@ package stafette.picture.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import stafette.check.Verdict;
 import stafette.picture.Box;
 import stafette.picture.Face;
 import stafette.picture.Ink;
@@ -11,7 +10,6 @@ import stafette.picture.Mark;
 import stafette.picture.Piece;
 import stafette.picture.PlayerMusic;
 import stafette.picture.Row;
-import stafette.plan.Plan;
 import stafette.score.Line;
 import stafette.time.Bar;
 import stafette.time.Position;
@@ -37,13 +35,12 @@ final class MusicBlocks {
    *
    * @param turns the player's turns in order
    */
-  MusicBlocks(
-      Plan plan, Verdict verdict, int player, List<TurnWords> turns, double left, double right) {
+  MusicBlocks(Line line, PlayerMusic music, List<TurnWords> turns, double left, double right) {
+    this.line = line;
+    this.music = music;
     this.turns = List.copyOf(turns);
     this.left = left;
     this.right = right;
-    line = plan.line();
-    music = PlayerMusic.of(plan, verdict, player, left, right);
   }
 
   List<Block> blocks() {
@@ -92,10 +89,10 @@ final class MusicBlocks {
     List<Mark.Words> words = new ArrayList<>();
     Bar first = row.bars().get(0);
     words.add(NUMBER.line(first.number(), left, 0));
-    Position start = turns.get(0).played().line().stroke(turns.get(0).played().first()).onset();
+    boolean opens = first.equals(music.stretches().get(0).get(0));
     for (Map.Entry<Position, TempoMark> change : line.tempo().within(row.span()).entrySet()) {
       Position at = change.getKey();
-      if (row.span().contains(start) && at.isBefore(start) || isNew(at)) {
+      if (opens && at.equals(row.span().start()) || isNew(at)) {
         add(TEMPO.line(change.getValue().toString(), row.x(at), 0), words);
       }
     }

@@ -1,7 +1,9 @@
 package stafette.picture.sheet;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import stafette.picture.Drawing;
 import stafette.picture.Face;
@@ -19,6 +21,9 @@ public final class Sheet {
   private static final double HEAD = 42;
   private static final double FOOT = 22;
   private static final double CARE = 30;
+
+  /** From line to line of a staff; the notes of printed parts have some 5 points (7 mm staffs). */
+  private static final double[] SPACES = {4.6, 4.2, 3.8};
 
   /** As each page that somebody is given says: work at the limit can injure. */
   private static final String CAUTION =
@@ -59,11 +64,11 @@ public final class Sheet {
   private List<Drawing> drawings() {
     double room = height - 2 * Paper.MARGIN - HEAD - FOOT - CARE;
     List<Page> pages =
-        new ArrayList<>(pages("Conductor", new Conductor(content, right, room).blocks()));
+        new ArrayList<>(pages("Conductor", onPages(new Conductor(content, right, room).blocks())));
     for (int player = 0; player < content.plan().brief().players().size(); player++) {
       if (!content.plan().segmentsOf(player).isEmpty()) {
         String name = content.plan().brief().players().get(player).name();
-        pages.addAll(pages(name, new Strip(content, player, right).blocks()));
+        pages.addAll(pages(name, fewest(new Strip(content, player, right))));
       }
     }
     return IntStream.range(0, pages.size())
@@ -71,9 +76,20 @@ public final class Sheet {
         .toList();
   }
 
-  private List<Page> pages(String whose, List<Block> blocks) {
+  /** With the largest notes that take no more pages than smaller ones. */
+  private List<List<Mark>> fewest(Strip strip) {
+    return DoubleStream.of(SPACES)
+        .mapToObj(space -> onPages(strip.blocks(space)))
+        .min(Comparator.comparingInt(List::size))
+        .orElseThrow();
+  }
+
+  private List<List<Mark>> onPages(List<Block> blocks) {
     double bottom = height - Paper.MARGIN - FOOT;
-    List<List<Mark>> pages = Pages.of(blocks, Paper.MARGIN + HEAD, bottom, bottom - CARE);
+    return Pages.of(blocks, Paper.MARGIN + HEAD, bottom, bottom - CARE);
+  }
+
+  private static List<Page> pages(String whose, List<List<Mark>> pages) {
     return IntStream.range(0, pages.size())
         .mapToObj(i -> new Page(whose, i == 0, pages.get(i)))
         .toList();

@@ -3,9 +3,11 @@ package stafette.picture.sheet;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import stafette.limits.Breath;
 import stafette.picture.Paper;
+import stafette.picture.PlayerMusic;
 import stafette.plan.Plan;
 import stafette.plan.Player;
 import stafette.score.Line;
@@ -41,14 +43,20 @@ final class Strip {
             .toList();
   }
 
-  List<Block> blocks() {
+  /**
+   * What stands on it.
+   *
+   * @param space from line to line of a staff, in points
+   */
+  List<Block> blocks(double space) {
     List<Block> blocks = new ArrayList<>();
     blocks.add(facts());
     blocks.addAll(turns());
     Block title = text("Your notes", Type.SECTION).with(text(explained(), Type.SOFT)).after(GAP);
+    PlayerMusic music =
+        PlayerMusic.of(plan, content.verdict(), player, space, left, right);
     blocks.addAll(
-        Block.headed(
-            title, new MusicBlocks(plan, content.verdict(), player, turns, left, right).blocks()));
+        Block.headed(title, new MusicBlocks(plan.line(), music, turns, left, right).blocks()));
     return blocks;
   }
 
@@ -56,7 +64,11 @@ final class Strip {
     Line line = plan.line();
     String what = content.where() + ", at " + line.tempo().at(line.stroke(0).onset());
     return text(what, Type.STRONG)
-        .with(text(who.instrument().name() + ". " + PitchWords.of(who.instrument()), Type.TEXT));
+        .with(text(capital(who.instrument().name()) + ". " + PitchWords.of(who.instrument()), Type.TEXT));
+  }
+
+  private static String capital(String text) {
+    return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
   }
 
   private String explained() {
@@ -70,7 +82,7 @@ final class Strip {
     List<String> heads = new ArrayList<>(List.of("Turn", "You enter", "You leave after", "How"));
     heads.addAll(List.of("Fastest notes", "Of your limit"));
     breath.ifPresent(lungs -> heads.add("Breath"));
-    double[] shares = {24, 92, 92, 92, 92, 56, 98};
+    double[] shares = {26, 84, 84, 88, 104, 58, 88};
     Grid grid = new Grid(left, right, heads, Arrays.copyOf(shares, heads.size()));
     for (int i = 0; i < turns.size(); i++) {
       grid.add(cells(i + 1, turns.get(i), breath));

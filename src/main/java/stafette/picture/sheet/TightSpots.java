@@ -55,13 +55,13 @@ final class TightSpots {
     return new Spot(
         report.strain(),
         played.line().onsetMicros(stroke),
-        Figures.percent(report.strain())
-            + " "
-            + what(plan, report)
+        plan.player(report.segment()).name()
+            + " at "
+            + Figures.place(played.line(), stroke)
             + ": "
-            + plan.player(report.segment()).name()
-            + ", "
-            + Figures.place(played.line(), stroke));
+            + Figures.percent(report.strain())
+            + " "
+            + what(plan, report));
   }
 
   private static String what(Plan plan, SegmentReport report) {

@@ -3,6 +3,7 @@ package stafette.picture.sheet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.IntStream;
 import stafette.check.SegmentReport;
 import stafette.plan.Handoff;
 import stafette.plan.Lock;
@@ -10,6 +11,7 @@ import stafette.plan.Plan;
 import stafette.plan.Played;
 import stafette.plan.Segment;
 import stafette.score.Line;
+import stafette.time.Position;
 
 /** What one player is told of one of its turns. */
 final class TurnWords {
@@ -31,10 +33,6 @@ final class TurnWords {
 
   Segment segment() {
     return segment;
-  }
-
-  Line relayLine() {
-    return plan.line(segment);
   }
 
   Optional<Handoff> entry() {
@@ -78,11 +76,32 @@ final class TurnWords {
   }
 
   String sharedAtEntry() {
-    return entry().map(handoff -> new HandoffWords(plan, handoff).sharing()).orElse("");
+    return entry().map(this::sharing).orElse("");
   }
 
   String sharedAtExit() {
-    return exit().map(handoff -> new HandoffWords(plan, handoff).sharing()).orElse("");
+    return exit().map(this::sharing).orElse("");
+  }
+
+  private String sharing(Handoff handoff) {
+    if (handoff.shared() <= 0) {
+      return "after the rest";
+    }
+    int own = shared(handoff).size();
+    return own == 0
+        ? "sharing no note of yours"
+        : "sharing " + Figures.counted(own, "note", "notes");
+  }
+
+  /** When the player's own notes begin that others play too at a handoff. */
+  List<Position> shared(Handoff handoff) {
+    Line line = plan.line(segment);
+    Position first = line.stroke(handoff.enters().first()).onset();
+    Position last = line.stroke(handoff.leaves().last()).onset();
+    return IntStream.rangeClosed(played.first(), played.last())
+        .mapToObj(j -> played.line().stroke(j).onset())
+        .filter(onset -> !onset.isBefore(first) && !onset.isAfter(last))
+        .toList();
   }
 
   String technique() {
