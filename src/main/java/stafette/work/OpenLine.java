@@ -1,15 +1,19 @@
 package stafette.work;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import stafette.limits.Capability;
 import stafette.plan.Brief;
+import stafette.plan.Lock;
 import stafette.plan.Plan;
+import stafette.plan.Player;
 import stafette.plan.Seat;
+import stafette.plan.Segment;
+import stafette.plan.Skill;
 import stafette.score.Line;
 import stafette.split.SplitResult;
 import stafette.split.Splitter;
@@ -61,6 +65,34 @@ public final class OpenLine {
     return new OpenLine(briefing.measuring(player, capabilities), limits, workbench);
   }
 
+  /** The line of a plan that was opened again, with all that was asked for it. */
+  static OpenLine of(OpenScore score, Brief brief, Map<String, Seat> seats, LimitsInForce limits)
+      throws Refusal {
+    OpenLine line = in(score, Reopening.request(score, brief, seats), limits);
+    for (Map.Entry<String, Map<String, Capability>> one : Reopening.measured(brief).entrySet()) {
+      line = line.measuring(one.getKey(), one.getValue());
+    }
+    return line;
+  }
+
+  /** The same with a player who leaves out for the line what the score gives, or doesn't. */
+  public OpenLine freeing(String player, boolean free) throws Refusal {
+    return new OpenLine(briefing.freeing(player, free), limits, workbench);
+  }
+
+  /** Whether a player leaves out what the score gives. */
+  public boolean isFreed(String player) {
+    return briefing.measured().freed().contains(player);
+  }
+
+  /** The same with other locks. */
+  public OpenLine locking(List<Lock> locks) throws Refusal {
+    SplitLine.Request asked = asked();
+    Relaying now = asked.relaying();
+    List<LockWish> wishes = locks.stream().map(lock -> LockWish.of(lock, brief())).toList();
+    return asking(asked.with(new Relaying(now.hocket(), now.together(), now.eachTone(), wishes)));
+  }
+
   public SplitLine.Request asked() {
     return briefing.request();
   }
@@ -104,27 +136,54 @@ public final class OpenLine {
   }
 
   /**
-   * A plan that was made for something else, taken over: its segments as they are. Empty if it has
-   * players, techniques or strokes that are not here.
+   * A plan that was made for something else, taken over: its segments as they are, by the names of
+   * players and techniques. Empty if one of them or a stroke is not here.
    */
   public Optional<Plan> adopted(Plan plan) {
+    List<Segment> segments = new ArrayList<>();
+    for (Segment segment : plan.segments()) {
+      Optional<Segment> same = adopted(plan, segment);
+      if (same.isEmpty()) {
+        return Optional.empty();
+      }
+      segments.add(same.get());
+    }
     try {
       return plan.brief().lines().size() == brief().lines().size()
-          ? Optional.of(new Plan(brief(), plan.segments()))
+          ? Optional.of(new Plan(brief(), segments))
           : Optional.empty();
     } catch (IllegalArgumentException e) {
       return Optional.empty();
     }
   }
 
-  /** A report of a plan that was changed by hand, to be kept as any other. */
-  public SplitLine.Outcome outcome(JudgedPlan judged) {
-    int cost = judged.verdict().cost().total();
+  private Optional<Segment> adopted(Plan plan, Segment segment) {
+    List<Player> players = brief().players();
+    String technique = plan.skill(segment).technique().name();
+    for (int i = 0; i < players.size(); i++) {
+      List<Skill> skills = players.get(i).skills();
+      for (int k = 0; k < skills.size(); k++) {
+        if (players.get(i).name().equals(plan.player(segment).name())
+            && skills.get(k).technique().name().equals(technique)) {
+          return Optional.of(
+              new Segment(
+                  segment.relay(), i, k, segment.first(), segment.last(), segment.pattern()));
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** A report of what is asked and of a plan that was made by hand, to be kept as any other. */
+  public SplitLine.Outcome outcome(Optional<JudgedPlan> judged) {
     return new SplitLine.Outcome(
         score(),
         brief(),
-        new SplitResult.Stopped(Optional.of(judged.plan()), OptionalInt.of(cost), 0),
-        Optional.of(judged),
+        new SplitResult.Stopped(
+            judged.map(JudgedPlan::plan),
+            judged.stream().mapToInt(j -> j.verdict().cost().total()).findFirst(),
+            0),
+        judged,
         0,
         seats(),
         List.of());

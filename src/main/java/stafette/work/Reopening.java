@@ -1,0 +1,105 @@
+package stafette.work;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import stafette.limits.Capability;
+import stafette.limits.Technique;
+import stafette.plan.Brief;
+import stafette.plan.Player;
+import stafette.plan.Rules;
+import stafette.plan.Seat;
+import stafette.plan.Skill;
+import stafette.score.BarChoice;
+import stafette.score.Line;
+import stafette.score.LineChoice;
+import stafette.score.LineSource;
+import stafette.score.ToneChoice;
+import stafette.score.Tremolo;
+import stafette.time.TempoMark;
+
+/** Finds the question to which a brief is the answer, so that it can be asked otherwise. */
+final class Reopening {
+  private static final double SEARCH_SECONDS = 20;
+
+  private Reopening() {}
+
+  static SplitLine.Request request(OpenScore score, Brief brief, Map<String, Seat> seats) {
+    Rules rules = brief.rules();
+    return new SplitLine.Request(
+        lineRequest(score, brief),
+        brief.players().stream()
+            .map(player -> new PlayerWish(player.name(), Optional.of(player.instrument().name())))
+            .toList(),
+        Optional.empty(),
+        allowances(brief),
+        rules.assurance(),
+        rules.overlap(),
+        rules.readySeconds(),
+        rules.favour(),
+        relaying(brief),
+        SEARCH_SECONDS,
+        seats);
+  }
+
+  private static LineRequest lineRequest(OpenScore score, Brief brief) {
+    Line line = brief.line();
+    LineSource source = line.source();
+    TempoMark mark = line.tempo().at(line.stroke(0).onset());
+    return new LineRequest(
+        score.file(),
+        new LineChoice(
+            source.part(),
+            Optional.of(
+                new BarChoice("#" + (source.firstBar() + 1) + "-#" + (source.lastBar() + 1))),
+            OptionalInt.of(source.staff()),
+            Optional.of(source.voice()),
+            Optional.of(isEachTone(brief) ? new ToneChoice.All() : source.tone())),
+        Optional.of(new TempoWish(Optional.of(mark.unit()), mark.perMinute())),
+        Tremolo.AS_WRITTEN,
+        false);
+  }
+
+  private static boolean isEachTone(Brief brief) {
+    return brief.lines().stream().map(line -> line.source().tone()).distinct().count() > 1;
+  }
+
+  private static Relaying relaying(Brief brief) {
+    int tones = (int) brief.lines().stream().distinct().count();
+    List<LockWish> locks = new ArrayList<>();
+    brief.rules().locks().forEach(lock -> locks.add(LockWish.of(lock, brief)));
+    return new Relaying(
+        brief.rules().hocket(), brief.lines().size() / tones, isEachTone(brief), locks);
+  }
+
+  private static List<Allowance> allowances(Brief brief) {
+    List<Allowance> allowances = new ArrayList<>();
+    for (Player player : brief.players()) {
+      for (Skill skill : player.skills()) {
+        if (!skill.technique().expected()) {
+          allowances.add(new Allowance(Optional.of(player.name()), skill.technique().name()));
+        }
+      }
+    }
+    return allowances;
+  }
+
+  /** What players are capable of that the tables don't say, by player and technique. */
+  static Map<String, Map<String, Capability>> measured(Brief brief) {
+    Map<String, Map<String, Capability>> measured = new HashMap<>();
+    for (Player player : brief.players()) {
+      for (Skill skill : player.skills()) {
+        Technique technique = skill.technique();
+        if (!technique.limit().at(brief.rules().assurance()).equals(skill.capability())) {
+          measured
+              .computeIfAbsent(player.name(), name -> new HashMap<>())
+              .put(technique.name(), skill.capability());
+        }
+      }
+    }
+    return measured;
+  }
+}
