@@ -15,6 +15,16 @@ public record Capability(
   /** No limit of its own to changing notes. */
   public static final int UNLIMITED = Integer.MAX_VALUE;
 
+  /** The same with other rates, rounded down to thousandths. */
+  public Capability at(double peakPerSecond, double sustainedPerSecond) {
+    return new Capability(
+        (int) Math.floor(peakPerSecond * 1000 + 1e-6),
+        (int) Math.floor(sustainedPerSecond * 1000 + 1e-6),
+        staminaMilli,
+        recoveryMillis,
+        movingMilli);
+  }
+
   public double peakPerSecond() {
     return peakMilli / 1000.0;
   }

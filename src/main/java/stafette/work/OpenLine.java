@@ -1,12 +1,15 @@
 package stafette.work;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 import stafette.limits.Capability;
+import stafette.limits.Spelling;
 import stafette.plan.Brief;
 import stafette.plan.Lock;
 import stafette.plan.Plan;
@@ -91,6 +94,59 @@ public final class OpenLine {
     Relaying now = asked.relaying();
     List<LockWish> wishes = locks.stream().map(lock -> LockWish.of(lock, brief())).toList();
     return asking(asked.with(new Relaying(now.hocket(), now.together(), now.eachTone(), wishes)));
+  }
+
+  /**
+   * The same with what a player was measured to be capable of with one technique, beside what the
+   * tables say of stamina and recovery.
+   *
+   * @param peakPerSecond for a moment
+   * @param sustainedPerSecond what can go on
+   */
+  public OpenLine measuring(
+      String player, String technique, double peakPerSecond, double sustainedPerSecond)
+      throws Refusal {
+    Map<String, Capability> own = new HashMap<>(measured().getOrDefault(player, Map.of()));
+    for (Player each : brief().players()) {
+      for (Skill skill : each.skills()) {
+        if (each.name().equals(player) && skill.technique().name().equals(technique)) {
+          own.put(technique, skill.capability().at(peakPerSecond, sustainedPerSecond));
+        }
+      }
+    }
+    return measuring(player, own);
+  }
+
+  /**
+   * The same with a player sitting elsewhere.
+   *
+   * @param seat nowhere in particular if empty
+   */
+  public OpenLine seating(String player, Optional<Seat> seat) throws Refusal {
+    Map<String, Seat> seats = new HashMap<>(asked().seats());
+    seats.remove(player);
+    seat.ifPresent(where -> seats.put(player, where));
+    return asking(asked().with(seats));
+  }
+
+  /**
+   * The same for other players; locks and seats of those who go, go with them.
+   *
+   * @throws Refusal if what a newcomer plays is not known
+   */
+  public OpenLine playedBy(List<PlayerWish> wishes) throws Refusal {
+    Predicate<String> stays =
+        name -> wishes.stream().anyMatch(wish -> Spelling.same(wish.name(), name));
+    Map<String, Seat> seats = new HashMap<>(asked().seats());
+    seats.keySet().removeIf(stays.negate());
+    Relaying now = asked().relaying();
+    List<LockWish> locks =
+        now.locks().stream().filter(lock -> lock.player().stream().allMatch(stays)).toList();
+    return asking(
+        asked()
+            .with(wishes, asked().allowances())
+            .with(seats)
+            .with(new Relaying(now.hocket(), now.together(), now.eachTone(), locks)));
   }
 
   public SplitLine.Request asked() {

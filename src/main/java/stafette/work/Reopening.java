@@ -5,7 +5,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 import stafette.limits.Capability;
 import stafette.limits.Technique;
 import stafette.plan.Brief;
@@ -13,12 +12,9 @@ import stafette.plan.Player;
 import stafette.plan.Rules;
 import stafette.plan.Seat;
 import stafette.plan.Skill;
-import stafette.score.BarChoice;
 import stafette.score.Line;
 import stafette.score.LineChoice;
-import stafette.score.LineSource;
 import stafette.score.ToneChoice;
-import stafette.score.Tremolo;
 import stafette.time.TempoMark;
 
 /** Finds the question to which a brief is the answer, so that it can be asked otherwise. */
@@ -47,20 +43,11 @@ final class Reopening {
 
   private static LineRequest lineRequest(OpenScore score, Brief brief) {
     Line line = brief.line();
-    LineSource source = line.source();
+    LineChoice choice = LineChoice.of(line.source());
     TempoMark mark = line.tempo().at(line.stroke(0).onset());
-    return new LineRequest(
-        score.file(),
-        new LineChoice(
-            source.part(),
-            Optional.of(
-                new BarChoice("#" + (source.firstBar() + 1) + "-#" + (source.lastBar() + 1))),
-            OptionalInt.of(source.staff()),
-            Optional.of(source.voice()),
-            Optional.of(isEachTone(brief) ? new ToneChoice.All() : source.tone())),
-        Optional.of(new TempoWish(Optional.of(mark.unit()), mark.perMinute())),
-        Tremolo.AS_WRITTEN,
-        false);
+    return LineRequest.whole(score.file())
+        .with(isEachTone(brief) ? choice.with(new ToneChoice.All()) : choice)
+        .with(new TempoWish(Optional.of(mark.unit()), mark.perMinute()));
   }
 
   private static boolean isEachTone(Brief brief) {
