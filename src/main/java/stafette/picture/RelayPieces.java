@@ -54,8 +54,13 @@ public final class RelayPieces {
         .pieces().stream().<Mark>map(piece -> new Mark.Fill(piece.path(), Ink.FULL)).toList();
   }
 
-  /** The ways from lane to lane at a handoff: bridges over what is shared, threads over silence. */
-  public List<Mark> ways(int handoff, Row row, double half, ToDoubleFunction<Segment> middle) {
+  /**
+   * The ways from lane to lane at a handoff: bridges over what is shared, threads over silence.
+   *
+   * @param overMusic whether there is music behind, so that only the edges are drawn
+   */
+  public List<Mark> ways(
+      int handoff, Row row, double half, ToDoubleFunction<Segment> middle, boolean overMusic) {
     List<Mark> marks = new ArrayList<>();
     Span span = handoffSpan(handoff);
     boolean shares = relay.plan().handoffs().get(handoff).shared() > 0;
@@ -70,7 +75,7 @@ public final class RelayPieces {
                 half,
                 rounding(link.leaves()),
                 rounding(link.enters()));
-        marks.addAll(shares ? bridge.marks() : bridge.thread());
+        marks.addAll(!shares ? bridge.thread() : overMusic ? bridge.edges() : bridge.marks());
       }
     }
     return marks;

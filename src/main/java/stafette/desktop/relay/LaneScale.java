@@ -20,7 +20,10 @@ record LaneScale(int count, double laneHeight, double scrolled, double height) {
   private static final double MOST_HALF = 11;
 
   /** Lanes as high as this have room for a staff. */
-  static final double NOTED_LANE = 130;
+  static final double NOTED_LANE = 156;
+
+  /** How much larger than on paper notes are drawn. */
+  static final double MUSIC = 1.5;
 
   private static final double NOTED_MIDDLE = 24;
   static final double PLAIN_LANE = 76;

@@ -13,7 +13,7 @@ import stafette.plan.Segment;
 /** Draws what is seen of a relay: lanes, what the score gives, bridges, ribbons, curves, music. */
 final class RelayPainter {
   /** From the ribbon's middle to the top line of a staff below it. */
-  private static final double STAFF_DOWN = 34;
+  private static final double STAFF_DOWN = 42;
 
   private static final double HATCHED_BEYOND = 20;
 
@@ -83,7 +83,7 @@ final class RelayPainter {
     return shown.pieces().handoffSpan(handoff).start().isAfter(row.span().end())
             || row.span().start().isAfter(shown.pieces().handoffSpan(handoff).end())
         ? List.of()
-        : shown.pieces().ways(handoff, row, lanes.half(), this::middle);
+        : shown.pieces().ways(handoff, row, lanes.half(), this::middle, hasMusic());
   }
 
   private void paintRibbons() {
@@ -100,13 +100,23 @@ final class RelayPainter {
 
   private void paintCurves(int lane) {
     if (hasMusic()) {
-      show(shown.pieces().music(lane, row, lanes.middle(lane) + STAFF_DOWN));
+      paintMusic(lane);
     }
     new Curves(shown, time, row, lanes, canvas, inks).paint(lane);
   }
 
+  /** Notes are drawn larger than on paper, which is held nearer to the eye. */
+  private void paintMusic(int lane) {
+    double larger = LaneScale.MUSIC;
+    Row smaller = new Row(row.bars(), row.left() / larger, row.pointsPerQuarter() / larger, 0);
+    canvas.save();
+    canvas.scale(larger, larger);
+    show(shown.pieces().music(lane, smaller, (lanes.middle(lane) + STAFF_DOWN) / larger));
+    canvas.restore();
+  }
+
   private boolean hasMusic() {
-    return lanes.isNoted() && time.pixelsPerQuarter() >= shown.pieces().pointsPerQuarterForMusic();
+    return lanes.isNoted() && shown.hasRoomForMusic(time);
   }
 
   private void show(List<Mark> marks) {

@@ -112,7 +112,7 @@ public final class RelayView extends Region implements RelayStyle.Inked {
 
   /** Lanes grow when there is room in time for notes. */
   private static View zoomed(View now, TimeScale time) {
-    boolean room = time.pixelsPerQuarter() >= now.shown().pieces().pointsPerQuarterForMusic();
+    boolean room = now.shown().hasRoomForMusic(time);
     double height = room ? LaneScale.NOTED_LANE : LaneScale.PLAIN_LANE;
     return now.with(time).with(now.lanes().withLaneHeight(height));
   }

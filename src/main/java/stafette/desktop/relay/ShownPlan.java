@@ -46,6 +46,11 @@ record ShownPlan(
     return verdict.segments().get(segment).strain();
   }
 
+  /** Whether notes would not touch one another. */
+  boolean hasRoomForMusic(TimeScale time) {
+    return time.pixelsPerQuarter() >= pieces.pointsPerQuarterForMusic() * LaneScale.MUSIC;
+  }
+
   /** The handoffs among all of the plan, by number. */
   IntStream handoffs() {
     return IntStream.range(0, plan.handoffs().size());

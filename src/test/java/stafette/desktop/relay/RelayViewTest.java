@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import javafx.scene.Node;
 import javafx.scene.Scene;
+import javafx.scene.input.ContextMenuEvent;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
@@ -29,10 +30,11 @@ import stafette.plan.Plan;
 class RelayViewTest {
   private final List<String> told = new ArrayList<>();
   private final Plan plan = ShownRelays.plan();
-  private final RelayView relay = new RelayView(Texts.in(Locale.ENGLISH), new Told(told));
+  private RelayView relay;
 
   @Start
   void start(Stage stage) {
+    relay = new RelayView(Texts.in(Locale.ENGLISH), new Told(told));
     Scene scene = new Scene(relay, 1100, 420);
     Style.LIGHT.applyTo(scene);
     relay.show(plan, Judge.judge(plan));
@@ -74,7 +76,6 @@ class RelayViewTest {
         List.of(
             "move 0 BOTH 33 done",
             "move 0 BOTH 36 done",
-            "chosen 0",
             "give 0 1",
             "split 0 16",
             "lock 0",
@@ -128,6 +129,28 @@ class RelayViewTest {
     robot.interact(() -> Style.DARK.applyTo(relay.getScene()));
     robot.interact(relay::showWhole);
     robot.interact(() -> Snapshot.of(relay.getScene(), "relay-dark"));
+  }
+
+  @Test
+  void escape_gives_a_drag_up(FxRobot robot) {
+    robot.drag("#handoff-1-enters").moveBy(-pixelsPerQuarter(), 0);
+    robot.type(KeyCode.ESCAPE);
+    robot.drop();
+    assertEquals("cancel", told.get(told.size() - 1));
+  }
+
+  @Test
+  void a_menu_offers_all_that_keys_do(FxRobot robot) {
+    robot.interact(
+        () ->
+            robot
+                .lookup("#segment-2")
+                .query()
+                .fireEvent(
+                    new ContextMenuEvent(
+                        ContextMenuEvent.CONTEXT_MENU_REQUESTED, 30, 5, 400, 170, true, null)));
+    robot.clickOn("#lock");
+    assertEquals(List.of("lock 1"), told);
   }
 
   private String percent(int segment) {
@@ -186,8 +209,6 @@ class RelayViewTest {
     }
 
     @Override
-    public void chosen(int segment) {
-      told.add("chosen " + segment);
-    }
+    public void chosen(int segment) {}
   }
 }
