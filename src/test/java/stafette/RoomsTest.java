@@ -32,11 +32,21 @@ class RoomsTest {
     DOORS.put("split", List.of("time", "score", "limits", "plan", "check"));
     DOORS.put("musicxml", List.of("time", "score", "limits", "plan"));
     DOORS.put("tables", List.of("time", "score", "limits", "plan", "check"));
+    DOORS.put("sound", List.of("time", "score", "limits", "plan", "check"));
     DOORS.put("picture", List.of("time", "score", "limits", "plan", "check"));
     DOORS.put(
         "work",
         List.of(
-            "time", "score", "limits", "plan", "check", "split", "musicxml", "tables", "picture"));
+            "time",
+            "score",
+            "limits",
+            "plan",
+            "check",
+            "split",
+            "musicxml",
+            "tables",
+            "sound",
+            "picture"));
     DOORS.put("cli", List.of("time", "score", "limits", "plan", "check", "split", "work"));
     DOORS.put(
         "desktop", List.of("time", "score", "limits", "plan", "check", "split", "picture", "work"));

@@ -23,7 +23,7 @@ public record OnsetSpread(double leastMillis, double mostMillis) {
   private static final OnsetSpread ALL_TRIOS = new OnsetSpread(27, 49);
 
   /** The spread of one player about what the players have in common. */
-  static OnsetSpread of(Instrument instrument) {
+  public static OnsetSpread of(Instrument instrument) {
     OnsetSpread trio =
         switch (instrument.family()) {
           case "woodwind" -> REED_TRIO;

@@ -62,10 +62,14 @@ public final class Commands implements Runnable {
    */
   public static int run(
       PrintStream out, PrintStream err, Charset charset, Desktop desktop, String... args) {
-    CommandLine line =
-        new CommandLine(new Commands(), new OutputFactory(new Output(out, err, charset), desktop));
-    line.setOut(new PrintWriter(new OutputStreamWriter(out, charset), true));
-    line.setErr(new PrintWriter(new OutputStreamWriter(err, charset), true));
+    return run(new Output(out, err, charset, System::nanoTime), desktop, args);
+  }
+
+  static int run(Output output, Desktop desktop, String... args) {
+    PrintStream err = output.err();
+    CommandLine line = new CommandLine(new Commands(), new OutputFactory(output, desktop));
+    line.setOut(new PrintWriter(new OutputStreamWriter(output.out(), output.charset()), true));
+    line.setErr(new PrintWriter(new OutputStreamWriter(err, output.charset()), true));
     line.setCaseInsensitiveEnumValuesAllowed(true);
     line.setUsageHelpAutoWidth(false);
     line.setParameterExceptionHandler((exception, arguments) -> misused(exception, err));

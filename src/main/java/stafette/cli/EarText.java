@@ -58,7 +58,7 @@ final class EarText {
   }
 
   /** A sentence in lines that fit, all but the first indented further. */
-  private static String wrapped(String sentence) {
+  static String wrapped(String sentence) {
     StringBuilder out = new StringBuilder();
     StringBuilder line = new StringBuilder(" ");
     for (String word : sentence.split(" ", -1)) {
@@ -71,7 +71,7 @@ final class EarText {
     return out.append(line).append('\n').toString();
   }
 
-  private static String decibel(double level) {
+  static String decibel(double level) {
     String text = String.format(Locale.ROOT, "%+.1f dB", level);
     return text.equals("-0.0 dB") ? "+0.0 dB" : text;
   }

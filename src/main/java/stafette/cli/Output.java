@@ -2,6 +2,7 @@ package stafette.cli;
 
 import java.io.PrintStream;
 import java.nio.charset.Charset;
+import java.util.function.LongSupplier;
 
 /**
  * Where a command prints.
@@ -9,8 +10,9 @@ import java.nio.charset.Charset;
  * @param out data and reports
  * @param err talk
  * @param charset of both
+ * @param nanoClock says how long a command has been at work, in nanoseconds from any beginning
  */
-record Output(PrintStream out, PrintStream err, Charset charset) {
+record Output(PrintStream out, PrintStream err, Charset charset, LongSupplier nanoClock) {
   /** Whether the terminal can show block characters. */
   TimelineText.Ink ink() {
     return charset.newEncoder().canEncode("░▒▓█╱·")

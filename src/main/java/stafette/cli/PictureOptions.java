@@ -43,6 +43,11 @@ final class PictureOptions {
     }
   }
 
+  /** Whether files that are there may be replaced. */
+  boolean replaces() {
+    return force;
+  }
+
   private Optional<DrawPlan.Request> request() {
     return Optional.ofNullable(timeline)
         .map(file -> new DrawPlan.Request(file, paper, notes, force));

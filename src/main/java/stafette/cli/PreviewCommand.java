@@ -1,11 +1,15 @@
 package stafette.cli;
 
 import java.nio.file.Path;
+import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
+import stafette.plan.Seat;
+import stafette.work.JudgedPlan;
 import stafette.work.OpenPlan;
+import stafette.work.OpenScore;
 import stafette.work.Refusal;
 import stafette.work.SplitLine;
 
@@ -23,6 +27,7 @@ final class PreviewCommand implements Callable<Integer> {
   @Mixin private PlanOptions options = new PlanOptions();
   @Mixin private DetailOptions details = new DetailOptions();
   @Mixin private PictureOptions picture = new PictureOptions();
+  @Mixin private SoundOptions sound = new SoundOptions();
 
   PreviewCommand(Output output) {
     this.output = output;
@@ -31,15 +36,19 @@ final class PreviewCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Refusal {
     picture.refuseWhatCannotBe();
+    sound.refuseWhatCannotBe(picture.replaces());
     return OpenPlan.isPlan(file) ? ofPlan() : ofScore();
   }
 
   private int ofScore() throws Refusal {
     SplitLine.Outcome outcome =
-        SplitLine.split(options.request(file, line, false).with(details.seats()), line.limits());
+        SplitLine.split(
+            options.request(file, line, false).with(details.seats()),
+            line.limits(),
+            new Waiting(output));
     output.out().print(SplitText.preview(outcome, details.with(outcome.seats()), output.ink()));
     if (outcome.plan().isPresent()) {
-      picture.draw(outcome.plan().get(), output);
+      show(outcome.plan().get(), outcome.score(), outcome.seats());
     }
     return outcome.plan().isPresent() ? Commands.FINE : Commands.FINDINGS;
   }
@@ -54,7 +63,12 @@ final class PreviewCommand implements Callable<Integer> {
                   + ": has changed since the plan was made; it is judged as it stands now");
     }
     output.out().print(SplitText.kept(opened.judged(), details.with(opened.seats()), output.ink()));
-    picture.draw(opened.judged(), output);
+    show(opened.judged(), opened.score(), opened.seats());
     return opened.judged().verdict().holds() ? Commands.FINE : Commands.FINDINGS;
+  }
+
+  private void show(JudgedPlan judged, OpenScore score, Map<String, Seat> seats) throws Refusal {
+    picture.draw(judged, output);
+    sound.play(judged, score, seats, line.limits(), picture.replaces(), output);
   }
 }

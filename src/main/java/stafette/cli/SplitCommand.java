@@ -53,7 +53,9 @@ final class SplitCommand implements Callable<Integer> {
   @Option(
       names = "--colour",
       paramLabel = "NAMES",
-      description = "Who colours the line in the background, thinned: \"Trumpet 1, Clarinet 2\".")
+      description =
+          "Who colours the line in the background, thinned (with --tone each its top tone):"
+              + " \"Trumpet 1, Clarinet 2\".")
   private @Nullable String colour;
 
   @Option(names = "--json", description = "Prints JSON.")
@@ -71,7 +73,7 @@ final class SplitCommand implements Callable<Integer> {
     SplitLine.Request request =
         options.request(score, line, treatment == SourceTreatment.CUE).with(details.seats());
     int wanted = others.wanted();
-    SideBySide plans = SideBySide.split(request, limits, wanted, new Waiting(output.err()));
+    SideBySide plans = SideBySide.split(request, limits, wanted, new Waiting(output));
     print(plans, request, wanted > 0);
     SplitLine.Outcome outcome = others.taken(plans);
     if (!json && others.taken().isPresent() && plans.main().plan().isPresent()) {
@@ -110,7 +112,7 @@ final class SplitCommand implements Callable<Integer> {
       return List.of();
     }
     ThinLine.Outcome thinned = ThinLine.beside(outcome, request, PlayerWish.parse(colour), limits);
-    talk(ThinText.parts(thinned));
+    talk(ThinText.beside(thinned, outcome));
     return thinned.parts();
   }
 

@@ -6,6 +6,7 @@ import stafette.check.ThinnedPart;
 import stafette.limits.Demand;
 import stafette.plan.Plan;
 import stafette.score.Line;
+import stafette.work.SplitLine;
 import stafette.work.ThinLine;
 
 /** What players keep of a line in the background, in words. */
@@ -23,8 +24,14 @@ final class ThinText {
         + "\n";
   }
 
+  /** The parts beside a relay; of chords each tone of which has its own, they have the top tone. */
+  static String beside(ThinLine.Outcome outcome, SplitLine.Outcome relay) {
+    boolean eachTone = relay.brief().lines().stream().distinct().count() > 1;
+    return (eachTone ? "\nOf the top tone:\n" : "") + parts(outcome);
+  }
+
   /** Each player's part. */
-  static String parts(ThinLine.Outcome outcome) {
+  private static String parts(ThinLine.Outcome outcome) {
     StringBuilder out = new StringBuilder();
     outcome.parts().forEach(part -> out.append('\n').append(part(part)));
     return out.toString();

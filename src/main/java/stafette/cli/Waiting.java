@@ -1,6 +1,5 @@
 package stafette.cli;
 
-import java.io.PrintStream;
 import java.util.Locale;
 import java.util.function.Consumer;
 import stafette.split.Splitter;
@@ -9,29 +8,32 @@ import stafette.split.Splitter;
 final class Waiting implements Consumer<Splitter.Progress> {
   private static final double EVERY_SECONDS = 3;
 
-  private final PrintStream out;
-  private final long began = System.nanoTime();
+  private final Output output;
+  private final long began;
   private double told;
 
-  Waiting(PrintStream out) {
-    this.out = out;
+  Waiting(Output output) {
+    this.output = output;
+    this.began = output.nanoClock().getAsLong();
   }
 
   @Override
   public void accept(Splitter.Progress progress) {
-    double seconds = (System.nanoTime() - began) / 1e9;
+    double seconds = (output.nanoClock().getAsLong() - began) / 1e9;
     if (seconds >= told + EVERY_SECONDS) {
       told = seconds;
       String best =
           progress.cost().isPresent()
               ? "the best plan so far costs " + progress.cost().getAsInt() + " points"
               : "no plan yet";
-      out.printf(
-          Locale.ROOT,
-          "searching for %.0f s: %s, none costs less than %d%n",
-          seconds,
-          best,
-          progress.bound());
+      output
+          .err()
+          .printf(
+              Locale.ROOT,
+              "searching for %.0f s: %s, none costs less than %d%n",
+              seconds,
+              best,
+              progress.bound());
     }
   }
 }

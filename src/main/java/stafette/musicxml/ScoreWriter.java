@@ -223,22 +223,23 @@ public final class ScoreWriter {
   }
 
   private void source(Plan plan, SourceTreatment treatment) {
-    Line line = plan.line();
     if (treatment == SourceTreatment.KEEP) {
       return;
     }
-    PartText part = partOf(line.source().part()).orElseThrow();
+    PartText part = partOf(plan.line().source().part()).orElseThrow();
     Optional<Assigned> own =
         plan.segments().stream()
             .map(Segment::player)
             .filter(p -> plan.brief().players().get(p).part().equals(Optional.of(part.id())))
             .findFirst()
             .map(player -> new Assigned(plan, player));
-    List<Replacement> made = new SourceEdits(origin, part, line, own).replacements(treatment);
+    List<Replacement> made =
+        new SourceEdits(origin, part, plan.brief().lines().stream().distinct().toList(), own)
+            .replacements(treatment);
     replacements.addAll(made);
     if (!made.isEmpty()) {
       changes.add(
-          line.source().partName()
+          plan.line().source().partName()
               + (treatment == SourceTreatment.CUE
                   ? ": the line is cued"
                   : ": the line is taken out"));

@@ -17,11 +17,12 @@ import stafette.musicxml.Origin.NoteText;
 import stafette.musicxml.Origin.PartText;
 import stafette.plan.SourceTreatment;
 import stafette.score.Line;
+import stafette.score.LineSource;
 import stafette.score.Stroke;
 
 /**
- * Turns the line's notes, where it was taken from, into cue notes or rests, by small changes to
- * their text.
+ * Turns the notes of lines, where they were taken from, into cue notes or rests, by small changes
+ * to their text.
  */
 final class SourceEdits {
   private static final Pattern SLUR = Pattern.compile("<slur\\s[^>]*/>");
@@ -30,7 +31,7 @@ final class SourceEdits {
 
   private final Origin origin;
   private final PartText part;
-  private final Line line;
+  private final List<Line> lines;
   private final Optional<Assigned> own;
 
   /** The new texts of elements; empty for those that go. */
@@ -45,19 +46,20 @@ final class SourceEdits {
   /**
    * Edits to a part.
    *
-   * @param own what the part's own player keeps of the line
+   * @param lines of one voice; one, or one for each tone of its chords
+   * @param own what the part's own player keeps of the lines
    */
-  SourceEdits(Origin origin, PartText part, Line line, Optional<Assigned> own) {
+  SourceEdits(Origin origin, PartText part, List<Line> lines, Optional<Assigned> own) {
     this.origin = origin;
     this.part = part;
-    this.line = line;
+    this.lines = lines;
     this.own = own;
   }
 
   List<Replacement> replacements(SourceTreatment treatment) {
-    int end = line.bars().at(line.span().end()).index() + 1;
+    int end = lines.stream().mapToInt(SourceEdits::lastBar).max().orElseThrow() + 1;
     List<MeasureText> touched =
-        part.measures().subList(line.source().firstBar(), Math.min(end, part.measures().size()));
+        part.measures().subList(source().firstBar(), Math.min(end, part.measures().size()));
     if (treatment == SourceTreatment.CUE) {
       touched.forEach(this::cue);
     } else {
@@ -68,6 +70,14 @@ final class SourceEdits {
     return texts.entrySet().stream()
         .map(entry -> replacement(entry.getKey(), entry.getValue()))
         .toList();
+  }
+
+  private LineSource source() {
+    return lines.get(0).source();
+  }
+
+  private static int lastBar(Line line) {
+    return line.bars().at(line.span().end()).index();
   }
 
   /** An element that goes takes the white space before it along. */
@@ -109,7 +119,7 @@ final class SourceEdits {
   }
 
   /**
-   * Takes the line's tones out of one chord; what is left of it stays, and if nothing is, a rest.
+   * Takes the lines' tones out of one chord; what is left of it stays, and if nothing is, a rest.
    */
   private void removeFrom(List<ElementText> chord) {
     List<ElementText> gone = chord.stream().filter(this::isOfLine).toList();
@@ -223,26 +233,22 @@ final class SourceEdits {
   }
 
   private boolean isInVoice(NoteText note) {
-    return note.voice().equals(line.source().voice()) && note.staff() == line.source().staff();
+    return note.voice().equals(source().voice()) && note.staff() == source().staff();
   }
 
-  /** Whether a note element is one of the line's, and holds no stroke that its own player keeps. */
+  /** Whether a note element is one of a line's, and holds no stroke that its own player keeps. */
   private boolean isOfLine(ElementText element) {
     Optional<NoteText> note = element.note().filter(n -> !n.rest()).filter(this::isInVoice);
     if (note.isEmpty()) {
       return false;
     }
-    boolean found = false;
-    for (int j = 0; j < line.count(); j++) {
-      Stroke stroke = line.stroke(j);
-      if (isPartOf(element, note.get(), stroke)) {
-        if (own.filter(assigned -> assigned.plays(stroke)).isPresent()) {
-          return false;
-        }
-        found = true;
-      }
-    }
-    return found;
+    List<Stroke> held =
+        lines.stream()
+            .flatMap(line -> line.strokes().stream())
+            .filter(stroke -> isPartOf(element, note.get(), stroke))
+            .toList();
+    return !held.isEmpty()
+        && own.map(assigned -> held.stream().noneMatch(assigned::plays)).orElse(true);
   }
 
   /** Whether a note element holds a stroke, or is tied to it; one with slashes holds several. */

@@ -3,6 +3,7 @@ package stafette.plan;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import stafette.score.Line;
@@ -109,6 +110,15 @@ public record Plan(Brief brief, List<Segment> segments) {
     return turn.segments().stream()
         .map(segment -> player(segment).name())
         .collect(Collectors.joining(" and "));
+  }
+
+  /**
+   * This plan changed by hand.
+   *
+   * @return empty if the plan has no place for the edit, or would lose its shape
+   */
+  public Optional<Plan> with(PlanEdit edit) {
+    return Edits.edited(this, edit);
   }
 
   /** The segments of one player, in order. */

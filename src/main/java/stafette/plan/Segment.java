@@ -40,6 +40,16 @@ public record Segment(int relay, int player, int skill, int first, int last, Pat
     return new Segment(relay, otherPlayer, skill, first, last, pattern);
   }
 
+  /** The same stretch for somebody else with one of that player's skills. */
+  Segment of(int otherPlayer, int otherSkill) {
+    return new Segment(relay, otherPlayer, otherSkill, first, last, pattern);
+  }
+
+  /** The same stretch with another share of its strokes. */
+  Segment taking(Pattern other) {
+    return new Segment(relay, player, skill, first, last, other);
+  }
+
   /** How many strokes of the line it spans. */
   public int strokes() {
     return last - first + 1;

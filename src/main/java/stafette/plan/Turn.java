@@ -45,6 +45,19 @@ public record Turn(List<Segment> segments) {
     return segments.size() == 2;
   }
 
+  /** The same players from another stroke to another one. */
+  Turn between(int first, int last) {
+    return new Turn(
+        segments.stream()
+            .map(s -> new Segment(s.relay(), s.player(), s.skill(), first, last, s.pattern()))
+            .toList());
+  }
+
+  /** The same with one of its segments replaced. */
+  Turn with(Segment old, Segment other) {
+    return new Turn(segments.stream().map(s -> s.equals(old) ? other : s).toList());
+  }
+
   /** Whether a player takes part. */
   public boolean has(int player) {
     return segments.stream().anyMatch(segment -> segment.player() == player);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import stafette.limits.Capability;
 import stafette.plan.Brief;
 import stafette.plan.Lock;
 import stafette.plan.Player;
@@ -30,14 +31,15 @@ final class Briefing {
       SplitLine.Request request,
       LimitsInForce limits,
       MeasuredPlayers measured,
-      LineRequest.Found found)
+      LineRequest.Found found,
+      List<Line> lines)
       throws Refusal {
     this.request = request;
     this.limits = limits;
     this.measured = measured;
     this.found = found;
     this.score = found.score();
-    this.brief = brief(request.relaying().lines(found.line()));
+    this.brief = brief(lines);
     this.seats = Seats.of(brief.players(), request.seats(), measured.file().seats());
   }
 
@@ -45,9 +47,50 @@ final class Briefing {
    * @throws Refusal if the score, the line or a player is not there, or a seat is asked for nobody
    */
   static Briefing of(SplitLine.Request request, LimitsInForce limits) throws Refusal {
-    LineRequest.Found found = request.line().find();
+    return of(request, limits, request.line().find());
+  }
+
+  /** The same for a line that was found before. */
+  static Briefing of(SplitLine.Request request, LimitsInForce limits, LineRequest.Found found)
+      throws Refusal {
     MeasuredPlayers measured = MeasuredPlayers.load(request.playersFile(), limits);
-    return new Briefing(request, limits, measured, found);
+    return new Briefing(request, limits, measured, found, request.relaying().lines(found.line()));
+  }
+
+  /**
+   * Something else asked of the same score. The lines stay the very same where they can, so that
+   * what was worked out for them holds on.
+   */
+  Briefing with(SplitLine.Request other) throws Refusal {
+    return with(other, measured);
+  }
+
+  /** The same with what somebody is said to be capable of. */
+  Briefing measuring(String player, Map<String, Capability> capabilities) throws Refusal {
+    return with(request, measured.with(player, capabilities));
+  }
+
+  private Briefing with(SplitLine.Request other, MeasuredPlayers players) throws Refusal {
+    boolean sameLine = other.line().equals(request.line());
+    LineRequest.Found line = sameLine ? found : other.line().in(score);
+    boolean sameLines =
+        sameLine
+            && other.relaying().together() == request.relaying().together()
+            && other.relaying().eachTone() == request.relaying().eachTone();
+    return new Briefing(
+        other,
+        limits,
+        players,
+        line,
+        sameLines ? brief.lines() : other.relaying().lines(line.line()));
+  }
+
+  SplitLine.Request request() {
+    return request;
+  }
+
+  MeasuredPlayers measured() {
+    return measured;
   }
 
   OpenScore score() {
@@ -93,7 +136,7 @@ final class Briefing {
   }
 
   private Brief asking(SplitLine.Request other) throws Refusal {
-    return new Briefing(other, limits, measured, found).brief();
+    return with(other).brief();
   }
 
   private List<PlayerWish> wishes() {

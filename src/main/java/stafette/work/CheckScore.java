@@ -34,6 +34,11 @@ public final class CheckScore {
       return rows.stream().map(Judged::ease).min(Comparator.naturalOrder()).orElse(Ease.BEYOND);
     }
 
+    /** The least share of a peak rate that a technique needs; infinite if none applies. */
+    double peakUse() {
+      return rows.stream().mapToDouble(Judged::use).min().orElse(Double.POSITIVE_INFINITY);
+    }
+
     private double strain() {
       return rows.stream().mapToDouble(Judged::strain).min().orElse(Double.POSITIVE_INFINITY);
     }

@@ -1,5 +1,6 @@
 package stafette.work;
 
+import java.util.Optional;
 import stafette.check.Judge;
 import stafette.check.TempoWindow;
 import stafette.check.Verdict;
@@ -12,7 +13,12 @@ import stafette.plan.Plan;
  * @param verdict what the judge says
  * @param window the tempi between which it holds
  */
-public record JudgedPlan(Plan plan, Verdict verdict, java.util.Optional<TempoWindow> window) {
+public record JudgedPlan(Plan plan, Verdict verdict, Optional<TempoWindow> window) {
+  /** The verdict alone, at once, while a plan is being changed: its tempi are not looked for. */
+  public static JudgedPlan atOnce(Plan plan) {
+    return new JudgedPlan(plan, Judge.judge(plan), Optional.empty());
+  }
+
   public static JudgedPlan of(Plan plan) {
     return of(plan, Judge.judge(plan));
   }

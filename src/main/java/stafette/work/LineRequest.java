@@ -27,7 +27,15 @@ public record LineRequest(
    * @throws Refusal if the file can't be read, or has no such line
    */
   public Found find() throws Refusal {
-    OpenScore score = OpenScore.open(file, tremolo, false);
+    return in(OpenScore.open(file, tremolo, false));
+  }
+
+  /**
+   * Takes the line from a score that is open already.
+   *
+   * @throws Refusal if it has no such line
+   */
+  Found in(OpenScore score) throws Refusal {
     try {
       return new Found(score, atTempo(choice.take(score.score())));
     } catch (NoSuchLine e) {

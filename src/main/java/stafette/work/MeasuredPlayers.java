@@ -1,10 +1,13 @@
 package stafette.work;
 
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import stafette.limits.Capability;
 import stafette.limits.Instrument;
+import stafette.limits.Technique;
 import stafette.tables.PlayersFile;
 import stafette.tables.UnreadableFile;
 
@@ -12,14 +15,20 @@ import stafette.tables.UnreadableFile;
  * Players whose own limits were measured.
  *
  * @param file what a file says of them
+ * @param byHand what was said of them since, by player and technique
  */
-record MeasuredPlayers(PlayersFile file) {
+record MeasuredPlayers(PlayersFile file, Map<String, Map<String, Capability>> byHand) {
+  MeasuredPlayers {
+    byHand = Map.copyOf(byHand);
+  }
+
   static MeasuredPlayers load(Optional<Path> file, LimitsInForce limits) throws Refusal {
     try {
       return new MeasuredPlayers(
           file.isPresent()
               ? PlayersFile.read(file.get(), limits.catalogue())
-              : new PlayersFile(Map.of(), Map.of()));
+              : new PlayersFile(Map.of(), Map.of()),
+          Map.of());
     } catch (UnreadableFile e) {
       throw Refusal.ofFile(String.join("\n", e.problems()));
     }
@@ -34,5 +43,17 @@ record MeasuredPlayers(PlayersFile file) {
 
   Optional<Instrument> instrumentOf(String player) {
     return file.of(player);
+  }
+
+  /** What a player was said to be capable of with a technique. */
+  Optional<Capability> capability(String player, Technique technique) {
+    return Optional.ofNullable(byHand.getOrDefault(player, Map.of()).get(technique.name()));
+  }
+
+  /** The same with what is said of one player more. */
+  MeasuredPlayers with(String player, Map<String, Capability> capabilities) {
+    Map<String, Map<String, Capability>> all = new HashMap<>(byHand);
+    all.put(player, Map.copyOf(capabilities));
+    return new MeasuredPlayers(file, all);
   }
 }

@@ -9,12 +9,10 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import stafette.limits.Demand;
 import stafette.limits.Instrument;
 import stafette.limits.Technique;
 import stafette.plan.Brief;
 import stafette.plan.Player;
-import stafette.score.Line;
 
 /** Remedies by more players: of the instruments that are there, or of others that suit the line. */
 final class PlayerRemedies {
@@ -150,9 +148,8 @@ final class PlayerRemedies {
 
   /** The highest rate to keep up, of the techniques that everybody has. */
   private double sustained(Instrument instrument) {
-    Line line = brief.line();
     return instrument.techniques().stream()
-        .filter(technique -> technique.expected() && Demand.applies(technique, line))
+        .filter(technique -> technique.expected() && Roster.suits(technique, brief.lines()))
         .map(Technique::limit)
         .mapToDouble(limit -> limit.at(brief.rules().assurance()).sustainedPerSecond())
         .max()

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import stafette.limits.Assurance;
+import stafette.limits.Capability;
 import stafette.limits.Demand;
 import stafette.limits.Instrument;
 import stafette.limits.Technique;
@@ -63,11 +64,20 @@ final class Roster {
         instrument.techniques().stream()
             .filter(
                 technique -> technique.expected() || isAllowed(wish.name(), instrument, technique))
-            .filter(technique -> Demand.applies(technique, lines.get(0)))
-            .map(technique -> new Skill(technique, technique.limit().at(assurance)))
+            .filter(technique -> suits(technique, lines))
+            .map(technique -> new Skill(technique, capability(wish.name(), technique)))
             .toList();
     List<Busy> busy = part.map(p -> Busy.of(p, lines)).orElse(List.of());
     return new Player(wish.name(), instrument, part.map(Part::id), skills, busy);
+  }
+
+  private Capability capability(String player, Technique technique) {
+    return measured.capability(player, technique).orElseGet(() -> technique.limit().at(assurance));
+  }
+
+  /** Whether a technique can be used on each line; a player may be given any of them. */
+  static boolean suits(Technique technique, List<Line> lines) {
+    return lines.stream().distinct().allMatch(line -> Demand.applies(technique, line));
   }
 
   private Instrument instrumentOf(PlayerWish wish, Optional<Part> part) throws Refusal {

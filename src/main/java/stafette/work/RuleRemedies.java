@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
-import stafette.limits.Demand;
 import stafette.limits.Technique;
 import stafette.plan.Brief;
 import stafette.plan.Hocket;
@@ -53,7 +52,7 @@ final class RuleRemedies {
 
   private boolean lacks(Player player, Technique technique) {
     return player.skills().stream().noneMatch(skill -> skill.technique().equals(technique))
-        && Demand.applies(technique, brief.line());
+        && Roster.suits(technique, brief.lines());
   }
 
   /** The narrowest overlap that is wider than the present one. */

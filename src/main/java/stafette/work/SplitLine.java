@@ -53,43 +53,54 @@ public final class SplitLine {
       Map<String, Seat> seats) {
     /** The same with another time for the search. */
     Request within(double seconds) {
-      return with(seats, seconds);
+      return changed(line, players, allowances, favour, relaying, seconds, seats);
     }
 
     /** The same with other seats. */
     public Request with(Map<String, Seat> others) {
-      return with(others, searchSeconds);
+      return changed(line, players, allowances, favour, relaying, searchSeconds, others);
+    }
+
+    /** The same for another line or at another tempo. */
+    public Request with(LineRequest other) {
+      return changed(other, players, allowances, favour, relaying, searchSeconds, seats);
+    }
+
+    /** The same relayed otherwise. */
+    public Request with(Relaying other) {
+      return changed(line, players, allowances, favour, other, searchSeconds, seats);
+    }
+
+    /** The same favouring something else. */
+    public Request with(Favour other) {
+      return changed(line, players, allowances, other, relaying, searchSeconds, seats);
     }
 
     /** The same with other players and techniques. */
-    Request with(List<PlayerWish> others, List<Allowance> techniques) {
-      return new Request(
-          line,
-          others,
-          playersFile,
-          techniques,
-          assurance,
-          overlap,
-          readySeconds,
-          favour,
-          relaying,
-          searchSeconds,
-          seats);
+    public Request with(List<PlayerWish> others, List<Allowance> techniques) {
+      return changed(line, others, techniques, favour, relaying, searchSeconds, seats);
     }
 
-    private Request with(Map<String, Seat> others, double seconds) {
+    private Request changed(
+        LineRequest otherLine,
+        List<PlayerWish> otherPlayers,
+        List<Allowance> otherAllowances,
+        Favour otherFavour,
+        Relaying otherRelaying,
+        double seconds,
+        Map<String, Seat> otherSeats) {
       return new Request(
-          line,
-          players,
+          otherLine,
+          otherPlayers,
           playersFile,
-          allowances,
+          otherAllowances,
           assurance,
           overlap,
           readySeconds,
-          favour,
-          relaying,
+          otherFavour,
+          otherRelaying,
           seconds,
-          others);
+          otherSeats);
     }
   }
 
@@ -129,11 +140,28 @@ public final class SplitLine {
    */
   public static Outcome split(
       Request request, LimitsInForce limits, Consumer<Splitter.Progress> progress) throws Refusal {
-    Briefing briefing = Briefing.of(request, limits);
+    return split(Briefing.of(request, limits), limits, new Workbench(), () -> false, progress);
+  }
+
+  /**
+   * The same with what earlier searches have worked out.
+   *
+   * @param stop asked often; ends the search if it says yes
+   */
+  static Outcome split(
+      Briefing briefing,
+      LimitsInForce limits,
+      Workbench workbench,
+      BooleanSupplier stop,
+      Consumer<Splitter.Progress> progress)
+      throws Refusal {
+    Request request = briefing.request();
     Brief brief = briefing.brief();
     long start = System.nanoTime();
+    BooleanSupplier over = after(start, request.searchSeconds());
     SplitResult result =
-        Splitter.split(brief, new Workbench(), after(start, request.searchSeconds()), progress);
+        Splitter.split(
+            brief, workbench, () -> stop.getAsBoolean() || over.getAsBoolean(), progress);
     double seconds = (System.nanoTime() - start) / 1e9;
     Outcome outcome =
         new Outcome(
@@ -144,7 +172,8 @@ public final class SplitLine {
             seconds,
             briefing.seats(),
             List.of());
-    return WithoutPlan.explained(outcome, briefing, limits, request.searchSeconds() - seconds);
+    double left = stop.getAsBoolean() ? 0 : request.searchSeconds() - seconds;
+    return WithoutPlan.explained(outcome, briefing, limits, left);
   }
 
   static BooleanSupplier after(long startNanos, double seconds) {

@@ -64,7 +64,8 @@ public final class ThinLine {
   }
 
   /**
-   * Background parts beside a relay.
+   * Background parts beside a relay. Of several lines, for the tones of chords, the first is
+   * thinned: the top tone is the one that the ear follows.
    *
    * @param wishes who colours; nobody who plays in the relay
    * @throws Refusal if one does, or is not there

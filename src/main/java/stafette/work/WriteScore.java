@@ -97,19 +97,38 @@ public final class WriteScore {
       LimitsInForce limits,
       Target target)
       throws Refusal {
+    Written written = written(score, plan, background, treatment, limits);
+    FileDoor.write(target.file(), written.bytes(), target.replace());
+    return new Saved(target.file(), written.changes());
+  }
+
+  private static Written written(
+      OpenScore score,
+      Optional<Plan> plan,
+      List<ThinnedPart> background,
+      SourceTreatment treatment,
+      LimitsInForce limits)
+      throws Refusal {
     try {
-      Written written =
-          ScoreWriter.write(
-              score.document(),
-              plan,
-              background.stream().flatMap(part -> background(part).stream()).toList(),
-              treatment,
-              player -> neighbour(player, score.score(), limits.catalogue()));
-      FileDoor.write(target.file(), written.bytes(), target.replace());
-      return new Saved(target.file(), written.changes());
+      return ScoreWriter.write(
+          score.document(),
+          plan,
+          background.stream().flatMap(part -> background(part).stream()).toList(),
+          treatment,
+          player -> neighbour(player, score.score(), limits.catalogue()));
     } catch (UnwritablePlan e) {
       throw Refusal.ofFile(score.file() + ": " + e.getMessage());
     }
+  }
+
+  /**
+   * What writing a plan would change: a sentence for each part.
+   *
+   * @throws Refusal if it can't be written
+   */
+  public static List<String> changes(
+      OpenScore score, Plan plan, SourceTreatment treatment, LimitsInForce limits) throws Refusal {
+    return written(score, Optional.of(plan), List.of(), treatment, limits).changes();
   }
 
   private static Optional<Background> background(ThinnedPart part) {

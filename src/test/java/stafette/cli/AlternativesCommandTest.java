@@ -12,9 +12,6 @@ import com.google.gson.JsonParser;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -131,20 +128,6 @@ class AlternativesCommandTest {
   }
 
   private static Ran split(String... more) {
-    List<String> args =
-        new ArrayList<>(
-            List.of(
-                "split",
-                "samples/lantern-run.musicxml",
-                "--part",
-                "Piano",
-                "--staff",
-                "1",
-                "--bars",
-                "5-16",
-                "--players",
-                "Flute 1, Flute 2, Clarinet 1"));
-    args.addAll(Arrays.asList(more));
-    return Ran.command(args.toArray(String[]::new));
+    return LanternRun.run("split", more);
   }
 }

@@ -4,6 +4,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
+import java.util.function.LongSupplier;
 
 /**
  * A command that was run.
@@ -14,13 +15,20 @@ import java.util.Optional;
  */
 record Ran(int exitCode, String out, String err) {
   static Ran command(String... args) {
+    return command(System::nanoTime, args);
+  }
+
+  /** With a clock of its own for what is told of a long search. */
+  static Ran command(LongSupplier nanoClock, String... args) {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     ByteArrayOutputStream err = new ByteArrayOutputStream();
     int exitCode =
         Commands.run(
-            new PrintStream(out, true, StandardCharsets.UTF_8),
-            new PrintStream(err, true, StandardCharsets.UTF_8),
-            StandardCharsets.UTF_8,
+            new Output(
+                new PrintStream(out, true, StandardCharsets.UTF_8),
+                new PrintStream(err, true, StandardCharsets.UTF_8),
+                StandardCharsets.UTF_8,
+                nanoClock),
             file -> Optional.of("no window here: " + file),
             args);
     return new Ran(

@@ -3,8 +3,6 @@ package stafette.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -47,22 +45,7 @@ class RelayOptionsTest {
   }
 
   private static Ran split(String bars, String... more) {
-    List<String> args =
-        new ArrayList<>(
-            List.of(
-                "split",
-                "samples/lantern-run.musicxml",
-                "--part",
-                "Piano",
-                "--staff",
-                "1",
-                "--bars",
-                bars,
-                "--players",
-                "Flute 1, Flute 2, Flute 3, Flute 4",
-                "--time",
-                "6"));
-    args.addAll(Arrays.asList(more));
-    return Ran.command(args.toArray(String[]::new));
+    return LanternRun.run(
+        "split", LanternRun.FILE, bars, "Flute 1, Flute 2, Flute 3, Flute 4", more);
   }
 }

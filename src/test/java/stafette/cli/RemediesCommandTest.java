@@ -49,6 +49,30 @@ class RemediesCommandTest {
   }
 
   @Test
+  void where_locks_want_more_notes_together_a_wider_overlap_helps() {
+    assertEquals("--overlap 1..beat", widened("1..1", "6.2"));
+    assertEquals("--overlap 1..8", widened("1..beat", "6.2+1/6"));
+    assertEquals("--overlap 1..beat", widened("8..beat", "6.2"));
+  }
+
+  /** Flute 2 enters on 6.1, and Flute 1 leaves after it. */
+  private static String widened(String overlap, String leaves) {
+    return helped(
+            LANTERN,
+            "Flute 1, Flute 2",
+            "--overlap",
+            overlap,
+            "--lock",
+            "Flute 1 = 5.1-" + leaves,
+            "--lock",
+            "Flute 2 = 6.1-8.4+5/6")
+        .stream()
+        .filter(option -> option.startsWith("--overlap "))
+        .findFirst()
+        .orElse("none");
+  }
+
+  @Test
   void the_text_says_where_why_and_what_helps() {
     Ran ran = split(HILL, "Flute 1, Oboe 1");
     assertEquals(Commands.FINDINGS, ran.exitCode(), ran.err());

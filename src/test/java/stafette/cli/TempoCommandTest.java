@@ -6,8 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.google.gson.JsonObject;
 import com.google.gson.JsonParser;
-import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -78,20 +76,6 @@ class TempoCommandTest {
   }
 
   private static Ran tempo(String... more) {
-    List<String> args =
-        new ArrayList<>(
-            List.of(
-                "tempo",
-                "samples/lantern-run.musicxml",
-                "--part",
-                "Piano",
-                "--staff",
-                "1",
-                "--bars",
-                "5-16",
-                "--players",
-                "Flute 1, Flute 2, Clarinet 1"));
-    args.addAll(Arrays.asList(more));
-    return Ran.command(args.toArray(String[]::new));
+    return LanternRun.run("tempo", more);
   }
 }

@@ -19,17 +19,16 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** Background parts, from the command line to the written score. */
 class ThinCommandTest {
-  private static final Path LANTERN = Path.of("samples/lantern-run.musicxml");
   private static final Path HILL = Path.of("samples/signal-hill.musicxml");
 
   @TempDir private Path folder = Path.of("");
 
   @Test
   void a_line_is_thinned_and_written_and_a_second_run_changes_nothing() throws IOException {
-    byte[] before = Files.readAllBytes(LANTERN);
+    byte[] before = Files.readAllBytes(LanternRun.FILE);
     Path once = folder.resolve("once.musicxml");
     Path twice = folder.resolve("twice.musicxml");
-    Ran first = lantern(LANTERN, "Trumpet 1, Clarinet 1", "-o", once.toString());
+    Ran first = lantern(LanternRun.FILE, "Trumpet 1, Clarinet 1", "-o", once.toString());
     assertEquals(0, first.exitCode(), first.err());
     assertTrue(first.out().contains("Trumpet 1, double tonguing: keeps "), first.out());
     assertTrue(first.out().contains("two for three"), first.out());
@@ -37,31 +36,31 @@ class ThinCommandTest {
     Ran second = lantern(once, "Trumpet 1, Clarinet 1", "-o", twice.toString());
     assertTrue(second.out().contains("nothing changed"), second.out());
     assertArrayEquals(Files.readAllBytes(once), Files.readAllBytes(twice));
-    assertArrayEquals(before, Files.readAllBytes(LANTERN));
+    assertArrayEquals(before, Files.readAllBytes(LanternRun.FILE));
   }
 
   @Test
   void a_player_keeps_clear_of_what_its_own_part_has() throws IOException {
     Path once = folder.resolve("once.musicxml");
     Path twice = folder.resolve("twice.musicxml");
-    Ran first = hill(HILL, "Clarinet 1", "-o", once.toString());
+    Ran first = hill("Clarinet 1", HILL, once);
     assertEquals(0, first.exitCode(), first.err());
     assertTrue(first.out().contains("Clarinet 1: plays in bars "), first.out());
-    hill(once, "Clarinet 1", "-o", twice.toString());
+    hill("Clarinet 1", once, twice);
     assertArrayEquals(Files.readAllBytes(once), Files.readAllBytes(twice));
   }
 
   @Test
   void a_part_that_can_be_played_as_it_is_stays_byte_for_byte() throws IOException {
     Path out = folder.resolve("same.musicxml");
-    Ran ran = hill(HILL, "Trumpet 1", "-o", out.toString());
+    Ran ran = hill("Trumpet 1", HILL, out);
     assertEquals(0, ran.exitCode(), ran.err());
     assertArrayEquals(Files.readAllBytes(HILL), Files.readAllBytes(out));
   }
 
   @Test
   void the_json_tells_the_pattern_of_each_stretch() {
-    Ran ran = lantern(LANTERN, "Trumpet 1", "--json");
+    Ran ran = lantern(LanternRun.FILE, "Trumpet 1", "--json");
     assertEquals(0, ran.exitCode(), ran.err());
     JsonObject json = JsonParser.parseString(ran.out()).getAsJsonObject();
     assertEquals("stafette-thinning", json.get("format").getAsString());
@@ -81,17 +80,17 @@ class ThinCommandTest {
   @Test
   void who_can_keep_nothing_is_a_finding_and_is_left_as_it_is() throws IOException {
     Path out = folder.resolve("out.musicxml");
-    Ran ran = lantern(LANTERN, "Tuba", "--tone", "top", "-o", out.toString());
+    Ran ran = lantern(LanternRun.FILE, "Tuba", "--tone", "top", "-o", out.toString());
     assertEquals(1, ran.exitCode(), ran.out() + ran.err());
     assertTrue(ran.out().contains("Tuba can keep nothing of it"), ran.out());
-    assertArrayEquals(Files.readAllBytes(LANTERN), Files.readAllBytes(out));
+    assertArrayEquals(Files.readAllBytes(LanternRun.FILE), Files.readAllBytes(out));
   }
 
   @Test
   void a_relay_is_coloured_in_the_same_run_and_a_second_one_changes_nothing() throws IOException {
     Path once = folder.resolve("once.musicxml");
     Path twice = folder.resolve("twice.musicxml");
-    Ran first = colour(LANTERN, "Trumpet 1", "-o", once.toString());
+    Ran first = colour(LanternRun.FILE, "Trumpet 1", "-o", once.toString());
     assertEquals(0, first.exitCode(), first.err());
     assertTrue(first.out().contains("Trumpet 1, double tonguing: keeps "), first.out());
     assertTrue(first.out().contains("Trumpet 1: new part"), first.out());
@@ -103,7 +102,7 @@ class ThinCommandTest {
 
   @Test
   void beside_the_json_of_a_relay_its_colour_is_talk() {
-    Ran ran = colour(LANTERN, "Trumpet 1", "--json");
+    Ran ran = colour(LanternRun.FILE, "Trumpet 1", "--json");
     assertEquals(
         "stafette-plan",
         JsonParser.parseString(ran.out()).getAsJsonObject().get("format").getAsString());
@@ -113,10 +112,10 @@ class ThinCommandTest {
   @Test
   void players_of_the_relay_and_of_the_line_do_not_colour_it() {
     Path out = folder.resolve("none.musicxml");
-    Ran twice = colour(LANTERN, "Flute 2", "-o", out.toString());
+    Ran twice = colour(LanternRun.FILE, "Flute 2", "-o", out.toString());
     assertEquals(2, twice.exitCode());
     assertTrue(twice.err().contains("Flute 2 is one of --players already"), twice.err());
-    Ran own = colour(LANTERN, "Piano", "-o", out.toString());
+    Ran own = colour(LanternRun.FILE, "Piano", "-o", out.toString());
     assertEquals(2, own.exitCode());
     assertTrue(own.err().contains("the line is Piano's own"), own.err());
     assertFalse(Files.exists(out));
@@ -124,41 +123,32 @@ class ThinCommandTest {
 
   @Test
   void without_players_it_asks_for_them() {
-    Ran ran = Ran.command("thin", LANTERN.toString(), "--part", "Piano");
+    Ran ran = Ran.command("thin", LanternRun.FILE.toString(), "--part", "Piano");
     assertEquals(2, ran.exitCode());
     assertTrue(ran.err().contains("--players"), ran.err());
   }
 
   private static Ran lantern(Path score, String players, String... more) {
-    return run("thin", score, "Piano", "5-16", players, more);
-  }
-
-  private static Ran hill(Path score, String players, String... more) {
-    return run("thin", score, "Trumpet 1", "9-20", players, more);
+    return LanternRun.run("thin", score, "5-16", players, more);
   }
 
   private static Ran colour(Path score, String colour, String... more) {
     List<String> all = new ArrayList<>(List.of("--colour", colour));
     all.addAll(Arrays.asList(more));
-    return run("split", score, "Piano", "5-16", "Flute 1, Flute 2", all.toArray(String[]::new));
+    return LanternRun.run("split", score, "5-16", "Flute 1, Flute 2", all.toArray(String[]::new));
   }
 
-  private static Ran run(
-      String command, Path score, String part, String bars, String players, String... more) {
-    List<String> args =
-        new ArrayList<>(
-            List.of(
-                command,
-                score.toString(),
-                "--part",
-                part,
-                "--staff",
-                "1",
-                "--bars",
-                bars,
-                "--players",
-                players));
-    args.addAll(Arrays.asList(more));
-    return Ran.command(args.toArray(String[]::new));
+  private static Ran hill(String players, Path score, Path out) {
+    return Ran.command(
+        "thin",
+        score.toString(),
+        "--part",
+        "Trumpet 1",
+        "--bars",
+        "9-20",
+        "--players",
+        players,
+        "-o",
+        out.toString());
   }
 }

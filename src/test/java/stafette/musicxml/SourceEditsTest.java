@@ -12,13 +12,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import stafette.Invented;
 import stafette.plan.Brief;
+import stafette.plan.Pattern;
 import stafette.plan.Plan;
 import stafette.plan.Player;
 import stafette.plan.Segment;
@@ -66,10 +66,11 @@ class SourceEditsTest {
           sign + " in " + part);
     }
     Map<String, Boolean> open = new HashMap<>();
-    Matcher notes = Pattern.compile("(?s)<note.*?</note>").matcher(part);
+    Matcher notes = java.util.regex.Pattern.compile("(?s)<note.*?</note>").matcher(part);
     while (notes.find()) {
       Matcher beam =
-          Pattern.compile("<beam number=\"(\\d)\">([^<]*)</beam>").matcher(notes.group());
+          java.util.regex.Pattern.compile("<beam number=\"(\\d)\">([^<]*)</beam>")
+              .matcher(notes.group());
       boolean any = false;
       while (beam.find()) {
         any = true;
@@ -88,7 +89,7 @@ class SourceEditsTest {
   }
 
   private static int count(String text, String pattern) {
-    return (int) Pattern.compile(pattern).matcher(text).results().count();
+    return (int) java.util.regex.Pattern.compile(pattern).matcher(text).results().count();
   }
 
   private static String notations(String inner) {
@@ -149,6 +150,42 @@ class SourceEditsTest {
     return note("C", 4, duration, c)
         + note("E", 4, duration, e).replace("<note>", "<note><chord/>")
         + note("G", 4, duration, g).replace("<note>", "<note><chord/>");
+  }
+
+  @Test
+  void where_each_tone_has_its_players_all_tones_go() throws Exception {
+    Document before = piano(ATTRIBUTES + triad(24, "", "", "") + note("A", 4, 24, ""));
+    Document removed = eachTone(before, "Flute", SourceTreatment.REMOVE);
+    assertEquals(List.of(), TwoParts.strokes(removed, "P1"));
+    assertEquals(2, count(pianoText(removed), "<rest/>"));
+    Document cued = eachTone(before, "Flute", SourceTreatment.CUE);
+    assertEquals(List.of(), TwoParts.strokes(cued, "P1"));
+    assertEquals(4, count(pianoText(cued), "<cue/>"));
+  }
+
+  @Test
+  void where_each_tone_has_its_players_the_tone_of_its_own_player_stays() throws Exception {
+    Document before = piano(ATTRIBUTES + triad(24, "", "", "") + note("A", 4, 24, ""));
+    Document removed = eachTone(before, "Piano", SourceTreatment.REMOVE);
+    assertEquals(List.of("0 [67] 2", "2 [69] 2"), TwoParts.strokes(removed, "P1"));
+  }
+
+  /** One player has the top tone, others have the tones below. */
+  private static Document eachTone(Document before, String top, SourceTreatment treatment)
+      throws Exception {
+    List<Line> lines = new ArrayList<>();
+    List<Player> players = new ArrayList<>();
+    List<Segment> segments = new ArrayList<>();
+    for (int tone = 1; tone <= 3; tone++) {
+      Line line = ByHand.line(before.score(), "P1", "1", ToneChoice.parse(String.valueOf(tone)));
+      lines.add(line);
+      players.add(ByHand.player(tone == 1 ? top : "Oboe " + tone, "flute", before.score()));
+      segments.add(new Segment(tone - 1, tone - 1, 0, 0, line.count() - 1, Pattern.ALL));
+    }
+    Plan plan = new Plan(new Brief(lines, players, Invented.rules()), segments);
+    Written written = TwoParts.write(before, plan, treatment);
+    assertEquals(List.of(), OfficialSchema.errors(written.bytes()));
+    return MusicXmlReader.read(written.bytes());
   }
 
   @Test

@@ -32,6 +32,7 @@ class ReferenceSolverTest {
     boolean both = answer.proven() && !(searched instanceof SplitResult.Stopped);
     if (both) {
       assertEquals(expected, cost(searched), brief::toString);
+      OptimumTest.assertStopsAboveItsBound(brief, (int) Math.floorMod(seed, 40L), expected);
     }
     Statistics.label("proven by both")
         .collect(both)

@@ -3,7 +3,6 @@ package stafette.split;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.Random;
@@ -15,7 +14,6 @@ import stafette.check.Judge;
 import stafette.check.Verdict;
 import stafette.plan.Brief;
 import stafette.plan.Hocket;
-import stafette.plan.Lock;
 import stafette.score.Line;
 
 /** Hockets, locks and several relays: the search finds what trying every plan finds. */
@@ -29,7 +27,7 @@ class RelaysTest {
   @Property(tries = 250, maxDiscardRatio = 100)
   void locks_are_exact(@ForAll long seed) {
     Brief brief = SmallBriefs.of(seed, 7, 3);
-    compare(brief.with(brief.rules().with(locks(brief, new Random(seed)))));
+    compare(brief.with(brief.rules().with(SmallBriefs.locks(brief, new Random(seed)))));
   }
 
   @Property(tries = 60, maxDiscardRatio = 100)
@@ -55,13 +53,13 @@ class RelaysTest {
     Random random = new Random(seed);
     Brief brief = doubled(SmallBriefs.of(seed, 5, 4));
     brief = brief.with(brief.rules().with(hocket(random)));
-    compare(brief.with(brief.rules().with(locks(brief, random))));
+    compare(brief.with(brief.rules().with(SmallBriefs.locks(brief, random))));
   }
 
   @Property(tries = 150, maxDiscardRatio = 100)
   void locks_never_make_a_plan_cheaper_or_possible(@ForAll long seed) {
     Brief brief = SmallBriefs.of(seed, 9, 4);
-    Brief locked = brief.with(brief.rules().with(locks(brief, new Random(seed))));
+    Brief locked = brief.with(brief.rules().with(SmallBriefs.locks(brief, new Random(seed))));
     int free = cost(brief);
     int kept = cost(locked);
     assertTrue(kept < 0 || (free >= 0 && free <= kept), () -> brief + " " + locked.rules().locks());
@@ -73,28 +71,6 @@ class RelaysTest {
 
   private static Hocket hocket(Random random) {
     return Hocket.values()[1 + random.nextInt(3)];
-  }
-
-  private static List<Lock> locks(Brief brief, Random random) {
-    List<Lock> locks = new ArrayList<>();
-    for (int i = 0; i < 1 + random.nextInt(2); i++) {
-      int relay = random.nextInt(brief.lines().size());
-      int first = random.nextInt(brief.line(relay).count());
-      int last = first + random.nextInt(brief.line(relay).count() - first);
-      int player = random.nextInt(brief.players().size());
-      locks.add(
-          switch (random.nextInt(4)) {
-            case 0 -> new Lock.At(relay, Math.max(1, first), Math.max(1, last));
-            case 1 -> new Lock.Exactly(relay, player, skill(random), first, last);
-            case 2 -> new Lock.In(relay, player, first, last);
-            default -> new Lock.Out(relay, player, first, last);
-          });
-    }
-    return locks;
-  }
-
-  private static OptionalInt skill(Random random) {
-    return random.nextBoolean() ? OptionalInt.empty() : OptionalInt.of(0);
   }
 
   private static void compare(Brief brief) {

@@ -23,6 +23,7 @@ import stafette.limits.Technique;
 import stafette.plan.Brief;
 import stafette.plan.Busy;
 import stafette.plan.Favour;
+import stafette.plan.Lock;
 import stafette.plan.OverlapRule;
 import stafette.plan.Player;
 import stafette.plan.Rules;
@@ -58,6 +59,29 @@ final class SmallBriefs {
 
   static Brief of(long seed, int mostStrokes, int mostPlayers) {
     return new SmallBriefs(seed).brief(mostStrokes, mostPlayers);
+  }
+
+  /** One or two locks of any kind. */
+  static List<Lock> locks(Brief brief, Random random) {
+    List<Lock> locks = new ArrayList<>();
+    for (int i = 0; i < 1 + random.nextInt(2); i++) {
+      int relay = random.nextInt(brief.lines().size());
+      int first = random.nextInt(brief.line(relay).count());
+      int last = first + random.nextInt(brief.line(relay).count() - first);
+      int player = random.nextInt(brief.players().size());
+      locks.add(
+          switch (random.nextInt(4)) {
+            case 0 -> new Lock.At(relay, Math.max(1, first), Math.max(1, last));
+            case 1 -> new Lock.Exactly(relay, player, skill(random), first, last);
+            case 2 -> new Lock.In(relay, player, first, last);
+            default -> new Lock.Out(relay, player, first, last);
+          });
+    }
+    return locks;
+  }
+
+  private static OptionalInt skill(Random random) {
+    return random.nextBoolean() ? OptionalInt.empty() : OptionalInt.of(0);
   }
 
   private Brief brief(int mostStrokes, int mostPlayers) {
