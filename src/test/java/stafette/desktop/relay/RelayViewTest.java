@@ -61,7 +61,7 @@ class RelayViewTest {
 
   @Test
   void a_segment_dragged_to_another_lane_is_given_to_its_player(FxRobot robot) {
-    robot.drag("#segment-2").moveBy(0, LaneScale.PLAIN_LANE).drop();
+    robot.drag("#segment-2").moveBy(0, lanes().laneHeight()).drop();
     assertTrue(told.contains("give 1 2"), told::toString);
   }
 
@@ -116,7 +116,7 @@ class RelayViewTest {
     robot.interact(
         () -> {
           Snapshot seen = Snapshot.of(relay.getScene(), "relay-light");
-          int middle = (int) (LaneScale.RULER + LaneScale.PLAIN_LANE * 0.4);
+          int middle = (int) lanes().middle(0);
           assertTrue(seen.ink(150, middle - 8, 200, 16) > 0.1);
           assertFalse(seen.ink(420, middle - 8, 180, 16) > 0.08);
         });
@@ -156,6 +156,10 @@ class RelayViewTest {
   private String percent(int segment) {
     double strain = Judge.judge(plan).segments().get(segment).strain();
     return Texts.in(Locale.ENGLISH).percent(strain);
+  }
+
+  private static LaneScale lanes() {
+    return LaneScale.plain(3, 420 - 14);
   }
 
   private double pixelsPerQuarter() {
