@@ -79,7 +79,7 @@ public final class RelayView extends Region implements RelayStyle.Inked {
                 new View(
                     shown,
                     TimeScale.whole(shown.bars(), canvas.getWidth()),
-                    new LaneScale(shown.lanes(), LaneScale.PLAIN_LANE, 0, canvas.getHeight())));
+                    LaneScale.plain(shown.lanes(), canvas.getHeight())));
   }
 
   /** Shows that there is no plan. */
@@ -112,8 +112,9 @@ public final class RelayView extends Region implements RelayStyle.Inked {
 
   /** Lanes grow when there is room in time for notes. */
   private static View zoomed(View now, TimeScale time) {
-    boolean room = time.pixelsPerQuarter() >= now.shown().pieces().pointsPerQuarterForMusic();
-    double height = room ? LaneScale.NOTED_LANE : LaneScale.PLAIN_LANE;
+    LaneScale plain = LaneScale.plain(now.lanes().count(), now.lanes().height());
+    boolean room = now.shown().hasRoomForMusic(time);
+    double height = room ? LaneScale.NOTED_LANE : plain.laneHeight();
     return now.with(time).with(now.lanes().withLaneHeight(height));
   }
 

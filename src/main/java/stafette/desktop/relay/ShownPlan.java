@@ -46,6 +46,18 @@ record ShownPlan(
     return verdict.segments().get(segment).strain();
   }
 
+  /** What can stand beside a segment, the fullest first: "96 % double tonguing". */
+  List<String> labels(int segment) {
+    String strain = (int) Math.ceil(strain(segment) * 100 - 1e-9) + " %";
+    String technique = plan.skill(segments().get(segment)).technique().name();
+    return List.of(strain + "  " + technique, strain);
+  }
+
+  /** Whether notes would not touch one another. */
+  boolean hasRoomForMusic(TimeScale time) {
+    return time.pixelsPerQuarter() >= pieces.pointsPerQuarterForMusic() * LaneScale.MUSIC;
+  }
+
   /** The handoffs among all of the plan, by number. */
   IntStream handoffs() {
     return IntStream.range(0, plan.handoffs().size());

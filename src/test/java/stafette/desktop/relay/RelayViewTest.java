@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import javafx.scene.Node;
 import javafx.scene.Scene;
+import javafx.scene.input.ContextMenuEvent;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
@@ -29,10 +30,11 @@ import stafette.plan.Plan;
 class RelayViewTest {
   private final List<String> told = new ArrayList<>();
   private final Plan plan = ShownRelays.plan();
-  private final RelayView relay = new RelayView(Texts.in(Locale.ENGLISH), new Told(told));
+  private RelayView relay;
 
   @Start
   void start(Stage stage) {
+    relay = new RelayView(Texts.in(Locale.ENGLISH), new Told(told));
     Scene scene = new Scene(relay, 1100, 420);
     Style.LIGHT.applyTo(scene);
     relay.show(plan, Judge.judge(plan));
@@ -59,7 +61,7 @@ class RelayViewTest {
 
   @Test
   void a_segment_dragged_to_another_lane_is_given_to_its_player(FxRobot robot) {
-    robot.drag("#segment-2").moveBy(0, LaneScale.PLAIN_LANE).drop();
+    robot.drag("#segment-2").moveBy(0, lanes().laneHeight()).drop();
     assertTrue(told.contains("give 1 2"), told::toString);
   }
 
@@ -74,7 +76,6 @@ class RelayViewTest {
         List.of(
             "move 0 BOTH 33 done",
             "move 0 BOTH 36 done",
-            "chosen 0",
             "give 0 1",
             "split 0 16",
             "lock 0",
@@ -115,7 +116,7 @@ class RelayViewTest {
     robot.interact(
         () -> {
           Snapshot seen = Snapshot.of(relay.getScene(), "relay-light");
-          int middle = (int) (LaneScale.RULER + LaneScale.PLAIN_LANE * 0.4);
+          int middle = (int) lanes().middle(0);
           assertTrue(seen.ink(150, middle - 8, 200, 16) > 0.1);
           assertFalse(seen.ink(420, middle - 8, 180, 16) > 0.08);
         });
@@ -130,9 +131,35 @@ class RelayViewTest {
     robot.interact(() -> Snapshot.of(relay.getScene(), "relay-dark"));
   }
 
+  @Test
+  void escape_gives_a_drag_up(FxRobot robot) {
+    robot.drag("#handoff-1-enters").moveBy(-pixelsPerQuarter(), 0);
+    robot.type(KeyCode.ESCAPE);
+    robot.drop();
+    assertEquals("cancel", told.get(told.size() - 1));
+  }
+
+  @Test
+  void a_menu_offers_all_that_keys_do(FxRobot robot) {
+    robot.interact(
+        () ->
+            robot
+                .lookup("#segment-2")
+                .query()
+                .fireEvent(
+                    new ContextMenuEvent(
+                        ContextMenuEvent.CONTEXT_MENU_REQUESTED, 30, 5, 400, 170, true, null)));
+    robot.clickOn("#lock");
+    assertEquals(List.of("lock 1"), told);
+  }
+
   private String percent(int segment) {
     double strain = Judge.judge(plan).segments().get(segment).strain();
     return Texts.in(Locale.ENGLISH).percent(strain);
+  }
+
+  private static LaneScale lanes() {
+    return LaneScale.plain(3, 420 - 14);
   }
 
   private double pixelsPerQuarter() {
@@ -186,8 +213,6 @@ class RelayViewTest {
     }
 
     @Override
-    public void chosen(int segment) {
-      told.add("chosen " + segment);
-    }
+    public void chosen(int segment) {}
   }
 }

@@ -1,0 +1,105 @@
+package stafette.desktop.texts;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.Properties;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import stafette.check.Ease;
+import stafette.plan.Favour;
+
+/** The words of the desktop: complete in each language, and none that nobody says. */
+class TextsTest {
+  private static final Pattern QUOTED = Pattern.compile("\"([a-z]+(?:\\.[a-z]+)*)\"");
+  private static final Pattern GAP = Pattern.compile("\\{([0-9])");
+
+  @Test
+  void both_languages_have_the_same_texts() throws IOException {
+    assertEquals(english().stringPropertyNames(), german().stringPropertyNames());
+  }
+
+  @Test
+  void translations_have_the_same_gaps() throws IOException {
+    Properties german = german();
+    Properties english = english();
+    for (String key : english.stringPropertyNames()) {
+      assertEquals(gaps(english.getProperty(key)), gaps(german.getProperty(key)), key);
+    }
+  }
+
+  private static Set<String> gaps(String text) {
+    return GAP.matcher(text)
+        .results()
+        .map(found -> found.group(1))
+        .collect(Collectors.toCollection(TreeSet::new));
+  }
+
+  @Test
+  void every_text_is_said_somewhere() throws IOException {
+    Set<String> said = quoted();
+    Set<String> unsaid = new TreeSet<>(english().stringPropertyNames());
+    Arrays.stream(Ease.values()).forEach(ease -> unsaid.remove("ease." + ease.name()));
+    Arrays.stream(Favour.values()).forEach(favour -> unsaid.remove("favour." + favour.name()));
+    unsaid.removeAll(said);
+    assertEquals(Set.of(), unsaid);
+  }
+
+  @Test
+  void each_kind_of_ease_and_favour_has_a_word() {
+    for (Locale locale : new Locale[] {Locale.ENGLISH, Locale.GERMAN}) {
+      Texts texts = Texts.in(locale);
+      Arrays.stream(Ease.values()).forEach(ease -> texts.get("ease." + ease.name()));
+      Arrays.stream(Favour.values()).forEach(favour -> texts.get("favour." + favour.name()));
+    }
+  }
+
+  @Test
+  void a_language_without_a_translation_gets_english() {
+    assertEquals("Add", Texts.in(Locale.FRENCH).get("players.add"));
+    assertEquals("Dazu", Texts.in(Locale.GERMANY).get("players.add"));
+  }
+
+  @Test
+  void shares_beyond_the_limit_never_show_as_a_hundred_per_cent() {
+    assertEquals("101 %", Texts.in(Locale.ENGLISH).percent(1.0001));
+    assertEquals("100 %", Texts.in(Locale.ENGLISH).percent(1));
+  }
+
+  private static Set<String> quoted() throws IOException {
+    Set<String> quoted = new TreeSet<>();
+    try (Stream<Path> files = Files.walk(Path.of("src/main/java/stafette/desktop"))) {
+      for (Path file : files.filter(path -> path.toString().endsWith(".java")).toList()) {
+        QUOTED.matcher(Files.readString(file)).results().forEach(m -> quoted.add(m.group(1)));
+      }
+    }
+    return quoted;
+  }
+
+  private static Properties english() throws IOException {
+    return read("desktop.properties");
+  }
+
+  private static Properties german() throws IOException {
+    return read("desktop_de.properties");
+  }
+
+  private static Properties read(String name) throws IOException {
+    Properties properties = new Properties();
+    try (InputStream stream =
+        Files.newInputStream(Path.of("src/main/resources/stafette/desktop/texts", name))) {
+      properties.load(
+          new java.io.InputStreamReader(stream, java.nio.charset.StandardCharsets.UTF_8));
+    }
+    return properties;
+  }
+}
