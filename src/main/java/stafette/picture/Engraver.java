@@ -6,11 +6,16 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import stafette.plan.Played;
 import stafette.score.Articulation;
+import stafette.score.Line;
+import stafette.score.Pitch;
+import stafette.score.Stroke;
 import stafette.score.Tuplet;
 import stafette.time.Bar;
 import stafette.time.Meter;
+import stafette.time.Position;
 import stafette.time.Span;
 
 /**
@@ -19,6 +24,11 @@ import stafette.time.Span;
  * whatever else is drawn on the same scale.
  */
 public final class Engraver {
+  /** Room between a bar line and the first note, in staff spaces. */
+  public static final double LEAD_SPACES = 1.9;
+
+  private static final double AIR_SPACES = 0.5;
+
   private final Music music;
   private final Staff staff;
   private final Row row;
@@ -65,6 +75,27 @@ public final class Engraver {
   /** How much room the signs before the first bar take. */
   public static double headerWidth(Music music, Staff staff) {
     return StaffHeader.width(staff, music.fifths(), music.meter());
+  }
+
+  /** The least width of a quarter note at which no two notes of a line touch. */
+  public static double leastPointsPerQuarter(Line line, double staffSpace) {
+    return IntStream.range(1, line.count())
+        .mapToDouble(j -> neededSpaces(line.stroke(j)) * staffSpace / quarters(line, j))
+        .max()
+        .orElse(0);
+  }
+
+  private static double quarters(Line line, int j) {
+    Position before = line.stroke(j - 1).onset();
+    return line.stroke(j).onset().since(before).quarters().toDouble();
+  }
+
+  /** From the head before to this one. */
+  private static double neededSpaces(Stroke stroke) {
+    boolean altered =
+        stroke.tones().stream().anyMatch(tone -> tone instanceof Pitch pitch && pitch.alter() != 0);
+    double accidental = altered ? Signs.accidentalWidth(1) : 0;
+    return Signs.HEAD + AIR_SPACES + accidental + 1.4 * stroke.graces().size();
   }
 
   private List<Mark> all() {

@@ -3,16 +3,12 @@ package stafette.picture;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 import stafette.limits.Instrument;
 import stafette.plan.Busy;
 import stafette.plan.Played;
 import stafette.plan.Player;
 import stafette.score.Line;
-import stafette.score.Pitch;
-import stafette.score.Stroke;
 import stafette.time.Bar;
-import stafette.time.Position;
 import stafette.time.Span;
 
 /** The music that each player of a relay plays, as it stands under the ribbon. */
@@ -20,9 +16,8 @@ final class StaffLines {
   static final double SPACE = 3.9;
 
   /** Room between a bar line and the first note. */
-  static final double LEAD = 1.9 * SPACE;
+  static final double LEAD = Engraver.LEAD_SPACES * SPACE;
 
-  private static final double AIR = 0.5;
   private static final double MOST_POINTS_PER_QUARTER = 150;
 
   private final Relay relay;
@@ -91,28 +86,8 @@ final class StaffLines {
     return Math.min(
         MOST_POINTS_PER_QUARTER,
         relay.plan().brief().lines().stream()
-            .mapToDouble(StaffLines::pointsPerQuarter)
+            .mapToDouble(line -> Engraver.leastPointsPerQuarter(line, SPACE))
             .max()
             .orElse(0));
-  }
-
-  private static double pointsPerQuarter(Line line) {
-    return IntStream.range(1, line.count())
-        .mapToDouble(j -> needed(line.stroke(j)) / quarters(line, j))
-        .max()
-        .orElse(0);
-  }
-
-  private static double quarters(Line line, int j) {
-    Position before = line.stroke(j - 1).onset();
-    return line.stroke(j).onset().since(before).quarters().toDouble();
-  }
-
-  /** From the head before to this one. */
-  private static double needed(Stroke stroke) {
-    boolean altered =
-        stroke.tones().stream().anyMatch(tone -> tone instanceof Pitch pitch && pitch.alter() != 0);
-    double accidental = altered ? Signs.accidentalWidth(1) : 0;
-    return (Signs.HEAD + AIR + accidental + 1.4 * stroke.graces().size()) * SPACE;
   }
 }
