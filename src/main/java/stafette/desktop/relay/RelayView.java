@@ -2,6 +2,7 @@ package stafette.desktop.relay;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.function.UnaryOperator;
 import javafx.beans.value.ObservableValue;
 import javafx.css.CssMetaData;
@@ -37,6 +38,7 @@ public final class RelayView extends Region implements RelayStyle.Inked {
   private final ScrollBar across = new ScrollBar();
   private final ScrollBar down = new ScrollBar();
   private final Label empty = new Label();
+  private final Region cursor = new Region();
   private final RelayStyle style = new RelayStyle(this, this::requestLayout);
   private Optional<View> view = Optional.empty();
   private boolean scrolling;
@@ -54,7 +56,12 @@ public final class RelayView extends Region implements RelayStyle.Inked {
     down.setId("relay-down");
     across.valueProperty().addListener(this::scrolledAcross);
     down.valueProperty().addListener(this::scrolledDown);
-    getChildren().addAll(canvas, handles, names, across, down, empty);
+    cursor.getStyleClass().add("play-cursor");
+    cursor.setId("play-cursor");
+    cursor.setManaged(false);
+    cursor.setMouseTransparent(true);
+    cursor.setVisible(false);
+    getChildren().addAll(canvas, handles, cursor, names, across, down, empty);
     addEventHandler(ScrollEvent.SCROLL, this::wheel);
     addEventHandler(KeyEvent.KEY_PRESSED, this::key);
     setMinSize(320, 180);
@@ -116,6 +123,22 @@ public final class RelayView extends Region implements RelayStyle.Inked {
     boolean room = now.shown().hasRoomForMusic(time);
     double height = room ? LaneScale.NOTED_LANE : plain.laneHeight();
     return now.with(time).with(now.lanes().withLaneHeight(height));
+  }
+
+  /** Shows where on the line's clock is what is heard now; follows it. */
+  public void hear(OptionalLong lineMicros) {
+    cursor.setVisible(lineMicros.isPresent() && view.isPresent());
+    if (lineMicros.isPresent()) {
+      view.ifPresent(
+          now -> {
+            double quarters = now.shown().clock().quarters(lineMicros.getAsLong());
+            double x = now.time().x(quarters);
+            if (x < 0 || x > canvas.getWidth()) {
+              change(seen -> seen.with(seen.time().scrolledTo(quarters - seen.time().start())));
+            }
+            cursor.resizeRelocate(LaneNames.WIDTH + x - 1, 0, 2, canvas.getHeight());
+          });
+    }
   }
 
   /** Zooms out until all bars are seen. */

@@ -4,17 +4,24 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
+import java.util.stream.IntStream;
 import stafette.plan.Favour;
+import stafette.plan.Handoff;
 import stafette.plan.Hocket;
 import stafette.plan.Lock;
+import stafette.plan.Pattern;
 import stafette.plan.Plan;
 import stafette.plan.PlanEdit;
+import stafette.plan.Seat;
 import stafette.plan.Segment;
 import stafette.plan.SourceTreatment;
-import stafette.plan.Turn;
 import stafette.score.LineChoice;
+import stafette.time.BarBeat;
 import stafette.time.TempoMark;
+import stafette.work.ChangedPart;
 import stafette.work.CheckScore;
 import stafette.work.JudgedPlan;
 import stafette.work.LimitsInForce;
@@ -189,7 +196,7 @@ public final class Session {
   }
 
   /** Where a player sits; nowhere if empty. */
-  public void sit(String name, Optional<stafette.plan.Seat> seat) {
+  public void sit(String name, Optional<Seat> seat) {
     changeLine(line -> line.seating(name, seat));
   }
 
@@ -305,11 +312,11 @@ public final class Session {
   }
 
   private static Lock lock(Segment segment) {
-    return segment.pattern() == stafette.plan.Pattern.ALL
+    return segment.pattern() == Pattern.ALL
         ? new Lock.Exactly(
             segment.relay(),
             segment.player(),
-            java.util.OptionalInt.of(segment.skill()),
+            OptionalInt.of(segment.skill()),
             segment.first(),
             segment.last())
         : new Lock.In(segment.relay(), segment.player(), segment.first(), segment.last());
@@ -412,6 +419,28 @@ public final class Session {
             desk.line().get().score(), desk.plan().get().plan(), treatment, limits);
   }
 
+  /** The bars that writing would change, before and after; none without a plan. */
+  public List<ChangedPart> changedBars(SourceTreatment treatment) throws Refusal {
+    Desk desk = desk();
+    return desk.line().isEmpty() || desk.plan().isEmpty()
+        ? List.of()
+        : ChangedPart.all(
+            desk.line().get().score(),
+            desk.plan().get().plan(),
+            treatment,
+            desk.line().get().asked().line().tremolo(),
+            limits);
+  }
+
+  /** Looks for those bars beside the window. */
+  public void lookAtBars(SourceTreatment treatment, Consumer<List<ChangedPart>> found) {
+    labour.start(stop -> changedBars(treatment), found, this::refused);
+  }
+
+  public LimitsInForce limits() {
+    return limits;
+  }
+
   /**
    * Writes the plan into a copy of the score.
    *
@@ -501,8 +530,26 @@ public final class Session {
     watcher.refused(message);
   }
 
-  /** The turns of the plan on the desk. */
-  public List<Turn> turns() {
-    return desk().bare().map(Plan::turns).orElse(List.of());
+  /** A handoff of the plan as it was before a drag. */
+  public Optional<Handoff> handoff(int number) {
+    return history
+        .now()
+        .bare()
+        .map(Plan::handoffs)
+        .filter(all -> number < all.size())
+        .map(all -> all.get(number));
+  }
+
+  /** Whether a segment of the plan on the desk has a stroke at a place. */
+  public boolean covers(int segment, BarBeat place) {
+    return desk()
+        .bare()
+        .map(
+            plan -> {
+              Segment one = plan.segments().get(segment);
+              return IntStream.rangeClosed(one.first(), one.last())
+                  .anyMatch(stroke -> plan.line(one).placeOf(stroke).at().equals(place));
+            })
+        .orElse(false);
   }
 }
