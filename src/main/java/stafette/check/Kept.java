@@ -83,7 +83,7 @@ public record Kept(int of, Stroke stroke) {
   }
 
   private static Line lineOf(Line whole, List<Stroke> strokes, List<Integer> cover) {
-    return new Line(whole.source(), strokes, cover, whole.bars(), whole.tempo())
+    return new Line(whole.source(), strokes, cover, whole.bars(), whole.tempo(), whole.keys())
         .withClockFrom(whole.clockStart());
   }
 

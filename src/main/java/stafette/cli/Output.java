@@ -13,6 +13,11 @@ import java.util.function.LongSupplier;
  * @param nanoClock says how long a command has been at work, in nanoseconds from any beginning
  */
 record Output(PrintStream out, PrintStream err, Charset charset, LongSupplier nanoClock) {
+  /** The same with all on the error stream: beside data, talk goes there. */
+  Output toErrors() {
+    return new Output(err, err, charset, nanoClock);
+  }
+
   /** Whether the terminal can show block characters. */
   TimelineText.Ink ink() {
     return charset.newEncoder().canEncode("░▒▓█╱·")

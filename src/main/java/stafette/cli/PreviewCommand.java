@@ -5,12 +5,15 @@ import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import stafette.plan.Seat;
 import stafette.work.JudgedPlan;
 import stafette.work.OpenPlan;
 import stafette.work.OpenScore;
+import stafette.work.PlayPlan;
 import stafette.work.Refusal;
+import stafette.work.Reports;
 import stafette.work.SplitLine;
 
 @Command(
@@ -29,6 +32,9 @@ final class PreviewCommand implements Callable<Integer> {
   @Mixin private PictureOptions picture = new PictureOptions();
   @Mixin private SoundOptions sound = new SoundOptions();
 
+  @Option(names = "--json", description = "Prints JSON, as split does.")
+  private boolean json;
+
   PreviewCommand(Output output) {
     this.output = output;
   }
@@ -46,7 +52,12 @@ final class PreviewCommand implements Callable<Integer> {
             options.request(file, line, false).with(details.seats()),
             line.limits(),
             new Waiting(output));
-    output.out().print(SplitText.preview(outcome, details.with(outcome.seats()), output.ink()));
+    output
+        .out()
+        .print(
+            json
+                ? Reports.json(outcome) + "\n"
+                : SplitText.preview(outcome, details.with(outcome.seats()), output.ink()));
     if (outcome.plan().isPresent()) {
       show(outcome.plan().get(), outcome.score(), outcome.seats());
     }
@@ -62,13 +73,19 @@ final class PreviewCommand implements Callable<Integer> {
               opened.score().file()
                   + ": has changed since the plan was made; it is judged as it stands now");
     }
-    output.out().print(SplitText.kept(opened.judged(), details.with(opened.seats()), output.ink()));
+    output
+        .out()
+        .print(
+            json
+                ? Reports.json(opened) + "\n"
+                : SplitText.kept(opened.judged(), details.with(opened.seats()), output.ink()));
     show(opened.judged(), opened.score(), opened.seats());
     return opened.judged().verdict().holds() ? Commands.FINE : Commands.FINDINGS;
   }
 
   private void show(JudgedPlan judged, OpenScore score, Map<String, Seat> seats) throws Refusal {
-    picture.draw(judged, output);
-    sound.play(judged, score, seats, line.limits(), picture.replaces(), output);
+    Output talk = json ? output.toErrors() : output;
+    picture.draw(judged, talk);
+    sound.play(new PlayPlan.Piece(judged, score, seats), line.limits(), picture.replaces(), talk);
   }
 }

@@ -3,13 +3,17 @@ package stafette.musicxml;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableMap;
 import java.util.Optional;
+import java.util.TreeMap;
 import stafette.musicxml.Origin.ElementText;
 import stafette.musicxml.Origin.MeasureText;
 import stafette.musicxml.Origin.PartText;
 import stafette.musicxml.ScoreWalk.WrittenScore;
+import stafette.score.Keys;
 import stafette.score.Part;
 import stafette.score.Score;
+import stafette.score.Spelling;
 import stafette.score.Tremolo;
 import stafette.time.Bars;
 import stafette.time.Position;
@@ -66,10 +70,27 @@ public final class MusicXmlReader {
               part.id(),
               part.listed().nameOr(part.id()),
               part.listed().instruments(),
-              PartStrokes.of(part, bars, tremolo, withCues)));
+              PartStrokes.of(part, bars, tremolo, withCues),
+              keys(part)));
     }
     Map<Position, TempoMark> tempi = TempoLayout.of(written.parts(), bars);
     return new Score(written.title(), parts, bars, TempoMap.of(tempi), !tempi.isEmpty());
+  }
+
+  private Keys keys(WrittenPart part) {
+    NavigableMap<Position, Integer> keys = new TreeMap<>();
+    for (int i = 0; i < part.measures().size(); i++) {
+      Position start = bars.get(i).span().start();
+      for (WrittenMeasure.Child child : part.measures().get(i).elements()) {
+        if (child.name().equals("attributes")) {
+          keys.put(
+              start.plus(child.onset()),
+              Spelling.soundingKey(
+                  child.attributes().fifths(), child.attributes().transposition()));
+        }
+      }
+    }
+    return new Keys(keys);
   }
 
   private Origin origin(DecodedText decoded) {

@@ -35,7 +35,8 @@ final class Beaming {
         && beat(before.onset(), bars).equals(beat(next.onset(), bars));
   }
 
-  private static Position beat(Position position, List<Bar> bars) {
+  /** Where the beat begins in which a position falls. */
+  static Position beat(Position position, List<Bar> bars) {
     return bars.stream()
         .filter(bar -> bar.span().contains(position))
         .findFirst()

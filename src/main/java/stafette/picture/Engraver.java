@@ -1,14 +1,13 @@
 package stafette.picture;
 
 import java.util.ArrayList;
-import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import stafette.plan.Played;
-import stafette.score.Articulation;
+import stafette.score.Keys;
 import stafette.score.Line;
 import stafette.score.Pitch;
 import stafette.score.Stroke;
@@ -29,12 +28,17 @@ public final class Engraver {
 
   private static final double AIR_SPACES = 0.5;
 
+  /** How far a rest gives way to a flag before it, in spaces. */
+  private static final double FLAG = 0.7;
+
   private final Music music;
   private final Staff staff;
   private final Row row;
+  private final PartSpelling spelling;
+  private final OctaveLines octaves;
   private final List<Written> written;
   private final List<StemGroup> groups;
-  private final IdentityHashMap<Written, Reach> reaches = new IdentityHashMap<>();
+  private final Reaches reaches;
   private final List<Mark> marks = new ArrayList<>();
 
   /**
@@ -42,25 +46,36 @@ public final class Engraver {
    *
    * @param plays the stretches of lines that the player plays; sounding pitches
    * @param given where it plays something else, so that neither notes nor rests are written
-   * @param fifths the key signature: so many sharps, or flats if below zero
+   * @param keys the key signatures as the part has them; where they lie beyond seven sharps or
+   *     flats, it is written the other way round
    * @param meter the time signature at the beginning, if it is to be shown
    */
-  public record Music(List<Played> plays, List<Span> given, int fifths, Optional<Meter> meter) {
+  public record Music(List<Played> plays, List<Span> given, Keys keys, Optional<Meter> meter) {
     public Music {
       plays = List.copyOf(plays);
       given = List.copyOf(given);
     }
-  }
 
-  /** From the highest to the lowest ink of a note, marks left out, and which way its stem goes. */
-  private record Reach(double top, double bottom, boolean up) {}
+    /**
+     * Music in one key.
+     *
+     * @param fifths the key signature: so many sharps, or flats if below zero
+     */
+    public Music(List<Played> plays, List<Span> given, int fifths, Optional<Meter> meter) {
+      this(plays, given, Keys.of(fifths), meter);
+    }
+  }
 
   private Engraver(Music music, Staff staff, Row row) {
     this.music = music;
-    this.staff = staff;
+    this.staff = staff.ofWritten();
     this.row = row;
-    written = Notation.of(music.plays(), music.given(), row.bars());
-    groups = Beaming.groups(written, staff, row);
+    spelling = new PartSpelling(staff.transposition(), music.keys());
+    List<Written> sounding = Notation.of(music.plays(), music.given(), row.bars());
+    octaves = OctaveLines.of(this.staff, row.bars(), spelling.of(sounding));
+    written = octaves.notes();
+    groups = Beaming.groups(written, this.staff, row);
+    reaches = new Reaches(groups, staff.space());
   }
 
   /**
@@ -72,9 +87,32 @@ public final class Engraver {
     return new Engraver(music, staff, row).all();
   }
 
-  /** How much room the signs before the first bar take. */
+  /** How much room the signs before the first bar take, if that is the first bar of all. */
   public static double headerWidth(Music music, Staff staff) {
-    return StaffHeader.width(staff, music.fifths(), music.meter());
+    return headerWidth(music, staff, Position.START);
+  }
+
+  /** How much room the signs before a row take that begins there. */
+  public static double headerWidth(Music music, Staff staff, Position start) {
+    int fifths = new PartSpelling(staff.transposition(), music.keys()).signature(start);
+    return StaffHeader.width(staff, fifths, music.meter());
+  }
+
+  /**
+   * How much room a new key or time signature needs at a bar within a row, beside the lead. They
+   * are written where {@link Row#signs()} leaves it.
+   */
+  public static double signsWidth(Music music, Staff staff, Bar before, Bar bar) {
+    PartSpelling spelling = new PartSpelling(staff.transposition(), music.keys());
+    return signs(spelling, before, bar).width() * staff.space();
+  }
+
+  private static BarSigns signs(PartSpelling spelling, Bar before, Bar bar) {
+    int from = spelling.signature(before);
+    int to = spelling.signature(bar);
+    boolean sameMeter = before.meter().equals(bar.meter());
+    return new BarSigns(
+        KeySignature.change(from, to), sameMeter ? Optional.empty() : Optional.of(bar.meter()));
   }
 
   /** The least width of a quarter note at which no two notes of a line touch. */
@@ -100,25 +138,24 @@ public final class Engraver {
 
   private List<Mark> all() {
     addStaff();
-    for (StemGroup group : groups) {
-      marks.addAll(group.marks());
-      for (int i = 0; i < group.notes().size(); i++) {
-        double top = Math.min(group.end(i), group.far(i)) - staff.space() * 0.5;
-        double bottom = Math.max(group.end(i), group.far(i)) + staff.space() * 0.5;
-        reaches.put(group.notes().get(i), new Reach(top, bottom, group.up()));
-      }
-    }
+    groups.forEach(group -> marks.addAll(group.marks()));
     addHeads();
-    written.stream().filter(Written::isRest).forEach(this::addRest);
+    addRests();
+    Curves curves = new Curves(staff, row, written, reaches);
+    marks.addAll(curves.ties());
+    addArticulations();
     addTuplets();
-    addTies();
-    addSlurs();
+    marks.addAll(curves.slurs());
+    addOctaves();
     return marks;
   }
 
   private void addStaff() {
-    marks.addAll(staff.lines(row.left() - headerWidth(music, staff), row.right()));
-    marks.addAll(StaffHeader.of(staff, music.fifths(), music.meter(), row.left()));
+    int fifths = spelling.signature(row.span().start());
+    double header = StaffHeader.width(staff, fifths, music.meter());
+    marks.addAll(staff.lines(row.left() - header, row.right()));
+    marks.addAll(StaffHeader.of(staff, fifths, music.meter(), row.left()));
+    addSigns();
     Path.Pen lines = new Path.Pen();
     for (Bar bar : row.bars()) {
       lines.move(row.right(bar), staff.top()).line(row.right(bar), staff.bottom());
@@ -126,56 +163,72 @@ public final class Engraver {
     marks.add(new Mark.Stroke(lines.path(), 0.14 * staff.space(), Ink.FULL));
   }
 
+  private void addSigns() {
+    for (int i = 1; i < row.bars().size(); i++) {
+      Bar bar = row.bars().get(i);
+      BarSigns signs = signs(spelling, row.bars().get(i - 1), bar);
+      if (isShown(signs, bar)) {
+        marks.addAll(signs.marks(staff, row.left(bar)));
+      }
+    }
+  }
+
+  private boolean isShown(BarSigns signs, Bar bar) {
+    return row.signs(bar) >= signs.width() * staff.space() - 1e-6;
+  }
+
+  /** Accidentals follow the signature that the reader has seen. */
   private void addHeads() {
-    AccidentalMemory memory = new AccidentalMemory(music.fifths());
-    Heads heads = new Heads(staff, memory);
+    int seen = spelling.signature(row.bars().get(0));
+    Bar before = row.bars().get(0);
     for (Bar bar : row.bars()) {
-      memory.newBar();
+      BarSigns signs = signs(spelling, before, bar);
+      seen = signs.key().width() > 0 && isShown(signs, bar) ? spelling.signature(bar) : seen;
+      before = bar;
+      Heads heads = new Heads(staff, new AccidentalMemory(seen));
       for (Written note : written) {
         if (!note.isRest() && bar.span().contains(note.onset())) {
-          Reach reach = reach(note);
-          double at = row.x(note.onset());
-          marks.addAll(heads.of(note, at, reach.up()));
-          addArticulations(note, at, reach);
+          marks.addAll(heads.of(note, row.x(note.onset()), reaches.of(note).up()));
         }
       }
     }
   }
 
-  private Reach reach(Written note) {
-    return Optional.ofNullable(reaches.get(note)).orElseThrow();
-  }
-
-  /** On the side of the head, bows above the staff. */
-  private void addArticulations(Written note, double at, Reach reach) {
-    if (!note.attacks() || note.sound().articulations().isEmpty()) {
-      return;
+  private void addArticulations() {
+    for (Written note : written) {
+      if (!note.isRest() && note.attacks()) {
+        double middle = row.x(note.onset()) + Signs.headWidth(note.form()) * staff.space() / 2;
+        List<Mark> own = Articulations.of(staff, note, middle, reaches.of(note));
+        reaches.grow(note, own);
+        marks.addAll(own);
+      }
     }
-    double space = staff.space();
-    double middle = at + Signs.headWidth(note.form()) * space / 2;
-    List<Articulation> all = note.sound().articulations().stream().sorted().toList();
-    List<Articulation> atHead = all.stream().filter(mark -> !staysAbove(mark)).toList();
-    List<Articulation> above = all.stream().filter(Engraver::staysAbove).toList();
-    double head = reach.up() ? reach.bottom() + 0.6 * space : reach.top() - 0.6 * space;
-    marks.addAll(Signs.articulations(atHead, middle, head, reach.up() ? 1 : -1, space));
-    int taken = reach.up() ? 0 : atHead.size();
-    double high = Math.min(staff.top(), reach.top()) - (0.7 + 0.95 * taken) * space;
-    marks.addAll(Signs.articulations(above, middle, high, -1, space));
   }
 
-  private static boolean staysAbove(Articulation mark) {
-    return switch (mark) {
-      case STRONG_ACCENT, UP_BOW, DOWN_BOW -> true;
-      default -> false;
-    };
+  private void addRests() {
+    for (int i = 0; i < written.size(); i++) {
+      Written rest = written.get(i);
+      if (rest.isRest()) {
+        boolean afterFlag = i > 0 && hasFlagBeside(written.get(i - 1));
+        addRest(rest, afterFlag ? FLAG * staff.space() : 0);
+      }
+    }
   }
 
-  private void addRest(Written rest) {
-    double at = row.x(rest.span().start());
+  /** Whether a note has a flag that reaches towards what follows. */
+  private boolean hasFlagBeside(Written note) {
+    return !note.isRest()
+        && note.form().beams() > 0
+        && reaches.of(note).up()
+        && groups.stream().anyMatch(g -> !g.isBeamed() && g.notes().get(0).equals(note));
+  }
+
+  private void addRest(Written rest, double moved) {
+    double at = row.x(rest.span().start()) + moved;
     if (rest.wholeBar()) {
       Bar bar =
           row.bars().stream().filter(b -> b.span().equals(rest.span())).findFirst().orElseThrow();
-      at = (row.left(bar) + row.right(bar) - Signs.WHOLE_HEAD * staff.space()) / 2;
+      at = (row.left(bar) + row.signs(bar) + row.right(bar) - Signs.WHOLE_HEAD * staff.space()) / 2;
     }
     double baseline = staff.bottom() - rest.form().restRaisedSpaces() * staff.space();
     marks.add(staff.sign(rest.form().rest(), at, baseline, 1));
@@ -195,13 +248,15 @@ public final class Engraver {
 
   private List<Mark> tuplet(Tuplet tuplet, List<Written> members) {
     boolean beamed = groups.stream().anyMatch(g -> g.isBeamed() && g.notes().containsAll(members));
-    List<Reach> notes = members.stream().filter(note -> !note.isRest()).map(this::reach).toList();
-    boolean above = notes.stream().filter(Reach::up).count() * 2 >= notes.size();
+    List<Written> notes = members.stream().filter(note -> !note.isRest()).toList();
+    List<Reaches.Reach> all = notes.stream().map(reaches::of).toList();
+    boolean above = all.stream().filter(Reaches.Reach::up).count() * 2 >= all.size();
     double space = staff.space();
     double y =
         above
-            ? notes.stream().mapToDouble(Reach::top).min().orElse(staff.top()) - 0.25 * space
-            : notes.stream().mapToDouble(Reach::bottom).max().orElse(staff.bottom()) + 1.25 * space;
+            ? all.stream().mapToDouble(Reaches.Reach::top).min().orElse(staff.top()) - 0.25 * space
+            : all.stream().mapToDouble(Reaches.Reach::bottom).max().orElse(staff.bottom())
+                + 1.25 * space;
     if (!beamed) {
       y =
           above
@@ -210,52 +265,19 @@ public final class Engraver {
     }
     double left = row.x(members.get(0).onset());
     double right = row.x(members.get(members.size() - 1).onset()) + Signs.HEAD * space;
-    return TupletSign.of(Integer.toString(tuplet.actual()), left, right, y, above, beamed, space);
+    String figure = Integer.toString(tuplet.actual());
+    List<Mark> sign = TupletSign.of(figure, left, right, y, above, beamed, space);
+    notes.forEach(note -> reaches.grow(note, sign));
+    return sign;
   }
 
-  private void addTies() {
-    for (int i = 0; i < written.size(); i++) {
-      Written note = written.get(i);
-      if (note.isRest() || !note.tiedOn()) {
-        continue;
-      }
-      Reach reach = reach(note);
-      double space = staff.space();
-      double left = row.x(note.onset()) + (Signs.headWidth(note.form()) + 0.1) * space;
-      double right = row.x(note.span().end()) - 0.1 * space;
-      double y = reach.up() ? reach.bottom() + 0.15 * space : reach.top() - 0.15 * space;
-      marks.add(Signs.arc(left, Math.max(right, left + space), y, reach.up() ? 1 : -1, space));
+  /** Beyond whatever the notes have, from the first to the last. */
+  private void addOctaves() {
+    List<Mark> notes = List.copyOf(marks);
+    for (OctaveLines.Line line : octaves.lines()) {
+      double left = row.x(written.get(line.first()).onset());
+      double right = row.x(written.get(line.last()).onset()) + Signs.HEAD * staff.space();
+      marks.addAll(OctaveSign.of(staff, left, right, line.up(), notes));
     }
-  }
-
-  private void addSlurs() {
-    List<Written> open = new ArrayList<>();
-    for (Written note : written) {
-      if (note.isRest() || (note.attacks() && !note.sound().slurred())) {
-        addSlur(open);
-        open.clear();
-      }
-      if (!note.isRest() && (note.sound().slurred() || note.sound().slurContinues())) {
-        open.add(note);
-      }
-    }
-    addSlur(open);
-  }
-
-  private void addSlur(List<Written> notes) {
-    if (notes.size() < 2) {
-      return;
-    }
-    List<Reach> all = notes.stream().map(this::reach).toList();
-    boolean below = all.stream().allMatch(Reach::up);
-    double space = staff.space();
-    double y =
-        below
-            ? all.stream().mapToDouble(Reach::bottom).max().orElseThrow() + 0.3 * space
-            : all.stream().mapToDouble(Reach::top).min().orElseThrow() - 0.3 * space;
-    double half = Signs.HEAD / 2 * space;
-    double left = row.x(notes.get(0).onset()) + half;
-    double right = row.x(notes.get(notes.size() - 1).onset()) + half;
-    marks.add(Signs.arc(left, right, y, below ? 1 : -1, space));
   }
 }

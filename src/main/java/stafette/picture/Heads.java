@@ -3,6 +3,7 @@ package stafette.picture;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import stafette.score.Grace;
 import stafette.score.Pitch;
 import stafette.score.Tone;
@@ -10,8 +11,6 @@ import stafette.score.Tone;
 /** Heads with their ledger lines, accidentals, dots and grace notes. */
 final class Heads {
   private static final double LEDGER = 0.38;
-  private static final double GRACE_SCALE = 0.62;
-  private static final double GRACE_WIDTH = 1.25;
   private static final int CLASHING_STEPS = 6;
 
   private final Staff staff;
@@ -27,33 +26,39 @@ final class Heads {
     List<Mark> marks = new ArrayList<>();
     List<Integer> steps = new ArrayList<>();
     double space = staff.space();
+    List<Grace> graces = note.attacks() ? note.sound().graces() : List.of();
+    GraceNotes before = new GraceNotes(staff, graces, this::accidental);
     double width = Signs.headWidth(note.form()) * space;
-    double left = x;
+    List<Integer> shifts = shifts(note.sound().tones(), stemUp);
+    double left = shifts.contains(-1) ? x - width : x;
+    double besideHeads = left;
+    double right = shifts.contains(1) ? x + 2 * width : x + width;
     int lastAccidental = Integer.MAX_VALUE;
     List<Tone> tones = note.sound().tones();
     for (int i = tones.size() - 1; i >= 0; i--) {
       int step = staff.step(tones.get(i));
       steps.add(step);
-      marks.add(
-          Signs.head(staff, note.form(), x + shift(tones, i, stemUp) * width, staff.y(step), 1));
+      marks.add(Signs.head(staff, note.form(), x + shifts.get(i) * width, staff.y(step), 1));
       Optional<Integer> alter = note.attacks() ? accidental(tones.get(i)) : Optional.empty();
       if (alter.isPresent()) {
         boolean clashes = lastAccidental - step < CLASHING_STEPS;
-        left = (clashes ? left : x) - Signs.accidentalWidth(alter.get()) * space;
+        left = (clashes ? left : besideHeads) - Signs.accidentalWidth(alter.get()) * space;
         marks.add(Signs.accidental(staff, alter.get(), left, staff.y(step)));
         lastAccidental = step;
       }
-      addDots(note, step, x + width, marks);
+      addDots(note, step, right, marks);
     }
-    addLedgers(steps, x, width, marks);
-    if (note.attacks()) {
-      addGraces(note, left, marks);
-    }
+    ledgers(staff, steps, x, width).ifPresent(lines -> marks.add(0, lines));
+    marks.addAll(before.marks(left));
     return marks;
   }
 
   private Optional<Integer> accidental(Tone tone) {
     return tone instanceof Pitch pitch ? memory.before(staff.written(pitch)) : Optional.empty();
+  }
+
+  private List<Integer> shifts(List<Tone> tones, boolean stemUp) {
+    return IntStream.range(0, tones.size()).mapToObj(i -> shift(tones, i, stemUp)).toList();
   }
 
   /** In a second, one of the two heads stands on the other side of the stem. */
@@ -75,7 +80,8 @@ final class Heads {
     }
   }
 
-  private void addLedgers(List<Integer> steps, double x, double width, List<Mark> marks) {
+  /** The ledger lines of heads at x, if they need any. */
+  static Optional<Mark> ledgers(Staff staff, List<Integer> steps, double x, double width) {
     int highest = steps.stream().mapToInt(s -> s).max().orElse(4);
     int lowest = steps.stream().mapToInt(s -> s).min().orElse(4);
     double out = LEDGER * staff.space();
@@ -86,37 +92,9 @@ final class Heads {
     for (int step = -2; step >= lowest; step -= 2) {
       pen.move(x - out, staff.y(step)).line(x + width + out, staff.y(step));
     }
-    if (!pen.isEmpty()) {
-      marks.add(0, new Mark.Stroke(pen.path(), Staff.LINE * 1.2 * staff.space(), Ink.SOFT));
-    }
-  }
-
-  private void addGraces(Written note, double right, List<Mark> marks) {
-    double space = staff.space();
-    List<Grace> graces = note.sound().graces();
-    for (int i = 0; i < graces.size(); i++) {
-      double x = right - (graces.size() - i) * GRACE_WIDTH * space;
-      int top = Integer.MIN_VALUE;
-      int bottom = Integer.MAX_VALUE;
-      for (Tone tone : graces.get(i).tones()) {
-        int step = staff.step(tone);
-        top = Math.max(top, step);
-        bottom = Math.min(bottom, step);
-        marks.add(Signs.head(staff, new NoteForm(3, 0), x, staff.y(step), GRACE_SCALE));
-      }
-      double stem = x + (Signs.HEAD * GRACE_SCALE - 0.06) * space;
-      double end = staff.y(top) - 2.2 * space;
-      marks.add(
-          new Mark.Stroke(Path.line(stem, staff.y(bottom), stem, end), 0.1 * space, Ink.FULL));
-      marks.add(Signs.flag(stem, end, 1, space * 0.6));
-      if (graces.get(i).slashed()) {
-        marks.add(
-            new Mark.Stroke(
-                Path.line(
-                    stem - 0.5 * space, end + 1.3 * space, stem + 0.7 * space, end + 0.3 * space),
-                0.1 * space,
-                Ink.FULL));
-      }
-    }
+    double thick = Staff.LINE * 1.2 * staff.space();
+    return pen.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new Mark.Stroke(pen.path(), thick, Ink.SOFT));
   }
 }

@@ -48,13 +48,13 @@ final class LaneLayout {
       lanes.add(new Lane(player, y, Optional.empty()));
       y += lane;
     }
-    return new Lanes(lanes, lane * HALF_SHARE, Lanes.RULER, plainHeight(), 0);
+    return new Lanes(lanes, lane * HALF_SHARE, Lanes.RULER, plainHeight(), 0, 0);
   }
 
   private Lanes noted(Row row) {
     List<Lane> lanes = new ArrayList<>();
     double top = Lanes.RULER;
-    double signs = staffs.headerWidth(relay.playing(), relay.bars().get(0));
+    double signs = staffs.headerWidth();
     for (int player : relay.playing()) {
       double y = top + RIBBON_DOWN;
       if (staffs.plays(player, row)) {
@@ -67,7 +67,7 @@ final class LaneLayout {
         top += RESTING_LANE;
       }
     }
-    return new Lanes(lanes, NOTED_HALF, Lanes.RULER, top, signs);
+    return new Lanes(lanes, NOTED_HALF, Lanes.RULER, top, signs, 4 * staffs.space());
   }
 
   /** What a staff with its top line at zero takes above and below. */

@@ -22,7 +22,7 @@ public final class RelayPieces {
 
   private RelayPieces(Relay relay) {
     this.relay = relay;
-    staffs = new StaffLines(relay);
+    staffs = StaffLines.withoutKeys(relay);
   }
 
   public static RelayPieces of(Plan plan, Verdict verdict) {
@@ -91,7 +91,10 @@ public final class RelayPieces {
     return Hatching.of(box);
   }
 
-  /** What a player plays within a row, on a staff of its own. */
+  /**
+   * What a player plays within a row, on a staff of its own. Accidentals are written out: where
+   * somebody scrolls, the key signature may be out of sight.
+   */
   public List<Mark> music(int player, Row row, double staffTop) {
     return staffs.plays(player, row) ? staffs.marks(player, row, staffTop) : List.of();
   }

@@ -1,6 +1,7 @@
 package stafette.picture;
 
 import java.util.List;
+import java.util.Map;
 import stafette.score.Line;
 import stafette.time.Bar;
 import stafette.time.Position;
@@ -13,10 +14,18 @@ import stafette.time.Span;
  * @param left where the first one begins, in points
  * @param pointsPerQuarter how wide a quarter note is
  * @param lead room between a bar line and the first note, in points
+ * @param signs more room than that for what stands between them, in points, by the bar's index
  */
-public record Row(List<Bar> bars, double left, double pointsPerQuarter, double lead) {
+public record Row(
+    List<Bar> bars, double left, double pointsPerQuarter, double lead, Map<Integer, Double> signs) {
   public Row {
     bars = List.copyOf(bars);
+    signs = Map.copyOf(signs);
+  }
+
+  /** A row without signs between a bar line and the first note. */
+  public Row(List<Bar> bars, double left, double pointsPerQuarter, double lead) {
+    this(bars, left, pointsPerQuarter, lead, Map.of());
   }
 
   public Span span() {
@@ -31,12 +40,15 @@ public record Row(List<Bar> bars, double left, double pointsPerQuarter, double l
   /** The bar line at a bar's beginning. */
   public double left(Bar bar) {
     int before = bar.index() - bars.get(0).index();
-    return left + before * lead + quartersTo(bar.span().start()) * pointsPerQuarter;
+    return left + leads(before) + quartersTo(bar.span().start()) * pointsPerQuarter;
   }
 
   /** The bar line at a bar's end. */
   public double right(Bar bar) {
-    return left(bar) + lead + bar.span().length().quarters().toDouble() * pointsPerQuarter;
+    return left(bar)
+        + lead
+        + signs(bar)
+        + bar.span().length().quarters().toDouble() * pointsPerQuarter;
   }
 
   /** Where a time within the row stands. */
@@ -51,7 +63,23 @@ public record Row(List<Bar> bars, double left, double pointsPerQuarter, double l
         low = middle + 1;
       }
     }
-    return left + begun * lead + quartersTo(position) * pointsPerQuarter;
+    return left + leads(begun) + quartersTo(position) * pointsPerQuarter;
+  }
+
+  /** The room for signs in a bar, beside the lead. */
+  double signs(Bar bar) {
+    return signs.getOrDefault(bar.index(), 0.0);
+  }
+
+  /** What so many bars take before their first notes. */
+  private double leads(int count) {
+    double sum = count * lead;
+    for (Map.Entry<Integer, Double> sign : signs.entrySet()) {
+      if (sign.getKey() < bars.get(0).index() + count) {
+        sum += sign.getValue();
+      }
+    }
+    return sum;
   }
 
   private double quartersTo(Position position) {

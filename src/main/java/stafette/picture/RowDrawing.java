@@ -19,6 +19,7 @@ final class RowDrawing {
   private static final double LABEL_SIZE = 6.4;
   static final double NAME_SIZE = 8.6;
   private static final double LABEL_AIR = 2.6;
+  private static final double LABEL_AIR_BELOW = 2;
 
   private final Relay relay;
   private final Row row;
@@ -51,13 +52,13 @@ final class RowDrawing {
                           row.left(),
                           top + lane.y() + half + 1,
                           row.right(),
-                          top + staff + StaffLines.SPACE * 4)));
+                          top + staff + lanes.staffHeight())));
     }
   }
 
   List<Mark> marks() {
     List<Mark> marks = new ArrayList<>(new Ruler(relay.line(), row, lanes, top).marks());
-    middles.forEach((player, y) -> addLane(player, y, marks));
+    middles.forEach((player, y) -> marks.add(lane(player, y)));
     for (int i = 0; i < relay.plan().handoffs().size(); i++) {
       addHandoff(i, marks);
     }
@@ -70,7 +71,8 @@ final class RowDrawing {
     return marks;
   }
 
-  private void addLane(int player, double y, List<Mark> marks) {
+  private Mark lane(int player, double y) {
+    List<Mark> marks = new ArrayList<>();
     Player who = relay.plan().brief().players().get(player);
     String name = who.name();
     double size = Math.min(NAME_SIZE, half * 1.7);
@@ -86,6 +88,32 @@ final class RowDrawing {
         marks.addAll(Hatching.of(new Box(from, y - half * 0.75, to, y + half * 0.75)));
       }
     }
+    String title = name + ", " + who.instrument().name();
+    return new Mark.Group(laneId("lane", player), title, laneData(player), marks);
+  }
+
+  /** What a player plays here, as written. */
+  Mark music(int player, List<Mark> written) {
+    String title = relay.name(player) + ", as written";
+    return new Mark.Group(laneId("music", player), title, laneData(player), written);
+  }
+
+  private Optional<String> laneId(String kind, int player) {
+    String name = kind + "-" + (player + 1);
+    boolean first = row.bars().get(0).equals(relay.bars().get(0));
+    return Optional.of(first ? name : name + fromBar());
+  }
+
+  private Map<String, String> laneData(int player) {
+    Map<String, String> data = new LinkedHashMap<>();
+    data.put("player", relay.name(player));
+    data.put("left", SvgInk.figure(row.left()));
+    data.put("right", SvgInk.figure(row.right()));
+    return data;
+  }
+
+  private String fromBar() {
+    return "-from-bar-" + (row.bars().get(0).index() + 1);
   }
 
   private void addHandoff(int index, List<Mark> marks) {
@@ -198,7 +226,7 @@ final class RowDrawing {
     String technique = relay.plan().skill(segment).technique().name();
     List<Mark.Words> choices = new ArrayList<>();
     for (String text : List.of(strain + "  " + technique, strain)) {
-      for (double indent : new double[] {2, 10}) {
+      for (double indent : new double[] {2, 10, 19, 28}) {
         for (double y : new double[] {above(segment), below(segment)}) {
           if (indent + Face.PLAIN.width(text, LABEL_SIZE) <= room) {
             choices.add(new Mark.Words(text, left + indent, y, LABEL_SIZE, Face.PLAIN, Ink.SOFT));
@@ -214,7 +242,7 @@ final class RowDrawing {
   }
 
   private double below(Segment segment) {
-    return middle(segment) + half + LABEL_AIR + LABEL_SIZE * 0.72;
+    return middle(segment) + half + LABEL_AIR_BELOW + LABEL_SIZE * 0.72;
   }
 
   private double middle(Segment segment) {
@@ -229,10 +257,7 @@ final class RowDrawing {
   private Optional<String> id(String kind, int index, Span span) {
     Position start = row.span().start();
     String name = kind + "-" + (index + 1);
-    return Optional.of(
-        span.start().isBefore(start)
-            ? name + "-from-bar-" + (row.bars().get(0).index() + 1)
-            : name);
+    return Optional.of(span.start().isBefore(start) ? name + fromBar() : name);
   }
 
   private boolean isHere(Span span) {

@@ -1,7 +1,9 @@
 package stafette.picture;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import stafette.time.Bar;
 
 /**
@@ -19,6 +21,17 @@ final class Rows {
   private final double left;
   private final double width;
   private final double lead;
+  private final Signs signs;
+
+  /** How much room a bar needs for signs before its first note, beside the lead. */
+  interface Signs {
+    /**
+     * The room in points.
+     *
+     * @param opensRow whether the signs of key and time stand before the row anyway
+     */
+    double room(Bar bar, boolean opensRow);
+  }
 
   /**
    * Rows to be made.
@@ -27,7 +40,8 @@ final class Rows {
    * @param width how much room they have
    * @param lead room between a bar line and the first note
    */
-  Rows(List<Bar> bars, double left, double width, double lead) {
+  Rows(List<Bar> bars, double left, double width, double lead, Signs signs) {
+    this.signs = signs;
     this.lead = lead;
     this.bars = List.copyOf(bars);
     this.left = left;
@@ -36,7 +50,7 @@ final class Rows {
 
   /** All bars in one row. */
   List<Row> single(double pointsPerQuarter) {
-    return List.of(new Row(bars, left, pointsPerQuarter, lead));
+    return List.of(row(bars, pointsPerQuarter));
   }
 
   /** Rows for ribbons alone, at most so many where that can be read. */
@@ -44,20 +58,37 @@ final class Rows {
     int ideal = rowsAt(IDEAL_POINTS_PER_QUARTER);
     int least = rowsAt(LEAST_POINTS_PER_QUARTER);
     int rows = Math.max(least, Math.min(ideal, Math.max(1, atAGlance)));
-    return evenly(rows, MOST_POINTS_PER_QUARTER);
+    return rows(even(rows), MOST_POINTS_PER_QUARTER);
   }
 
   /** Rows in which a quarter note has at least so much room, as far as one bar fits the width. */
   List<Row> spaced(double pointsPerQuarter) {
-    return evenly(rowsAt(pointsPerQuarter), pointsPerQuarter * MOST_STRETCH);
+    List<List<Bar>> filled = filled(pointsPerQuarter);
+    List<List<Bar>> even = even(filled.size());
+    boolean fits = even.stream().allMatch(group -> scale(group) >= pointsPerQuarter);
+    return rows(fits ? even : filled, pointsPerQuarter * MOST_STRETCH);
+  }
+
+  /** In each row as many bars as fit. */
+  private List<List<Bar>> filled(double pointsPerQuarter) {
+    List<List<Bar>> groups = new ArrayList<>();
+    int first = 0;
+    for (int end = 1; end <= bars.size(); end++) {
+      if (end == bars.size() || scale(bars.subList(first, end + 1)) < pointsPerQuarter) {
+        groups.add(bars.subList(first, end));
+        first = end;
+      }
+    }
+    return groups;
   }
 
   private int rowsAt(double pointsPerQuarter) {
-    double points = quarters(bars) * pointsPerQuarter + bars.size() * lead;
+    double points = quarters(bars) * pointsPerQuarter + leads(bars);
     return Math.max(1, (int) Math.ceil(points / width));
   }
 
-  private List<Row> evenly(int rows, double mostPointsPerQuarter) {
+  /** At most so many rows of as many bars each, whole phrases in long ones. */
+  private List<List<Bar>> even(int rows) {
     int each = (bars.size() + rows - 1) / rows;
     if (each > 2 * PHRASE) {
       each = (each + PHRASE - 1) / PHRASE * PHRASE;
@@ -66,12 +97,40 @@ final class Rows {
     for (int i = 0; i < bars.size(); i += each) {
       groups.add(bars.subList(i, Math.min(bars.size(), i + each)));
     }
+    return groups;
+  }
+
+  private List<Row> rows(List<List<Bar>> groups, double mostPointsPerQuarter) {
     double scale = mostPointsPerQuarter;
     for (List<Bar> group : groups) {
-      scale = Math.min(scale, (width - lead * group.size()) / quarters(group));
+      scale = Math.min(scale, scale(group));
     }
     double pointsPerQuarter = scale;
-    return groups.stream().map(group -> new Row(group, left, pointsPerQuarter, lead)).toList();
+    return groups.stream().map(group -> row(group, pointsPerQuarter)).toList();
+  }
+
+  /** The points that a quarter note gets where some bars fill a row. */
+  private double scale(List<Bar> group) {
+    return (width - leads(group)) / quarters(group);
+  }
+
+  private Row row(List<Bar> group, double pointsPerQuarter) {
+    Map<Integer, Double> rooms = new HashMap<>();
+    for (Bar bar : group) {
+      double room = signs.room(bar, bar.equals(group.get(0)));
+      if (room > 0) {
+        rooms.put(bar.index(), room);
+      }
+    }
+    return new Row(group, left, pointsPerQuarter, lead, rooms);
+  }
+
+  private double leads(List<Bar> group) {
+    double sum = group.size() * lead;
+    for (Bar bar : group) {
+      sum += signs.room(bar, bar.equals(group.get(0)));
+    }
+    return sum;
   }
 
   private static double quarters(List<Bar> bars) {

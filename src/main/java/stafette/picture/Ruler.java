@@ -13,6 +13,7 @@ import stafette.time.TempoMark;
 final class Ruler {
   private static final double NUMBER_SIZE = 7.6;
   private static final double TEMPO_SIZE = 7.2;
+  private static final double METER_SIZE = 6.2;
   private static final double TICK = 2.6;
   private static final double LEAST_BEAT = 4;
   private static final double BRACKET = 1.5;
@@ -82,6 +83,25 @@ final class Ruler {
 
   /** Each bar's number, or every so many's where they would touch. */
   private void addNumbers() {
+    List<Mark.Words> numbers = new ArrayList<>();
+    double free = Double.NEGATIVE_INFINITY;
+    for (int i = 0; i < row.bars().size(); i += numberEvery()) {
+      Bar bar = row.bars().get(i);
+      double x = row.left(bar) + (i == 0 && !lanes.haveMusic() ? 3.5 : 0);
+      double right = x + Face.PLAIN.width(bar.number(), NUMBER_SIZE);
+      if (x >= free && right <= row.right() + 2) {
+        numbers.add(
+            new Mark.Words(bar.number(), x, highest - 4, NUMBER_SIZE, Face.PLAIN, Ink.FULL));
+        free = right + 3;
+      }
+    }
+    marks.addAll(numbers);
+    if (!lanes.haveMusic()) {
+      addMeters(numbers);
+    }
+  }
+
+  private int numberEvery() {
     double widest =
         row.bars().stream()
             .mapToDouble(bar -> Face.PLAIN.width(bar.number(), NUMBER_SIZE))
@@ -89,17 +109,35 @@ final class Ruler {
             .orElse(0);
     double narrowest =
         row.bars().stream().mapToDouble(bar -> row.right(bar) - row.left(bar)).min().orElse(1);
-    int every = narrowest >= widest + 4 ? 1 : narrowest * 2 >= widest + 4 ? 2 : 4;
-    double free = Double.NEGATIVE_INFINITY;
-    for (int i = 0; i < row.bars().size(); i += every) {
-      Bar bar = row.bars().get(i);
-      double x = row.left(bar) + (i == 0 && !lanes.haveMusic() ? 3.5 : 0);
-      double right = x + Face.PLAIN.width(bar.number(), NUMBER_SIZE);
-      if (x >= free && right <= row.right() + 2) {
-        marks.add(new Mark.Words(bar.number(), x, highest - 4, NUMBER_SIZE, Face.PLAIN, Ink.FULL));
-        free = right + 3;
+    return narrowest >= widest + 4 ? 1 : narrowest * 2 >= widest + 4 ? 2 : 4;
+  }
+
+  /** Where no staff shows them: new metres beside the bar numbers, if they fit between those. */
+  private void addMeters(List<Mark.Words> numbers) {
+    for (Bar bar : row.bars()) {
+      if (!isNewMeter(bar)) {
+        continue;
+      }
+      String text = String.join("/", TimeSignature.figures(bar.meter()));
+      double from = row.left(bar) + 1;
+      double until = row.right();
+      for (Mark.Words number : numbers) {
+        boolean ownOrBefore = number.x() < row.left(bar) + 4;
+        from = ownOrBefore ? Math.max(from, number.x() + number.width() + 3) : from;
+        until = ownOrBefore ? until : Math.min(until, number.x() - 3);
+      }
+      double width = Face.PLAIN.width(text, METER_SIZE);
+      if (from + width <= until && from < row.right(bar)) {
+        marks.add(new Mark.Words(text, from, highest - 4, METER_SIZE, Face.PLAIN, Ink.SOFT));
       }
     }
+  }
+
+  private boolean isNewMeter(Bar bar) {
+    Bar first = line.bars().at(line.stroke(0).onset());
+    return bar.index() <= first.index()
+        ? bar.equals(row.bars().get(0))
+        : !line.bars().get(bar.index() - 1).meter().equals(bar.meter());
   }
 
   /** Tempo marks where they change, and at the very start of the line. */

@@ -1,9 +1,5 @@
 package stafette.picture;
 
-import java.util.ArrayList;
-import java.util.List;
-import stafette.score.Articulation;
-
 /** Small signs beside a note. */
 final class Signs {
   /** How wide a black head is, in spaces. */
@@ -26,6 +22,11 @@ final class Signs {
 
   /** An accidental whose left edge is at x. */
   static Mark accidental(Staff staff, int alter, double x, double y) {
+    return accidental(staff, alter, x, y, 1);
+  }
+
+  /** The same in another size. */
+  static Mark accidental(Staff staff, int alter, double x, double y, double size) {
     String sign =
         Character.toString(
             switch (alter) {
@@ -35,7 +36,7 @@ final class Signs {
               case -2 -> 0x1D12B;
               default -> 0x266E;
             });
-    double scale = alter == 1 ? 0.72 : 0.95;
+    double scale = size * (alter == 1 ? 0.72 : 0.95);
     double centre =
         switch (alter) {
           case 1 -> 0.178;
@@ -68,68 +69,6 @@ final class Signs {
             .close()
             .path(),
         Ink.FULL);
-  }
-
-  /**
-   * Marks of articulation, from the head outward.
-   *
-   * @param x the middle of the head
-   * @param y where the nearest may stand
-   * @param away 1 for below the head, -1 for above
-   */
-  static List<Mark> articulations(
-      List<Articulation> marks, double x, double y, int away, double space) {
-    List<Mark> result = new ArrayList<>();
-    double at = y;
-    for (Articulation mark : marks) {
-      result.addAll(articulation(mark, x, at, away, space));
-      at += away * space * 0.95;
-    }
-    return result;
-  }
-
-  private static List<Mark> articulation(
-      Articulation mark, double x, double y, int away, double space) {
-    double w = 0.6 * space;
-    double h = 0.36 * space;
-    return switch (mark) {
-      case STACCATO, SPICCATO -> List.of(dot(x, y, 0.21 * space));
-      case STACCATISSIMO -> List.of(wedge(x, y, away, space));
-      case TENUTO -> List.of(line(space, x - w, y, x + w, y));
-      case DETACHED_LEGATO ->
-          List.of(
-              dot(x, y, 0.21 * space),
-              line(space, x - w, y + away * 0.5 * space, x + w, y + away * 0.5 * space));
-      case ACCENT ->
-          List.of(line(space, x - w, y - h, x + w, y), line(space, x + w, y, x - w, y + h));
-      case STRONG_ACCENT ->
-          List.of(
-              line(space, x - h, y + h, x, y - h * 1.4), line(space, x, y - h * 1.4, x + h, y + h));
-      case STRESS -> List.of(line(space, x - h, y + h, x + h, y - h));
-      case UP_BOW ->
-          List.of(line(space, x - h, y - w, x, y + w), line(space, x, y + w, x + h, y - w));
-      case DOWN_BOW ->
-          List.of(
-              line(space * 2.2, x - w, y - h, x + w, y - h),
-              line(space, x - w, y - h, x - w, y + h),
-              line(space, x + w, y - h, x + w, y + h));
-    };
-  }
-
-  private static Mark wedge(double x, double y, int away, double space) {
-    double base = y + away * 0.45 * space;
-    return new Mark.Fill(
-        new Path.Pen()
-            .move(x, y - away * 0.4 * space)
-            .line(x - 0.22 * space, base)
-            .line(x + 0.22 * space, base)
-            .close()
-            .path(),
-        Ink.FULL);
-  }
-
-  private static Mark line(double space, double x1, double y1, double x2, double y2) {
-    return new Mark.Stroke(Path.line(x1, y1, x2, y2), 0.14 * space, Ink.FULL);
   }
 
   /** One flag, its stem's end at x and y. */

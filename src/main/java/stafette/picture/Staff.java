@@ -44,6 +44,11 @@ public record Staff(double top, double space, Clef clef, Transposition transposi
     return sounding.movedBy(transposition.inverse());
   }
 
+  /** The same lines for tones that are spelled as they are written. */
+  Staff ofWritten() {
+    return new Staff(top, space, clef, Transposition.NONE);
+  }
+
   double y(int step) {
     return bottom() - step * space / 2;
   }

@@ -7,23 +7,77 @@ import stafette.limits.Instrument;
 import stafette.plan.Busy;
 import stafette.plan.Played;
 import stafette.plan.Player;
+import stafette.score.Keys;
 import stafette.score.Line;
 import stafette.time.Bar;
+import stafette.time.Meter;
 import stafette.time.Span;
 
 /** The music that each player of a relay plays, as it stands under the ribbon. */
 final class StaffLines {
+  /** From line to line of a staff, in points, where there is room enough. */
   static final double SPACE = 3.9;
 
-  /** Room between a bar line and the first note. */
-  static final double LEAD = Engraver.LEAD_SPACES * SPACE;
+  private static final double LEAST_SPACE = 2;
 
-  private static final double MOST_POINTS_PER_QUARTER = 150;
+  /** Room between a bar line and the first note, in spaces. */
+  private static final double LEAD = Engraver.LEAD_SPACES;
+
+  private static final double MOST_SPACES_PER_QUARTER = 40;
+
+  /** How much of the lead a first note's own signs may take, in spaces. */
+  private static final double FREE_LEAD = 1.6;
 
   private final Relay relay;
+  private final List<NoteRoom> rooms;
+  private final double space;
+  private final boolean withKeys;
 
-  StaffLines(Relay relay) {
+  private StaffLines(Relay relay, double space, boolean withKeys) {
     this.relay = relay;
+    this.space = space;
+    this.withKeys = withKeys;
+    List<PartSpelling> spellings = relay.playing().stream().map(this::spelling).distinct().toList();
+    rooms =
+        relay.plan().brief().lines().stream()
+            .distinct()
+            .flatMap(line -> spellings.stream().map(spelling -> new NoteRoom(line, spelling)))
+            .toList();
+  }
+
+  /** In the usual size. */
+  static StaffLines of(Relay relay) {
+    return new StaffLines(relay, SPACE, true);
+  }
+
+  /** In the usual size, all accidentals written out, for where the header may be out of sight. */
+  static StaffLines withoutKeys(Relay relay) {
+    return new StaffLines(relay, SPACE, false);
+  }
+
+  /** The same, smaller if need be, so that each bar fits a width. */
+  StaffLines fitting(double width) {
+    double widest =
+        relay.bars().stream()
+            .mapToDouble(
+                bar ->
+                    lead()
+                        + signs(bar, true)
+                        + bar.span().length().quarters().toDouble() * pointsPerQuarter())
+            .max()
+            .orElse(0);
+    return widest <= width
+        ? this
+        : new StaffLines(relay, Math.max(LEAST_SPACE, space * width / widest), withKeys);
+  }
+
+  double space() {
+    return space;
+  }
+
+  /** Room between a bar line and the first note, in points. */
+  double lead() {
+    return LEAD * space;
   }
 
   /** Whether a player has something to play in a row. */
@@ -33,41 +87,98 @@ final class StaffLines {
   }
 
   List<Mark> marks(int player, Row row, double top) {
-    return Engraver.marks(music(player, row), staff(player, top), row);
+    return Engraver.marks(music(player, row.bars()), staff(player, row.span(), top), row);
   }
 
-  /** The widest header of any player's staff. */
-  double headerWidth(List<Integer> players, Bar first) {
-    return players.stream()
-        .mapToDouble(player -> StaffHeader.width(staff(player, 0), 0, Optional.of(first.meter())))
-        .max()
-        .orElse(0);
+  /** The widest header of any player's staff in whichever bar a row begins. */
+  double headerWidth() {
+    double widest = 0;
+    for (Bar bar : relay.bars()) {
+      for (int player : relay.playing()) {
+        Staff staff = usualStaff(player);
+        int fifths = spelling(player).signature(bar);
+        widest = Math.max(widest, StaffHeader.width(staff, fifths, newMeter(bar)));
+      }
+    }
+    return widest;
   }
 
-  private Engraver.Music music(int player, Row row) {
+  /**
+   * How much room a bar needs before its first note, beside the lead.
+   *
+   * @param opensRow whether key and time stand in the row's header anyway
+   */
+  double signs(Bar bar, boolean opensRow) {
+    double change = 0;
+    if (!opensRow) {
+      Bar before = relay.line().bars().get(bar.index() - 1);
+      for (int player : relay.playing()) {
+        Engraver.Music music = music(player, List.of());
+        change = Math.max(change, Engraver.signsWidth(music, usualStaff(player), before, bar));
+      }
+    }
+    double first = rooms.stream().mapToDouble(room -> room.beforeFirstOf(bar)).max().orElse(0);
+    return change + Math.max(0, first - FREE_LEAD) * space;
+  }
+
+  /** The least width of a quarter note at which no two notes of the relay touch. */
+  double pointsPerQuarter() {
+    double most = rooms.stream().mapToDouble(NoteRoom::perQuarter).max().orElse(0);
+    return Math.min(MOST_SPACES_PER_QUARTER, most) * space;
+  }
+
+  private Engraver.Music music(int player, List<Bar> bars) {
     List<Played> plays =
         relay.plan().segmentsOf(player).stream().map(relay.plan()::played).toList();
-    Bar first = row.bars().get(0);
-    boolean newMeter =
-        first.equals(relay.bars().get(0))
-            || !relay.line().bars().get(first.index() - 1).meter().equals(first.meter());
     return new Engraver.Music(
         plays,
-        given(relay.plan().brief().players().get(player), row),
-        0,
-        newMeter ? Optional.of(first.meter()) : Optional.empty());
+        given(relay.plan().brief().players().get(player), bars),
+        keys(player),
+        bars.isEmpty() ? Optional.empty() : newMeter(bars.get(0)));
   }
 
-  private Staff staff(int player, double top) {
-    Instrument instrument = relay.plan().brief().players().get(player).instrument();
-    return new Staff(top, SPACE, Clef.of(instrument.clef()), instrument.transposition());
+  /** The time signature that a row shows which begins there. */
+  private Optional<Meter> newMeter(Bar bar) {
+    boolean isNew =
+        bar.equals(relay.bars().get(0))
+            || !relay.line().bars().get(bar.index() - 1).meter().equals(bar.meter());
+    return isNew ? Optional.of(bar.meter()) : Optional.empty();
+  }
+
+  private Keys keys(int player) {
+    Instrument instrument = instrument(player);
+    return instrument.range().isEmpty() || !withKeys
+        ? Keys.NONE
+        : relay.line().keys().writtenBy(instrument.transposition());
+  }
+
+  private PartSpelling spelling(int player) {
+    return new PartSpelling(instrument(player).transposition(), keys(player));
+  }
+
+  private Instrument instrument(int player) {
+    return relay.plan().brief().players().get(player).instrument();
+  }
+
+  private Staff usualStaff(int player) {
+    Instrument instrument = instrument(player);
+    return new Staff(0, space, Clef.of(instrument.clef()), instrument.transposition());
+  }
+
+  /** With the clef in which what the player plays there is best read. */
+  private Staff staff(int player, Span span, double top) {
+    Instrument instrument = instrument(player);
+    List<Played> plays =
+        relay.plan().segmentsOf(player).stream().map(relay.plan()::played).toList();
+    Clef clef = ClefChoice.of(instrument, plays, span);
+    return new Staff(top, space, clef, instrument.transposition());
   }
 
   /** The beats in which the score gives the player something. */
-  private List<Span> given(Player player, Row row) {
+  private List<Span> given(Player player, List<Bar> bars) {
     Line line = relay.line();
     List<Span> spans = new ArrayList<>();
-    for (Bar bar : row.bars()) {
+    for (Bar bar : bars) {
       for (Span beat : bar.beats()) {
         long from = line.micros(beat.start());
         long to = line.micros(beat.end());
@@ -79,15 +190,5 @@ final class StaffLines {
       }
     }
     return spans;
-  }
-
-  /** The least width of a quarter note at which no two notes of the relay touch. */
-  double pointsPerQuarter() {
-    return Math.min(
-        MOST_POINTS_PER_QUARTER,
-        relay.plan().brief().lines().stream()
-            .mapToDouble(line -> Engraver.leastPointsPerQuarter(line, SPACE))
-            .max()
-            .orElse(0));
   }
 }

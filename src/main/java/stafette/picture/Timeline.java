@@ -32,7 +32,9 @@ public final class Timeline {
     this.relay = relay;
     this.paper = paper;
     this.notes = notes;
-    staffs = new StaffLines(relay);
+    StaffLines usual = StaffLines.of(relay);
+    double most = paper.width() - Paper.MARGIN - left(relay, usual, notes);
+    staffs = paper == Paper.WIDE ? usual : usual.fitting(most);
     lanes =
         new LaneLayout(
             relay,
@@ -40,13 +42,18 @@ public final class Timeline {
             notes,
             paper.height() - firstTop() - FOOT,
             paper.hasPages() ? PAGE_LANE : SHEET_LANE);
+    left = left(relay, staffs, notes);
+  }
+
+  /** Where rows begin: after names, bracket and signs. */
+  private static double left(Relay relay, StaffLines staffs, boolean notes) {
     double names =
         relay.playing().stream()
             .mapToDouble(player -> Face.BOLD.width(relay.name(player), RowDrawing.NAME_SIZE))
             .max()
             .orElse(LEAST_NAMES);
-    double signs = notes ? staffs.headerWidth(relay.playing(), relay.bars().get(0)) : 0;
-    left = Paper.MARGIN + Math.min(MOST_NAMES, Math.max(LEAST_NAMES, names)) + 10 + signs;
+    double signs = notes ? staffs.headerWidth() : 0;
+    return Paper.MARGIN + Math.min(MOST_NAMES, Math.max(LEAST_NAMES, names)) + 10 + signs;
   }
 
   /**
@@ -97,7 +104,11 @@ public final class Timeline {
   private List<Row> rows() {
     Rows breaking =
         new Rows(
-            relay.bars(), left, paper.width() - Paper.MARGIN - left, notes ? StaffLines.LEAD : 0);
+            relay.bars(),
+            left,
+            paper.width() - Paper.MARGIN - left,
+            notes ? staffs.lead() : 0,
+            notes ? staffs::signs : (bar, opensRow) -> 0);
     double spacing = notes ? staffs.pointsPerQuarter() : 0;
     if (paper == Paper.WIDE) {
       return breaking.single(Math.max(spacing, WIDE_POINTS_PER_QUARTER));
@@ -120,8 +131,9 @@ public final class Timeline {
       marks.addAll(Heading.of(relay, Paper.MARGIN, right, Paper.MARGIN));
     }
     for (Placed placed : rows) {
-      marks.addAll(new RowDrawing(relay, placed.row(), placed.lanes(), placed.top()).marks());
-      marks.addAll(music(placed));
+      RowDrawing row = new RowDrawing(relay, placed.row(), placed.lanes(), placed.top());
+      marks.addAll(row.marks());
+      marks.addAll(music(placed, row));
     }
     marks.addAll(Legend.of(relay, Paper.MARGIN, right - 30, height - FOOT + 4));
     if (pages > 1) {
@@ -130,12 +142,13 @@ public final class Timeline {
     return new Drawing(right + Paper.MARGIN, height, Heading.title(relay), marks);
   }
 
-  private List<Mark> music(Placed placed) {
+  private List<Mark> music(Placed placed, RowDrawing row) {
     List<Mark> marks = new ArrayList<>();
     for (Lane lane : placed.lanes().lanes()) {
       lane.staffTop()
           .map(staff -> staffs.marks(lane.player(), placed.row(), placed.top() + staff))
-          .ifPresent(marks::addAll);
+          .map(written -> row.music(lane.player(), written))
+          .ifPresent(marks::add);
     }
     return marks;
   }

@@ -3,7 +3,10 @@ package stafette.picture;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The figure of a tuplet, with a bracket where no beam shows the group. */
+/**
+ * The figure of a tuplet, clear of whatever is behind it, with a bracket where no beam shows the
+ * group.
+ */
 final class TupletSign {
   private static final double SIZE = 1.55;
 
@@ -27,7 +30,9 @@ final class TupletSign {
     double size = SIZE * space;
     double width = Face.FIGURES.width(figure, size);
     double middle = (left + right) / 2;
-    marks.add(new Mark.Words(figure, middle - width / 2, y, size, Face.FIGURES, Ink.FULL));
+    Mark.Words words = new Mark.Words(figure, middle - width / 2, y, size, Face.FIGURES, Ink.FULL);
+    marks.add(new Mark.Fill(Path.box(words.bounds().grownBy(0.1 * space)), Ink.PAPER));
+    marks.add(words);
     if (!beamed) {
       double line = y - 0.38 * size;
       double hook = line + (above ? 0.6 : -0.6) * space;

@@ -1,7 +1,10 @@
 package stafette.picture;
 
 import java.util.Optional;
+import java.util.function.UnaryOperator;
+import stafette.score.Grace;
 import stafette.score.Stroke;
+import stafette.score.Tone;
 import stafette.score.Tuplet;
 import stafette.time.Position;
 import stafette.time.Span;
@@ -23,6 +26,28 @@ record Written(
     int part,
     Optional<Tuplet> tuplet,
     boolean wholeBar) {
+  /** The same with other tones, those of grace notes included. */
+  Written withTones(UnaryOperator<Tone> change) {
+    if (isRest()) {
+      return this;
+    }
+    Stroke before = sound();
+    Stroke after =
+        new Stroke(
+            before.onset(),
+            before.tones().stream().map(change).toList(),
+            before.values(),
+            before.graces().stream()
+                .map(g -> new Grace(g.tones().stream().map(change).toList(), g.slashed()))
+                .toList(),
+            before.slurred(),
+            before.slurContinues(),
+            before.measured(),
+            before.articulations(),
+            before.dynamic());
+    return new Written(span, form, Optional.of(after), part, tuplet, wholeBar);
+  }
+
   boolean isRest() {
     return stroke.isEmpty();
   }

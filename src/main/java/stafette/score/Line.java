@@ -25,6 +25,7 @@ public final class Line {
   private final List<Integer> cover;
   private final Bars bars;
   private final TempoMap tempo;
+  private final Keys keys;
   private final Position clockStart;
   private final Rational zeroSeconds;
   private final long[] onsets;
@@ -35,21 +36,34 @@ public final class Line {
   private final int[] threes;
   private final boolean[] sameBeat;
 
+  /** A line that stands under no key signature. */
+  public Line(
+      LineSource source, List<Stroke> strokes, List<Integer> cover, Bars bars, TempoMap tempo) {
+    this(source, strokes, cover, bars, tempo, Keys.NONE);
+  }
+
   /**
    * A line of the given strokes.
    *
    * @param strokes at least one, onsets strictly increasing
    * @param cover for each stroke how much others cover a handoff there, in points of cost
+   * @param keys the key signatures under which it stands
    * @throws IllegalArgumentException if there is no stroke, onsets don't increase, or covers are
    *     not one for each stroke
    */
   public Line(
-      LineSource source, List<Stroke> strokes, List<Integer> cover, Bars bars, TempoMap tempo) {
+      LineSource source,
+      List<Stroke> strokes,
+      List<Integer> cover,
+      Bars bars,
+      TempoMap tempo,
+      Keys keys) {
     this.source = source;
     this.strokes = List.copyOf(strokes);
     this.cover = List.copyOf(cover);
     this.bars = bars;
     this.tempo = tempo;
+    this.keys = keys;
     int count = this.strokes.size();
     if (count == 0 || this.cover.size() != count) {
       throw new IllegalArgumentException(
@@ -77,6 +91,7 @@ public final class Line {
     this.cover = kept.stream().map(whole.cover::get).toList();
     this.bars = whole.bars;
     this.tempo = whole.tempo;
+    this.keys = whole.keys;
     this.clockStart = clockStart;
     zeroSeconds = tempo.secondsAt(clockStart);
     int count = strokes.size();
@@ -152,6 +167,11 @@ public final class Line {
 
   public TempoMap tempo() {
     return tempo;
+  }
+
+  /** The key signatures under which it stands, as they sound. */
+  public Keys keys() {
+    return keys;
   }
 
   /** The onset of a stroke on the line's clock. */
@@ -258,7 +278,7 @@ public final class Line {
 
   /** The same line at other tempi. */
   public Line at(TempoMap other) {
-    Line same = new Line(source, strokes, cover, bars, other);
+    Line same = new Line(source, strokes, cover, bars, other, keys);
     return clockStart.equals(same.clockStart) ? same : same.withClockFrom(clockStart);
   }
 

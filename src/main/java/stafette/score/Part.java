@@ -10,8 +10,15 @@ import java.util.List;
  * @param instruments other names by which its instrument may be known, best first: an instrument
  *     sound's id, an instrument's name
  * @param voices by staff, then in order of appearance
+ * @param keys its key signatures, as they sound
  */
-public record Part(String id, String name, List<String> instruments, List<Voice> voices) {
+public record Part(
+    String id, String name, List<String> instruments, List<Voice> voices, Keys keys) {
+  /** A part without key signatures. */
+  public Part(String id, String name, List<String> instruments, List<Voice> voices) {
+    this(id, name, instruments, voices, Keys.NONE);
+  }
+
   public Part {
     instruments = List.copyOf(instruments);
     voices = List.copyOf(voices);

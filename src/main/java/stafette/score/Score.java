@@ -75,7 +75,7 @@ public record Score(
             tone,
             bars.at(strokes.get(0).onset()).index(),
             bars.at(strokes.get(strokes.size() - 1).onset()).index());
-    return new Line(source, strokes, cover, bars, tempo);
+    return new Line(source, strokes, cover, bars, tempo, part.keys());
   }
 
   /** The points of cover that one part gives at each of the line's onsets at which it attacks. */

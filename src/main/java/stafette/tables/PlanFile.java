@@ -38,6 +38,7 @@ import stafette.time.TempoMark;
  * @param segments by first stroke; empty if there was no plan
  * @param relays for each relay its line, if that is another one than the first
  * @param locks what was locked
+ * @param search what the search had proven when the plan was kept
  */
 public record PlanFile(
     ScoreFile score,
@@ -47,13 +48,23 @@ public record PlanFile(
     List<PlannedPlayer> players,
     List<PlannedSegment> segments,
     List<Optional<Source>> relays,
-    List<PlannedLock> locks) {
+    List<PlannedLock> locks,
+    Search search) {
   public PlanFile {
     relays = List.copyOf(relays);
     locks = List.copyOf(locks);
     players = List.copyOf(players);
     segments = List.copyOf(segments);
   }
+
+  /**
+   * What a search came to.
+   *
+   * @param optimal whether no plan costs less
+   * @param bound no plan costs less than this; 0 if nothing is proven
+   * @param seconds how long it took
+   */
+  public record Search(boolean optimal, int bound, double seconds) {}
 
   /**
    * Which line.

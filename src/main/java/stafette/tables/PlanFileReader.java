@@ -53,8 +53,16 @@ final class PlanFileReader {
             .toList();
     List<PlanFile.PlannedLock> locks =
         document.entries("locks", "lock").stream().map(PlanFileReader::lock).toList();
+    PlanFile.Search search = search();
     problems.throwIfAny();
-    return new PlanFile(scoreFile, source, tempo, rules, players, segments, relays, locks);
+    return new PlanFile(scoreFile, source, tempo, rules, players, segments, relays, locks, search);
+  }
+
+  private PlanFile.Search search() {
+    return new PlanFile.Search(
+        document.isText("result", "optimal"),
+        (int) document.notNegative("bound").orElse(0),
+        document.notNegative("searchSeconds").orElse(0));
   }
 
   private static PlanFile.Source source(Entry line) {

@@ -29,9 +29,14 @@ public final class OpenPlan {
    * @param judged the plan and the verdict
    * @param seats of players whose seats are known, by name
    * @param scoreChanged whether the score is no longer the one that the plan was made for
+   * @param search what was proven when the plan was kept
    */
   public record Opened(
-      OpenScore score, JudgedPlan judged, Map<String, Seat> seats, boolean scoreChanged) {}
+      OpenScore score,
+      JudgedPlan judged,
+      Map<String, Seat> seats,
+      boolean scoreChanged,
+      PlanFile.Search search) {}
 
   /** Whether a file looks like a plan rather than a score. */
   public static boolean isPlan(Path file) throws Refusal {
@@ -53,7 +58,8 @@ public final class OpenPlan {
             .orElseThrow(
                 () ->
                     Refusal.wrongUse(file + ": holds no plan, only the reasons why there is none"));
-    return new Opened(read.score(), JudgedPlan.of(plan), read.seats(), read.scoreChanged());
+    return new Opened(
+        read.score(), JudgedPlan.of(plan), read.seats(), read.scoreChanged(), read.search());
   }
 
   /**
@@ -82,7 +88,8 @@ public final class OpenPlan {
       Brief brief,
       Optional<Plan> plan,
       Map<String, Seat> seats,
-      boolean scoreChanged) {}
+      boolean scoreChanged,
+      PlanFile.Search search) {}
 
   private static Read read(Path file, Map<String, Seat> seats, LimitsInForce limits)
       throws Refusal {
@@ -94,7 +101,12 @@ public final class OpenPlan {
       boolean changed =
           !Reports.sha256(score.document().container().bytes()).equals(plan.score().sha256());
       return new Read(
-          score, brief, plan.plan(brief), Seats.of(brief.players(), seats, plan.seats()), changed);
+          score,
+          brief,
+          plan.plan(brief),
+          Seats.of(brief.players(), seats, plan.seats()),
+          changed,
+          plan.search());
     } catch (UnreadableFile e) {
       throw Refusal.ofFile(file + ": " + String.join("\n", e.problems()));
     } catch (NoSuchLine e) {

@@ -59,7 +59,8 @@ public record Relaying(Hocket hocket, int together, boolean eachTone, List<LockW
             strokes,
             kept.stream().map(line::cover).toList(),
             line.bars(),
-            line.tempo())
+            line.tempo(),
+            line.keys())
         .withClockFrom(line.clockStart());
   }
 }

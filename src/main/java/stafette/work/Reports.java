@@ -42,6 +42,31 @@ public final class Reports {
     return json(outcome, outcome.score().file());
   }
 
+  /**
+   * A plan that was kept in a file, as the judge sees it now. That it is optimal is said only if
+   * that was proven for the score as it stands.
+   */
+  public static String json(OpenPlan.Opened opened) {
+    JudgedPlan judged = opened.judged();
+    int bound = opened.scoreChanged() ? 0 : opened.search().bound();
+    boolean optimal =
+        opened.search().optimal()
+            && judged.verdict().holds()
+            && judged.verdict().cost().total() == bound;
+    return PlanJson.write(
+        new PlanReport(
+            scoreFile(opened.score(), opened.score().file()),
+            judged.plan().brief(),
+            opened.seats(),
+            optimal ? "optimal" : "stopped",
+            Optional.of(new PlanReport.Judged(judged.plan(), judged.verdict())),
+            Optional.of(bound),
+            opened.search().seconds(),
+            judged.window().map(Reports::window),
+            List.of(),
+            List.of()));
+  }
+
   public static String json(ThinLine.Outcome outcome) {
     return ThinningJson.write(
         scoreFile(outcome.score(), outcome.score().file()), outcome.line(), outcome.parts());

@@ -162,11 +162,11 @@ class EngraverTest {
 
   @Test
   void time_signatures_are_told_from_the_beats() {
-    assertEquals(List.of("4", "4"), StaffHeader.figures(Meter.COMMON));
-    assertEquals(List.of("6", "8"), StaffHeader.figures(Meter.of(List.of(6), 8)));
-    assertEquals(List.of("3", "8"), StaffHeader.figures(Meter.of(List.of(3), 8)));
-    assertEquals(List.of("2", "2"), StaffHeader.figures(Meter.of(List.of(2), 2)));
-    assertEquals(List.of("3+2", "8"), StaffHeader.figures(Meter.of(List.of(3, 2), 8)));
+    assertEquals(List.of("4", "4"), TimeSignature.figures(Meter.COMMON));
+    assertEquals(List.of("6", "8"), TimeSignature.figures(Meter.of(List.of(6), 8)));
+    assertEquals(List.of("3", "8"), TimeSignature.figures(Meter.of(List.of(3), 8)));
+    assertEquals(List.of("2", "2"), TimeSignature.figures(Meter.of(List.of(2), 2)));
+    assertEquals(List.of("3+2", "8"), TimeSignature.figures(Meter.of(List.of(3, 2), 8)));
   }
 
   @Test

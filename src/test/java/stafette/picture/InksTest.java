@@ -42,6 +42,7 @@ class InksTest {
     for (int i = 0; i < groups.getLength(); i++) {
       Element group = (Element) groups.item(i);
       assertTrue(ids.add(group.getAttribute("id")), group.getAttribute("id"));
+      assertEquals("title", ((Element) group.getFirstChild()).getTagName());
       double left = Double.parseDouble(group.getAttribute("data-left"));
       double right = Double.parseDouble(group.getAttribute("data-right"));
       assertTrue(left < right);
@@ -54,7 +55,10 @@ class InksTest {
             "segment-4",
             "handoff-1",
             "handoff-2",
-            "handoff-3"),
+            "handoff-3",
+            "lane-1",
+            "lane-2",
+            "lane-3"),
         ids);
   }
 

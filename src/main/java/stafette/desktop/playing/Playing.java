@@ -1,13 +1,15 @@
 package stafette.desktop.playing;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalLong;
+import java.util.function.Predicate;
 import javax.sound.midi.InvalidMidiDataException;
 import javax.sound.midi.MidiSystem;
 import javax.sound.midi.MidiUnavailableException;
 import javax.sound.midi.Sequencer;
 import javax.sound.midi.Synthesizer;
-import stafette.work.Listening;
+import stafette.work.Playback;
 
 /**
  * Plays what is listened to, from anywhere, once or again and again. Without a sound card time goes
@@ -17,9 +19,11 @@ public final class Playing implements AutoCloseable {
   /** How late the JDK's synthesiser sounds. */
   private static final long LATENCY_MICROS = 120_000;
 
+  private static final double MICROS = 1e6;
+
   private final Sequencer sequencer;
   private final Optional<Synthesizer> synthesizer;
-  private Optional<Listening> present = Optional.empty();
+  private Optional<Playback> present = Optional.empty();
 
   private Playing(Sequencer sequencer, Optional<Synthesizer> synthesizer) {
     this.sequencer = sequencer;
@@ -62,20 +66,20 @@ public final class Playing implements AutoCloseable {
   }
 
   /** Plays from a moment on the line's clock to the end. */
-  public void play(Listening listening, long fromLineMicros) {
-    load(listening);
+  public void play(Playback playback, long fromLineMicros) {
+    load(playback);
     sequencer.setLoopCount(0);
-    sequencer.setMicrosecondPosition(Math.max(0, listening.heardMicros(fromLineMicros)));
+    sequencer.setMicrosecondPosition(Math.max(0, heard(playback, fromLineMicros)));
     sequencer.start();
   }
 
   /** Plays a stretch again and again. */
-  public void loop(Listening listening, long fromLineMicros, long toLineMicros) {
-    load(listening);
-    sequencer.setMicrosecondPosition(Math.max(0, listening.heardMicros(fromLineMicros)));
+  public void loop(Playback playback, long fromLineMicros, long toLineMicros) {
+    load(playback);
+    sequencer.setMicrosecondPosition(Math.max(0, heard(playback, fromLineMicros)));
     long from = sequencer.getTickPosition();
     sequencer.setMicrosecondPosition(
-        Math.min(sequencer.getMicrosecondLength(), listening.heardMicros(toLineMicros)));
+        Math.min(sequencer.getMicrosecondLength(), heard(playback, toLineMicros)));
     long to = sequencer.getTickPosition();
     sequencer.setTickPosition(from);
     sequencer.setLoopStartPoint(from);
@@ -84,13 +88,13 @@ public final class Playing implements AutoCloseable {
     sequencer.start();
   }
 
-  private void load(Listening listening) {
+  private void load(Playback playback) {
     try {
       sequencer.stop();
       sequencer.setLoopStartPoint(0);
       sequencer.setLoopEndPoint(-1);
-      sequencer.setSequence(listening.sequence());
-      present = Optional.of(listening);
+      sequencer.setSequence(playback.sequence());
+      present = Optional.of(playback);
     } catch (InvalidMidiDataException e) {
       throw new IllegalStateException("a sequence of our own can't be played", e);
     }
@@ -100,14 +104,31 @@ public final class Playing implements AutoCloseable {
     sequencer.stop();
   }
 
+  private static long heard(Playback playback, long lineMicros) {
+    return playback.micros(lineMicros / MICROS);
+  }
+
+  /** Hears only some of the voices from now on. */
+  public void hear(Predicate<String> voice) {
+    present.ifPresent(
+        playback -> {
+          for (int i = 0; i < playback.voices().size(); i++) {
+            sequencer.setTrackMute(i + 1, !voice.test(playback.voices().get(i)));
+          }
+        });
+  }
+
   /** Where on the line's clock is what is heard now; nowhere if nothing plays. */
   public OptionalLong lineMicros() {
     if (!sequencer.isRunning() || present.isEmpty()) {
       return OptionalLong.empty();
     }
     long late = isHeard() ? LATENCY_MICROS : 0;
-    long heard = sequencer.getMicrosecondPosition() - late;
-    return OptionalLong.of(present.get().lineMicros(Math.max(0, heard)));
+    long now = Math.max(0, sequencer.getMicrosecondPosition() - late);
+    OptionalDouble seconds = present.get().lineSeconds(now);
+    return seconds.isPresent()
+        ? OptionalLong.of(Math.round(seconds.getAsDouble() * MICROS))
+        : OptionalLong.empty();
   }
 
   @Override

@@ -1,4 +1,4 @@
-package stafette.musicxml;
+package stafette.score;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -8,9 +8,6 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import stafette.score.Pitch;
-import stafette.score.Step;
-import stafette.score.Transposition;
 
 /** Keys and pitches of transposing parts, as any primer of theory has them (from memory). */
 class SpellingTest {

@@ -1,14 +1,10 @@
-package stafette.musicxml;
-
-import stafette.score.Pitch;
-import stafette.score.Step;
-import stafette.score.Transposition;
+package stafette.score;
 
 /**
  * Spells pitches and keys as a transposing part writes them. Reckons on the line of fifths: C is 0,
  * each fifth up is one more, so that F sharp is 6 and G flat −6.
  */
-final class Spelling {
+public final class Spelling {
   private static final int[] FIFTHS = {0, 2, 4, -1, 1, 3, 5};
   private static final int ENHARMONIC = 12;
 
@@ -20,12 +16,12 @@ final class Spelling {
   private Spelling() {}
 
   /** The key that a part writes where this one sounds, from −7 to 7. */
-  static int writtenKey(int soundingFifths, Transposition transposition) {
+  public static int writtenKey(int soundingFifths, Transposition transposition) {
     return withinSeven(soundingFifths - fifths(transposition));
   }
 
   /** The key that sounds where a part writes this one; may lie beyond seven. */
-  static int soundingKey(int writtenFifths, Transposition transposition) {
+  public static int soundingKey(int writtenFifths, Transposition transposition) {
     return writtenFifths + fifths(transposition);
   }
 
@@ -36,7 +32,7 @@ final class Spelling {
    * @param soundingFifths the key in which it sounds
    * @param partFifths the key that the part writes there
    */
-  static Pitch written(
+  public static Pitch written(
       Pitch sounding, Transposition transposition, int soundingFifths, int partFifths) {
     Pitch moved = sounding.movedBy(transposition.inverse());
     int expected = soundingFifths - fifths(transposition);

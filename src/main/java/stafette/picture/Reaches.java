@@ -1,0 +1,47 @@
+package stafette.picture;
+
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** How far the ink of each note reaches; it grows while signs are added to the notes. */
+final class Reaches {
+  private final Map<Written, Reach> reaches = new IdentityHashMap<>();
+
+  /**
+   * How far one note reaches.
+   *
+   * @param top its highest ink, in points
+   * @param bottom its lowest
+   * @param up whether its stem goes up
+   */
+  record Reach(double top, double bottom, boolean up) {}
+
+  /** The reach of heads, stems and beams. */
+  Reaches(List<StemGroup> groups, double space) {
+    for (StemGroup group : groups) {
+      for (int i = 0; i < group.notes().size(); i++) {
+        double top = Math.min(group.end(i), group.far(i)) - space * 0.5;
+        double bottom = Math.max(group.end(i), group.far(i)) + space * 0.5;
+        reaches.put(group.notes().get(i), new Reach(top, bottom, group.up()));
+      }
+    }
+  }
+
+  Reach of(Written note) {
+    return Optional.ofNullable(reaches.get(note)).orElseThrow();
+  }
+
+  /** From now on these marks are the note's too. */
+  void grow(Written note, List<Mark> marks) {
+    Reach before = of(note);
+    double top = before.top();
+    double bottom = before.bottom();
+    for (Mark mark : marks) {
+      top = Math.min(top, mark.bounds().top());
+      bottom = Math.max(bottom, mark.bounds().bottom());
+    }
+    reaches.put(note, new Reach(top, bottom, before.up()));
+  }
+}
