@@ -20,12 +20,12 @@ record LaneScale(int count, double laneHeight, double scrolled, double height) {
   private static final double MOST_HALF = 14;
 
   /** Lanes as high as this have room for a staff. */
-  static final double NOTED_LANE = 156;
+  static final double NOTED_LANE = 164;
 
   /** How much larger than on paper notes are drawn. */
   static final double MUSIC = 1.5;
 
-  private static final double NOTED_MIDDLE = 24;
+  private static final double NOTED_MIDDLE = 32;
 
   /** How high lanes are where there is no room to spare. */
   static final double PLAIN_LANE = 76;
