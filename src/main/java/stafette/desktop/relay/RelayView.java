@@ -225,6 +225,8 @@ public final class RelayView extends Region implements RelayStyle.Inked {
   }
 
   private void blank(double width, double height) {
+    across.setVisible(false);
+    down.setVisible(false);
     canvas.getGraphicsContext2D().setFill(style.inks().paper());
     canvas.getGraphicsContext2D().fillRect(0, 0, width, height);
   }

@@ -157,6 +157,15 @@ class RelayViewTest {
     assertEquals(List.of("lock 1"), told);
   }
 
+  @Test
+  void without_a_plan_it_says_what_to_do(FxRobot robot) {
+    robot.interact(relay::clear);
+    WaitForAsyncUtils.waitForFxEvents();
+    assertTrue(
+        robot.lookup("No plan yet. Choose a passage and its players.").tryQuery().isPresent());
+    assertTrue(robot.lookup("#segment-1").tryQuery().isEmpty());
+  }
+
   private String percent(int segment) {
     double strain = Judge.judge(plan).segments().get(segment).strain();
     return Texts.in(Locale.ENGLISH).percent(strain);
