@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import stafette.check.Verdict;
+import stafette.limits.Instrument;
 import stafette.plan.Pattern;
 import stafette.plan.Plan;
 import stafette.plan.Segment;
@@ -93,6 +94,21 @@ public final class RelayPieces {
   /** What a player plays within a row, on a staff of its own. */
   public List<Mark> music(int player, Row row, double staffTop) {
     return staffs.plays(player, row) ? staffs.marks(player, row, staffTop) : List.of();
+  }
+
+  /**
+   * The clef of a player's staff, where the beginning of the row is out of sight.
+   *
+   * @param left where it begins
+   */
+  public List<Mark> clef(int player, double staffTop, double left) {
+    Instrument instrument = relay.plan().brief().players().get(player).instrument();
+    Clef clef = Clef.of(instrument.clef());
+    Staff staff = new Staff(staffTop, StaffLines.SPACE, clef, instrument.transposition());
+    double width = StaffHeader.width(staff, 0, Optional.empty());
+    List<Mark> marks = new ArrayList<>(staff.lines(left, left + width));
+    marks.addAll(StaffHeader.of(staff, 0, Optional.empty(), left + width));
+    return marks;
   }
 
   /** The least width of a quarter note at which no two notes touch. */

@@ -24,6 +24,8 @@ import stafette.desktop.Snapshot;
 import stafette.desktop.texts.Texts;
 import stafette.desktop.window.Style;
 import stafette.plan.Plan;
+import stafette.time.Position;
+import stafette.time.Span;
 
 /** Drives the relay in a window, without a display. */
 @ExtendWith(ApplicationExtension.class)
@@ -61,7 +63,7 @@ class RelayViewTest {
 
   @Test
   void a_segment_dragged_to_another_lane_is_given_to_its_player(FxRobot robot) {
-    robot.drag("#segment-2").moveBy(0, LaneScale.PLAIN_LANE).drop();
+    robot.drag("#segment-2").moveBy(0, lanes().laneHeight()).drop();
     assertTrue(told.contains("give 1 2"), told::toString);
   }
 
@@ -116,7 +118,7 @@ class RelayViewTest {
     robot.interact(
         () -> {
           Snapshot seen = Snapshot.of(relay.getScene(), "relay-light");
-          int middle = (int) (LaneScale.RULER + LaneScale.PLAIN_LANE * 0.4);
+          int middle = (int) lanes().middle(0);
           assertTrue(seen.ink(150, middle - 8, 200, 16) > 0.1);
           assertFalse(seen.ink(420, middle - 8, 180, 16) > 0.08);
         });
@@ -126,6 +128,8 @@ class RelayViewTest {
   void notes_are_written_where_there_is_room(FxRobot robot) {
     robot.interact(() -> relay.zoom(8));
     robot.interact(() -> Snapshot.of(relay.getScene(), "relay-notes"));
+    robot.interact(() -> relay.reveal(new Span(Position.START, Position.ofQuarters(1, 1))));
+    robot.interact(() -> Snapshot.of(relay.getScene(), "relay-notes-start"));
     robot.interact(() -> Style.DARK.applyTo(relay.getScene()));
     robot.interact(relay::showWhole);
     robot.interact(() -> Snapshot.of(relay.getScene(), "relay-dark"));
@@ -153,9 +157,22 @@ class RelayViewTest {
     assertEquals(List.of("lock 1"), told);
   }
 
+  @Test
+  void without_a_plan_it_says_what_to_do(FxRobot robot) {
+    robot.interact(relay::clear);
+    WaitForAsyncUtils.waitForFxEvents();
+    assertTrue(
+        robot.lookup("No plan yet. Choose a passage and its players.").tryQuery().isPresent());
+    assertTrue(robot.lookup("#segment-1").tryQuery().isEmpty());
+  }
+
   private String percent(int segment) {
     double strain = Judge.judge(plan).segments().get(segment).strain();
     return Texts.in(Locale.ENGLISH).percent(strain);
+  }
+
+  private static LaneScale lanes() {
+    return LaneScale.plain(3, 0, 420 - 14);
   }
 
   private double pixelsPerQuarter() {

@@ -101,7 +101,9 @@ class FrameTest {
     robot.interact(() -> show(Locale.ENGLISH, Style.LIGHT, "verdict"));
     int cost = judged().verdict().cost().total();
     Labeled head = robot.lookup("#verdict-head").queryAs(Labeled.class);
-    assertEquals("The plan holds, at a cost of " + cost + " points.", head.getText());
+    assertEquals(
+        String.format(Locale.ENGLISH, "The plan holds, at a cost of %,d points.", cost),
+        head.getText());
   }
 
   private static JudgedPlan judged() {
