@@ -2,6 +2,9 @@ package stafette.desktop.players;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import javafx.scene.Node;
+import javafx.scene.Scene;
 import javafx.scene.control.Accordion;
 import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
@@ -10,6 +13,7 @@ import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TitledPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import stafette.desktop.texts.Texts;
 
@@ -38,9 +42,13 @@ public final class PlayersView extends VBox {
     name.getEditor().setOnAction(event -> add());
     Button add = new Button(texts.get("players.add"));
     add.setId("player-add");
+    add.setMinWidth(Region.USE_PREF_SIZE);
     add.setOnAction(event -> add());
     ScrollPane scroll = new ScrollPane(list);
+    list.setMinWidth(0);
     scroll.setFitToWidth(true);
+    scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+    scroll.getStyleClass().add("flat-scroll");
     VBox.setVgrow(scroll, Priority.ALWAYS);
     getChildren().addAll(title, new HBox(6, name, add), scroll);
   }
@@ -64,22 +72,66 @@ public final class PlayersView extends VBox {
     instruments = List.copyOf(all);
   }
 
-  /** Shows the players, first the one preferred; whichever is open stays open. */
+  /**
+   * Shows the players, first the one preferred. Whoever is open stays open; a player whose
+   * instrument is not known opens by itself the first time.
+   */
   public void show(List<Entry> entries) {
     if (entries.equals(shown)) {
       return;
     }
+    String open = opened(entries);
+    Optional<String> focused = focused();
     shown = List.copyOf(entries);
-    String open = list.getExpandedPane() == null ? "" : list.getExpandedPane().getId();
     List<TitledPane> panes = new ArrayList<>();
-    for (Entry entry : entries) {
-      TitledPane pane =
-          new TitledPane(title(entry), new PlayerForm(entry, instruments, texts, gestures));
-      pane.setId("player-" + (panes.size() + 1));
-      panes.add(pane);
+    for (int i = 0; i < shown.size(); i++) {
+      panes.add(pane(i));
     }
     list.getPanes().setAll(panes);
-    panes.stream().filter(pane -> pane.getId().equals(open)).forEach(list::setExpandedPane);
+    for (int i = 0; i < shown.size(); i++) {
+      if (shown.get(i).name().equals(open)) {
+        list.setExpandedPane(panes.get(i));
+      }
+    }
+    focused.map(id -> list.lookup("#" + id)).ifPresent(Node::requestFocus);
+  }
+
+  private String opened(List<Entry> entries) {
+    Optional<String> asked =
+        entries.stream()
+            .filter(entry -> entry.instrument().isEmpty())
+            .map(Entry::name)
+            .filter(entry -> shown.stream().noneMatch(before -> before.name().equals(entry)))
+            .findFirst();
+    TitledPane pane = list.getExpandedPane();
+    return asked.orElse(pane == null ? "" : shown.get(list.getPanes().indexOf(pane)).name());
+  }
+
+  /** The control here that has the keyboard. */
+  private Optional<String> focused() {
+    Scene scene = getScene();
+    Node owner = scene == null ? null : scene.getFocusOwner();
+    return owner != null && owner.getId() != null && list.lookupAll("*").contains(owner)
+        ? Optional.of(owner.getId())
+        : Optional.empty();
+  }
+
+  private TitledPane pane(int place) {
+    Entry entry = shown.get(place);
+    String id = "player-" + (place + 1);
+    TitledPane pane =
+        new TitledPane(
+            title(entry),
+            new PlayerForm(entry, id, place, shown.size(), instruments, texts, gestures));
+    pane.setId(id);
+    pane.setWrapText(true);
+    pane.setMinWidth(0);
+    pane.setAnimated(false);
+    pane.getStyleClass().add("player");
+    if (entry.instrument().isEmpty()) {
+      pane.getStyleClass().add("asked");
+    }
+    return pane;
   }
 
   private String title(Entry entry) {
