@@ -55,6 +55,19 @@ class TextsTest {
   }
 
   @Test
+  void every_text_that_is_said_exists() throws IOException {
+    Set<String> all = english().stringPropertyNames();
+    Set<String> rooms = all.stream().map(key -> key.split("\\.")[0]).collect(Collectors.toSet());
+    Set<String> missing = new TreeSet<>();
+    for (String key : quoted()) {
+      if (key.contains(".") && rooms.contains(key.split("\\.")[0]) && !all.contains(key)) {
+        missing.add(key);
+      }
+    }
+    assertEquals(Set.of(), missing);
+  }
+
+  @Test
   void each_kind_of_ease_and_favour_has_a_word() {
     for (Locale locale : new Locale[] {Locale.ENGLISH, Locale.GERMAN}) {
       Texts texts = Texts.in(locale);
