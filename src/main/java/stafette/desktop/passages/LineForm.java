@@ -11,6 +11,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import stafette.desktop.texts.Texts;
 import stafette.score.Part;
 import stafette.score.Voice;
@@ -57,6 +58,7 @@ public final class LineForm extends GridPane {
   private void row(int row, String key, Node field, String id) {
     Label label = new Label(texts.get(key));
     label.setLabelFor(field);
+    label.setMinWidth(Region.USE_PREF_SIZE);
     field.setId(id);
     field.setAccessibleText(texts.get(key));
     addRow(row, label, field);

@@ -36,6 +36,7 @@ public final class PassagesView extends VBox {
     title.getStyleClass().add("panel-title");
     title.setLabelFor(list);
     title.setWrapText(true);
+    title.setMinHeight(Region.USE_PREF_SIZE);
     list.setId("passages-list");
     list.getStyleClass().add("plain-list");
     list.setAccessibleText(texts.get("passages.title"));

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
+import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import stafette.desktop.texts.Texts;
 import stafette.limits.Capability;
@@ -23,6 +24,11 @@ final class LimitsGrid extends GridPane {
     this.gestures = gestures;
     setHgap(6);
     setVgap(4);
+    for (int i = 0; i < 3; i++) {
+      ColumnConstraints third = new ColumnConstraints();
+      third.setPercentWidth(100 / 3.0);
+      getColumnConstraints().add(third);
+    }
     addRow(0, quiet("players.peak"), quiet("players.sustained"), quiet("players.stamina"));
     for (int i = 0; i < entry.skills().size(); i++) {
       addTechnique(i, entry.skills().get(i));
@@ -38,8 +44,7 @@ final class LimitsGrid extends GridPane {
     for (TextField field : List.of(peak, sustained, stamina)) {
       Typed.whenSettled(field, () -> measure(technique, peak, sustained, stamina));
     }
-    Label name = new Label(technique);
-    add(name, 0, 1 + 2 * number, 3, 1);
+    add(new Label(technique), 0, 1 + 2 * number, 3, 1);
     addRow(2 + 2 * number, peak, sustained, stamina);
   }
 

@@ -11,6 +11,8 @@ import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TitledPane;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -39,7 +41,7 @@ public final class PlayersView extends VBox {
     name.setPromptText(texts.get("players.add.prompt"));
     name.setAccessibleText(texts.get("players.add.label"));
     HBox.setHgrow(name, Priority.ALWAYS);
-    name.getEditor().setOnAction(event -> add());
+    name.addEventFilter(KeyEvent.KEY_PRESSED, this::enter);
     Button add = new Button(texts.get("players.add"));
     add.setId("player-add");
     add.setMinWidth(Region.USE_PREF_SIZE);
@@ -51,6 +53,14 @@ public final class PlayersView extends VBox {
     scroll.getStyleClass().add("flat-scroll");
     VBox.setVgrow(scroll, Priority.ALWAYS);
     getChildren().addAll(title, new HBox(6, name, add), scroll);
+  }
+
+  /** While the list is open, the key chooses from it. */
+  private void enter(KeyEvent event) {
+    if (event.getCode() == KeyCode.ENTER && !name.isShowing()) {
+      event.consume();
+      add();
+    }
   }
 
   private void add() {
@@ -119,12 +129,11 @@ public final class PlayersView extends VBox {
   private TitledPane pane(int place) {
     Entry entry = shown.get(place);
     String id = "player-" + (place + 1);
-    TitledPane pane =
-        new TitledPane(
-            title(entry),
-            new PlayerForm(entry, id, place, shown.size(), instruments, texts, gestures));
+    TitledPane pane = new TitledPane();
+    pane.setContent(new PlayerForm(entry, id, place, shown.size(), instruments, texts, gestures));
+    pane.setGraphic(heading(entry));
+    pane.setAccessibleText(entry.name() + ", " + about(entry));
     pane.setId(id);
-    pane.setWrapText(true);
     pane.setMinWidth(0);
     pane.setAnimated(false);
     pane.getStyleClass().add("player");
@@ -134,9 +143,17 @@ public final class PlayersView extends VBox {
     return pane;
   }
 
-  private String title(Entry entry) {
+  private VBox heading(Entry entry) {
+    Label player = new Label(entry.name());
+    player.getStyleClass().add("panel-title");
+    Label about = new Label(about(entry));
+    about.getStyleClass().add("quiet");
+    return new VBox(player, about);
+  }
+
+  private String about(Entry entry) {
     String instrument = entry.instrument().orElseGet(() -> texts.get("players.unknown"));
-    String words = texts.get("players.title", entry.name(), instrument, entry.segments());
+    String words = texts.get("players.about", instrument, entry.segments());
     return entry.locked() ? texts.get("players.locked", words) : words;
   }
 }

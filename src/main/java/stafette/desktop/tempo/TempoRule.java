@@ -17,7 +17,7 @@ import stafette.time.TempoMark;
 
 /** The tempo rule: a strip with the plan's window on it and the present tempo as a handle. */
 public final class TempoRule extends Region {
-  private static final double TRACK_Y = 30;
+  private static final double TRACK_Y = 36;
   private static final double TRACK = 8;
   private static final double WORDS_Y = TRACK_Y + 22;
   private static final double GRIP = 14;
@@ -201,7 +201,7 @@ public final class TempoRule extends Region {
     now.resizeRelocate(at - GRIP / 2, TRACK_Y + TRACK / 2 - GRIP, GRIP, 2 * GRIP);
     mark.autosize();
     double most = getWidth() - SIDE - mark.getWidth();
-    mark.relocate(Math.max(SIDE, Math.min(most, at - mark.getWidth() / 2)), 0);
+    mark.relocate(Math.max(SIDE, Math.min(most, at - mark.getWidth() / 2)), 4);
     seen.window()
         .ifPresent(
             holds -> {

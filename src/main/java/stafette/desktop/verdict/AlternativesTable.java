@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.function.Function;
 import java.util.function.IntConsumer;
 import java.util.stream.Stream;
+import javafx.geometry.Insets;
 import javafx.geometry.VPos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -20,7 +21,7 @@ import stafette.score.Place;
 import stafette.work.JudgedPlan;
 import stafette.work.SideBySide;
 
-/** Plans side by side: a column for each, a row for each thing that is compared. */
+/** Plans side by side: a column for each, under each heading what is compared. */
 final class AlternativesTable {
   private final Texts texts;
   private final GridPane grid = new GridPane();
@@ -31,10 +32,10 @@ final class AlternativesTable {
     this.columns = columns;
     this.texts = texts;
     grid.setHgap(8);
-    grid.setVgap(4);
-    for (int i = 0; i <= columns.size(); i++) {
+    grid.setVgap(0);
+    for (int i = 0; i < columns.size(); i++) {
       ColumnConstraints even = new ColumnConstraints();
-      even.setPercentWidth(100.0 / (columns.size() + 1));
+      even.setPercentWidth(100.0 / columns.size());
       grid.getColumnConstraints().add(even);
     }
   }
@@ -102,15 +103,14 @@ final class AlternativesTable {
   private void row(String key, Function<Column, String> cell) {
     Label head = new Label(texts.get(key));
     head.getStyleClass().add("quiet");
-    head.setWrapText(true);
-    GridPane.setValignment(head, VPos.TOP);
-    grid.add(head, 0, row);
+    grid.add(head, 0, row++, columns.size(), 1);
+    GridPane.setMargin(head, new Insets(5, 0, 0, 0));
     for (int i = 0; i < columns.size(); i++) {
       Label label = new Label(cell.apply(columns.get(i)));
       label.setWrapText(true);
       label.setMinWidth(0);
       GridPane.setValignment(label, VPos.TOP);
-      grid.add(label, i + 1, row);
+      grid.add(label, i, row);
     }
     row++;
   }
@@ -122,6 +122,6 @@ final class AlternativesTable {
     button.setAccessibleText(texts.get("alternatives.taken", favours));
     button.setMinWidth(Region.USE_PREF_SIZE);
     button.setOnAction(event -> take.accept(alternative));
-    grid.add(button, alternative + 2, row);
+    grid.add(button, alternative + 1, row);
   }
 }

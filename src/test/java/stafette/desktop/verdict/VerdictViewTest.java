@@ -27,6 +27,7 @@ import stafette.desktop.SplitSample;
 import stafette.desktop.texts.Texts;
 import stafette.desktop.window.Style;
 import stafette.plan.Plan;
+import stafette.plan.Segment;
 import stafette.split.SplitResult;
 import stafette.work.JudgedPlan;
 import stafette.work.Refusal;
@@ -89,7 +90,9 @@ class VerdictViewTest {
 
   @Test
   void each_finding_reports_its_place(FxRobot robot) {
-    Plan plan = ShownRelays.plan();
+    Plan relay = ShownRelays.plan();
+    Segment whole = new Segment(1, 0, 0, relay.line().count() - 1);
+    Plan plan = new Plan(relay.brief(), List.of(whole));
     Verdict verdict = Judge.judge(plan);
     assertTrue(verdict.findings().size() > 1);
     robot.interact(() -> view.show(plan, verdict, false));
