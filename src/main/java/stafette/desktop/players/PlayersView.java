@@ -91,7 +91,7 @@ public final class PlayersView extends VBox {
       return;
     }
     String open = opened(entries);
-    Optional<String> focused = focused();
+    Optional<Held> held = held();
     shown = List.copyOf(entries);
     List<TitledPane> panes = new ArrayList<>();
     for (int i = 0; i < shown.size(); i++) {
@@ -103,7 +103,7 @@ public final class PlayersView extends VBox {
         list.setExpandedPane(panes.get(i));
       }
     }
-    focused.map(id -> list.lookup("#" + id)).ifPresent(Node::requestFocus);
+    held.ifPresent(this::giveBack);
   }
 
   private String opened(List<Entry> entries) {
@@ -117,18 +117,44 @@ public final class PlayersView extends VBox {
     return asked.orElse(pane == null ? "" : shown.get(list.getPanes().indexOf(pane)).name());
   }
 
-  /** The control here that has the keyboard. */
-  private Optional<String> focused() {
+  /**
+   * The control here that has the keyboard.
+   *
+   * @param what the end of its id
+   */
+  private record Held(String player, String what) {}
+
+  private Optional<Held> held() {
     Scene scene = getScene();
     Node owner = scene == null ? null : scene.getFocusOwner();
-    return owner != null && owner.getId() != null && list.lookupAll("*").contains(owner)
-        ? Optional.of(owner.getId())
-        : Optional.empty();
+    String id = owner == null || owner.getId() == null ? "" : owner.getId();
+    for (int i = 0; i < shown.size(); i++) {
+      if (id.startsWith(id(i) + "-")) {
+        return Optional.of(new Held(shown.get(i).name(), id.substring(id(i).length())));
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** Gives the keyboard to the same control of the same player, wherever it is now. */
+  private void giveBack(Held held) {
+    list.applyCss();
+    list.layout();
+    for (int i = 0; i < shown.size(); i++) {
+      Node control = list.lookup("#" + id(i) + held.what());
+      if (shown.get(i).name().equals(held.player()) && control != null) {
+        control.requestFocus();
+      }
+    }
+  }
+
+  private static String id(int place) {
+    return "player-" + (place + 1);
   }
 
   private TitledPane pane(int place) {
     Entry entry = shown.get(place);
-    String id = "player-" + (place + 1);
+    String id = id(place);
     TitledPane pane = new TitledPane();
     pane.setContent(new PlayerForm(entry, id, place, shown.size(), instruments, texts, gestures));
     pane.setGraphic(heading(entry));

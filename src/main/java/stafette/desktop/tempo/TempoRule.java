@@ -100,24 +100,25 @@ public final class TempoRule extends Region {
             width);
     TempoScale scale = dragging ? shown.map(Shown::scale).orElse(fresh) : fresh;
     shown = Optional.of(new Shown(present, holds, scale));
-    mark.setText(present.toString());
+    mark.setText(texts.tempo(present.toString()));
     slowest.setText(holds.map(this::slowEnd).orElseGet(() -> texts.get("tempo.fails")));
     fastest.setText(holds.map(this::fastEnd).orElse(""));
     now.setAccessibleText(
-        String.join(", ", texts.get("tempo.now", present), slowest.getText(), fastest.getText()));
+        String.join(
+            ", ", texts.get("tempo.now", mark.getText()), slowest.getText(), fastest.getText()));
     requestLayout();
   }
 
   private String slowEnd(TempoWindow holds) {
     return holds.slowestFactor() == 0
         ? texts.get("tempo.any.slower")
-        : texts.get("tempo.slowest", holds.slowestText(), holds.slowestLimit());
+        : texts.get("tempo.slowest", texts.tempo(holds.slowestText()), holds.slowestLimit());
   }
 
   private String fastEnd(TempoWindow holds) {
     return holds.fastestFactor() == Double.POSITIVE_INFINITY
         ? texts.get("tempo.any.faster")
-        : texts.get("tempo.fastest", holds.fastestText(), holds.fastestLimit());
+        : texts.get("tempo.fastest", texts.tempo(holds.fastestText()), holds.fastestLimit());
   }
 
   /** Shows that there is no plan. */

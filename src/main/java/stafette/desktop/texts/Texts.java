@@ -9,6 +9,8 @@ import stafette.time.BarBeat;
 public final class Texts {
   private static final String BUNDLE = "stafette.desktop.texts.desktop";
 
+  private static final String DOTTED = "dotted ";
+
   private final Locale locale;
   private final ResourceBundle bundle;
 
@@ -46,5 +48,23 @@ public final class Texts {
   /** "bar 34, beat 2". */
   public String place(BarBeat at) {
     return get("place", at.bar(), at.beatText());
+  }
+
+  /**
+   * A metronome mark in the user's language.
+   *
+   * @param mark as the judge writes it: "dotted quarter = 92"; other words stay as they are
+   */
+  public String tempo(String mark) {
+    int equals = mark.indexOf(" = ");
+    return equals < 0
+        ? mark
+        : get("beat.mark", unit(mark.substring(0, equals)), mark.substring(equals + 3));
+  }
+
+  private String unit(String name) {
+    return name.startsWith(DOTTED)
+        ? get("beat.dotted", unit(name.substring(DOTTED.length())))
+        : get("beat." + name);
   }
 }

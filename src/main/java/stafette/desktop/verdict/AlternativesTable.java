@@ -96,8 +96,8 @@ final class AlternativesTable {
     return texts.get("alternatives.spot", place.part(), place.at().bar(), place.at().beatText());
   }
 
-  private static String window(Column column, Function<TempoWindow, String> end) {
-    return column.plan().window().map(end).orElse("–");
+  private String window(Column column, Function<TempoWindow, String> end) {
+    return column.plan().window().map(end).map(texts::tempo).orElse("–");
   }
 
   private void row(String key, Function<Column, String> cell) {

@@ -49,13 +49,14 @@ public final class VerdictView extends VBox {
     others.setId("alternatives");
     Label caution = new Label(texts.get("verdict.caution"));
     quiet(caution, "verdict-caution");
-    VBox all = new VBox(10, findings, cost, others, caution);
+    caution.setMinHeight(Region.USE_PREF_SIZE);
+    VBox all = new VBox(10, findings, cost, others);
     ScrollPane scroll = new ScrollPane(all);
     scroll.setFitToWidth(true);
     scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
     scroll.getStyleClass().add("flat-scroll");
     VBox.setVgrow(scroll, javafx.scene.layout.Priority.ALWAYS);
-    getChildren().addAll(head, proof, odds, scroll);
+    getChildren().addAll(head, proof, odds, scroll, caution);
     clear();
   }
 
@@ -78,13 +79,16 @@ public final class VerdictView extends VBox {
         holds
             ? texts.get("verdict.holds", verdict.cost().total())
             : texts.get("verdict.fails", verdict.findings().size()));
-    odds.setText(
-        texts.get("verdict.odds", percent(verdict.odds()), percent(verdict.oddsAtHeadroom())));
+    odds.setText(holds ? odds(verdict) : "");
     findings.getChildren().clear();
     verdict.findings().forEach(this::add);
     if (!dragging) {
       explain(CostRow.of(plan, verdict.cost(), texts));
     }
+  }
+
+  private String odds(Verdict verdict) {
+    return texts.get("verdict.odds", percent(verdict.odds()), percent(verdict.oddsAtHeadroom()));
   }
 
   /** Rounded down: odds promise no more than there is. */

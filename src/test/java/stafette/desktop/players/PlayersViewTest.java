@@ -175,8 +175,13 @@ class PlayersViewTest {
   @Test
   void whoever_is_open_stays_open_in_another_place(FxRobot robot) {
     open(robot, 1);
-    robot.interact(() -> view.show(List.of(entry("Flute 2", false), entry("Flute 1", true))));
+    robot.interact(() -> robot.lookup("#player-1-down").query().requestFocus());
+    robot.interact(
+        () ->
+            view.show(
+                List.of(entry("Flute 2", false), entry("Flute 1", true), entry("Flute 3", false))));
     assertTrue(robot.lookup("#player-2").queryAs(TitledPane.class).isExpanded());
+    assertTrue(robot.lookup("#player-2-down").query().isFocused(), "it keeps the keyboard");
   }
 
   @Test
