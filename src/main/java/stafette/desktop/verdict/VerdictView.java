@@ -42,6 +42,7 @@ public final class VerdictView extends VBox {
     getStyleClass().add("panel");
     head.setId("verdict-head");
     head.setWrapText(true);
+    head.setMinHeight(Region.USE_PREF_SIZE);
     quiet(proof, "verdict-proof");
     quiet(odds, "verdict-odds");
     findings.setId("findings");
@@ -49,7 +50,6 @@ public final class VerdictView extends VBox {
     others.setId("alternatives");
     Label caution = new Label(texts.get("verdict.caution"));
     quiet(caution, "verdict-caution");
-    caution.setMinHeight(Region.USE_PREF_SIZE);
     VBox all = new VBox(10, findings, cost, others);
     ScrollPane scroll = new ScrollPane(all);
     scroll.setFitToWidth(true);
@@ -64,6 +64,7 @@ public final class VerdictView extends VBox {
     label.setId(id);
     label.getStyleClass().add("quiet");
     label.setWrapText(true);
+    label.setMinHeight(Region.USE_PREF_SIZE);
     label.managedProperty().bind(label.textProperty().isNotEmpty());
   }
 

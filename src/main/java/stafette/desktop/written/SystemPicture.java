@@ -28,8 +28,16 @@ import stafette.work.ChangedPart;
  * @param before its marks, drawn softly
  * @param after its marks
  * @param height of all
+ * @param strokesBefore how many begin in these bars now
+ * @param strokesAfter how many would
  */
-record SystemPicture(Row row, List<Mark> before, List<Mark> after, double height) {
+record SystemPicture(
+    Row row,
+    List<Mark> before,
+    List<Mark> after,
+    double height,
+    int strokesBefore,
+    int strokesAfter) {
   static final double SPACE = 5;
 
   private static final double MARGIN = 12;
@@ -79,7 +87,13 @@ record SystemPicture(Row row, List<Mark> before, List<Mark> after, double height
         after.add(words(headings.after(), y + WORDS));
         y = staves(part.after(), row, y + WORDS + GAP / 2, after);
       }
-      return new SystemPicture(row, before, after, Math.ceil(y + GAP));
+      return new SystemPicture(
+          row,
+          before,
+          after,
+          Math.ceil(y + GAP),
+          strokes(part.before(), row),
+          strokes(part.after(), row));
     }
 
     private static void numbers(Row row, List<Mark> marks) {
@@ -116,6 +130,14 @@ record SystemPicture(Row row, List<Mark> before, List<Mark> after, double height
       return Stream.concat(part.before().stream(), part.after().stream())
           .map(line -> line.source().staff())
           .collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    private static int strokes(List<Line> lines, Row row) {
+      return (int)
+          lines.stream()
+              .flatMap(line -> line.strokes().stream())
+              .filter(stroke -> row.span().contains(stroke.onset()))
+              .count();
     }
 
     private static boolean sounds(Line line, Row row) {

@@ -136,7 +136,12 @@ public final class WrittenView extends VBox {
         setGraphic(pane);
         List<Bar> bars = picture.row().bars();
         setAccessibleText(
-            texts.get("written.row", bars.get(0).number(), bars.get(bars.size() - 1).number()));
+            texts.get(
+                "written.row",
+                bars.get(0).number(),
+                bars.get(bars.size() - 1).number(),
+                picture.strokesBefore(),
+                picture.strokesAfter()));
       }
     }
   }
