@@ -62,7 +62,7 @@ final class RelayPainter {
     visibleLanes().forEach(this::paintCurves);
     canvas.restore();
     grid.ruler();
-    new Rhythm(shown.plan().line(), row, canvas, inks).paint();
+    shown.rhythm().paint(time, canvas, inks);
   }
 
   private IntStream visibleLanes() {
@@ -109,7 +109,7 @@ final class RelayPainter {
   /** How near its limit, and with which technique, where a segment begins and words fit. */
   private void paintLabel(int segment) {
     Span span = shown.pieces().segmentSpan(segment);
-    double left = Math.max(LABEL_INDENT, time.x(span.start()) + LABEL_INDENT);
+    double left = Math.max(0, time.x(shown.free(segment))) + LABEL_INDENT;
     double room = time.x(span.end()) - left;
     double y = middle(shown.segments().get(segment)) - lanes.half() - LABEL_AIR;
     shown.labels(segment).stream()

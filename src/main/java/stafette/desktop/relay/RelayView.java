@@ -86,7 +86,7 @@ public final class RelayView extends Region implements RelayStyle.Inked {
                 new View(
                     shown,
                     TimeScale.whole(shown.bars(), canvas.getWidth()),
-                    LaneScale.plain(shown.lanes(), canvas.getHeight())));
+                    LaneScale.plain(shown.lanes(), 0, canvas.getHeight())));
   }
 
   /** Shows that there is no plan. */
@@ -119,10 +119,8 @@ public final class RelayView extends Region implements RelayStyle.Inked {
 
   /** Lanes grow when there is room in time for notes. */
   private static View zoomed(View now, TimeScale time) {
-    LaneScale plain = LaneScale.plain(now.lanes().count(), now.lanes().height());
     boolean room = now.shown().hasRoomForMusic(time);
-    double height = room ? LaneScale.NOTED_LANE : plain.laneHeight();
-    return now.with(time).with(now.lanes().withLaneHeight(height));
+    return now.with(time).with(room ? now.lanes().noted() : now.lanes().plain());
   }
 
   /** Shows where on the line's clock is what is heard now; follows it. */
@@ -220,9 +218,7 @@ public final class RelayView extends Region implements RelayStyle.Inked {
     empty.setVisible(view.isEmpty());
     empty.autosize();
     empty.relocate(LaneNames.WIDTH + 24, 40);
-    view =
-        view.map(
-            now -> new View(now.shown(), now.time().resized(width), now.lanes().resized(height)));
+    view = view.map(now -> now.resized(width, height));
     view.ifPresentOrElse(this::draw, () -> blank(width, height));
   }
 
@@ -252,6 +248,8 @@ public final class RelayView extends Region implements RelayStyle.Inked {
   }
 
   private void blank(double width, double height) {
+    across.setVisible(false);
+    down.setVisible(false);
     canvas.getGraphicsContext2D().setFill(style.inks().paper());
     canvas.getGraphicsContext2D().fillRect(0, 0, width, height);
   }

@@ -65,7 +65,11 @@ final class Untouched
   public void sit(String name, Optional<Seat> seat) {}
 
   @Override
-  public void measured(String name, String technique, double peak, double sustained) {}
+  public void measured(
+      String name, String technique, double peak, double sustained, double staminaStrokes) {}
+
+  @Override
+  public void move(String name, int places) {}
 
   @Override
   public void passage(CheckScore.Report passage) {}

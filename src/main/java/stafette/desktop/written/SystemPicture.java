@@ -3,6 +3,10 @@ package stafette.desktop.written;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import stafette.picture.Box;
 import stafette.picture.Clef;
 import stafette.picture.Engraver;
@@ -15,7 +19,6 @@ import stafette.plan.Played;
 import stafette.score.Line;
 import stafette.score.Transposition;
 import stafette.time.Bar;
-import stafette.time.Meter;
 import stafette.work.ChangedPart;
 
 /**
@@ -25,22 +28,31 @@ import stafette.work.ChangedPart;
  * @param before its marks, drawn softly
  * @param after its marks
  * @param height of all
+ * @param strokesBefore how many begin in these bars now
+ * @param strokesAfter how many would
  */
-record SystemPicture(Row row, List<Mark> before, List<Mark> after, double height) {
+record SystemPicture(
+    Row row,
+    List<Mark> before,
+    List<Mark> after,
+    double height,
+    int strokesBefore,
+    int strokesAfter) {
   static final double SPACE = 5;
 
   private static final double MARGIN = 12;
   private static final double WORDS = 11;
   private static final double GAP = 9;
   private static final double NUMBERS = 20;
+  private static final double MOST_SPACES_PER_QUARTER = 30;
 
   SystemPicture {
     before = List.copyOf(before);
     after = List.copyOf(after);
   }
 
-  /** The two headings of each row. */
-  record Headings(String before, String after, String isNew) {}
+  /** What stands over the staves of each row. */
+  record Headings(String before, String after) {}
 
   /** All rows of a part, as wide as there is room. */
   static List<SystemPicture> all(ChangedPart part, double width, Headings headings) {
@@ -50,20 +62,16 @@ record SystemPicture(Row row, List<Mark> before, List<Mark> after, double height
 
   private record Layout(ChangedPart part, Headings headings) {
     Systems systems(double width) {
-      Meter meter = part.bars().get(0).meter();
-      double header =
-          Engraver.headerWidth(
-              new Engraver.Music(List.of(), List.of(), 0, Optional.of(meter)), staff(1, 0));
       double least =
-          java.util.stream.Stream.concat(part.before().stream(), part.after().stream())
+          Stream.concat(part.before().stream(), part.after().stream())
               .mapToDouble(line -> Engraver.leastPointsPerQuarter(line, SPACE))
               .max()
               .orElse(1);
       return new Systems(
-          MARGIN + header,
+          bar -> MARGIN + Engraver.headerWidth(music(List.of(), bar), staff(1, 0)),
           width - MARGIN,
           Engraver.LEAD_SPACES * SPACE,
-          Math.min(least, 30 * SPACE));
+          Math.min(least, MOST_SPACES_PER_QUARTER * SPACE));
     }
 
     SystemPicture picture(Row row) {
@@ -72,20 +80,26 @@ record SystemPicture(Row row, List<Mark> before, List<Mark> after, double height
       numbers(row, after);
       double y = NUMBERS;
       if (part.isNew()) {
-        before.add(words(headings.isNew(), y + WORDS));
-        y += WORDS + GAP;
+        y = staves(part.after(), row, y, after);
       } else {
-        y = side(headings.before(), part.before(), row, y, before);
+        before.add(words(headings.before(), y + WORDS));
+        y = staves(part.before(), row, y + WORDS + GAP / 2, before);
+        after.add(words(headings.after(), y + WORDS));
+        y = staves(part.after(), row, y + WORDS + GAP / 2, after);
       }
-      y = side(headings.after(), part.after(), row, y, after);
-      return new SystemPicture(row, before, after, y + GAP);
+      return new SystemPicture(
+          row,
+          before,
+          after,
+          Math.ceil(y + GAP),
+          strokes(part.before(), row),
+          strokes(part.after(), row));
     }
 
     private static void numbers(Row row, List<Mark> marks) {
       for (Bar bar : row.bars()) {
-        marks.add(
-            new Mark.Words(
-                bar.number(), row.left(bar) + 2, WORDS + 2, WORDS, Face.PLAIN, Ink.FULL));
+        double x = row.left(bar) + 2;
+        marks.add(new Mark.Words(bar.number(), x, WORDS + 2, WORDS, Face.PLAIN, Ink.FULL));
       }
     }
 
@@ -93,19 +107,37 @@ record SystemPicture(Row row, List<Mark> before, List<Mark> after, double height
       return new Mark.Words(words, MARGIN, y, WORDS, Face.PLAIN, Ink.SOFT);
     }
 
-    /** A staff for each voice that sounds in the row, at least one. */
-    private double side(String heading, List<Line> lines, Row row, double top, List<Mark> marks) {
-      marks.add(words(heading, top + WORDS));
-      double y = top + WORDS + GAP / 2;
-      List<Line> sounding = lines.stream().filter(line -> sounds(line, row)).toList();
-      if (sounding.isEmpty()) {
-        return staff(List.of(), 1, row, y, marks);
-      }
-      for (Line line : sounding) {
-        Played all = new Played(line, 0, line.count() - 1);
-        y = staff(List.of(all), line.source().staff(), row, y, marks);
+    /** One for each voice that sounds in the row, and one of rests where a staff has none. */
+    private double staves(List<Line> lines, Row row, double top, List<Mark> marks) {
+      double y = top;
+      for (int number : numbers()) {
+        List<Line> sounding =
+            lines.stream()
+                .filter(line -> line.source().staff() == number && sounds(line, row))
+                .toList();
+        for (Line line : sounding) {
+          y = staff(List.of(new Played(line, 0, line.count() - 1)), number, row, y, marks);
+        }
+        if (sounding.isEmpty()) {
+          y = staff(List.of(), number, row, y, marks);
+        }
       }
       return y;
+    }
+
+    /** Of all staves that have notes, before or after. */
+    private SortedSet<Integer> numbers() {
+      return Stream.concat(part.before().stream(), part.after().stream())
+          .map(line -> line.source().staff())
+          .collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    private static int strokes(List<Line> lines, Row row) {
+      return (int)
+          lines.stream()
+              .flatMap(line -> line.strokes().stream())
+              .filter(stroke -> row.span().contains(stroke.onset()))
+              .count();
     }
 
     private static boolean sounds(Line line, Row row) {
@@ -113,12 +145,19 @@ record SystemPicture(Row row, List<Mark> before, List<Mark> after, double height
     }
 
     private double staff(List<Played> plays, int number, Row row, double top, List<Mark> marks) {
-      Engraver.Music music =
-          new Engraver.Music(plays, List.of(), 0, Optional.of(row.bars().get(0).meter()));
+      Engraver.Music music = music(plays, row.bars().get(0));
       Box ink = extent(Engraver.marks(music, staff(number, 0), row));
-      double down = top - Math.min(ink.top(), -2 * SPACE);
+      double down = top - Math.min(ink.top(), -SPACE);
       marks.addAll(Engraver.marks(music, staff(number, down), row));
       return down + Math.max(ink.bottom(), 5 * SPACE) + GAP;
+    }
+
+    /** The metre shows where it begins. */
+    private Engraver.Music music(List<Played> plays, Bar first) {
+      int place = part.bars().indexOf(first);
+      boolean same = place > 0 && part.bars().get(place - 1).meter().equals(first.meter());
+      return new Engraver.Music(
+          plays, List.of(), 0, same ? Optional.empty() : Optional.of(first.meter()));
     }
 
     private static Box extent(List<Mark> marks) {

@@ -21,7 +21,6 @@ public final class WrittenView extends VBox {
 
   private final Texts texts;
   private final Jumps jumps;
-  private final Label title;
   private final ComboBox<String> choice = new ComboBox<>();
   private final Label summary = new Label();
   private final ListView<SystemPicture> systems = new ListView<>();
@@ -39,7 +38,7 @@ public final class WrittenView extends VBox {
     this.jumps = jumps;
     setId("written");
     getStyleClass().add("panel");
-    title = new Label(texts.get("written.part"));
+    Label title = new Label(texts.get("written.part"));
     title.getStyleClass().add("panel-title");
     title.setLabelFor(choice);
     choice.setId("written-part");
@@ -114,8 +113,7 @@ public final class WrittenView extends VBox {
   }
 
   private SystemPicture.Headings headings() {
-    return new SystemPicture.Headings(
-        texts.get("written.before"), texts.get("written.after"), texts.get("written.nothing"));
+    return new SystemPicture.Headings(texts.get("written.before"), texts.get("written.after"));
   }
 
   /** One row of music. */
@@ -138,7 +136,12 @@ public final class WrittenView extends VBox {
         setGraphic(pane);
         List<Bar> bars = picture.row().bars();
         setAccessibleText(
-            texts.get("written.row", bars.get(0).number(), bars.get(bars.size() - 1).number()));
+            texts.get(
+                "written.row",
+                bars.get(0).number(),
+                bars.get(bars.size() - 1).number(),
+                picture.strokesBefore(),
+                picture.strokesAfter()));
       }
     }
   }

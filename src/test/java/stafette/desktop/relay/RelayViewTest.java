@@ -24,6 +24,8 @@ import stafette.desktop.Snapshot;
 import stafette.desktop.texts.Texts;
 import stafette.desktop.window.Style;
 import stafette.plan.Plan;
+import stafette.time.Position;
+import stafette.time.Span;
 
 /** Drives the relay in a window, without a display. */
 @ExtendWith(ApplicationExtension.class)
@@ -126,6 +128,8 @@ class RelayViewTest {
   void notes_are_written_where_there_is_room(FxRobot robot) {
     robot.interact(() -> relay.zoom(8));
     robot.interact(() -> Snapshot.of(relay.getScene(), "relay-notes"));
+    robot.interact(() -> relay.reveal(new Span(Position.START, Position.ofQuarters(1, 1))));
+    robot.interact(() -> Snapshot.of(relay.getScene(), "relay-notes-start"));
     robot.interact(() -> Style.DARK.applyTo(relay.getScene()));
     robot.interact(relay::showWhole);
     robot.interact(() -> Snapshot.of(relay.getScene(), "relay-dark"));
@@ -153,13 +157,22 @@ class RelayViewTest {
     assertEquals(List.of("lock 1"), told);
   }
 
+  @Test
+  void without_a_plan_it_says_what_to_do(FxRobot robot) {
+    robot.interact(relay::clear);
+    WaitForAsyncUtils.waitForFxEvents();
+    assertTrue(
+        robot.lookup("No plan yet. Choose a passage and its players.").tryQuery().isPresent());
+    assertTrue(robot.lookup("#segment-1").tryQuery().isEmpty());
+  }
+
   private String percent(int segment) {
     double strain = Judge.judge(plan).segments().get(segment).strain();
     return Texts.in(Locale.ENGLISH).percent(strain);
   }
 
   private static LaneScale lanes() {
-    return LaneScale.plain(3, 420 - 14);
+    return LaneScale.plain(3, 0, 420 - 14);
   }
 
   private double pixelsPerQuarter() {

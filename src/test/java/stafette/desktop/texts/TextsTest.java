@@ -1,12 +1,14 @@
 package stafette.desktop.texts;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import java.util.Properties;
 import java.util.Set;
@@ -17,6 +19,9 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import stafette.check.Ease;
 import stafette.plan.Favour;
+import stafette.time.BeatUnit;
+import stafette.time.Length;
+import stafette.time.Rational;
 
 /** The words of the desktop: complete in each language, and none that nobody says. */
 class TextsTest {
@@ -50,8 +55,50 @@ class TextsTest {
     Set<String> unsaid = new TreeSet<>(english().stringPropertyNames());
     Arrays.stream(Ease.values()).forEach(ease -> unsaid.remove("ease." + ease.name()));
     Arrays.stream(Favour.values()).forEach(favour -> unsaid.remove("favour." + favour.name()));
+    units().forEach(unit -> unsaid.remove("beat." + unit));
     unsaid.removeAll(said);
     assertEquals(Set.of(), unsaid);
+  }
+
+  @Test
+  void every_text_that_is_said_exists() throws IOException {
+    Set<String> all = english().stringPropertyNames();
+    Set<String> rooms = all.stream().map(TextsTest::room).collect(Collectors.toSet());
+    Set<String> missing = new TreeSet<>();
+    for (String key : quoted()) {
+      if (key.contains(".") && rooms.contains(room(key)) && !all.contains(key)) {
+        missing.add(key);
+      }
+    }
+    assertEquals(Set.of(), missing);
+  }
+
+  /** All plain values that a metronome mark may count. */
+  private static List<String> units() {
+    return Stream.iterate(Rational.of(16), length -> length.dividedBy(2))
+        .limit(11)
+        .map(length -> BeatUnit.of(new Length(length)).orElseThrow().name())
+        .toList();
+  }
+
+  @Test
+  void metronome_marks_are_said_in_each_language() {
+    assertEquals("punktierte Viertel = 92", Texts.in(Locale.GERMAN).tempo("dotted quarter = 92"));
+    for (String unit : units()) {
+      assertEquals(unit + " = 71.5", Texts.in(Locale.ENGLISH).tempo(unit + " = 71.5"));
+      Texts.in(Locale.GERMAN).tempo(unit + " = 71.5");
+    }
+    assertEquals("any slower tempo", Texts.in(Locale.ENGLISH).tempo("any slower tempo"));
+  }
+
+  @Test
+  void apostrophes_are_kept() {
+    assertTrue(Texts.in(Locale.ENGLISH).get("verdict.caution").contains("one's limit"));
+  }
+
+  private static String room(String key) {
+    int point = key.indexOf('.');
+    return point < 0 ? key : key.substring(0, point);
   }
 
   @Test
@@ -66,7 +113,7 @@ class TextsTest {
   @Test
   void a_language_without_a_translation_gets_english() {
     assertEquals("Add", Texts.in(Locale.FRENCH).get("players.add"));
-    assertEquals("Dazu", Texts.in(Locale.GERMANY).get("players.add"));
+    assertEquals("Hinzufügen", Texts.in(Locale.GERMANY).get("players.add"));
   }
 
   @Test
