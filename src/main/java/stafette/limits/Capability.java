@@ -15,14 +15,18 @@ public record Capability(
   /** No limit of its own to changing notes. */
   public static final int UNLIMITED = Integer.MAX_VALUE;
 
-  /** The same with other rates, rounded down to thousandths. */
-  public Capability at(double peakPerSecond, double sustainedPerSecond) {
+  /** The same with other figures, rounded down to thousandths. */
+  public Capability at(double peakPerSecond, double sustainedPerSecond, double staminaStrokes) {
     return new Capability(
-        (int) Math.floor(peakPerSecond * 1000 + 1e-6),
-        (int) Math.floor(sustainedPerSecond * 1000 + 1e-6),
-        staminaMilli,
+        milli(peakPerSecond),
+        milli(sustainedPerSecond),
+        milli(staminaStrokes),
         recoveryMillis,
         movingMilli);
+  }
+
+  private static int milli(double figure) {
+    return (int) Math.floor(figure * 1000 + 1e-6);
   }
 
   public double peakPerSecond() {

@@ -97,20 +97,25 @@ public final class OpenLine {
   }
 
   /**
-   * The same with what a player was measured to be capable of with one technique, beside what the
-   * tables say of stamina and recovery.
+   * What was measured of a player with one technique.
    *
    * @param peakPerSecond for a moment
    * @param sustainedPerSecond what can go on
+   * @param staminaStrokes beyond that, from fresh to spent
    */
-  public OpenLine measuring(
-      String player, String technique, double peakPerSecond, double sustainedPerSecond)
-      throws Refusal {
+  public record Measured(double peakPerSecond, double sustainedPerSecond, double staminaStrokes) {}
+
+  /** The same with what was measured of a player with one technique. */
+  public OpenLine measuring(String player, String technique, Measured figures) throws Refusal {
     Map<String, Capability> own = new HashMap<>(measured().getOrDefault(player, Map.of()));
     for (Player each : brief().players()) {
       for (Skill skill : each.skills()) {
         if (each.name().equals(player) && skill.technique().name().equals(technique)) {
-          own.put(technique, skill.capability().at(peakPerSecond, sustainedPerSecond));
+          own.put(
+              technique,
+              skill
+                  .capability()
+                  .at(figures.peakPerSecond, figures.sustainedPerSecond, figures.staminaStrokes));
         }
       }
     }

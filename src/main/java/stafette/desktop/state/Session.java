@@ -48,9 +48,9 @@ public final class Session {
   private static final int MOST_ALTERNATIVES = 5;
 
   private final LimitsInForce limits;
-  private final Watcher watcher;
   private final Remembered remembered;
   private final Labour labour;
+  private Watcher watcher = Watcher.NOBODY;
   private History history = new History(Desk.EMPTY);
   private Optional<Desk> tried = Optional.empty();
 
@@ -60,11 +60,15 @@ public final class Session {
    * @param remembered recent files, and what is kept in case the program ends unforeseen
    * @param labour where long work goes on
    */
-  public Session(LimitsInForce limits, Watcher watcher, Remembered remembered, Labour labour) {
+  public Session(LimitsInForce limits, Remembered remembered, Labour labour) {
     this.limits = limits;
-    this.watcher = watcher;
     this.remembered = remembered;
     this.labour = labour;
+  }
+
+  /** From now on this watcher is told. */
+  public void watchedBy(Watcher other) {
+    watcher = other;
   }
 
   /** What is on the desk, a drag that goes on included. */
@@ -186,8 +190,27 @@ public final class Session {
   }
 
   /** Says what a player does with a technique, by the player's own measure. */
-  public void measured(String name, String technique, double peak, double sustained) {
-    changeLine(line -> line.measuring(name, technique, peak, sustained));
+  public void measured(String name, String technique, OpenLine.Measured figures) {
+    changeLine(line -> line.measuring(name, technique, figures));
+  }
+
+  /**
+   * Moves a player up or down the list; of equals the first listed are preferred.
+   *
+   * @param places down; up if negative
+   */
+  public void move(String name, int places) {
+    askPlayers(
+        players -> {
+          List<PlayerWish> moved = new ArrayList<>(players);
+          for (int i = 0; i < players.size(); i++) {
+            if (players.get(i).name().equals(name)) {
+              PlayerWish wish = moved.remove(i);
+              moved.add(Math.max(0, Math.min(moved.size(), i + places)), wish);
+            }
+          }
+          return moved;
+        });
   }
 
   /** Whether a player leaves out for the line what the score gives. */
@@ -437,6 +460,26 @@ public final class Session {
     labour.start(stop -> changedBars(treatment), found, this::refused);
   }
 
+  /** Something that can be refused. */
+  public interface Step {
+    void run() throws Refusal;
+  }
+
+  /** Does something that takes long beside the window. */
+  public void beside(Step step, Runnable done) {
+    watcher.began(Watcher.Work.WRITING);
+    labour.start(
+        stop -> {
+          step.run();
+          return done;
+        },
+        then -> {
+          watcher.rests();
+          then.run();
+        },
+        this::refused);
+  }
+
   public LimitsInForce limits() {
     return limits;
   }
@@ -506,10 +549,6 @@ public final class Session {
     Desk desk = history.now();
     watcher.changed(desk, false);
     desk.line().ifPresent(line -> quietly(() -> remembered.keep(line, desk.plan())));
-  }
-
-  private interface Step {
-    void run() throws Refusal;
   }
 
   private void attempt(Step step) {

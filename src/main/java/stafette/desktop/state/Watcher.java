@@ -5,6 +5,28 @@ import stafette.work.SideBySide;
 
 /** Is told what becomes of a session, on the window's thread. */
 public interface Watcher {
+  /** Hears nothing. */
+  Watcher NOBODY =
+      new Watcher() {
+        @Override
+        public void changed(Desk desk, boolean dragging) {}
+
+        @Override
+        public void began(Work work) {}
+
+        @Override
+        public void progress(Splitter.Progress progress) {}
+
+        @Override
+        public void rests() {}
+
+        @Override
+        public void compared(SideBySide plans) {}
+
+        @Override
+        public void refused(String message) {}
+      };
+
   /**
    * Another desk, or the same with another plan.
    *
@@ -31,6 +53,7 @@ public interface Watcher {
   enum Work {
     OPENING,
     PLANNING,
-    COMPARING
+    COMPARING,
+    WRITING
   }
 }

@@ -20,6 +20,7 @@ import stafette.score.LineChoice;
 import stafette.time.TempoMark;
 import stafette.work.CheckScore;
 import stafette.work.JudgedPlan;
+import stafette.work.OpenLine;
 
 /** What is done to the panels, as work on the session. */
 final class Gestures
@@ -30,14 +31,17 @@ final class Gestures
         TempoRule.Moved {
   private final Session session;
   private final IntConsumer reveal;
+  private final IntConsumer chosen;
   private List<JudgedPlan> others = List.of();
 
   /**
    * @param reveal shows a segment and gives it the keyboard
+   * @param chosen told which segment was chosen
    */
-  Gestures(Session session, IntConsumer reveal) {
+  Gestures(Session session, IntConsumer reveal, IntConsumer chosen) {
     this.session = session;
     this.reveal = reveal;
+    this.chosen = chosen;
   }
 
   /** The plans that can be taken now, as numbered on the screen. */
@@ -106,7 +110,9 @@ final class Gestures
   }
 
   @Override
-  public void chosen(int segment) {}
+  public void chosen(int segment) {
+    chosen.accept(segment);
+  }
 
   @Override
   public void add(String name) {
@@ -139,8 +145,14 @@ final class Gestures
   }
 
   @Override
-  public void measured(String name, String technique, double peak, double sustained) {
-    session.measured(name, technique, peak, sustained);
+  public void measured(
+      String name, String technique, double peak, double sustained, double staminaStrokes) {
+    session.measured(name, technique, new OpenLine.Measured(peak, sustained, staminaStrokes));
+  }
+
+  @Override
+  public void move(String name, int places) {
+    session.move(name, places);
   }
 
   @Override

@@ -27,6 +27,7 @@ import stafette.score.LineChoice;
 import stafette.split.Splitter;
 import stafette.time.TempoMark;
 import stafette.work.LimitsInForce;
+import stafette.work.OpenLine;
 import stafette.work.Refusal;
 import stafette.work.Remembered;
 import stafette.work.SideBySide;
@@ -218,7 +219,7 @@ class SessionTest {
   @Test
   void measured_limits_and_seats_are_planned_with() {
     planned();
-    session.measured("Flute 1", "double tonguing", 5, 4);
+    session.measured("Flute 1", "double tonguing", new OpenLine.Measured(5, 4, 12));
     assertFalse(session.desk().plan().orElseThrow().verdict().holds());
     session.sit("Flute 1", Optional.of(new stafette.plan.Seat(-2, 3)));
     assertEquals(1, session.desk().line().orElseThrow().seats().size());
@@ -279,7 +280,7 @@ class SessionTest {
   void after_a_crash_the_desk_is_as_it_was() throws Refusal {
     planned();
     session.edit(moved(present().handoffs().get(0), -3));
-    session.measured("Flute 2", "double tonguing", 10, 9);
+    session.measured("Flute 2", "double tonguing", new OpenLine.Measured(10, 9, 12));
     Plan plan = present();
     Remembered remembered = new Remembered(folder.resolve("remembered"));
     assertTrue(remembered.unfinished().isPresent());
