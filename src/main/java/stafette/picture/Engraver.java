@@ -190,7 +190,7 @@ public final class Engraver {
     return !note.isRest()
         && note.form().beams() > 0
         && reaches.of(note).up()
-        && groups.stream().anyMatch(g -> !g.isBeamed() && g.notes().get(0) == note);
+        && groups.stream().anyMatch(g -> !g.isBeamed() && g.notes().get(0).equals(note));
   }
 
   private void addRest(Written rest, double moved) {
@@ -198,8 +198,7 @@ public final class Engraver {
     if (rest.wholeBar()) {
       Bar bar =
           row.bars().stream().filter(b -> b.span().equals(rest.span())).findFirst().orElseThrow();
-      at =
-          (row.left(bar) + row.signs(bar) + row.right(bar) - Signs.WHOLE_HEAD * staff.space()) / 2;
+      at = (row.left(bar) + row.signs(bar) + row.right(bar) - Signs.WHOLE_HEAD * staff.space()) / 2;
     }
     double baseline = staff.bottom() - rest.form().restRaisedSpaces() * staff.space();
     marks.add(staff.sign(rest.form().rest(), at, baseline, 1));

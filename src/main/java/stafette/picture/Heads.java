@@ -38,8 +38,7 @@ final class Heads {
     for (int i = tones.size() - 1; i >= 0; i--) {
       int step = staff.step(tones.get(i));
       steps.add(step);
-      marks.add(
-          Signs.head(staff, note.form(), x + shifts.get(i) * width, staff.y(step), 1));
+      marks.add(Signs.head(staff, note.form(), x + shifts.get(i) * width, staff.y(step), 1));
       Optional<Integer> alter = note.attacks() ? accidental(tones.get(i)) : Optional.empty();
       if (alter.isPresent()) {
         boolean clashes = lastAccidental - step < CLASHING_STEPS;

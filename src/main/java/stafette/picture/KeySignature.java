@@ -22,9 +22,7 @@ record KeySignature(int alter, int fifths) {
 
   /** What stands where one key gives way to another: naturals only where no sign is left. */
   static KeySignature change(int before, int after) {
-    return before == after
-        ? of(0)
-        : after == 0 ? new KeySignature(0, before) : of(after);
+    return before == after ? of(0) : after == 0 ? new KeySignature(0, before) : of(after);
   }
 
   /** In spaces. */

@@ -18,6 +18,7 @@ final class NoteRoom {
 
   private final Line line;
   private final PartSpelling spelling;
+
   /** What accidentals, grace notes and seconds take to the left of each head, in spaces. */
   private final double[] before;
 
@@ -66,7 +67,9 @@ final class NoteRoom {
     Stroke stroke = line.stroke(index);
     double width = stroke.graces().isEmpty() ? 0 : GraceNotes.AIR;
     for (Grace grace : stroke.graces()) {
-      width += GraceNotes.APART + GraceNotes.SCALE * widest(written(grace.tones(), stroke), memory, fresh);
+      width +=
+          GraceNotes.APART
+              + GraceNotes.SCALE * widest(written(grace.tones(), stroke), memory, fresh);
     }
     List<Tone> tones = written(stroke.tones(), stroke);
     double second = hasSecond(tones) ? Signs.HEAD : 0;
@@ -89,14 +92,12 @@ final class NoteRoom {
     return false;
   }
 
-  private static double widest(
-      List<Tone> tones, AccidentalMemory memory, AccidentalMemory fresh) {
+  private static double widest(List<Tone> tones, AccidentalMemory memory, AccidentalMemory fresh) {
     return tones.stream().mapToDouble(tone -> accidental(tone, memory, fresh)).max().orElse(0);
   }
 
   /** Accidentals of a chord stand side by side where they would touch. */
-  private static double stacked(
-      List<Tone> tones, AccidentalMemory memory, AccidentalMemory fresh) {
+  private static double stacked(List<Tone> tones, AccidentalMemory memory, AccidentalMemory fresh) {
     return tones.stream().mapToDouble(tone -> accidental(tone, memory, fresh)).sum();
   }
 

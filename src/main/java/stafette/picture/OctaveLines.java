@@ -132,9 +132,7 @@ final class OctaveLines {
 
   private boolean reaches(Written note, boolean up, int above, int below) {
     return !note.isRest()
-        && (up
-            ? StemGroup.lowest(staff, note) >= above
-            : StemGroup.highest(staff, note) <= below);
+        && (up ? StemGroup.lowest(staff, note) >= above : StemGroup.highest(staff, note) <= below);
   }
 
   private boolean isFar(Written note, boolean up) {

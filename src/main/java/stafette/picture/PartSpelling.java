@@ -26,18 +26,13 @@ record PartSpelling(Transposition transposition, Keys keys) {
   }
 
   List<Written> of(List<Written> sounding) {
-    return sounding.stream()
-        .map(one -> one.withTones(tone -> written(tone, one.onset())))
-        .toList();
+    return sounding.stream().map(one -> one.withTones(tone -> written(tone, one.onset()))).toList();
   }
 
   Tone written(Tone tone, Position at) {
     return tone instanceof Pitch pitch
         ? Spelling.written(
-            pitch,
-            transposition,
-            Spelling.soundingKey(keys.at(at), transposition),
-            signature(at))
+            pitch, transposition, Spelling.soundingKey(keys.at(at), transposition), signature(at))
         : tone;
   }
 }

@@ -2,12 +2,11 @@ package stafette.picture;
 
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /** How far the ink of each note reaches; it grows while signs are added to the notes. */
 final class Reaches {
-  private final Map<Written, Reach> reaches = new IdentityHashMap<>();
+  private final IdentityHashMap<Written, Reach> reaches = new IdentityHashMap<>();
 
   /**
    * How far one note reaches.

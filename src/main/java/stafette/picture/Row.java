@@ -17,11 +17,7 @@ import stafette.time.Span;
  * @param signs more room than that for what stands between them, in points, by the bar's index
  */
 public record Row(
-    List<Bar> bars,
-    double left,
-    double pointsPerQuarter,
-    double lead,
-    Map<Integer, Double> signs) {
+    List<Bar> bars, double left, double pointsPerQuarter, double lead, Map<Integer, Double> signs) {
   public Row {
     bars = List.copyOf(bars);
     signs = Map.copyOf(signs);

@@ -37,8 +37,7 @@ final class StaffLines {
     this.relay = relay;
     this.space = space;
     this.withKeys = withKeys;
-    List<PartSpelling> spellings =
-        relay.playing().stream().map(this::spelling).distinct().toList();
+    List<PartSpelling> spellings = relay.playing().stream().map(this::spelling).distinct().toList();
     rooms =
         relay.plan().brief().lines().stream()
             .distinct()
@@ -115,8 +114,7 @@ final class StaffLines {
       Bar before = relay.line().bars().get(bar.index() - 1);
       for (int player : relay.playing()) {
         Engraver.Music music = music(player, List.of());
-        change =
-            Math.max(change, Engraver.signsWidth(music, usualStaff(player), before, bar));
+        change = Math.max(change, Engraver.signsWidth(music, usualStaff(player), before, bar));
       }
     }
     double first = rooms.stream().mapToDouble(room -> room.beforeFirstOf(bar)).max().orElse(0);

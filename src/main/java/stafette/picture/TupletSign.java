@@ -30,8 +30,7 @@ final class TupletSign {
     double size = SIZE * space;
     double width = Face.FIGURES.width(figure, size);
     double middle = (left + right) / 2;
-    Mark.Words words =
-        new Mark.Words(figure, middle - width / 2, y, size, Face.FIGURES, Ink.FULL);
+    Mark.Words words = new Mark.Words(figure, middle - width / 2, y, size, Face.FIGURES, Ink.FULL);
     marks.add(new Mark.Fill(Path.box(words.bounds().grownBy(0.1 * space)), Ink.PAPER));
     marks.add(words);
     if (!beamed) {

@@ -55,8 +55,7 @@ final class PlanFileReader {
         document.entries("locks", "lock").stream().map(PlanFileReader::lock).toList();
     PlanFile.Search search = search();
     problems.throwIfAny();
-    return new PlanFile(
-        scoreFile, source, tempo, rules, players, segments, relays, locks, search);
+    return new PlanFile(scoreFile, source, tempo, rules, players, segments, relays, locks, search);
   }
 
   private PlanFile.Search search() {

@@ -45,8 +45,7 @@ class PreviewJsonTest {
   @Test
   void a_picture_beside_json_is_told_on_the_error_stream() throws IOException {
     Path picture = folder.resolve("a.svg");
-    Ran ran =
-        Ran.command(line("preview", sample(), "--json", "--timeline", picture.toString()));
+    Ran ran = Ran.command(line("preview", sample(), "--json", "--timeline", picture.toString()));
     assertTrue(JsonParser.parseString(ran.out()).isJsonObject());
     assertTrue(ran.err().contains("Drawn      " + picture), ran.err());
     assertTrue(Files.exists(picture));

@@ -133,9 +133,7 @@ final class MixedRelays {
   private Stroke stroke(Position onset, Value value) {
     letter = Math.min(58, Math.max(20, letter + random.nextInt(7) - 3));
     List<Grace> graces =
-        random.nextInt(12) == 0
-            ? List.of(new Grace(List.of(pitch(letter + 1)), true))
-            : List.of();
+        random.nextInt(12) == 0 ? List.of(new Grace(List.of(pitch(letter + 1)), true)) : List.of();
     boolean slurred = random.nextInt(4) == 0;
     Set<Articulation> marks =
         random.nextInt(5) == 0

@@ -65,7 +65,7 @@ class NotesLayoutTest {
       List<Mark.Group> music = music(page);
       for (Mark.Group one : music) {
         for (Mark.Group other : music) {
-          assertTrue(one == other || !one.bounds().overlaps(other.bounds()));
+          assertTrue(one.equals(other) || !one.bounds().overlaps(other.bounds()));
         }
       }
       for (Mark.Group group : groups(page)) {
@@ -99,7 +99,8 @@ class NotesLayoutTest {
       Plan plan = MixedRelays.any(seed);
       int changes = 1;
       for (int i = 1; i < plan.line().bars().count(); i++) {
-        boolean same = plan.line().bars().get(i).meter().equals(plan.line().bars().get(i - 1).meter());
+        boolean same =
+            plan.line().bars().get(i).meter().equals(plan.line().bars().get(i - 1).meter());
         changes += same ? 0 : 1;
       }
       Drawing page = InventedRelays.drawn(plan, Paper.WIDE, true).get(0);

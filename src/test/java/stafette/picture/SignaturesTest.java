@@ -90,8 +90,7 @@ class SignaturesTest {
     Transposition inB = new Transposition(-1, -2);
     Keys sounding = Keys.of(5);
     Row row = row(sounding.writtenBy(inB), inB);
-    List<Mark> marks =
-        engraved(i -> new Pitch(Step.D, 1, 5), sounding.writtenBy(inB), inB, row);
+    List<Mark> marks = engraved(i -> new Pitch(Step.D, 1, 5), sounding.writtenBy(inB), inB, row);
     assertEquals(7, count(marks, SHARP));
   }
 
@@ -115,18 +114,17 @@ class SignaturesTest {
     List<Written> written = written(high, row);
     OctaveLines lines = OctaveLines.of(staff, row.bars(), written);
     assertEquals(List.of(new OctaveLines.Line(0, 7, true)), lines.lines());
-    assertEquals(staff.step(new Pitch(Step.C, 0, 6)), StemGroup.lowest(staff, lines.notes().get(0)));
+    assertEquals(
+        staff.step(new Pitch(Step.C, 0, 6)), StemGroup.lowest(staff, lines.notes().get(0)));
     assertEquals(written.get(8), lines.notes().get(8));
   }
 
   @Test
   void low_notes_get_their_octave_line_below_and_notes_at_hand_get_none() {
     Row row = row(Keys.NONE, Transposition.NONE);
-    List<Mark> low =
-        engraved(i -> new Pitch(Step.C, 0, 2), Keys.NONE, Transposition.NONE, row);
+    List<Mark> low = engraved(i -> new Pitch(Step.C, 0, 2), Keys.NONE, Transposition.NONE, row);
     assertEquals(1, count(low, OCTAVE_DOWN));
-    List<Mark> usual =
-        engraved(i -> new Pitch(Step.E, 0, 6), Keys.NONE, Transposition.NONE, row);
+    List<Mark> usual = engraved(i -> new Pitch(Step.E, 0, 6), Keys.NONE, Transposition.NONE, row);
     assertEquals(0, count(usual, OCTAVE_UP) + count(usual, OCTAVE_DOWN));
   }
 
@@ -177,8 +175,7 @@ class SignaturesTest {
     Engraver.Music music = music(line(i -> Invented.A4, Keys.NONE), written);
     Map<Integer, Double> rooms = new TreeMap<>();
     for (int i = 1; i < BARS.size(); i++) {
-      double room =
-          Engraver.signsWidth(music, staff(transposition), BARS.get(i - 1), BARS.get(i));
+      double room = Engraver.signsWidth(music, staff(transposition), BARS.get(i - 1), BARS.get(i));
       rooms.put(i, room);
     }
     return new Row(BARS, 60, 40, 8, rooms);

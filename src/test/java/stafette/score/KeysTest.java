@@ -9,9 +9,7 @@ import stafette.time.Position;
 
 class KeysTest {
   private static final Keys TWO =
-      new Keys(
-          new TreeMap<>(
-              Map.of(Position.ofQuarters(4, 1), 2, Position.ofQuarters(12, 1), -3)));
+      new Keys(new TreeMap<>(Map.of(Position.ofQuarters(4, 1), 2, Position.ofQuarters(12, 1), -3)));
 
   @Test
   void a_key_holds_until_the_next_and_before_the_first_there_is_none() {
