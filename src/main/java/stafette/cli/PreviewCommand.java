@@ -11,6 +11,7 @@ import stafette.plan.Seat;
 import stafette.work.JudgedPlan;
 import stafette.work.OpenPlan;
 import stafette.work.OpenScore;
+import stafette.work.PlayPlan;
 import stafette.work.Refusal;
 import stafette.work.Reports;
 import stafette.work.SplitLine;
@@ -85,6 +86,6 @@ final class PreviewCommand implements Callable<Integer> {
   private void show(JudgedPlan judged, OpenScore score, Map<String, Seat> seats) throws Refusal {
     Output talk = json ? output.toErrors() : output;
     picture.draw(judged, talk);
-    sound.play(judged, score, seats, line.limits(), picture.replaces(), talk);
+    sound.play(new PlayPlan.Piece(judged, score, seats), line.limits(), picture.replaces(), talk);
   }
 }

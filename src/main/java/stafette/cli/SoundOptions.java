@@ -1,21 +1,18 @@
 package stafette.cli;
 
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
-import stafette.plan.Seat;
-import stafette.work.JudgedPlan;
 import stafette.work.LimitsInForce;
-import stafette.work.OpenScore;
 import stafette.work.PlayPlan;
 import stafette.work.Refusal;
+import stafette.work.SoundWish;
 
-/** Options that say what to play, and into which file. */
+/** Options that say what is to be heard, and in which file. */
 final class SoundOptions {
   @Option(
       names = "--sound",
@@ -25,120 +22,98 @@ final class SoundOptions {
 
   @Option(
       names = "--with-score",
-      description = "The rest of the score accompanies, quietly; else the line is heard alone.")
+      description = "Of the sound: with the rest of the score as a quiet background.")
   private boolean withScore;
 
   @Option(
       names = "--spread",
-      paramLabel = "on|off",
+      paramLabel = "WHAT",
       description =
-          "Onsets spread as with people, and come late from seats far back (default on; off for machine time).")
-  private String spread = "on";
+          "Of the sound: on (default), players a little apart as in an ensemble, and by their seats; off, together.")
+  private @Nullable String spread;
 
   @Option(
       names = "--handoff",
       paramLabel = "N",
-      description = "Plays only a few seconds round handoff number N.")
+      description = "Of the sound: only some seconds round handoff N, counted from 1.")
   private @Nullable Integer handoff;
 
-  @Option(names = "--solo", paramLabel = "NAMES", description = "Only these players are heard.")
-  private String solo = "";
+  @Option(
+      names = "--solo",
+      paramLabel = "NAMES",
+      description = "Of the sound: only these players, \"Flute 1, Flute 2\".")
+  private @Nullable String solo;
 
-  @Option(names = "--mute", paramLabel = "NAMES", description = "These players are not heard.")
-  private String mute = "";
+  @Option(
+      names = "--mute",
+      paramLabel = "NAMES",
+      description = "Of the sound: without these players.")
+  private @Nullable String mute;
 
   @Option(
       names = "--speed",
-      paramLabel = "PERCENT",
-      description = "How fast it is played, such as 50%%; 100%% is the planned tempo.")
-  private String speed = "100%";
+      paramLabel = "SHARE",
+      description = "Of the sound: slower or faster than planned, such as 50%%.")
+  private @Nullable String speed;
 
   @Option(
       names = "--compare",
       description =
-          "One after another: the line by one impossible player, by the plan without overlaps, and by the plan.")
+          "Of the sound: by one impossible player, by the plan without overlaps, and by the plan, one after another.")
   private boolean compare;
 
   @Option(
       names = "--bank",
       paramLabel = "FILE",
-      description = "A sound bank of your own for the .wav file (.sf2 or .dls).")
+      description = "Of the sound: a soundbank of your own, FILE.sf2 or FILE.dls.")
   private @Nullable Path bank;
 
-  /** Says before the search what would make playing impossible after it. */
+  /** Says before the search what would make it impossible to play after it. */
   void refuseWhatCannotBe(boolean replace) throws Refusal {
-    if (sound == null && isAnythingElseAsked()) {
-      throw Refusal.wrongUse(
-          "--with-score, --spread, --handoff, --solo, --mute, --speed, --compare and --bank need --sound FILE");
-    }
     Optional<PlayPlan.Request> request = request(replace);
     if (request.isPresent()) {
       request.get().refuseWhatCannotBe();
     }
   }
 
-  private boolean isAnythingElseAsked() {
-    return withScore
-        || compare
-        || handoff != null
-        || bank != null
-        || !spread.equals("on")
-        || !speed.equals("100%")
-        || !solo.isEmpty()
-        || !mute.isEmpty();
-  }
-
-  void play(
-      JudgedPlan judged,
-      OpenScore score,
-      Map<String, Seat> seats,
-      LimitsInForce limits,
-      boolean replace,
-      Output output)
+  void play(PlayPlan.Piece what, LimitsInForce limits, boolean replace, Output output)
       throws Refusal {
     Optional<PlayPlan.Request> request = request(replace);
     if (request.isPresent()) {
-      PlayPlan.Sounded sounded = PlayPlan.sound(judged, score, seats, request.get(), limits);
-      output.out().print(SoundText.of(judged.plan(), request.get().file(), sounded));
+      PlayPlan.Heard heard = PlayPlan.play(what, limits, request.get());
+      output.out().print(SoundText.of(what, request.get(), heard));
     }
   }
 
   private Optional<PlayPlan.Request> request(boolean replace) throws Refusal {
     if (sound == null) {
+      Map<String, Boolean> others = new LinkedHashMap<>();
+      others.put("--with-score", withScore);
+      others.put("--spread", spread != null);
+      others.put("--handoff", handoff != null);
+      others.put("--solo", solo != null);
+      others.put("--mute", mute != null);
+      others.put("--speed", speed != null);
+      others.put("--compare", compare);
+      others.put("--bank", bank != null);
+      List<String> given =
+          others.entrySet().stream().filter(Map.Entry::getValue).map(Map.Entry::getKey).toList();
+      if (!given.isEmpty()) {
+        throw Refusal.wrongUse(String.join(", ", given) + ": go with --sound FILE.wav or FILE.mid");
+      }
       return Optional.empty();
     }
     return Optional.of(
         new PlayPlan.Request(
             sound,
-            isHuman(),
-            speed(),
             withScore,
+            SoundWish.spread(spread == null ? "on" : spread),
+            Optional.ofNullable(handoff),
+            SoundWish.names("--solo", solo == null ? "" : solo),
+            SoundWish.names("--mute", mute == null ? "" : mute),
+            SoundWish.speed(speed == null ? "100%" : speed),
             compare,
-            handoff == null ? OptionalInt.empty() : OptionalInt.of(handoff),
-            names(solo),
-            names(mute),
             Optional.ofNullable(bank),
             replace));
-  }
-
-  private boolean isHuman() throws Refusal {
-    return switch (spread) {
-      case "on" -> true;
-      case "off" -> false;
-      default -> throw Refusal.wrongUse("--spread is on or off, not \"" + spread + "\"");
-    };
-  }
-
-  private double speed() throws Refusal {
-    String number = speed.endsWith("%") ? speed.substring(0, speed.length() - 1) : speed;
-    try {
-      return Double.parseDouble(number.trim()) / 100;
-    } catch (NumberFormatException e) {
-      throw Refusal.wrongUse("--speed is a percentage such as 50%, not \"" + speed + "\"");
-    }
-  }
-
-  private static List<String> names(String list) {
-    return Stream.of(list.split(",", -1)).map(String::trim).filter(n -> !n.isEmpty()).toList();
   }
 }

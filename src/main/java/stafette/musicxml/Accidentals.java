@@ -2,6 +2,7 @@ package stafette.musicxml;
 
 import java.util.HashMap;
 import java.util.Map;
+import org.audiveris.proxymusic.AccidentalValue;
 import stafette.score.Pitch;
 import stafette.score.Step;
 
@@ -22,6 +23,18 @@ final class Accidentals {
     int before = holding.getOrDefault(written.diatonic(), inKey(written.step()));
     holding.put(written.diatonic(), written.alter());
     return before != written.alter();
+  }
+
+  /** The sign that shows how a pitch is written. */
+  static AccidentalValue sign(Pitch written) {
+    return switch (written.alter()) {
+      case -2 -> AccidentalValue.FLAT_FLAT;
+      case -1 -> AccidentalValue.FLAT;
+      case 0 -> AccidentalValue.NATURAL;
+      case 1 -> AccidentalValue.SHARP;
+      case 2 -> AccidentalValue.DOUBLE_SHARP;
+      default -> throw new IllegalStateException("no sign for an alter of " + written.alter());
+    };
   }
 
   private int inKey(Step step) {

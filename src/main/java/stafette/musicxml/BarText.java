@@ -70,11 +70,17 @@ final class BarText {
   /** One element, and where the cursor stands when it begins. */
   record Piece(Position at, String text) {}
 
-  /** All elements in order. */
+  /** All elements in order, with all signs. */
   List<Piece> pieces(int divisions) {
+    return pieces(
+        divisions,
+        assigned.signs(bar.index()).stream().filter(sign -> region.contains(sign.at())).toList());
+  }
+
+  /** All elements in order, with these signs. */
+  List<Piece> pieces(int divisions, List<Sign> written) {
     List<Piece> pieces = new ArrayList<>();
-    List<Sign> signs = new ArrayList<>(assigned.signs(bar.index()));
-    signs.removeIf(sign -> !region.contains(sign.at()));
+    List<Sign> signs = new ArrayList<>(written);
     for (BarItem item : items) {
       while (!signs.isEmpty() && !signs.get(0).at().isAfter(item.span().start())) {
         pieces.add(new Piece(item.span().start(), sign(signs.remove(0), staff)));

@@ -45,7 +45,12 @@ record DynamicMark(Rational offset, Optional<Integer> staff, Dynamic dynamic) {
   static Optional<Dynamic> leftBy(Element dynamics) {
     return dynamics.children().stream()
         .map(mark -> mark.name().equals("other-dynamics") ? mark.text() : mark.name())
-        .flatMap(mark -> Optional.ofNullable(LEFT.get(mark.toLowerCase(Locale.ROOT))).stream())
+        .flatMap(mark -> leftBy(mark).stream())
         .reduce((first, last) -> last);
+  }
+
+  /** The same for one mark by its name, such as "sfp". */
+  static Optional<Dynamic> leftBy(String mark) {
+    return Optional.ofNullable(LEFT.get(mark.toLowerCase(Locale.ROOT)));
   }
 }

@@ -26,7 +26,10 @@ import stafette.musicxml.Origin.PartText;
 import stafette.score.Line;
 import stafette.score.Spelling;
 import stafette.score.Transposition;
+import stafette.score.Tuplet;
 import stafette.time.Bar;
+import stafette.time.Position;
+import stafette.time.Span;
 
 /**
  * A part that the score doesn't have yet, with bars like those of the part that the line was taken
@@ -93,17 +96,56 @@ final class NewPart {
     StringBuilder text = new StringBuilder("<part id=\"" + id + "\">");
     String inner = style.deeper(lineBreak);
     int divisions = divisions();
-    Origin.Attributes before = modelOf(line.bars().get(0)).attributes();
+    Optional<Integer> key = Optional.empty();
     for (Bar bar : line.bars()) {
-      MeasureText measure = modelOf(bar);
-      Origin.Attributes now = atStart(measure, bar);
-      text.append(inner).append(measure(bar, measure, before, now, divisions, inner));
-      before =
-          measure.elements().isEmpty()
-              ? now
-              : measure.elements().get(measure.elements().size() - 1).attributes();
+      List<Stretch> stretches = stretches(bar);
+      text.append(inner).append(measure(bar, stretches, key, divisions, inner));
+      key = Optional.of(writtenKey(stretches.get(stretches.size() - 1).inForce()));
     }
     return text.append(lineBreak).append("</part>").toString();
+  }
+
+  /**
+   * A stretch of a bar in one key.
+   *
+   * @param inForce in the model part
+   */
+  private record Stretch(Span span, Origin.Attributes inForce) {}
+
+  /**
+   * A bar, cut where the model's key changes within it, or as soon after it as no note and no
+   * tuplet goes on.
+   */
+  private List<Stretch> stretches(Bar bar) {
+    MeasureText measure = modelOf(bar);
+    List<Stretch> stretches = new ArrayList<>();
+    Position from = bar.span().start();
+    Origin.Attributes inForce = atStart(measure, bar);
+    for (ElementText element : measure.elements()) {
+      boolean newKey = writtenKey(element.attributes()) != writtenKey(inForce);
+      if (newKey && element.onset().isAfter(bar.span().start())) {
+        Position at = afterWhatGoesOn(bar, element.onset());
+        if (!at.isBefore(bar.span().end())) {
+          break;
+        }
+        if (at.isAfter(from)) {
+          stretches.add(new Stretch(new Span(from, at), inForce));
+          from = at;
+        }
+        inForce = element.attributes();
+      }
+    }
+    stretches.add(new Stretch(new Span(from, bar.span().end()), inForce));
+    return stretches;
+  }
+
+  private Position afterWhatGoesOn(Bar bar, Position place) {
+    Position at = place;
+    for (BarItem.Sound sound : assigned.sounds(bar.index())) {
+      Span whole = sound.tuplet().map(Tuplet::span).orElse(sound.span());
+      at = whole.start().isBefore(at) && at.isBefore(whole.end()) ? whole.end() : at;
+    }
+    return at;
   }
 
   /** The measure to follow; that of the longest part where the model has ended. */
@@ -130,11 +172,11 @@ final class NewPart {
 
   private String measure(
       Bar bar,
-      MeasureText measure,
-      Origin.Attributes before,
-      Origin.Attributes now,
+      List<Stretch> stretches,
+      Optional<Integer> keyBefore,
       int divisions,
       String lineBreak) {
+    MeasureText measure = modelOf(bar);
     String inner = style.deeper(lineBreak);
     StringBuilder text = new StringBuilder("<measure");
     Matcher kept = KEPT_ATTRIBUTES.matcher(measure.startTag().in(origin.text()));
@@ -143,15 +185,29 @@ final class NewPart {
     }
     text.append('>');
     barlines(measure, true).forEach(barline -> text.append(inner).append(barline));
-    attributes(bar, measure, before, now, divisions)
+    attributes(bar, measure, keyBefore, stretches.get(0), divisions)
         .ifPresent(attributes -> text.append(inner).append(style.set(attributes, inner)));
-    BarText content =
-        new BarText(fragments, assigned, bar, bar.span(), maker(now), Optional.empty(), List.of());
-    content
-        .pieces(divisions)
-        .forEach(piece -> text.append(inner).append(style.set(piece.text(), inner)));
+    for (Stretch stretch : stretches) {
+      if (!stretch.equals(stretches.get(0))) {
+        newKey(stretch).ifPresent(key -> text.append(inner).append(style.set(key, inner)));
+      }
+      content(bar, stretch)
+          .pieces(divisions)
+          .forEach(piece -> text.append(inner).append(style.set(piece.text(), inner)));
+    }
     barlines(measure, false).forEach(barline -> text.append(inner).append(barline));
     return text.append(lineBreak).append("</measure>").toString();
+  }
+
+  private BarText content(Bar bar, Stretch stretch) {
+    return new BarText(
+        fragments,
+        assigned,
+        bar,
+        stretch.span(),
+        maker(stretch.inForce()),
+        Optional.empty(),
+        List.of());
   }
 
   private List<String> barlines(MeasureText measure, boolean left) {
@@ -178,14 +234,10 @@ final class NewPart {
   }
 
   private Optional<String> attributes(
-      Bar bar,
-      MeasureText measure,
-      Origin.Attributes before,
-      Origin.Attributes now,
-      int divisions) {
+      Bar bar, MeasureText measure, Optional<Integer> keyBefore, Stretch stretch, int divisions) {
     boolean first = bar.index() == 0;
     Optional<Time> time = timeIn(measure);
-    boolean newKey = first || writtenKey(now) != writtenKey(before);
+    boolean newKey = !keyBefore.equals(Optional.of(writtenKey(stretch.inForce())));
     if (!first && !newKey && time.isEmpty()) {
       return Optional.empty();
     }
@@ -193,10 +245,8 @@ final class NewPart {
     if (first) {
       attributes.setDivisions(BigDecimal.valueOf(divisions));
     }
-    if (newKey && instrument.range().isPresent()) {
-      Key key = new Key();
-      key.setFifths(BigInteger.valueOf(writtenKey(now)));
-      attributes.getKey().add(key);
+    if (newKey) {
+      key(stretch).ifPresent(attributes.getKey()::add);
     }
     time.ifPresent(attributes.getTime()::add);
     if (first) {
@@ -204,6 +254,26 @@ final class NewPart {
       transpose().ifPresent(attributes.getTranspose()::add);
     }
     return Optional.of(fragments.text("attributes", Attributes.class, attributes));
+  }
+
+  private Optional<String> newKey(Stretch stretch) {
+    return key(stretch)
+        .map(
+            key -> {
+              Attributes attributes = new Attributes();
+              attributes.getKey().add(key);
+              return fragments.text("attributes", Attributes.class, attributes);
+            });
+  }
+
+  /** The key of a stretch; instruments without pitch have none. */
+  private Optional<Key> key(Stretch stretch) {
+    if (instrument.range().isEmpty()) {
+      return Optional.empty();
+    }
+    Key key = new Key();
+    key.setFifths(BigInteger.valueOf(writtenKey(stretch.inForce())));
+    return Optional.of(key);
   }
 
   private Optional<Time> timeIn(MeasureText measure) {
@@ -261,16 +331,9 @@ final class NewPart {
   private int divisions() {
     int divisions = 1;
     for (Bar bar : line.bars()) {
-      divisions =
-          new BarText(
-                  fragments,
-                  assigned,
-                  bar,
-                  bar.span(),
-                  maker(modelOf(bar).attributes()),
-                  Optional.empty(),
-                  List.of())
-              .divisions(divisions);
+      for (Stretch stretch : stretches(bar)) {
+        divisions = content(bar, stretch).divisions(divisions);
+      }
     }
     return divisions;
   }

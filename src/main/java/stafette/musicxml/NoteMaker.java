@@ -7,7 +7,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.audiveris.proxymusic.Accidental;
-import org.audiveris.proxymusic.AccidentalValue;
 import org.audiveris.proxymusic.Beam;
 import org.audiveris.proxymusic.BeamValue;
 import org.audiveris.proxymusic.Empty;
@@ -143,10 +142,7 @@ record NoteMaker(
       note.setPitch(pitch(written));
       if (!tiedFrom && accidentals.mustShow(written)) {
         Accidental accidental = new Accidental();
-        accidental.setValue(
-            written.alter() == 0
-                ? AccidentalValue.NATURAL
-                : written.alter() > 0 ? AccidentalValue.SHARP : AccidentalValue.FLAT);
+        accidental.setValue(Accidentals.sign(written));
         note.setAccidental(accidental);
       }
     } else if (tone instanceof Drum drum) {

@@ -17,6 +17,10 @@ final class NoteRewrite {
       Pattern.compile("<(pitch|unpitched)[\\s>].*?</\\1>|<unpitched\\s*/>", Pattern.DOTALL);
   private static final Pattern ACCIDENTAL =
       Pattern.compile("\\s*<accidental[\\s>].*?</accidental>", Pattern.DOTALL);
+  private static final Pattern BEFORE_ACCIDENTAL =
+      Pattern.compile(
+          "<(pitch|duration|voice|type)(?:\\s[^>]*)?>.*?</\\1>|<(?:tie|instrument|dot)(?:\\s[^>]*)?/>",
+          Pattern.DOTALL);
   private static final Pattern DURATION =
       Pattern.compile("<duration(?:\\s[^>]*)?>[^<]*</duration>");
   private static final Pattern NOTATIONS = Pattern.compile("<notations(?:\\s[^>]*)?>");
@@ -76,6 +80,16 @@ final class NoteRewrite {
     String tone = sound.find() ? sound.group() : "";
     String toned = SOUND.matcher(plain).replaceFirst(Matcher.quoteReplacement(tone));
     return withTied(after(DURATION, toned, all(TIE, other)), all(TIED, other));
+  }
+
+  /** The element of a note after which its accidental stands. */
+  static TextSpan beforeAccidental(String note) {
+    return BEFORE_ACCIDENTAL
+        .matcher(note)
+        .results()
+        .map(found -> new TextSpan(found.start(), found.end()))
+        .reduce((first, last) -> last)
+        .orElseThrow();
   }
 
   /** Without one end of a slur. */

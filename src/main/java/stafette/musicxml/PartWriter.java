@@ -7,16 +7,19 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Matcher;
+import java.util.function.UnaryOperator;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import stafette.musicxml.Assigned.Sign;
 import stafette.musicxml.Origin.ElementText;
 import stafette.musicxml.Origin.MeasureText;
 import stafette.musicxml.Origin.NoteText;
 import stafette.musicxml.Origin.PartText;
 import stafette.score.Line;
+import stafette.score.Part;
 import stafette.score.Pitch;
 import stafette.score.Spelling;
-import stafette.score.Step;
+import stafette.score.Stroke;
 import stafette.score.Tone;
 import stafette.time.Bar;
 import stafette.time.Length;
@@ -29,27 +32,38 @@ final class PartWriter {
   private static final Pattern DIVISIONS =
       Pattern.compile("\\s*<divisions(?:\\s[^>]*)?>[^<]*</divisions>");
 
-  private static final Pattern WRITTEN_PITCH =
-      Pattern.compile(
-          "<step>\\s*([A-G])\\s*</step>\\s*(?:<alter>\\s*(-?\\d+)[^<]*</alter>\\s*)?<octave>\\s*(\\d)");
-
   private final Origin origin;
   private final PartText part;
+  private final Part voices;
   private final Line line;
   private final Assigned assigned;
   private final Fragments fragments;
   private final TextStyle style;
+  private final FormerDynamics dynamics;
 
-  PartWriter(Origin origin, PartText part, Line line, Assigned assigned, Fragments fragments) {
+  /**
+   * Writes into a part.
+   *
+   * @param voices the part as it was read
+   */
+  PartWriter(
+      Origin origin,
+      PartText part,
+      Part voices,
+      Line line,
+      Assigned assigned,
+      Fragments fragments) {
     this.origin = origin;
     this.part = part;
+    this.voices = voices;
     this.line = line;
     this.assigned = assigned;
     this.fragments = fragments;
     this.style = TextStyle.of(origin);
+    this.dynamics = new FormerDynamics(origin, part);
   }
 
-  /** One replacement for each bar that changes. */
+  /** What changes: stretches of bars, and signs for the part's own notes that follow them. */
   List<Replacement> replacements() throws UnwritablePlan {
     List<Replacement> replacements = new ArrayList<>();
     for (int index : assigned.touched()) {
@@ -65,6 +79,7 @@ final class PartWriter {
                 + " part by another name");
       }
     }
+    replacements.addAll(dynamics.restored(voices, assigned, fragments));
     return replacements;
   }
 
@@ -75,6 +90,9 @@ final class PartWriter {
   private List<Replacement> inBar(Bar bar, MeasureText measure) throws UnwritablePlan {
     List<Replacement> replacements = new ArrayList<>();
     Set<ElementText> own = ownIn(measure);
+    Set<ElementText> free = new HashSet<>(own);
+    free.addAll(cues(bar, measure));
+    BarAccidentals accidentals = new BarAccidentals(origin, measure, bar, own);
     Deque<Span> left = new ArrayDeque<>();
     assigned.sounds(bar.index()).forEach(sound -> left.add(sound.span()));
     if (assigned.clears()) {
@@ -87,7 +105,8 @@ final class PartWriter {
     }
     while (!left.isEmpty()) {
       VoiceRun run =
-          VoiceRun.covering(measure, bar, left.getFirst(), (element, note) -> own.contains(element))
+          VoiceRun.covering(
+                  measure, bar, left.getFirst(), (element, note) -> free.contains(element))
               .orElseThrow(
                   () ->
                       new UnwritablePlan(
@@ -97,8 +116,9 @@ final class PartWriter {
                               + ": no voice of this part has a rest where the line goes, though nothing sounds there;"
                               + " write rests into that bar, or give the player a new part by another name"));
       left.removeIf(span -> run.span().contains(span.start()));
-      over(bar, measure, run).ifPresent(replacements::add);
+      over(bar, measure, run, accidentals).ifPresent(replacements::add);
     }
+    replacements.addAll(accidentals.needed());
     return replacements;
   }
 
@@ -149,7 +169,26 @@ final class PartWriter {
     return assigned.owns(element.onset(), element.note().orElseThrow());
   }
 
-  private Optional<Replacement> over(Bar bar, MeasureText measure, VoiceRun found) {
+  /**
+   * Cue notes in whose place the player plays; all of a beam or a tuplet go together. Others stay.
+   */
+  private List<ElementText> cues(Bar bar, MeasureText measure) {
+    List<ElementText> gone = new ArrayList<>();
+    for (List<ElementText> group : CueGroups.of(origin, measure)) {
+      boolean played =
+          assigned.sounds(bar.index()).stream()
+              .anyMatch(
+                  sound ->
+                      group.stream()
+                          .anyMatch(
+                              cue -> Span.of(cue.onset(), lengthOf(cue)).overlaps(sound.span())));
+      gone.addAll(played ? group : List.of());
+    }
+    return gone;
+  }
+
+  private Optional<Replacement> over(
+      Bar bar, MeasureText measure, VoiceRun found, BarAccidentals accidentals) {
     Origin.Attributes inForce = inForceBefore(measure, found.from());
     Optional<Integer> staff = inForce.staves() > 1 ? Optional.of(found.staff()) : Optional.empty();
     VoiceRun run = withOwnSigns(measure, found, staff, bar);
@@ -160,12 +199,14 @@ final class PartWriter {
             assigned,
             bar,
             run.span(),
-            maker(measure, run, inForce, staff, bar),
+            maker(run, inForce, staff, accidentals, bar),
             staff,
             kept.stream().map(ElementText::onset).toList());
     int divisions = text.divisions(inForce.divisions());
     String lineBreak = style.breakWithin(origin.text(), measure);
-    List<String> pieces = merged(text.pieces(divisions), kept, divisions, lineBreak);
+    List<Sign> signs = signs(measure, run, staff, bar);
+    signs.forEach(sign -> dynamics.add(sign, staff));
+    List<String> pieces = merged(text.pieces(divisions, signs), kept, divisions, lineBreak);
     if (divisions != inForce.divisions()) {
       pieces.add(0, style.set(text.divisionsElement(divisions), lineBreak));
     }
@@ -181,26 +222,46 @@ final class PartWriter {
   }
 
   private NoteMaker maker(
-      MeasureText measure,
       VoiceRun run,
       Origin.Attributes inForce,
       Optional<Integer> staff,
+      BarAccidentals accidentals,
       Bar bar) {
     int sounding = Spelling.soundingKey(inForce.fifths(), inForce.transposition());
-    Accidentals accidentals = new Accidentals(inForce.fifths());
-    for (ElementText element : measure.elements().subList(0, run.from())) {
-      Matcher pitch = WRITTEN_PITCH.matcher(element.span().in(origin.text()));
-      if (element.note().isPresent() && pitch.find() && bar.span().contains(element.onset())) {
-        int alter = pitch.group(2) == null ? 0 : Integer.parseInt(pitch.group(2));
-        accidentals.mustShow(
-            new Pitch(Step.valueOf(pitch.group(1)), alter, Integer.parseInt(pitch.group(3))));
+    UnaryOperator<Pitch> spelling =
+        pitch -> Spelling.written(pitch, inForce.transposition(), sounding, inForce.fifths());
+    Accidentals before = accidentals.before(run.span().start(), run.staff(), inForce.fifths());
+    for (BarItem.Sound sound : assigned.sounds(bar.index())) {
+      if (run.span().contains(sound.span().start()) && sound.first()) {
+        written(assigned.stroke(sound.stroke()))
+            .map(spelling)
+            .forEach(pitch -> accidentals.add(sound.span().start(), run.staff(), pitch));
       }
     }
-    return new NoteMaker(
-        pitch -> Spelling.written(pitch, inForce.transposition(), sounding, inForce.fifths()),
-        accidentals,
-        run.voice(),
-        staff);
+    return new NoteMaker(spelling, before, run.voice(), staff);
+  }
+
+  /** The pitches of a stroke and of its grace notes. */
+  private static Stream<Pitch> written(Stroke stroke) {
+    return Stream.concat(
+            stroke.graces().stream().flatMap(grace -> grace.tones().stream()),
+            stroke.tones().stream())
+        .filter(Pitch.class::isInstance)
+        .map(Pitch.class::cast);
+  }
+
+  /** The signs to write: all of the run's but dynamics that stand there in another form. */
+  private List<Sign> signs(MeasureText measure, VoiceRun run, Optional<Integer> staff, Bar bar) {
+    return assigned.signs(bar.index()).stream()
+        .filter(sign -> run.span().contains(sign.at()))
+        .filter(
+            sign ->
+                measure.elements().stream()
+                    .noneMatch(
+                        element ->
+                            dynamics.says(element, sign, run.staff())
+                                && !isOwnSign(element, staff, bar)))
+        .toList();
   }
 
   /** The run with the signs before it that we would write ourselves. */

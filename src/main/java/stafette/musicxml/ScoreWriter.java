@@ -15,6 +15,7 @@ import stafette.plan.Player;
 import stafette.plan.Segment;
 import stafette.plan.SourceTreatment;
 import stafette.score.Line;
+import stafette.score.Part;
 
 /**
  * Writes a plan into the text of its score: into the parts of players whom the score knows, in
@@ -131,7 +132,10 @@ public final class ScoreWriter {
       Function<Player, Optional<String>> neighbour)
       throws UnwritablePlan {
     if (own.isPresent()) {
-      note(assigned, new PartWriter(origin, own.get(), line, assigned, fragments).replacements());
+      Part voices = document.score().part(own.get().id()).orElseThrow();
+      note(
+          assigned,
+          new PartWriter(origin, own.get(), voices, line, assigned, fragments).replacements());
     } else {
       add(line, assigned, neighbour.apply(assigned.player()).flatMap(this::partOf));
     }

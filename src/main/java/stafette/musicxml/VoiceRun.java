@@ -11,8 +11,8 @@ import stafette.time.Position;
 import stafette.time.Span;
 
 /**
- * A stretch of one voice in one measure that can be written anew: rests, gaps, and notes that are
- * the line's own.
+ * A stretch of one voice in one measure that can be written anew: rests, gaps, and notes that may
+ * go.
  *
  * @param voice its name
  * @param staff its staff
@@ -88,7 +88,7 @@ record VoiceRun(String voice, int staff, int from, int to, Span span) {
         staff = note.staff();
       }
       boolean free = note.rest() || own.test(element, note);
-      if (!free && !note.cue()) {
+      if (!free) {
         close(false, index);
       } else {
         open(index, element.onset());

@@ -3,49 +3,62 @@ package stafette.sound;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import javax.sound.sampled.AudioFileFormat;
 import javax.sound.sampled.AudioFormat;
 import javax.sound.sampled.AudioInputStream;
 import javax.sound.sampled.AudioSystem;
 
-/** Sampled sound: 44,100 frames a second, 16 bits, stereo. */
+/** Rendered sound: stereo, 16 bits, 44,100 frames a second. */
 public final class Audio {
-  /** Frames a second. */
-  public static final int FRAMES_PER_SECOND = 44_100;
+  static final int FRAMES_A_SECOND = 44_100;
+  private static final int CHANNELS = 2;
+  private static final int BYTES_A_FRAME = 2 * CHANNELS;
+  static final AudioFormat FORMAT =
+      new AudioFormat(FRAMES_A_SECOND, 8 * BYTES_A_FRAME / CHANNELS, CHANNELS, true, false);
+  private static final double FULL_SCALE = 32_768;
 
-  static final AudioFormat FORMAT = new AudioFormat(FRAMES_PER_SECOND, 16, 2, true, false);
-  private static final int FRAME_BYTES = 4;
+  private final byte[] samples;
 
-  private final byte[] frames;
-
-  private Audio(byte[] frames) {
-    this.frames = frames;
+  Audio(byte[] samples) {
+    this.samples = samples;
   }
 
-  /** So much of a stream as lasts that long; silence after it if the stream ends sooner. */
-  static Audio read(AudioInputStream stream, long lengthMicros) throws IOException {
-    byte[] frames = new byte[frame(lengthMicros) * FRAME_BYTES];
-    stream.readNBytes(frames, 0, frames.length);
-    return new Audio(frames);
+  static int frame(long micros) {
+    return Math.toIntExact(Math.round(micros / 1e6 * FRAMES_A_SECOND));
   }
 
-  private static int frame(long micros) {
-    return Math.toIntExact(Math.round(micros * (FRAMES_PER_SECOND / 1e6)));
+  static int bytes(int frames) {
+    return Math.multiplyExact(frames, BYTES_A_FRAME);
   }
 
-  /** How long it lasts. */
+  /** How long it is in seconds. */
   public double seconds() {
-    return frames.length / (double) FRAME_BYTES / FRAMES_PER_SECOND;
+    return (double) samples.length / BYTES_A_FRAME / FRAMES_A_SECOND;
+  }
+
+  /** A WAV file. */
+  public byte[] wav() {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try (AudioInputStream stream =
+        new AudioInputStream(
+            new ByteArrayInputStream(samples), FORMAT, samples.length / BYTES_A_FRAME)) {
+      AudioSystem.write(stream, AudioFileFormat.Type.WAVE, bytes);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return bytes.toByteArray();
   }
 
   /**
-   * The energy in a stretch of time: the sum of the squares of all samples of both channels, full
-   * scale being 1. Energies of sounds that are unrelated add up.
+   * The sum of the squares of all samples between two moments, left and right together, as a share
+   * of full scale; what lies outside of the sound counts as silence.
    */
   public double energy(long fromMicros, long toMicros) {
+    int from = Math.max(0, bytes(frame(Math.max(0, fromMicros))));
+    int to = Math.min(samples.length, bytes(frame(Math.max(0, toMicros))));
     double sum = 0;
-    int to = Math.min(frame(toMicros) * FRAME_BYTES, frames.length);
-    for (int i = Math.max(0, frame(fromMicros)) * FRAME_BYTES; i < to; i += 2) {
+    for (int i = from; i + 1 < to; i += 2) {
       sum += sample(i) * sample(i);
     }
     return sum;
@@ -54,26 +67,13 @@ public final class Audio {
   /** The largest sample, full scale being 1. */
   double peak() {
     double peak = 0;
-    for (int i = 0; i < frames.length; i += 2) {
+    for (int i = 0; i + 1 < samples.length; i += 2) {
       peak = Math.max(peak, Math.abs(sample(i)));
     }
     return peak;
   }
 
   private double sample(int at) {
-    return (short) ((frames[at] & 0xFF) | (frames[at + 1] << 8)) / 32768.0;
-  }
-
-  /** As the bytes of a WAV file. */
-  public byte[] wav() {
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
-    try (AudioInputStream stream =
-        new AudioInputStream(
-            new ByteArrayInputStream(frames), FORMAT, frames.length / FRAME_BYTES)) {
-      AudioSystem.write(stream, AudioFileFormat.Type.WAVE, out);
-    } catch (IOException e) {
-      throw new IllegalStateException("memory can't be written to", e);
-    }
-    return out.toByteArray();
+    return (short) ((samples[at] & 0xFF) | samples[at + 1] << 8) / FULL_SCALE;
   }
 }

@@ -1,64 +1,36 @@
 package stafette.sound;
 
-import java.util.ArrayList;
 import java.util.List;
-import stafette.score.Line;
-import stafette.time.Position;
-import stafette.time.TempoMark;
+import javax.sound.midi.MidiEvent;
 
-/**
- * Brings the line's clock to that of a performance: a quarter note of silence goes before, so that
- * whoever is early has room, and all is stretched by the speed.
- */
-public final class Clock {
-  /** Sounds may ring on for so long after the line's end. */
-  static final long TAIL_MICROS = 1_000_000;
+/** How the time of a performance is counted in a MIDI sequence. */
+interface Clock {
+  /** Ticks to a quarter note. */
+  int resolution();
 
-  private static final double SECONDS_A_MINUTE = 60;
-  private static final double MICROS = 1e6;
+  long tick(long micros);
 
-  private final Line line;
-  private final double speed;
-  private final long leadMicros;
+  /** Tempo marks and metres. */
+  List<MidiEvent> marks();
 
-  public Clock(Line line, double speed) {
-    this.line = line;
-    this.speed = speed;
-    this.leadMicros = quarterMicros(line.tempo().at(line.clockStart()));
-  }
+  /** Every tick is a microsecond. */
+  Clock EVEN =
+      new Clock() {
+        private static final int TICKS = 25_000;
 
-  /** A moment of the performance, for one on the line's clock. */
-  public long performed(long lineMicros) {
-    return leadMicros + Math.round(lineMicros / speed);
-  }
+        @Override
+        public int resolution() {
+          return TICKS;
+        }
 
-  /** A moment on the line's clock, for one of the performance: where a cursor stands. */
-  public long ofLine(long performedMicros) {
-    return Math.round((performedMicros - leadMicros) * speed);
-  }
+        @Override
+        public long tick(long micros) {
+          return micros;
+        }
 
-  /** How long a performance of the whole line takes. */
-  public long lengthMicros() {
-    return performed(line.micros(line.span().end())) + TAIL_MICROS;
-  }
-
-  List<Performance.Tempo> tempi() {
-    List<Performance.Tempo> tempi = new ArrayList<>();
-    line.tempo()
-        .within(line.span())
-        .forEach(
-            (position, mark) ->
-                tempi.add(
-                    new Performance.Tempo(
-                        tempi.isEmpty() ? 0 : performedAt(position), quarterMicros(mark))));
-    return tempi;
-  }
-
-  private long performedAt(Position position) {
-    return performed(line.micros(position));
-  }
-
-  private long quarterMicros(TempoMark mark) {
-    return Math.round(SECONDS_A_MINUTE * MICROS / (mark.quartersPerMinute().toDouble() * speed));
-  }
+        @Override
+        public List<MidiEvent> marks() {
+          return List.of(Messages.tempo(TICKS, 0));
+        }
+      };
 }

@@ -1,95 +1,164 @@
 package stafette.sound;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.function.Predicate;
-import java.util.stream.IntStream;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import javax.sound.midi.Sequence;
+import javax.sound.midi.Soundbank;
+import stafette.plan.Brief;
+import stafette.plan.Plan;
+import stafette.score.Line;
+import stafette.time.Rational;
+import stafette.time.Span;
 
 /**
- * Notes on a clock, with the tempi that a reader of bars and beats would want.
+ * A plan as it is heard: who sounds, and every note.
  *
- * @param chairs who plays
- * @param notes by start
- * @param tempi by start, the first at 0; at least one
- * @param lengthMicros when it is over
+ * @param voices the players in the brief's order, then the parts of the background
+ * @param notes of all voices, in no particular order
+ * @param takes what is heard one after the other, at least one
+ * @param lengthMicros from the start of the first take to the end of the last as the tempo map has
+ *     it; what rings on after it is not counted
  */
 public record Performance(
-    List<Chair> chairs, List<Note> notes, List<Tempo> tempi, long lengthMicros) {
+    List<Voice> voices, List<Note> notes, List<Take> takes, long lengthMicros) {
+  private static final double MICROS_A_SECOND = 1e6;
+
   public Performance {
-    chairs = List.copyOf(chairs);
-    notes =
-        notes.stream()
-            .sorted(
-                Comparator.comparingLong(Note::startMicros)
-                    .thenComparingInt(Note::chair)
-                    .thenComparingInt(Note::key))
-            .toList();
-    tempi = List.copyOf(tempi);
+    voices = List.copyOf(voices);
+    notes = List.copyOf(notes);
+    takes = List.copyOf(takes);
   }
 
   /**
-   * A tempo that begins to hold.
+   * One playing of a plan.
    *
-   * @param quarterMicros how long a quarter note lasts
+   * @param plan at the tempo that is heard
+   * @param excerpt which stretch of it
+   * @param hearing how
+   * @param fromMicros when it begins
    */
-  public record Tempo(long fromMicros, long quarterMicros) {}
+  public record Take(Plan plan, Span excerpt, Hearing hearing, long fromMicros) {
+    long lengthMicros() {
+      return plan.line().micros(excerpt.end()) - plan.line().micros(excerpt.start());
+    }
 
-  /** Only what some of the chairs play; the others stay, silent. */
-  public Performance only(Predicate<Chair> who) {
-    return with(notes.stream().filter(note -> who.test(chairs.get(note.chair()))).toList());
+    long toMicros() {
+      return fromMicros + lengthMicros();
+    }
   }
 
-  /** Only the sounds that begin in a stretch of time, which becomes the whole. */
-  public Performance between(long fromMicros, long toMicros) {
-    List<Note> kept =
-        notes.stream()
-            .filter(note -> note.startMicros() >= fromMicros && note.startMicros() < toMicros)
-            .map(note -> note.later(-fromMicros))
-            .toList();
-    List<Tempo> tempi = new ArrayList<>();
-    for (Tempo tempo : this.tempi) {
-      if (tempo.fromMicros() <= fromMicros) {
-        tempi.clear();
-      }
-      if (tempo.fromMicros() < toMicros) {
-        tempi.add(new Tempo(Math.max(0, tempo.fromMicros() - fromMicros), tempo.quarterMicros()));
+  /**
+   * A plan, or an excerpt of it.
+   *
+   * @param plan at its own tempo
+   */
+  public static Performance of(Plan plan, Span excerpt, Hearing hearing) {
+    return of(plan, excerpt, hearing, Stage.of(plan, hearing.seats()));
+  }
+
+  static Performance of(Plan plan, Span excerpt, Hearing hearing, Stage stage) {
+    Plan heard = at(plan, hearing.speed());
+    Take take = new Take(heard, excerpt, hearing, 0);
+    List<Voice> voices = new ArrayList<>(stage.voices());
+    List<Note> notes = new ArrayList<>(new Performer(heard, excerpt, hearing, stage).notes());
+    hearing
+        .rest()
+        .ifPresent(
+            rest -> {
+              notes.addAll(rest.notes(heard, excerpt, voices.size()));
+              voices.addAll(rest.voices());
+            });
+    return new Performance(voices, notes, List.of(take), take.lengthMicros());
+  }
+
+  private static Plan at(Plan plan, Rational speed) {
+    Brief brief = plan.brief();
+    List<Line> lines = brief.linesAt(plan.line().tempo().times(speed));
+    return new Plan(new Brief(lines, brief.players(), brief.rules()), plan.segments());
+  }
+
+  /** This, and after a pause another performance by the same voices. */
+  Performance then(Performance other, long pauseMicros) {
+    long later = lengthMicros + pauseMicros;
+    List<Note> both = new ArrayList<>(notes);
+    other.notes.forEach(note -> both.add(note.later(later)));
+    List<Take> all = new ArrayList<>(takes);
+    other.takes.forEach(
+        take -> all.add(new Take(take.plan, take.excerpt, take.hearing, take.fromMicros + later)));
+    return new Performance(voices, both, all, later + other.lengthMicros);
+  }
+
+  /**
+   * To be played by a sequencer: one tick is one microsecond, so that a sequencer's tick position
+   * is what {@link #lineSeconds} asks for. Its first track has the tempo; then comes one for each
+   * voice, in order, to be muted or heard alone.
+   */
+  public Sequence sequence() {
+    return Tape.of(this, Clock.EVEN);
+  }
+
+  /** A Standard MIDI File in the score's bars, beats and tempo marks. */
+  public byte[] midi() {
+    return Tape.file(Tape.of(this, new ScoreClock(takes)));
+  }
+
+  /**
+   * Rendered by the JDK's synthesiser, which needs no sound card.
+   *
+   * @param bank sounds of the user's own
+   * @throws NoSound if this Java has no such synthesiser, or can't use the bank
+   */
+  public Audio audio(Optional<Soundbank> bank) throws NoSound {
+    return Synthesiser.render(sequence(), lengthMicros, bank);
+  }
+
+  /**
+   * Where a moment is on the plan's own clock, in seconds at the tempo of the plan; empty in the
+   * pauses between takes and after the end.
+   */
+  public OptionalDouble lineSeconds(long micros) {
+    return takes.stream()
+        .filter(take -> micros >= take.fromMicros && micros < take.toMicros())
+        .mapToDouble(
+            take ->
+                (take.plan.line().micros(take.excerpt.start()) + micros - take.fromMicros)
+                    * take.hearing.speed().toDouble()
+                    / MICROS_A_SECOND)
+        .findFirst();
+  }
+
+  /** When a moment of the plan's own clock is heard in the first take; may lie outside of it. */
+  public long micros(double lineSeconds) {
+    Take take = takes.get(0);
+    return Math.round(lineSeconds * MICROS_A_SECOND / take.hearing.speed().toDouble())
+        - take.plan.line().micros(take.excerpt.start())
+        + take.fromMicros;
+  }
+
+  /** The stroke of a relay's line that was written last by a moment; empty before the first. */
+  public OptionalInt strokeAt(int relay, long micros) {
+    return takes.stream()
+        .filter(take -> micros >= take.fromMicros && micros < take.toMicros())
+        .findFirst()
+        .map(take -> strokeAt(take, take.plan.brief().line(relay), micros))
+        .orElse(OptionalInt.empty());
+  }
+
+  private static OptionalInt strokeAt(Take take, Line line, long micros) {
+    long at = take.plan.line().micros(take.excerpt.start()) + micros - take.fromMicros;
+    int low = -1;
+    int high = line.count() - 1;
+    while (low < high) {
+      int middle = (low + high + 1) >> 1;
+      if (line.onsetMicros(middle) > at) {
+        high = middle - 1;
+      } else {
+        low = middle;
       }
     }
-    return new Performance(chairs, kept, tempi, toMicros - fromMicros);
-  }
-
-  /** This one, and after a silence another one. */
-  public Performance then(Performance next, long silenceMicros) {
-    long shift = lengthMicros + silenceMicros;
-    List<Chair> allChairs = new ArrayList<>(chairs);
-    int[] numbers =
-        IntStream.range(0, next.chairs.size())
-            .map(
-                i -> {
-                  if (!allChairs.contains(next.chairs.get(i))) {
-                    allChairs.add(next.chairs.get(i));
-                  }
-                  return allChairs.indexOf(next.chairs.get(i));
-                })
-            .toArray();
-    List<Note> allNotes = new ArrayList<>(notes);
-    next.notes.forEach(note -> allNotes.add(note.of(numbers[note.chair()]).later(shift)));
-    List<Tempo> allTempi = new ArrayList<>(tempi);
-    next.tempi.forEach(t -> allTempi.add(new Tempo(t.fromMicros() + shift, t.quarterMicros())));
-    return new Performance(allChairs, allNotes, allTempi, shift + next.lengthMicros);
-  }
-
-  /** This one with another one sounding at the same time, on the same clock. */
-  public Performance with(Performance beside) {
-    List<Chair> allChairs = new ArrayList<>(chairs);
-    allChairs.addAll(beside.chairs);
-    List<Note> allNotes = new ArrayList<>(notes);
-    beside.notes.forEach(note -> allNotes.add(note.of(note.chair() + chairs.size())));
-    return new Performance(allChairs, allNotes, tempi, Math.max(lengthMicros, beside.lengthMicros));
-  }
-
-  private Performance with(List<Note> others) {
-    return new Performance(chairs, others, tempi, lengthMicros);
+    return low < 0 ? OptionalInt.empty() : OptionalInt.of(low);
   }
 }

@@ -1,239 +1,313 @@
 package stafette.work;
 
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Function;
-import stafette.limits.Instrument;
+import javax.sound.midi.InvalidMidiDataException;
+import javax.sound.midi.MidiSystem;
+import javax.sound.midi.Soundbank;
+import stafette.check.Ear;
+import stafette.check.HandoffEar;
 import stafette.limits.Spelling;
-import stafette.plan.Handoff;
 import stafette.plan.Plan;
 import stafette.plan.Player;
 import stafette.plan.Seat;
-import stafette.score.Line;
-import stafette.score.Part;
 import stafette.sound.Audio;
-import stafette.sound.Background;
-import stafette.sound.Clock;
+import stafette.sound.Comparison;
+import stafette.sound.Excerpts;
+import stafette.sound.Hearing;
 import stafette.sound.LevelStep;
-import stafette.sound.Manner;
-import stafette.sound.Midi;
+import stafette.sound.NoSound;
 import stafette.sound.Performance;
-import stafette.sound.Performer;
-import stafette.sound.Synthesis;
-import stafette.sound.UnusableBank;
+import stafette.sound.Timing;
+import stafette.time.Rational;
+import stafette.time.Span;
 
 /** Plays a plan into a file. */
 public final class PlayPlan {
-  private static final double LEAST_SPEED = 0.1;
-  private static final double MOST_SPEED = 4;
-  private static final long AROUND_MICROS = 2_000_000;
-  private static final long PAUSE_MICROS = 1_000_000;
-  private static final int PIANO = 1;
+  private PlayPlan() {}
 
-  private final JudgedPlan judged;
-  private final OpenScore score;
-  private final Request request;
-  private final LimitsInForce limits;
-  private final Performer performer;
-
-  private PlayPlan(
-      JudgedPlan judged,
-      OpenScore score,
-      Map<String, Seat> seats,
-      Request request,
-      LimitsInForce limits) {
-    this.judged = judged;
-    this.score = score;
-    this.request = request;
-    this.limits = limits;
-    this.performer =
-        new Performer(judged.plan(), new Manner(request.human(), request.speed(), seats));
+  /** By the ending of the file's name. */
+  private enum Format {
+    WAV,
+    MID
   }
 
   /**
-   * What to play, and into which file.
+   * Where and how to play.
    *
    * @param file .wav or .mid
-   * @param human whether onsets spread as with people
-   * @param speed 1 for the planned tempo
-   * @param withScore whether the rest of the score accompanies
-   * @param compare whether one impossible player and the plan without overlaps come before the plan
-   * @param handoff the number of a handoff, from 1, round which to play a few seconds
-   * @param solo players of whom alone to hear; all if none
+   * @param withScore whether the rest of the score is heard behind the line
+   * @param spread whether the players are a little apart, as in an ensemble
+   * @param handoff the number of the one handoff to hear, from 1; empty for the whole line
+   * @param solo the only players to hear; all if none is named
    * @param mute players not to hear
-   * @param bank a sound bank of the user's own
-   * @param replace whether the file may replace one that is there
+   * @param speed factor on all tempi
+   * @param compare whether to hear the line by one player and without overlaps first
+   * @param bank a soundbank of the user's own
+   * @param replace whether it may replace a file that is there
    */
   public record Request(
       Path file,
-      boolean human,
-      double speed,
       boolean withScore,
-      boolean compare,
-      OptionalInt handoff,
+      boolean spread,
+      Optional<Integer> handoff,
       List<String> solo,
       List<String> mute,
+      Rational speed,
+      boolean compare,
       Optional<Path> bank,
       boolean replace) {
+    public Request {
+      solo = List.copyOf(solo);
+      mute = List.copyOf(mute);
+    }
+
     /**
      * Checks it before anything is reckoned.
      *
-     * @throws Refusal if the ending is another one, the speed is out of reach, two wishes exclude
-     *     each other, or the file is there already
+     * @throws Refusal if the ending is neither, two wishes exclude each other, the bank can't be
+     *     read, or the file is there already
      */
     public void refuseWhatCannotBe() throws Refusal {
-      if (!isWav() && !ends(".mid")) {
-        throw Refusal.wrongUse(file + ": sound is written as .wav or .mid");
-      }
-      if (!(speed >= LEAST_SPEED && speed <= MOST_SPEED)) {
-        throw Refusal.wrongUse("--speed goes from 10% to 400%");
+      if (format(file) == Format.MID && bank.isPresent()) {
+        throw Refusal.wrongUse(
+            "--bank gives sounds to a .wav file; a .mid file has notes only, so leave it out");
       }
       if (compare && !(solo.isEmpty() && mute.isEmpty())) {
-        throw Refusal.wrongUse("--compare plays all players; leave out --solo and --mute");
+        throw Refusal.wrongUse("--compare plays everybody; leave out --solo and --mute");
       }
-      if (bank.isPresent() && !isWav()) {
-        throw Refusal.wrongUse("--bank: a .mid file holds no sounds; name a .wav file");
+      if (bank.isPresent()) {
+        read(bank.get());
       }
       FileDoor.refuseToReplace(file, replace);
-    }
-
-    boolean isWav() {
-      return ends(".wav");
-    }
-
-    private boolean ends(String ending) {
-      return String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT).endsWith(ending);
     }
   }
 
   /**
-   * What was written.
+   * What is played.
    *
-   * @param seconds how long it is
-   * @param stepDecibels for each handoff how much louder it is in the sound while both play than
-   *     who leaves alone; empty where nothing is shared; no list for MIDI
-   * @param togetherDecibel the same for all handoffs together
+   * @param seats of players whose seats are known, by name
    */
-  public record Sounded(
-      double seconds, List<OptionalDouble> stepDecibels, OptionalDouble togetherDecibel) {
-    public Sounded {
-      stepDecibels = List.copyOf(stepDecibels);
+  public record Piece(JudgedPlan judged, OpenScore score, Map<String, Seat> seats) {}
+
+  /**
+   * What came of it.
+   *
+   * @param musicSeconds what the tempo map makes of it, pauses between takes reckoned in
+   * @param fileSeconds how long the file is: in a .wav file notes may ring on
+   * @param steps the handoffs that can be heard in full; none in a .mid file
+   * @param mean of those measured, as the level of the mean ratio of energies
+   */
+  public record Heard(
+      double musicSeconds, double fileSeconds, List<Step> steps, Optional<Step> mean) {
+    public Heard {
+      steps = List.copyOf(steps);
     }
   }
+
+  /**
+   * The step in level at a handoff, in decibels; empty where nothing is shared, or there is nothing
+   * to compare with.
+   *
+   * @param number of the handoff in the plan, from 1
+   * @param published by the published sum of unrelated sources
+   * @param overOne measured, against the same strokes without who enters
+   * @param overBefore measured, against the strokes just before
+   */
+  public record Step(
+      int number, OptionalDouble published, OptionalDouble overOne, OptionalDouble overBefore) {}
 
   /**
    * Plays a plan.
    *
-   * @param seats of players whose seats are known, by name
-   * @throws Refusal if a player or a handoff is not there, the bank can't be used, or the file
-   *     can't be written
+   * @throws Refusal if there is no such player or handoff, or the file can't be written
    */
-  public static Sounded sound(
-      JudgedPlan judged,
-      OpenScore score,
-      Map<String, Seat> seats,
-      Request request,
-      LimitsInForce limits)
-      throws Refusal {
-    return new PlayPlan(judged, score, seats, request, limits).sound();
+  public static Heard play(Piece what, LimitsInForce limits, Request request) throws Refusal {
+    Plan plan = what.judged().plan();
+    Span excerpt = excerpt(plan, request);
+    Hearing hearing =
+        new Hearing(
+            request.speed(),
+            timing(request),
+            what.seats(),
+            heard(plan, request),
+            request.withScore()
+                ? Optional.of(Playback.rest(what.score(), limits))
+                : Optional.empty());
+    Performance performance =
+        request.compare()
+            ? Comparison.of(plan, excerpt, hearing)
+            : Performance.of(plan, excerpt, hearing);
+    return format(request.file()) == Format.MID
+        ? written(performance, request)
+        : rendered(performance, Comparison.withoutOverlaps(plan, excerpt, hearing), what, request);
   }
 
-  private Sounded sound() throws Refusal {
-    refuseWhoIsNotThere();
-    Performance performance = performance();
-    if (!request.isWav()) {
-      FileDoor.write(request.file(), Midi.file(performance), request.replace());
-      return new Sounded(performance.lengthMicros() / 1e6, List.of(), OptionalDouble.empty());
+  private static Heard written(Performance performance, Request request) throws Refusal {
+    FileDoor.write(request.file(), performance.midi(), request.replace());
+    double seconds = performance.lengthMicros() / 1e6;
+    return new Heard(seconds, seconds, List.of(), Optional.empty());
+  }
+
+  private static Heard rendered(
+      Performance performance, Performance withoutOverlaps, Piece what, Request request)
+      throws Refusal {
+    Optional<Soundbank> bank = Optional.empty();
+    if (request.bank().isPresent()) {
+      bank = Optional.of(read(request.bank().get()));
     }
     try {
-      Synthesis synthesis = synthesis();
-      Audio audio = synthesis.render(performance);
+      Audio audio = performance.audio(bank);
       FileDoor.write(request.file(), audio.wav(), request.replace());
-      LevelStep.Measured levels = LevelStep.measure(plan(), performer, synthesis);
-      return new Sounded(
-          audio.seconds(),
-          levels.steps().stream().map(LevelStep::decibel).toList(),
-          levels.together());
-    } catch (UnusableBank e) {
-      throw Refusal.ofFile(
-          request.bank().map(Path::toString).orElse("the sound bank") + ": " + e.getMessage());
+      List<LevelStep> measured =
+          LevelStep.measured(performance, audio, withoutOverlaps.audio(bank));
+      List<Step> steps = steps(measured, what, request);
+      return new Heard(performance.lengthMicros() / 1e6, audio.seconds(), steps, mean(steps));
+    } catch (NoSound e) {
+      throw Refusal.ofFile(request.bank().orElse(request.file()) + ": " + e.getMessage());
     }
   }
 
-  private Synthesis synthesis() throws Refusal, UnusableBank {
-    return request.bank().isPresent()
-        ? Synthesis.with(FileDoor.read(request.bank().get()))
-        : Synthesis.plain();
-  }
-
-  private Plan plan() {
-    return judged.plan();
-  }
-
-  private void refuseWhoIsNotThere() throws Refusal {
-    for (List<String> names : List.of(request.solo(), request.mute())) {
-      for (String name : names) {
-        if (plan().brief().players().stream().noneMatch(p -> Spelling.same(p.name(), name))) {
-          throw Refusal.wrongUse(
-              name
-                  + " is none of the players: "
-                  + String.join(
-                      ", ", plan().brief().players().stream().map(Player::name).toList()));
-        }
+  private static List<Step> steps(List<LevelStep> measured, Piece what, Request request) {
+    List<HandoffEar> ears = Ear.of(what.judged().plan(), what.seats());
+    boolean everybody = request.solo().isEmpty() && request.mute().isEmpty();
+    List<Step> steps = new ArrayList<>();
+    for (int i = 0; i < measured.size(); i++) {
+      boolean asked = request.handoff().isEmpty() || request.handoff().get() == i + 1;
+      if (asked && (everybody || measured.get(i).overOne().isPresent())) {
+        OptionalDouble published =
+            ears.get(i)
+                .together()
+                .map(both -> OptionalDouble.of(both.aboveLeavingDecibel()))
+                .orElse(OptionalDouble.empty());
+        steps.add(
+            new Step(
+                i + 1,
+                published,
+                LevelStep.decibel(measured.get(i).overOne()),
+                LevelStep.decibel(measured.get(i).overBefore())));
       }
     }
-    int handoffs = plan().handoffs().size();
-    if (request.handoff().isPresent()
-        && (request.handoff().getAsInt() < 1 || request.handoff().getAsInt() > handoffs)) {
+    return steps;
+  }
+
+  private static Optional<Step> mean(List<Step> steps) {
+    List<Step> whole = steps.stream().filter(step -> step.overBefore().isPresent()).toList();
+    return whole.size() < 2
+        ? Optional.empty()
+        : Optional.of(
+            new Step(
+                0,
+                mean(whole, Step::published),
+                mean(whole, Step::overOne),
+                mean(whole, Step::overBefore)));
+  }
+
+  private static OptionalDouble mean(List<Step> steps, Function<Step, OptionalDouble> level) {
+    return LevelStep.decibel(
+        steps.stream()
+            .flatMapToDouble(step -> level.apply(step).stream())
+            .map(decibel -> Math.pow(10, decibel / 10))
+            .average());
+  }
+
+  private static Timing timing(Request request) throws Refusal {
+    if (request.spread()) {
+      return Timing.ENSEMBLE;
+    }
+    return format(request.file()) == Format.MID ? Timing.WRITTEN : Timing.TOGETHER;
+  }
+
+  private static Span excerpt(Plan plan, Request request) throws Refusal {
+    if (request.handoff().isEmpty()) {
+      return Excerpts.whole(plan);
+    }
+    int number = request.handoff().get();
+    int last = plan.handoffs().size();
+    if (number < 1 || number > last) {
       throw Refusal.wrongUse(
-          handoffs == 0
-              ? "--handoff: the plan has no handoffs"
-              : "--handoff goes from 1 to " + handoffs + " in this plan");
+          "--handoff "
+              + number
+              + ": "
+              + (last == 0
+                  ? "this plan has no handoff; leave it out"
+                  : "the plan's handoffs are numbered 1 to " + last));
+    }
+    return Excerpts.round(plan, plan.handoffs().get(number - 1));
+  }
+
+  private static Set<Integer> heard(Plan plan, Request request) throws Refusal {
+    Set<Integer> heard = new TreeSet<>();
+    plan.segments().forEach(segment -> heard.add(segment.player()));
+    if (!request.solo().isEmpty()) {
+      heard.retainAll(numbers(plan, "--solo", request.solo()));
+    }
+    heard.removeAll(numbers(plan, "--mute", request.mute()));
+    if (heard.isEmpty()) {
+      throw Refusal.wrongUse("--solo and --mute leave nobody to hear; name fewer, or others");
+    }
+    return heard;
+  }
+
+  private static Set<Integer> numbers(Plan plan, String option, List<String> names) throws Refusal {
+    List<Player> players = plan.brief().players();
+    Set<Integer> numbers = new TreeSet<>();
+    for (String name : names) {
+      int number = 0;
+      while (number < players.size() && !Spelling.same(players.get(number).name(), name)) {
+        number++;
+      }
+      if (number == players.size() || plan.segmentsOf(number).isEmpty()) {
+        throw Refusal.wrongUse(
+            option
+                + ": "
+                + name
+                + (number == players.size()
+                    ? " is none of the players"
+                    : " has nothing to play in this plan")
+                + "; it is played by "
+                + String.join(", ", playing(plan)));
+      }
+      numbers.add(number);
+    }
+    return numbers;
+  }
+
+  private static List<String> playing(Plan plan) {
+    return plan.segments().stream()
+        .map(segment -> segment.player())
+        .distinct()
+        .sorted()
+        .map(player -> plan.brief().players().get(player).name())
+        .toList();
+  }
+
+  private static Soundbank read(Path file) throws Refusal {
+    byte[] bytes = FileDoor.read(file);
+    try {
+      return MidiSystem.getSoundbank(new ByteArrayInputStream(bytes));
+    } catch (InvalidMidiDataException | IOException e) {
+      throw Refusal.ofFile(file + ": is no soundbank that can be read (SF2 or DLS)");
     }
   }
 
-  private Performance performance() {
-    if (!request.compare()) {
-      return arranged(Performer::asPlanned);
+  private static Format format(Path file) throws Refusal {
+    String name = String.valueOf(file.getFileName()).toUpperCase(Locale.ROOT);
+    for (Format format : Format.values()) {
+      if (name.endsWith("." + format)) {
+        return format;
+      }
     }
-    return arranged(Performer::byOneAlone)
-        .then(arranged(Performer::withoutOverlaps), PAUSE_MICROS)
-        .then(arranged(Performer::asPlanned), PAUSE_MICROS);
-  }
-
-  private Performance arranged(Function<Performer, Performance> how) {
-    Performance players = how.apply(performer).only(chair -> isHeard(chair.name()));
-    Clock clock = performer.clock();
-    Performance all =
-        request.withScore()
-            ? players.with(Background.of(score.score(), plan().line(), clock, this::program))
-            : players;
-    return request.handoff().isPresent() ? around(all, request.handoff().getAsInt() - 1) : all;
-  }
-
-  private boolean isHeard(String player) {
-    boolean chosen =
-        request.solo().isEmpty()
-            || request.solo().stream().anyMatch(name -> Spelling.same(name, player));
-    return chosen && request.mute().stream().noneMatch(name -> Spelling.same(name, player));
-  }
-
-  private int program(Part part) {
-    return limits.catalogue().of(part).map(Instrument::midiProgram).orElse(PIANO);
-  }
-
-  private Performance around(Performance performance, int number) {
-    Handoff handoff = plan().handoffs().get(number);
-    Line line = plan().brief().line(handoff.enters().relay());
-    Clock clock = performer.clock();
-    long from = clock.performed(line.onsetMicros(handoff.enters().first())) - AROUND_MICROS;
-    long to = clock.performed(line.endMicros(handoff.leaves().last())) + AROUND_MICROS;
-    return performance.between(
-        Math.max(0, from), Math.min(performance.lengthMicros(), Math.max(to, from + 1)));
+    throw Refusal.wrongUse(file + ": a plan is played into .wav or .mid");
   }
 }

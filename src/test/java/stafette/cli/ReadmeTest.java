@@ -78,6 +78,25 @@ class ReadmeTest {
     assertTrue(!shown.isEmpty() && printed.contains(shown), printed);
   }
 
+  /** Of Java's own sounds; where another bank is installed, other levels are measured. */
+  @Test
+  void the_published_steps_it_shows_are_those_of_its_sound() throws IOException {
+    String command =
+        commands().stream().filter(c -> c.contains("lantern-run.wav")).findFirst().orElseThrow();
+    Matcher block = BLOCK.matcher(readme());
+    String shown = "";
+    while (block.find()) {
+      shown = block.group(2).contains("over before") ? block.group(2) : shown;
+    }
+    String printed = Ran.command(arguments(command)).out();
+    List<String> rows = shown.lines().toList();
+    assertEquals(5, rows.size());
+    for (String row : rows) {
+      String published = row.substring(0, rows.get(0).indexOf("over one")).stripTrailing();
+      assertTrue(printed.contains(published), printed);
+    }
+  }
+
   @Test
   void every_option_it_names_is_one() throws IOException {
     String help = "";

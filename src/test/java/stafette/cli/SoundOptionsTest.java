@@ -9,162 +9,177 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
-import javax.sound.midi.InvalidMidiDataException;
-import javax.sound.midi.MidiEvent;
+import java.util.stream.Stream;
 import javax.sound.midi.MidiSystem;
 import javax.sound.midi.Sequence;
 import javax.sound.midi.ShortMessage;
 import javax.sound.midi.Track;
-import javax.sound.sampled.AudioFileFormat;
 import javax.sound.sampled.AudioSystem;
 import javax.sound.sampled.UnsupportedAudioFileException;
+import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.io.TempDir;
+import stafette.sound.TinyBank;
 
-/** The command preview, sounding. */
+/** The command preview, playing. */
 class SoundOptionsTest {
+  /** Of the excerpt, bars 5 to 16 in 4/4 at quarter = 104, the last note a quarter short of it. */
+  private static final double SECONDS = 27.692;
+
   @TempDir private Path folder = Path.of("");
 
   @Test
-  void writes_wav_with_the_levels_of_the_handoffs_published_and_measured()
-      throws IOException, UnsupportedAudioFileException {
-    Path file = folder.resolve("a.WAV");
+  void plays_a_wav_and_tells_the_steps_in_level() throws Exception {
+    Path file = folder.resolve("a.wav");
     Ran ran = preview("--sound", file.toString());
     assertEquals(Commands.FINE, ran.exitCode(), ran.err());
-    assertTrue(ran.out().contains("Sounded    " + file), ran.out());
-    assertTrue(ran.out().contains("Flute 1 to Flute 2  +3.0 dB"), ran.out());
-    assertTrue(ran.out().contains("all together"), ran.out());
-    AudioFileFormat format = AudioSystem.getAudioFileFormat(file.toFile());
-    assertEquals(2, format.getFormat().getChannels());
+    assertTrue(ran.out().contains("Played     " + file + " (27.7 s of music, file 28.7 s)"));
+    assertTrue(ran.out().contains("published  over one  over before"), ran.out());
+    assertEquals(4, ran.out().split("\\+3\\.01 dB ", -1).length - 1, ran.out());
+    assertEquals(SECONDS + 1, seconds(file), 0.001);
   }
 
   @Test
-  void writes_the_same_midi_twice_and_other_midi_without_spread()
-      throws IOException, InvalidMidiDataException {
-    byte[] one = Files.readAllBytes(midi("one.mid"));
-    assertArrayEquals(one, Files.readAllBytes(midi("two.mid")));
-    byte[] machine = Files.readAllBytes(midi("machine.mid", "--spread", "off"));
-    assertFalse(java.util.Arrays.equals(one, machine));
+  void plays_at_another_speed_round_one_handoff_and_as_a_comparison()
+      throws IOException, UnsupportedAudioFileException {
+    assertEquals(2 * SECONDS + 1, seconds(played("half.wav", "--speed", "50%")), 0.001);
+    double handoff = seconds(played("handoff.wav", "--handoff", "2"));
+    assertTrue(handoff > 5 && handoff < 8, Double.toString(handoff));
+    assertEquals(3 * SECONDS + 2 * 1.5 + 1, seconds(played("three.wav", "--compare")), 0.001);
   }
 
   @Test
-  void solo_and_mute_choose_who_is_heard() throws IOException, InvalidMidiDataException {
-    int all = attacks(midi("all.mid"));
-    int solo = attacks(midi("solo.mid", "--solo", "flute 1"));
-    int mute = attacks(midi("mute.mid", "--mute", "Flute 1, Clarinet 1"));
-    assertTrue(solo > 0 && mute > 0);
-    assertEquals(all, solo + mute);
+  void solo_mute_seats_spread_and_the_rest_of_the_score_are_heard() throws IOException {
+    byte[] plain = Files.readAllBytes(played("plain.wav", "--handoff", "1"));
+    assertArrayEquals(plain, Files.readAllBytes(played("again.wav", "--handoff", "1")));
+    List<List<String>> others =
+        List.of(
+            List.of("--solo", "flute 1"),
+            List.of("--mute", "Flute 1"),
+            List.of("--spread", "off"),
+            List.of("--with-score"),
+            List.of("--seats", "Flute 1: -3 2; Flute 2: 4 9"));
+    for (List<String> other : others) {
+      List<String> options = new ArrayList<>(List.of("--handoff", "1"));
+      options.addAll(other);
+      Path file = played("other.wav", options.toArray(String[]::new));
+      assertFalse(Arrays.equals(plain, Files.readAllBytes(file)), other.toString());
+      assertEquals(plain.length, Files.size(file));
+    }
+    assertArrayEquals(
+        Files.readAllBytes(played("solo.wav", "--handoff", "1", "--solo", "Flute 1")),
+        Files.readAllBytes(played("mute.wav", "--handoff", "1", "--mute", "Flute 2")));
   }
 
   @Test
-  void the_rest_of_the_score_accompanies_when_asked() throws IOException, InvalidMidiDataException {
-    assertTrue(attacks(midi("alone.mid")) < attacks(midi("score.mid", "--with-score")));
+  void plays_with_a_bank_of_the_users_own() throws IOException {
+    Path bank = Files.write(folder.resolve("tiny.sf2"), TinyBank.sf2());
+    byte[] own = Files.readAllBytes(played("own.wav", "--handoff", "1", "--bank", bank.toString()));
+    byte[] usual = Files.readAllBytes(played("usual.wav", "--handoff", "1"));
+    assertEquals(usual.length, own.length);
+    assertFalse(Arrays.equals(usual, own));
+  }
+
+  /** 283 notes of the line and three that two players share. */
+  @Test
+  void plays_a_midi_file_that_has_every_note() throws Exception {
+    Sequence sequence = MidiSystem.getSequence(played("a.MID", "--spread", "off").toFile());
+    long notes = 0;
+    for (Track track : sequence.getTracks()) {
+      for (int i = 0; i < track.size(); i++) {
+        notes +=
+            track.get(i).getMessage() instanceof ShortMessage message
+                    && message.getCommand() == ShortMessage.NOTE_ON
+                ? 1
+                : 0;
+      }
+    }
+    assertEquals(283 + 3, notes);
+    assertEquals(SECONDS, sequence.getMicrosecondLength() / 1e6, 0.001);
   }
 
   @Test
-  void one_handoff_is_a_few_seconds_and_half_the_speed_twice_the_time()
-      throws IOException, InvalidMidiDataException {
-    double whole = seconds(midi("whole.mid"));
-    double slow = seconds(midi("slow.mid", "--speed", "50%"));
-    double handoff = seconds(midi("handoff.mid", "--handoff", "2"));
-    assertEquals(2 * (whole - 1), slow - 1, 0.01);
-    assertTrue(handoff > 3 && handoff < 6, "seconds " + handoff);
-  }
-
-  @Test
-  void the_comparison_plays_the_line_three_times() throws IOException, InvalidMidiDataException {
-    Path plan = midi("plan.mid");
-    Path three = midi("three.mid", "--compare");
-    assertEquals(3 * seconds(plan) + 2, seconds(three), 0.05);
-    int shared = 3;
-    assertEquals(3 * attacks(plan) - 2 * shared, attacks(three));
-  }
-
-  @Test
-  void a_plan_that_was_kept_sounds_too() throws IOException {
+  void plays_a_plan_that_was_kept_as_it_plays_a_new_one() throws IOException {
     Path plan = folder.resolve("plan.json");
     List<String> split = new ArrayList<>(List.of("split"));
     split.addAll(job());
     split.addAll(List.of("--plan", plan.toString()));
     assertEquals(Commands.FINE, Ran.command(split.toArray(String[]::new)).exitCode());
-    Path file = folder.resolve("kept.mid");
-    Ran ran = Ran.command("preview", plan.toString(), "--sound", file.toString());
+    Path kept = folder.resolve("kept.mid");
+    Ran ran = Ran.command("preview", plan.toString(), "--sound", kept.toString());
     assertEquals(Commands.FINE, ran.exitCode(), ran.err());
-    assertTrue(Files.exists(file));
+    assertArrayEquals(Files.readAllBytes(played("new.mid")), Files.readAllBytes(kept));
   }
 
-  @Test
-  void refuses_what_cannot_be_before_it_searches() throws IOException {
-    String wav = folder.resolve("a.wav").toString();
-    refused(Commands.WRONG_USE, ".wav or .mid", "--sound", folder.resolve("a.mp3").toString());
-    refused(Commands.WRONG_USE, "need --sound", "--speed", "50%");
-    refused(Commands.WRONG_USE, "percentage", "--sound", wav, "--speed", "slow");
-    refused(Commands.WRONG_USE, "10% to 400%", "--sound", wav, "--speed", "0%");
-    refused(Commands.WRONG_USE, "on or off", "--sound", wav, "--spread", "wide");
-    refused(Commands.WRONG_USE, "--compare", "--sound", wav, "--compare", "--solo", "Flute 1");
-    refused(
-        Commands.WRONG_USE,
-        "holds no sounds",
-        "--sound",
-        folder.resolve("a.mid").toString(),
-        "--bank",
-        wav);
+  private record Case(int exitCode, String says, List<String> options) {}
+
+  @TestFactory
+  Stream<DynamicTest> each_wrong_use_gets_one_message_and_no_file() throws IOException {
     Path there = Files.writeString(folder.resolve("there.wav"), "mine");
-    refused(Commands.FILE, "--force", "--sound", there.toString());
-    assertEquals("mine", Files.readString(there));
+    Path text = Files.writeString(folder.resolve("text.sf2"), "no bank");
+    String wav = folder.resolve("x.wav").toString();
+    String mid = folder.resolve("x.mid").toString();
+    return Stream.of(
+            wrong("into .wav or .mid", folder.resolve("x.ogg").toString()),
+            wrong("on or off, not \"some\"", wav, "--spread", "some"),
+            wrong("from 10% to 400%", wav, "--speed", "half"),
+            wrong("from 10% to 400%", wav, "--speed", "50"),
+            wrong("from 10% to 400%", wav, "--speed", "0%"),
+            wrong("from 10% to 400%", wav, "--speed", "401%"),
+            wrong("numbered 1 to 3", wav, "--handoff", "4"),
+            wrong("numbered 1 to 3", wav, "--handoff", "0"),
+            wrong("Tuba is none of the players; it is played by Flute 1", wav, "--solo", "Tuba"),
+            wrong("Clarinet 1 has nothing to play", wav, "--mute", "Clarinet 1"),
+            wrong("leave nobody to hear", wav, "--mute", "Flute 1, Flute 2"),
+            wrong("name players", wav, "--solo", ","),
+            wrong("leave out --solo and --mute", wav, "--compare", "--solo", "Flute 1"),
+            wrong("has notes only", mid, "--bank", text.toString()),
+            new Case(Commands.FILE, "is no soundbank", sound(wav, "--bank", text.toString())),
+            new Case(Commands.FILE, "no such file", sound(wav, "--bank", "nowhere.sf2")),
+            new Case(Commands.FILE, "exists already", sound(there.toString())),
+            new Case(
+                Commands.WRONG_USE,
+                "--solo, --compare: go with --sound",
+                List.of("--compare", "--solo", "Flute 1")))
+        .map(
+            wrong ->
+                DynamicTest.dynamicTest(
+                    wrong.options().toString(),
+                    () -> {
+                      Ran ran = preview(wrong.options().toArray(String[]::new));
+                      assertTrue(ran.err().contains(wrong.says()), ran.err());
+                      assertEquals(wrong.exitCode(), ran.exitCode());
+                      assertFalse(Files.exists(Path.of(wav)) || Files.exists(Path.of(mid)));
+                      assertEquals("mine", Files.readString(there));
+                    }));
   }
 
-  @Test
-  void refuses_players_handoffs_and_banks_that_are_not_there() throws IOException {
-    String wav = folder.resolve("a.wav").toString();
-    assertRefused(Commands.WRONG_USE, "none of the players", "--sound", wav, "--solo", "Harp");
-    assertRefused(Commands.WRONG_USE, "1 to 3", "--sound", wav, "--handoff", "4");
-    Path noBank = Files.writeString(folder.resolve("no.sf2"), "no bank");
-    assertRefused(Commands.FILE, "no.sf2: is no sound bank", "--sound", wav, "--bank", "" + noBank);
-    assertFalse(Files.exists(folder.resolve("a.wav")));
+  private static Case wrong(String says, String file, String... more) {
+    return new Case(Commands.WRONG_USE, says, sound(file, more));
   }
 
-  private static void refused(int exitCode, String words, String... options) {
-    Ran ran = assertRefused(exitCode, words, options);
-    assertFalse(ran.out().contains("Plan"), ran.out());
-  }
-
-  private static Ran assertRefused(int exitCode, String words, String... options) {
-    Ran ran = preview(options);
-    assertEquals(exitCode, ran.exitCode(), ran.err());
-    assertTrue(ran.err().contains(words), ran.err());
-    return ran;
-  }
-
-  private Path midi(String name, String... more) {
-    Path file = folder.resolve(name);
-    List<String> options = new ArrayList<>(List.of("--sound", file.toString()));
+  private static List<String> sound(String file, String... more) {
+    List<String> options = new ArrayList<>(List.of("--sound", file));
     options.addAll(List.of(more));
+    return options;
+  }
+
+  private Path played(String name, String... more) {
+    Path file = folder.resolve(name);
+    List<String> options = sound(file.toString(), more);
+    options.add("--force");
     Ran ran = preview(options.toArray(String[]::new));
     assertEquals(Commands.FINE, ran.exitCode(), ran.err());
+    assertTrue(ran.out().contains("Played     " + file), ran.out());
     return file;
   }
 
-  private static double seconds(Path file) throws IOException, InvalidMidiDataException {
-    return MidiSystem.getSequence(file.toFile()).getMicrosecondLength() / 1e6;
-  }
-
-  private static int attacks(Path file) throws IOException, InvalidMidiDataException {
-    Sequence sequence = MidiSystem.getSequence(file.toFile());
-    int attacks = 0;
-    for (Track track : sequence.getTracks()) {
-      for (int i = 0; i < track.size(); i++) {
-        MidiEvent event = track.get(i);
-        attacks +=
-            event.getMessage() instanceof ShortMessage message
-                    && message.getCommand() == ShortMessage.NOTE_ON
-                    && message.getData2() > 0
-                ? 1
-                : 0;
-      }
-    }
-    return attacks;
+  private static double seconds(Path wav) throws IOException, UnsupportedAudioFileException {
+    var format = AudioSystem.getAudioFileFormat(wav.toFile());
+    return format.getFrameLength() / format.getFormat().getFrameRate();
   }
 
   private static Ran preview(String... options) {

@@ -38,8 +38,14 @@ class NewPartTest {
   }
 
   private static Document after(String name, String instrument) throws Exception {
-    Document before = before();
-    Line line = ByHand.line(before.score(), "P1", "#1-#4");
+    return written(before(), name, instrument);
+  }
+
+  /** A score once a new player has all of the piano's line. */
+  private static Document written(Document before, String name, String instrument)
+      throws Exception {
+    int bars = before.score().bars().count();
+    Line line = ByHand.line(before.score(), "P1", "#1-#" + bars);
     Plan plan =
         new Plan(
             new stafette.plan.Brief(
@@ -77,6 +83,48 @@ class NewPartTest {
         new Transposition(7, 12), inBar(after("Piccolo", "piccolo"), 1, 1).transposition());
     assertEquals(
         new Transposition(-7, -12), inBar(after("Bass", "double bass"), 1, 1).transposition());
+  }
+
+  private static String key(int fifths) {
+    return "<attributes><key><fifths>" + fifths + "</fifths></key></attributes>";
+  }
+
+  private static final String SHARP_F =
+      "<note><pitch><step>F</step><alter>1</alter><octave>5</octave></pitch><duration>3</duration></note>";
+
+  @Test
+  void a_key_that_changes_within_a_bar_changes_there() throws Exception {
+    String eight = SHARP_F.repeat(8);
+    Document before =
+        TwoParts.read(
+            TwoParts.of(
+                List.of(Xml.ATTRIBUTES + eight + key(1) + eight, eight + eight + key(0), eight),
+                List.of(Xml.ATTRIBUTES + rest(48), rest(48), rest(48))));
+    Document after = written(before, "Oboe", "oboe");
+    String oboe = after.origin().parts().get(1).whole().in(after.origin().text());
+    assertEquals(2, oboe.split("<accidental>", -1).length - 1, oboe);
+    assertEquals(1, inBar(after, 1, 0).fifths());
+    assertEquals(1, inBar(after, 1, 1).fifths());
+    assertEquals(0, inBar(after, 1, 2).fifths());
+    List<Origin.ElementText> first = after.origin().parts().get(1).measures().get(0).elements();
+    assertEquals(0, first.get(1).attributes().fifths());
+  }
+
+  @Test
+  void a_key_that_changes_under_a_long_note_changes_after_it() throws Exception {
+    Document before =
+        TwoParts.read(
+            TwoParts.of(
+                List.of(
+                    Xml.ATTRIBUTES
+                        + note("C", 5, 36, "")
+                        + "<backup><duration>12</duration></backup>"
+                        + key(2)
+                        + "<forward><duration>12</duration></forward>"
+                        + note("D", 5, 12, "")),
+                List.of(Xml.ATTRIBUTES + rest(48))));
+    Document after = written(before, "Oboe", "oboe");
+    assertEquals(2, inBar(after, 1, 0).fifths());
   }
 
   @Test

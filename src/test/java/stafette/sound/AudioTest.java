@@ -2,139 +2,174 @@ package stafette.sound;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.stream.IntStream;
+import javax.sound.midi.InvalidMidiDataException;
+import javax.sound.midi.MidiSystem;
 import javax.sound.midi.Soundbank;
+import javax.sound.sampled.AudioFormat;
 import javax.sound.sampled.AudioInputStream;
 import javax.sound.sampled.AudioSystem;
 import javax.sound.sampled.UnsupportedAudioFileException;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import stafette.Invented;
+import stafette.plan.Brief;
+import stafette.plan.Pattern;
 import stafette.plan.Plan;
+import stafette.plan.Segment;
 import stafette.score.Line;
+import stafette.score.Stroke;
+import stafette.time.BeatUnit;
+import stafette.time.Length;
+import stafette.time.Position;
+import stafette.time.Rational;
+import stafette.time.TempoMap;
+import stafette.time.TempoMark;
 
-/** What is heard, measured in the samples. */
+/** Rendered sound. */
 class AudioTest {
-  /** 10 · log10(2): two equal unrelated sources, textbook physics. */
-  private static final double EQUAL_SOURCES_DECIBEL = 10 * Math.log10(2);
+  private static final long STROKE_MICROS = 125_000;
 
-  @TempDir private Path folder = Path.of("");
-
-  @Test
-  void there_is_sound_where_the_plan_plays_and_silence_where_nobody_does() throws UnusableBank {
-    Plan plan = Heard.two(Heard.restingLine(), 7, 8);
-    Performer performer = new Performer(plan, Heard.MACHINE);
-    Audio audio = Synthesis.plain().render(performer.asPlanned());
-    Line line = plan.line();
-    for (int j = 0; j < line.count(); j++) {
-      long from = performer.clock().performed(line.onsetMicros(j));
-      assertTrue(audio.energy(from, from + 200_000) > 0.1, "stroke " + j);
+  /** Two bars, two bars of silence, two bars. */
+  private static Plan resting() {
+    List<Stroke> strokes = new ArrayList<>();
+    for (int i = 0; i < 64; i++) {
+      int at = i < 32 ? i : i + 32;
+      strokes.add(
+          Invented.stroke(
+              Position.ofQuarters(at, 4), Length.ofQuarters(1, 4), InventedRelay.scale(i)));
     }
-    long rest = performer.clock().performed(line.endMicros(7));
-    assertEquals(0, audio.energy(rest + 1_000_000, rest + 1_990_000), 1e-6);
-    assertEquals(0, audio.energy(0, performer.clock().performed(0) - 1000), 1e-9);
+    return InventedRelay.of(Invented.lineOf(strokes, 120), 2, 32, 0);
   }
 
   @Test
-  void it_lasts_a_quarter_the_line_and_a_second_to_the_millisecond()
-      throws UnusableBank, IOException, UnsupportedAudioFileException {
-    Plan plan = Heard.two(Heard.restingLine(), 7, 8);
-    Audio audio = Synthesis.plain().render(new Performer(plan, Heard.HUMAN).asPlanned());
-    double seconds = 0.5 + 12 * 0.5 + 1;
-    assertEquals(seconds, audio.seconds(), 0.001);
-    try (AudioInputStream read =
-        AudioSystem.getAudioInputStream(new ByteArrayInputStream(audio.wav()))) {
-      assertEquals(seconds, read.getFrameLength() / (double) Audio.FRAMES_PER_SECOND, 0.001);
+  void it_sounds_where_the_plan_plays_and_is_silent_where_nobody_does() throws NoSound {
+    Audio audio = InventedRelay.whole(resting(), Timing.WRITTEN).audio(Optional.empty());
+    double stroke = audio.energy(0, 32 * STROKE_MICROS) / 32;
+    for (int i = 0; i < 64; i++) {
+      long at = (i < 32 ? i : i + 32) * STROKE_MICROS;
+      assertTrue(audio.energy(at, at + STROKE_MICROS) > stroke / 4, "stroke " + i);
+    }
+    long silent = 32 * STROKE_MICROS;
+    assertTrue(
+        audio.energy(silent + 500_000, 64 * STROKE_MICROS) < stroke / 1e6, "rings on for too long");
+    assertEquals(0, audio.energy(64 * STROKE_MICROS - 500_000, 64 * STROKE_MICROS), 0);
+  }
+
+  @Test
+  void the_first_stroke_sounds_at_once() throws NoSound {
+    Audio audio = InventedRelay.whole(resting(), Timing.WRITTEN).audio(Optional.empty());
+    assertTrue(audio.energy(0, 2_000) > 0);
+    assertTrue(audio.energy(64 * STROKE_MICROS, 64 * STROKE_MICROS + 2_000) > 0);
+  }
+
+  @Test
+  void its_length_is_that_of_the_tempo_map_and_a_second_to_ring_on() throws NoSound {
+    Line even = Invented.line(3, 4, 97);
+    TempoMap tempi =
+        TempoMap.of(
+            Map.of(
+                Position.START,
+                quarters(97),
+                Position.ofQuarters(13, 3),
+                quarters(143),
+                Position.ofQuarters(9, 1),
+                quarters(61)));
+    Plan plan = InventedRelay.of(even.at(tempi), 2, 16, 1);
+    double byTempo = tempi.secondsOf(plan.line().span()).toDouble();
+    for (Rational speed : List.of(Rational.ONE, Rational.of(1, 2), Rational.of(4, 3))) {
+      Hearing all = InventedRelay.hearing(plan, Timing.ENSEMBLE);
+      Hearing hearing = new Hearing(speed, all.timing(), all.seats(), all.heard(), all.rest());
+      Audio audio = Performance.of(plan, Excerpts.whole(plan), hearing).audio(Optional.empty());
+      assertEquals(byTempo / speed.toDouble() + 1, audio.seconds(), 0.001);
     }
   }
 
-  /**
-   * Over 96 shared strokes the phases of two voices that stray are random: the mean of |1 +
-   * e^(iφ)|² over n of them is 2 with a standard deviation of √(2/n), 0.14, which is 0.31 dB; three
-   * of these are allowed.
-   */
-  @Test
-  void two_equal_players_who_share_many_strokes_are_three_decibels_louder_than_one()
-      throws UnusableBank {
-    Plan plan = Heard.two(Invented.line(12, 3, 200), 119, 24);
-    Performer performer = new Performer(plan, Heard.HUMAN);
-    LevelStep.Measured measured = LevelStep.measure(plan, performer, Synthesis.plain());
-    assertEquals(EQUAL_SOURCES_DECIBEL, measured.together().orElseThrow(), 0.93);
+  private static TempoMark quarters(long perMinute) {
+    return new TempoMark(BeatUnit.QUARTER, Rational.of(perMinute));
   }
 
-  /** The pressures of two sources in step add up: 20 · log10(2) = 6.02 dB, textbook physics. */
   @Test
-  void the_same_voice_twice_in_step_would_be_six_decibels_louder() throws UnusableBank {
-    Chair chair = new Chair("Flute", 74, 64, 70, 0, false);
-    Chair twin = new Chair("Twin", 74, 64, 70, 0, false);
-    List<Note> notes =
-        IntStream.range(0, 20)
-            .mapToObj(i -> new Note(0, i * 200_000L, i * 200_000L + 180_000, 69, 64))
+  void the_same_plan_makes_the_same_bytes_and_another_timing_others() throws NoSound {
+    byte[] once = wav(Timing.ENSEMBLE);
+    assertArrayEquals(once, wav(Timing.ENSEMBLE));
+    assertFalse(Arrays.equals(once, wav(Timing.TOGETHER)));
+  }
+
+  private static byte[] wav(Timing timing) throws NoSound {
+    Plan plan = InventedRelay.of(64, 3, 16, 1, InventedRelay::scale);
+    return InventedRelay.whole(plan, timing).audio(Optional.empty()).wav();
+  }
+
+  @Test
+  void nothing_is_clipped_with_eight_players_at_once() throws NoSound {
+    Line line = Invented.line(2, 4, 120);
+    List<Segment> segments =
+        IntStream.range(0, 8)
+            .mapToObj(i -> new Segment(i, i, 0, 0, line.count() - 1, Pattern.ALL))
             .toList();
-    List<Performance.Tempo> tempi = List.of(new Performance.Tempo(0, 500_000));
-    Performance one = new Performance(List.of(chair), notes, tempi, 5_000_000);
-    Performance both = one.with(new Performance(List.of(twin), notes, tempi, 5_000_000));
-    double ratio =
-        Synthesis.plain().render(both).energy(0, 5_000_000)
-            / Synthesis.plain().render(one).energy(0, 5_000_000);
-    assertEquals(20 * Math.log10(2), 10 * Math.log10(ratio), 0.1);
+    Plan plan =
+        new Plan(
+            new Brief(Collections.nCopies(8, line), InventedRelay.players(8), Invented.rules()),
+            segments);
+    double peak = InventedRelay.whole(plan, Timing.ENSEMBLE).audio(Optional.empty()).peak();
+    assertTrue(peak > 0.2 && peak < 0.95, "peak " + peak);
   }
 
   @Test
-  void the_same_plan_gives_the_same_bytes() throws UnusableBank {
-    Plan plan = Heard.two(Heard.restingLine(), 7, 8);
-    assertArrayEquals(
-        Synthesis.plain().render(new Performer(plan, Heard.HUMAN).asPlanned()).wav(),
-        Synthesis.plain().render(new Performer(plan, Heard.HUMAN).asPlanned()).wav());
-  }
-
-  @Test
-  void nothing_is_clipped_with_eight_players_at_once() throws UnusableBank {
-    Line line = Heard.restingLine();
-    Performance all = new Performer(Heard.two(line, 7, 8), Heard.MACHINE).byOneAlone();
-    Performance eight = all;
-    for (int i = 0; i < 7; i++) {
-      eight = eight.with(all);
+  void the_file_is_stereo_of_sixteen_bits() throws Exception {
+    try (AudioInputStream stream =
+        AudioSystem.getAudioInputStream(new ByteArrayInputStream(wav(Timing.WRITTEN)))) {
+      AudioFormat format = stream.getFormat();
+      assertEquals(2, format.getChannels());
+      assertEquals(16, format.getSampleSizeInBits());
+      assertEquals(9 * 44_100, stream.getFrameLength());
     }
-    double one = Synthesis.plain().render(all).peak();
-    assertTrue(one > 0.01 && one < 0.5, "peak of one player " + one);
-    assertTrue(Synthesis.plain().render(eight).peak() <= 1);
   }
 
   @Test
-  void a_bank_of_the_users_own_sounds() throws Exception {
-    Plan plan = Heard.two(Heard.restingLine(), 7, 8);
-    Performance performance = new Performer(plan, Heard.MACHINE).asPlanned();
-    Audio audio = Synthesis.with(Files.readAllBytes(bank())).render(performance);
-    assertEquals(7.5, audio.seconds(), 0.001);
-    assertTrue(audio.energy(500_000, 2_000_000) > 0.1);
-    assertEquals(0, audio.energy(4_000_000, 4_990_000 - 600_000), 1e-6);
+  void a_bank_of_the_users_own_sounds_at_the_same_time_and_otherwise() throws Exception {
+    Plan plan = resting();
+    Performance performance = InventedRelay.whole(plan, Timing.WRITTEN);
+    Audio own = performance.audio(Optional.of(tiny()));
+    assertFalse(Arrays.equals(own.wav(), performance.audio(Optional.empty()).wav()));
+    assertTrue(own.energy(0, 2_000) > 0);
+    assertEquals(0, own.energy(40 * STROKE_MICROS, 64 * STROKE_MICROS), 0);
+    assertTrue(own.energy(64 * STROKE_MICROS, 64 * STROKE_MICROS + 2_000) > 0);
+    assertArrayEquals(own.wav(), performance.audio(Optional.of(tiny())).wav());
+  }
+
+  /** The synthesiser's own sounds as a bank: both ways to it must make the same. */
+  @Test
+  void its_own_sounds_given_as_a_bank_make_the_same_bytes() throws Exception {
+    Performance performance =
+        InventedRelay.whole(InventedRelay.of(64, 2, 32, 4, InventedRelay::scale), Timing.ENSEMBLE);
+    assertArrayEquals(
+        performance.audio(Optional.empty()).wav(),
+        performance.audio(Optional.of(MidiSystem.getSynthesizer().getDefaultSoundbank())).wav());
+  }
+
+  private static Soundbank tiny() throws InvalidMidiDataException, IOException {
+    return MidiSystem.getSoundbank(new ByteArrayInputStream(TinyBank.sf2()));
   }
 
   @Test
-  void a_file_that_is_no_bank_is_refused_with_words() {
-    UnusableBank refused =
-        assertThrows(UnusableBank.class, () -> Synthesis.with(new byte[] {1, 2, 3}));
-    assertTrue(String.valueOf(refused.getMessage()).contains(".sf2"), refused.toString());
-  }
-
-  /** The JDK's emergency bank, written down as an SF2 file. */
-  private Path bank() throws Exception {
-    Soundbank emergency =
-        (Soundbank)
-            Class.forName("com.sun.media.sound.EmergencySoundbank")
-                .getMethod("createSoundbank")
-                .invoke(null);
-    Path file = folder.resolve("bank.sf2");
-    emergency.getClass().getMethod("save", String.class).invoke(emergency, file.toString());
-    return file;
+  void reading_the_file_back_gives_its_samples()
+      throws NoSound, IOException, UnsupportedAudioFileException {
+    byte[] wav = wav(Timing.WRITTEN);
+    try (AudioInputStream stream = AudioSystem.getAudioInputStream(new ByteArrayInputStream(wav))) {
+      byte[] samples = stream.readAllBytes();
+      assertArrayEquals(Arrays.copyOfRange(wav, wav.length - samples.length, wav.length), samples);
+    }
   }
 }

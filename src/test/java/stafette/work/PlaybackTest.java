@@ -1,0 +1,73 @@
+package stafette.work;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import javax.sound.midi.MidiSystem;
+import javax.sound.midi.Sequencer;
+import org.junit.jupiter.api.Test;
+import stafette.Invented;
+import stafette.plan.Brief;
+import stafette.plan.Plan;
+import stafette.plan.Segment;
+import stafette.score.Line;
+import stafette.score.Tremolo;
+import stafette.time.Rational;
+
+/** A plan made ready for a sequencer. */
+class PlaybackTest {
+  private static final Line LINE = Invented.line(8, 4, 120);
+  private static final Plan PLAN =
+      new Plan(
+          new Brief(
+              LINE,
+              List.of(
+                  Invented.player("Piper 1", Invented.instrument("pipe"), 13, 10, 100, 8),
+                  Invented.player("Piper 2", Invented.instrument("pipe"), 13, 10, 100, 8)),
+              Invented.rules()),
+          List.of(new Segment(0, 0, 0, 64), new Segment(1, 0, 64, 127)));
+
+  @Test
+  void a_sequencer_without_sound_card_takes_it_and_its_ticks_lead_back_to_the_line()
+      throws Exception {
+    Playback playback =
+        Playback.of(PLAN, Map.of(), true, Rational.of(1, 2), Optional.empty(), limits());
+    try (Sequencer sequencer = MidiSystem.getSequencer(false)) {
+      sequencer.open();
+      sequencer.setSequence(playback.sequence());
+      assertEquals(playback.lengthMicros(), sequencer.getTickLength());
+      sequencer.setTickPosition(playback.micros(2));
+      assertEquals(2, playback.lineSeconds(sequencer.getTickPosition()).orElseThrow(), 1e-6);
+      assertEquals(OptionalInt.of(16), playback.strokeAt(0, sequencer.getTickPosition()));
+      assertEquals(2 * playback.micros(2), playback.micros(4));
+    }
+  }
+
+  @Test
+  void it_has_a_track_for_each_voice_and_those_of_the_score_behind() throws Exception {
+    OpenScore score =
+        OpenScore.open(Path.of("samples/signal-hill.musicxml"), Tremolo.AS_WRITTEN, false);
+    Playback playback =
+        Playback.of(PLAN, Map.of(), true, Rational.ONE, Optional.of(score), limits());
+    assertEquals(List.of("Piper 1", "Piper 2"), playback.voices().subList(0, 2));
+    assertEquals(2 + score.score().parts().size(), playback.voices().size());
+    assertEquals(1 + playback.voices().size(), playback.sequence().getTracks().length);
+  }
+
+  @Test
+  void a_handoff_begins_within_the_line() throws Exception {
+    Playback handoff =
+        Playback.ofHandoff(PLAN, 0, Map.of(), false, Rational.ONE, Optional.empty(), limits());
+    assertTrue(handoff.lengthMicros() > 5_000_000 && handoff.lengthMicros() < 6_000_000);
+    assertEquals(5.5, handoff.lineSeconds(0).orElseThrow(), 1e-6);
+  }
+
+  private static LimitsInForce limits() throws Refusal {
+    return LimitsInForce.load(Optional.empty());
+  }
+}
