@@ -83,11 +83,13 @@ class SessionTest {
   }
 
   private Session newSession(java.util.concurrent.Executor aside) {
-    return new Session(
-        loaded(),
-        told,
-        new Remembered(folder.resolve("remembered")),
-        new Labour(aside, Runnable::run));
+    Session made =
+        new Session(
+            loaded(),
+            new Remembered(folder.resolve("remembered")),
+            new Labour(aside, Runnable::run));
+    made.watchedBy(told);
+    return made;
   }
 
   private static LimitsInForce loaded() {
