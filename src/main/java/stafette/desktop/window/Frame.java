@@ -11,6 +11,7 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import javafx.stage.Stage;
 import stafette.desktop.texts.Texts;
 
 /**
@@ -76,6 +77,13 @@ final class Frame extends BorderPane {
     side.getTabs().stream()
         .filter(tab -> tab.getId().equals("tab-" + panel))
         .forEach(side.getSelectionModel()::select);
+  }
+
+  /** Names the window. */
+  void title(String words) {
+    if (getScene().getWindow() instanceof Stage stage) {
+      stage.setTitle(words);
+    }
   }
 
   /** Says what can't be done, so that it is not overlooked. */

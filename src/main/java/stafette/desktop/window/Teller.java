@@ -1,9 +1,11 @@
 package stafette.desktop.window;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import stafette.check.Verdict;
 import stafette.desktop.players.Entry;
 import stafette.desktop.state.Desk;
 import stafette.desktop.state.Watcher;
@@ -56,10 +58,21 @@ final class Teller implements Watcher {
       showPlayers(desk);
     }
     desk.plan().ifPresentOrElse(judged -> showPlan(desk, judged, dragging), () -> showNoPlan(desk));
-    if (!dragging) {
+    if (dragging) {
+      desk.plan().ifPresent(judged -> watch(judged.verdict()));
+    } else {
       frame.say(state(desk));
       settled.run();
     }
+  }
+
+  /** The verdict in a line, while something is dragged. */
+  private void watch(Verdict verdict) {
+    verdict.findings().stream()
+        .findFirst()
+        .ifPresentOrElse(
+            finding -> frame.warn(finding.message()),
+            () -> frame.say(texts.get("verdict.holds", verdict.cost().total())));
   }
 
   private void showPassages(Desk desk) {
@@ -70,8 +83,13 @@ final class Teller implements Watcher {
           .show(
               desk.passages(),
               desk.score().map(checked -> checked.score().score().parts()).orElse(List.of()));
-      desk.score().ifPresent(checked -> tools.named(checked.score().file()));
+      desk.score().ifPresent(checked -> named(checked.score().file()));
     }
+  }
+
+  private void named(Path file) {
+    tools.named(file);
+    frame.title(texts.get("window.title.file", String.valueOf(file.getFileName())));
   }
 
   private void showPlan(Desk desk, JudgedPlan judged, boolean dragging) {

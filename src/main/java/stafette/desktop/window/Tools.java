@@ -90,14 +90,14 @@ final class Tools {
     open = new MenuButton(texts.get("tools.open"));
     open.setId("tool-open");
     open.setOnShowing(event -> fillRecent());
-    plan = button("plan", actions::plan);
+    plan = button("tools.plan", actions::plan);
     plan.setDefaultButton(false);
-    stop = button("stop", actions::stop);
-    undo = button("undo", actions::undo);
-    redo = button("redo", actions::redo);
-    compare = button("compare", actions::compare);
-    play = button("play", actions::play);
-    write = button("write", actions::write);
+    stop = button("tools.stop", actions::stop);
+    undo = button("tools.undo", actions::undo);
+    redo = button("tools.redo", actions::redo);
+    compare = button("tools.compare", actions::compare);
+    play = button("tools.play", actions::play);
+    write = button("tools.write", actions::write);
     more = more();
     hocket.setId("tool-hocket");
     hocket.getItems().setAll(Hocket.values());
@@ -111,11 +111,11 @@ final class Tools {
     busy(false);
   }
 
-  private Button button(String name, Runnable action) {
-    Button button = new Button(texts.get("tools." + name));
-    button.setId("tool-" + name);
-    button.setTooltip(new Tooltip(texts.get("tools." + name + ".long")));
-    button.setAccessibleText(texts.get("tools." + name + ".long"));
+  private Button button(String key, Runnable action) {
+    Button button = new Button(texts.get(key));
+    button.setId(id(key));
+    button.setTooltip(new Tooltip(texts.get(key + ".long")));
+    button.setAccessibleText(texts.get(key + ".long"));
     button.setOnAction(event -> action.run());
     return button;
   }
@@ -123,11 +123,11 @@ final class Tools {
   private MenuButton more() {
     MenuButton menu = new MenuButton(texts.get("tools.more"));
     menu.setId("tool-more");
-    menu.getItems().add(item("save", actions::savePlan));
+    menu.getItems().add(item("tools.save", actions::savePlan));
     for (Export export : Export.values()) {
-      menu.getItems().add(item("export." + export, () -> actions.export(export)));
+      menu.getItems().add(item("tools.export." + export, () -> actions.export(export)));
     }
-    menu.getItems().add(item("loop", actions::loop));
+    menu.getItems().add(item("tools.loop", actions::loop));
     for (int percent : new int[] {50, 75, 100}) {
       MenuItem speed = new MenuItem(texts.get("tools.speed", percent));
       speed.setId("tool-speed-" + percent);
@@ -141,16 +141,20 @@ final class Tools {
     return menu;
   }
 
-  private MenuItem item(String name, Runnable action) {
-    MenuItem item = new MenuItem(texts.get("tools." + name));
-    item.setId("tool-" + name.replace("export.", ""));
+  private static String id(String key) {
+    return key.replaceFirst("tools\\.(export\\.)?", "tool-");
+  }
+
+  private MenuItem item(String key, Runnable action) {
+    MenuItem item = new MenuItem(texts.get(key));
+    item.setId(id(key));
     item.setOnAction(event -> action.run());
     return item;
   }
 
   private void fillRecent() {
     List<MenuItem> items = new ArrayList<>();
-    items.add(item("open.other", actions::open));
+    items.add(item("tools.open.other", actions::open));
     Consumer<Path> reopen = actions::open;
     for (Path file : actions.recent()) {
       MenuItem recent = new MenuItem(file.getFileName().toString());
