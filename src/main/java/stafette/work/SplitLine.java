@@ -71,7 +71,7 @@ public final class SplitLine {
     }
 
     /** The same with another time for the search. */
-    Request within(double seconds) {
+    public Request within(double seconds) {
       return changed(line, players, allowances, favour, relaying, seconds, seats);
     }
 

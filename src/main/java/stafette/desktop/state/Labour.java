@@ -14,6 +14,7 @@ public final class Labour {
   private final Executor aside;
   private final Executor back;
   private AtomicBoolean present = new AtomicBoolean(true);
+  private AtomicBoolean enough = new AtomicBoolean();
 
   /**
    * @param aside where it goes on, one piece after the other
@@ -27,7 +28,7 @@ public final class Labour {
   /** Something that takes long. */
   interface Piece<T> {
     /**
-     * @param stop asked often; says yes once the result is no longer wanted
+     * @param stop asked often; says yes once it shall end
      */
     T of(BooleanSupplier stop) throws Refusal;
   }
@@ -35,11 +36,13 @@ public final class Labour {
   <T> void start(Piece<T> piece, Consumer<T> done, Consumer<String> refused) {
     stop();
     AtomicBoolean stopped = new AtomicBoolean();
+    AtomicBoolean hurried = new AtomicBoolean();
     present = stopped;
+    enough = hurried;
     aside.execute(
         () -> {
           try {
-            T result = piece.of(stopped::get);
+            T result = piece.of(() -> stopped.get() || hurried.get());
             wanted(stopped, () -> done.accept(result));
           } catch (Refusal e) {
             wanted(stopped, () -> refused.accept(String.valueOf(e.getMessage())));
@@ -59,6 +62,11 @@ public final class Labour {
   /** Tells something on the way, while the work is still wanted. */
   void tell(Runnable step) {
     wanted(present, step);
+  }
+
+  /** What goes on shall end with what it has. */
+  void hurry() {
+    enough.set(true);
   }
 
   /** Ends what goes on; nothing more is heard of it. */

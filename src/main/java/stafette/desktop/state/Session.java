@@ -47,6 +47,9 @@ import stafette.work.WriteScore;
 public final class Session {
   private static final int MOST_ALTERNATIVES = 5;
 
+  /** The searches for other plans can't be ended, so they are short. */
+  private static final double COMPARING_SECONDS = 8;
+
   private final LimitsInForce limits;
   private final Remembered remembered;
   private final Labour labour;
@@ -100,7 +103,12 @@ public final class Session {
     }
   }
 
-  /** Ends what takes long, if anything does; a search leaves the best plan it has. */
+  /** Ends a search with the best plan that it has. */
+  public void enough() {
+    labour.hurry();
+  }
+
+  /** Ends what takes long, if anything does; nothing comes of it. */
   public void stop() {
     tried = Optional.empty();
     labour.stop();
@@ -415,7 +423,12 @@ public final class Session {
             line -> {
               watcher.began(Watcher.Work.COMPARING);
               labour.start(
-                  stop -> SideBySide.split(line.asked(), limits, MOST_ALTERNATIVES, p -> {}),
+                  stop ->
+                      SideBySide.split(
+                          line.asked().within(COMPARING_SECONDS),
+                          limits,
+                          MOST_ALTERNATIVES,
+                          p -> {}),
                   plans -> {
                     watcher.rests();
                     watcher.compared(plans);

@@ -83,7 +83,7 @@ final class Doer implements Tools.Actions {
 
   @Override
   public void stop() {
-    session.stop();
+    session.enough();
     words.say(texts.get("window.stopped"));
   }
 
@@ -164,6 +164,18 @@ final class Doer implements Tools.Actions {
                     Rational.of(percent, 100),
                     Optional.empty(),
                     session.limits()));
+  }
+
+  @Override
+  public void solo(boolean alone) {
+    Optional<String> player =
+        session
+            .desk()
+            .plan()
+            .map(JudgedPlan::plan)
+            .filter(plan -> alone && listener.chosen() < plan.segments().size())
+            .map(plan -> plan.player(plan.segments().get(listener.chosen())).name());
+    listener.solo(player);
   }
 
   @Override

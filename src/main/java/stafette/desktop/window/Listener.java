@@ -14,6 +14,7 @@ final class Listener {
   private final Consumer<Boolean> told;
   private final Runnable silent;
   private Optional<Playing> playing = Optional.empty();
+  private Optional<String> solo = Optional.empty();
   private int chosen;
   private final AnimationTimer clock =
       new AnimationTimer() {
@@ -56,6 +57,16 @@ final class Listener {
     begin();
   }
 
+  /** Only this player is heard from now on; everybody if empty. */
+  void solo(Optional<String> player) {
+    solo = player;
+    hear();
+  }
+
+  private void hear() {
+    playing.ifPresent(now -> now.hear(voice -> solo.map(voice::equals).orElse(true)));
+  }
+
   private Optional<Playing> ready() {
     if (playing.isEmpty()) {
       playing = Playing.open();
@@ -67,6 +78,7 @@ final class Listener {
   }
 
   private void begin() {
+    hear();
     told.accept(isPlaying());
     clock.start();
   }

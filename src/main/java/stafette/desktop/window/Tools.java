@@ -57,6 +57,9 @@ final class Tools {
 
     void loop();
 
+    /** Hears only the player of the segment that is chosen, or everybody again. */
+    void solo(boolean alone);
+
     void speed(int percent);
 
     void write();
@@ -134,6 +137,10 @@ final class Tools {
       speed.setOnAction(event -> actions.speed(percent));
       menu.getItems().add(speed);
     }
+    CheckMenuItem solo = new CheckMenuItem(texts.get("tools.solo"));
+    solo.setId("tool-solo");
+    solo.setOnAction(event -> actions.solo(solo.isSelected()));
+    menu.getItems().add(solo);
     CheckMenuItem dark = new CheckMenuItem(texts.get("tools.dark"));
     dark.setId("tool-dark");
     dark.setOnAction(event -> actions.style());

@@ -246,6 +246,20 @@ class SessionTest {
   }
 
   @Test
+  void a_search_that_is_cut_short_ends_with_what_it_has() {
+    Deque<Runnable> later = new ArrayDeque<>();
+    session = newSession(later::add);
+    session.open(SAMPLE);
+    later.remove().run();
+    session.choose(line());
+    session.enough();
+    later.remove().run();
+    assertTrue(session.desk().found().isPresent());
+    assertFalse(session.desk().isOptimal());
+    assertTrue(told.resting);
+  }
+
+  @Test
   void a_search_that_is_stopped_is_heard_of_no_more() {
     Deque<Runnable> later = new ArrayDeque<>();
     session = newSession(later::add);
