@@ -3,6 +3,8 @@ package stafette.desktop;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import javafx.application.Application;
 
 /**
@@ -13,6 +15,9 @@ public final class Desktop {
   private static final String NO_SCREEN =
       "There is no screen here to open a window on. Start this command where windows can be shown;"
           + " all other commands work without one.";
+
+  /** The toolkit complains here of the class path, which does no harm. */
+  private static final Logger TOOLKIT = Logger.getLogger("javafx");
 
   private Desktop() {}
 
@@ -26,6 +31,7 @@ public final class Desktop {
     if (!hasScreen()) {
       return Optional.of(NO_SCREEN);
     }
+    TOOLKIT.setLevel(Level.SEVERE);
     try {
       Application.launch(
           DesktopApplication.class, file.map(Path::toString).stream().toArray(String[]::new));

@@ -2,17 +2,46 @@ package stafette.desktop;
 
 import java.nio.file.Path;
 import java.util.Locale;
+import java.util.Optional;
 import javafx.application.Application;
 import javafx.stage.Stage;
 import stafette.desktop.texts.Texts;
+import stafette.desktop.window.Asking;
 import stafette.desktop.window.MainWindow;
+import stafette.work.LimitsInForce;
+import stafette.work.Refusal;
+import stafette.work.Remembered;
 
 /** The desktop as the toolkit starts it. */
 public final class DesktopApplication extends Application {
   @Override
   public void start(Stage stage) {
-    MainWindow window = new MainWindow(stage, Texts.in(Locale.getDefault()));
+    MainWindow window =
+        new MainWindow(
+            stage,
+            Texts.in(Locale.getDefault()),
+            limits(),
+            new Remembered(folder()),
+            Asking.inDialogs(stage));
     window.show();
     getParameters().getUnnamed().stream().findFirst().map(Path::of).ifPresent(window::open);
+  }
+
+  private static LimitsInForce limits() {
+    try {
+      return LimitsInForce.load(Optional.empty());
+    } catch (Refusal e) {
+      throw new IllegalStateException("the limits of our own can't be read", e);
+    }
+  }
+
+  /** Where the user's programs keep what they remember. */
+  private static Path folder() {
+    String home = System.getProperty("user.home", ".");
+    return Optional.ofNullable(System.getenv("XDG_STATE_HOME"))
+        .filter(set -> !set.isBlank())
+        .map(Path::of)
+        .orElse(Path.of(home, ".local", "state"))
+        .resolve("stafette");
   }
 }

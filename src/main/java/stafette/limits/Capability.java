@@ -15,6 +15,20 @@ public record Capability(
   /** No limit of its own to changing notes. */
   public static final int UNLIMITED = Integer.MAX_VALUE;
 
+  /** The same with other figures, rounded down to thousandths. */
+  public Capability at(double peakPerSecond, double sustainedPerSecond, double staminaStrokes) {
+    return new Capability(
+        milli(peakPerSecond),
+        milli(sustainedPerSecond),
+        milli(staminaStrokes),
+        recoveryMillis,
+        movingMilli);
+  }
+
+  private static int milli(double figure) {
+    return (int) Math.floor(figure * 1000 + 1e-6);
+  }
+
   public double peakPerSecond() {
     return peakMilli / 1000.0;
   }

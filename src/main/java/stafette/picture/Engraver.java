@@ -5,8 +5,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import stafette.plan.Played;
 import stafette.score.Keys;
+import stafette.score.Line;
+import stafette.score.Pitch;
+import stafette.score.Stroke;
 import stafette.score.Tuplet;
 import stafette.time.Bar;
 import stafette.time.Meter;
@@ -19,6 +23,11 @@ import stafette.time.Span;
  * whatever else is drawn on the same scale.
  */
 public final class Engraver {
+  /** Room between a bar line and the first note, in staff spaces. */
+  public static final double LEAD_SPACES = 1.9;
+
+  private static final double AIR_SPACES = 0.5;
+
   /** How far a rest gives way to a flag before it, in spaces. */
   private static final double FLAG = 0.7;
 
@@ -104,6 +113,27 @@ public final class Engraver {
     boolean sameMeter = before.meter().equals(bar.meter());
     return new BarSigns(
         KeySignature.change(from, to), sameMeter ? Optional.empty() : Optional.of(bar.meter()));
+  }
+
+  /** The least width of a quarter note at which no two notes of a line touch. */
+  public static double leastPointsPerQuarter(Line line, double staffSpace) {
+    return IntStream.range(1, line.count())
+        .mapToDouble(j -> neededSpaces(line.stroke(j)) * staffSpace / quarters(line, j))
+        .max()
+        .orElse(0);
+  }
+
+  private static double quarters(Line line, int j) {
+    Position before = line.stroke(j - 1).onset();
+    return line.stroke(j).onset().since(before).quarters().toDouble();
+  }
+
+  /** From the head before to this one. */
+  private static double neededSpaces(Stroke stroke) {
+    boolean altered =
+        stroke.tones().stream().anyMatch(tone -> tone instanceof Pitch pitch && pitch.alter() != 0);
+    double accidental = altered ? Signs.accidentalWidth(1) : 0;
+    return Signs.HEAD + AIR_SPACES + accidental + 1.4 * stroke.graces().size();
   }
 
   private List<Mark> all() {

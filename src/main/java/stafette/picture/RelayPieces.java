@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import stafette.check.Verdict;
+import stafette.limits.Instrument;
 import stafette.plan.Pattern;
 import stafette.plan.Plan;
 import stafette.plan.Segment;
@@ -54,8 +55,13 @@ public final class RelayPieces {
         .pieces().stream().<Mark>map(piece -> new Mark.Fill(piece.path(), Ink.FULL)).toList();
   }
 
-  /** The ways from lane to lane at a handoff: bridges over what is shared, threads over silence. */
-  public List<Mark> ways(int handoff, Row row, double half, ToDoubleFunction<Segment> middle) {
+  /**
+   * The ways from lane to lane at a handoff: bridges over what is shared, threads over silence.
+   *
+   * @param overMusic whether there is music behind, so that only the edges are drawn
+   */
+  public List<Mark> ways(
+      int handoff, Row row, double half, ToDoubleFunction<Segment> middle, boolean overMusic) {
     List<Mark> marks = new ArrayList<>();
     Span span = handoffSpan(handoff);
     boolean shares = relay.plan().handoffs().get(handoff).shared() > 0;
@@ -70,7 +76,7 @@ public final class RelayPieces {
                 half,
                 rounding(link.leaves()),
                 rounding(link.enters()));
-        marks.addAll(shares ? bridge.marks() : bridge.thread());
+        marks.addAll(!shares ? bridge.thread() : overMusic ? bridge.edges() : bridge.marks());
       }
     }
     return marks;
@@ -91,6 +97,21 @@ public final class RelayPieces {
    */
   public List<Mark> music(int player, Row row, double staffTop) {
     return staffs.plays(player, row) ? staffs.marks(player, row, staffTop) : List.of();
+  }
+
+  /**
+   * The clef of a player's staff, where the beginning of the row is out of sight.
+   *
+   * @param left where it begins
+   */
+  public List<Mark> clef(int player, double staffTop, double left) {
+    Instrument instrument = relay.plan().brief().players().get(player).instrument();
+    Clef clef = Clef.of(instrument.clef());
+    Staff staff = new Staff(staffTop, StaffLines.SPACE, clef, instrument.transposition());
+    double width = StaffHeader.width(staff, 0, Optional.empty());
+    List<Mark> marks = new ArrayList<>(staff.lines(left, left + width));
+    marks.addAll(StaffHeader.of(staff, 0, Optional.empty(), left + width));
+    return marks;
   }
 
   /** The least width of a quarter note at which no two notes touch. */

@@ -21,7 +21,7 @@ final class StaffLines {
   private static final double LEAST_SPACE = 2;
 
   /** Room between a bar line and the first note, in spaces. */
-  private static final double LEAD = 1.9;
+  private static final double LEAD = Engraver.LEAD_SPACES;
 
   private static final double MOST_SPACES_PER_QUARTER = 40;
 

@@ -22,6 +22,21 @@ public record LineChoice(
     OptionalInt staff,
     Optional<String> voice,
     Optional<ToneChoice> tone) {
+  /** The line that was taken from there. */
+  public static LineChoice of(LineSource source) {
+    return new LineChoice(
+        source.part(),
+        Optional.of(new BarChoice("#" + (source.firstBar() + 1) + "-#" + (source.lastBar() + 1))),
+        OptionalInt.of(source.staff()),
+        Optional.of(source.voice()),
+        Optional.of(source.tone()));
+  }
+
+  /** The same with other tones. */
+  public LineChoice with(ToneChoice other) {
+    return new LineChoice(part, bars, staff, voice, Optional.of(other));
+  }
+
   /**
    * The line in a score. Where staff and voice leave a choice, it is the voice with the most
    * attacks in these bars, the upper one of equals.

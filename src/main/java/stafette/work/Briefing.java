@@ -70,6 +70,11 @@ final class Briefing {
     return with(request, measured.with(player, capabilities));
   }
 
+  /** The same with a player who leaves out what the score gives, or doesn't. */
+  Briefing freeing(String player, boolean free) throws Refusal {
+    return with(request, measured.freeing(player, free));
+  }
+
   private Briefing with(SplitLine.Request other, MeasuredPlayers players) throws Refusal {
     boolean sameLine = other.line().equals(request.line());
     LineRequest.Found line = sameLine ? found : other.line().in(score);

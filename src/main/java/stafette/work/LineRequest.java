@@ -2,6 +2,7 @@ package stafette.work;
 
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.OptionalInt;
 import stafette.score.Line;
 import stafette.score.LineChoice;
 import stafette.score.NoSuchLine;
@@ -18,6 +19,24 @@ import stafette.score.Tremolo;
  */
 public record LineRequest(
     Path file, LineChoice choice, Optional<TempoWish> tempo, Tremolo tremolo, boolean cues) {
+  /** A score as written, at its own tempo; which line is still open. */
+  public static LineRequest whole(Path file) {
+    LineChoice first =
+        new LineChoice(
+            "", Optional.empty(), OptionalInt.empty(), Optional.empty(), Optional.empty());
+    return new LineRequest(file, first, Optional.empty(), Tremolo.AS_WRITTEN, false);
+  }
+
+  /** Another line of the same score. */
+  public LineRequest with(LineChoice other) {
+    return new LineRequest(file, other, tempo, tremolo, cues);
+  }
+
+  /** The same line at another tempo. */
+  public LineRequest with(TempoWish other) {
+    return new LineRequest(file, choice, Optional.of(other), tremolo, cues);
+  }
+
   /** The score and the line in it. */
   public record Found(OpenScore score, Line line) {}
 

@@ -50,10 +50,18 @@ public record LockWish(
 
   /** The kinds of locks. */
   public enum Kind {
-    HANDOFF,
-    SEGMENT,
-    IN,
-    OUT
+    HANDOFF("", ": "),
+    SEGMENT("", " = "),
+    IN("", ": "),
+    OUT("not ", ": ");
+
+    private final String before;
+    private final String sign;
+
+    Kind(String before, String sign) {
+      this.before = before;
+      this.sign = sign;
+    }
   }
 
   /**
@@ -80,6 +88,36 @@ public record LockWish(
         form.group(4),
         form.group(5) == null ? form.group(4) : form.group(5),
         form.group(7) == null ? 0 : Integer.parseInt(form.group(7)) - 1);
+  }
+
+  /** What somebody would have typed for a lock. */
+  static LockWish of(Lock lock, Brief brief) {
+    Line line = brief.line(lock.relay());
+    String from = named(line, lock.first());
+    String to = named(line, Math.min(lock.last(), line.count() - 1));
+    Optional<String> player =
+        Lock.player(lock).stream().mapToObj(i -> brief.players().get(i).name()).findFirst();
+    Optional<String> technique = Optional.empty();
+    if (lock instanceof Lock.Exactly exactly && exactly.skill().isPresent()) {
+      Player who = brief.players().get(exactly.player());
+      technique = Optional.of(who.skills().get(exactly.skill().getAsInt()).technique().name());
+    }
+    Kind kind =
+        lock instanceof Lock.At
+            ? Kind.HANDOFF
+            : lock instanceof Lock.Exactly
+                ? Kind.SEGMENT
+                : lock instanceof Lock.In ? Kind.IN : Kind.OUT;
+    String text =
+        kind.before
+            + player.orElse("handoff")
+            + kind.sign
+            + from
+            + "-"
+            + to
+            + technique.map(name -> " with " + name).orElse("")
+            + (lock.relay() > 0 ? " @" + (lock.relay() + 1) : "");
+    return new LockWish(text, kind, player, technique, from, to, lock.relay());
   }
 
   private static Refusal malformed(String text) {

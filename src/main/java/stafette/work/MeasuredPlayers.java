@@ -2,9 +2,11 @@ package stafette.work;
 
 import java.nio.file.Path;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import stafette.limits.Capability;
 import stafette.limits.Instrument;
 import stafette.limits.Technique;
@@ -16,10 +18,13 @@ import stafette.tables.UnreadableFile;
  *
  * @param file what a file says of them
  * @param byHand what was said of them since, by player and technique
+ * @param freed those who leave out for the line what the score gives them
  */
-record MeasuredPlayers(PlayersFile file, Map<String, Map<String, Capability>> byHand) {
+record MeasuredPlayers(
+    PlayersFile file, Map<String, Map<String, Capability>> byHand, Set<String> freed) {
   MeasuredPlayers {
     byHand = Map.copyOf(byHand);
+    freed = Set.copyOf(freed);
   }
 
   static MeasuredPlayers load(Optional<Path> file, LimitsInForce limits) throws Refusal {
@@ -28,7 +33,8 @@ record MeasuredPlayers(PlayersFile file, Map<String, Map<String, Capability>> by
           file.isPresent()
               ? PlayersFile.read(file.get(), limits.catalogue())
               : new PlayersFile(Map.of(), Map.of()),
-          Map.of());
+          Map.of(),
+          Set.of());
     } catch (UnreadableFile e) {
       throw Refusal.ofFile(String.join("\n", e.problems()));
     }
@@ -54,6 +60,17 @@ record MeasuredPlayers(PlayersFile file, Map<String, Map<String, Capability>> by
   MeasuredPlayers with(String player, Map<String, Capability> capabilities) {
     Map<String, Map<String, Capability>> all = new HashMap<>(byHand);
     all.put(player, Map.copyOf(capabilities));
-    return new MeasuredPlayers(file, all);
+    return new MeasuredPlayers(file, all, freed);
+  }
+
+  /** The same with a player who leaves out what the score gives, or doesn't. */
+  MeasuredPlayers freeing(String player, boolean free) {
+    Set<String> others = new HashSet<>(freed);
+    if (free) {
+      others.add(player);
+    } else {
+      others.remove(player);
+    }
+    return new MeasuredPlayers(file, byHand, others);
   }
 }

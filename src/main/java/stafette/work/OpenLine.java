@@ -1,15 +1,22 @@
 package stafette.work;
 
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 import stafette.limits.Capability;
+import stafette.limits.Spelling;
 import stafette.plan.Brief;
+import stafette.plan.Lock;
 import stafette.plan.Plan;
+import stafette.plan.Player;
 import stafette.plan.Seat;
+import stafette.plan.Segment;
+import stafette.plan.Skill;
 import stafette.score.Line;
 import stafette.split.SplitResult;
 import stafette.split.Splitter;
@@ -61,6 +68,92 @@ public final class OpenLine {
     return new OpenLine(briefing.measuring(player, capabilities), limits, workbench);
   }
 
+  /** The line of a plan that was opened again, with all that was asked for it. */
+  static OpenLine of(OpenScore score, Brief brief, Map<String, Seat> seats, LimitsInForce limits)
+      throws Refusal {
+    OpenLine line = in(score, Reopening.request(score, brief, seats), limits);
+    for (Map.Entry<String, Map<String, Capability>> one : Reopening.measured(brief).entrySet()) {
+      line = line.measuring(one.getKey(), one.getValue());
+    }
+    return line;
+  }
+
+  /** The same with a player who leaves out for the line what the score gives, or doesn't. */
+  public OpenLine freeing(String player, boolean free) throws Refusal {
+    return new OpenLine(briefing.freeing(player, free), limits, workbench);
+  }
+
+  /** Whether a player leaves out what the score gives. */
+  public boolean isFreed(String player) {
+    return briefing.measured().freed().contains(player);
+  }
+
+  /** The same with other locks. */
+  public OpenLine locking(List<Lock> locks) throws Refusal {
+    SplitLine.Request asked = asked();
+    Relaying now = asked.relaying();
+    List<LockWish> wishes = locks.stream().map(lock -> LockWish.of(lock, brief())).toList();
+    return asking(asked.with(new Relaying(now.hocket(), now.together(), now.eachTone(), wishes)));
+  }
+
+  /**
+   * What was measured of a player with one technique.
+   *
+   * @param peakPerSecond for a moment
+   * @param sustainedPerSecond what can go on
+   * @param staminaStrokes beyond that, from fresh to spent
+   */
+  public record Measured(double peakPerSecond, double sustainedPerSecond, double staminaStrokes) {}
+
+  /** The same with what was measured of a player with one technique. */
+  public OpenLine measuring(String player, String technique, Measured figures) throws Refusal {
+    Map<String, Capability> own = new HashMap<>(measured().getOrDefault(player, Map.of()));
+    for (Player each : brief().players()) {
+      for (Skill skill : each.skills()) {
+        if (each.name().equals(player) && skill.technique().name().equals(technique)) {
+          own.put(
+              technique,
+              skill
+                  .capability()
+                  .at(figures.peakPerSecond, figures.sustainedPerSecond, figures.staminaStrokes));
+        }
+      }
+    }
+    return measuring(player, own);
+  }
+
+  /**
+   * The same with a player sitting elsewhere.
+   *
+   * @param seat nowhere in particular if empty
+   */
+  public OpenLine seating(String player, Optional<Seat> seat) throws Refusal {
+    Map<String, Seat> seats = new HashMap<>(asked().seats());
+    seats.remove(player);
+    seat.ifPresent(where -> seats.put(player, where));
+    return asking(asked().with(seats));
+  }
+
+  /**
+   * The same for other players; locks and seats of those who go, go with them.
+   *
+   * @throws Refusal if what a newcomer plays is not known
+   */
+  public OpenLine playedBy(List<PlayerWish> wishes) throws Refusal {
+    Predicate<String> stays =
+        name -> wishes.stream().anyMatch(wish -> Spelling.same(wish.name(), name));
+    Map<String, Seat> seats = new HashMap<>(asked().seats());
+    seats.keySet().removeIf(stays.negate());
+    Relaying now = asked().relaying();
+    List<LockWish> locks =
+        now.locks().stream().filter(lock -> lock.player().stream().allMatch(stays)).toList();
+    return asking(
+        asked()
+            .with(wishes, asked().allowances())
+            .with(seats)
+            .with(new Relaying(now.hocket(), now.together(), now.eachTone(), locks)));
+  }
+
   public SplitLine.Request asked() {
     return briefing.request();
   }
@@ -104,27 +197,54 @@ public final class OpenLine {
   }
 
   /**
-   * A plan that was made for something else, taken over: its segments as they are. Empty if it has
-   * players, techniques or strokes that are not here.
+   * A plan that was made for something else, taken over: its segments as they are, by the names of
+   * players and techniques. Empty if one of them or a stroke is not here.
    */
   public Optional<Plan> adopted(Plan plan) {
+    List<Segment> segments = new ArrayList<>();
+    for (Segment segment : plan.segments()) {
+      Optional<Segment> same = adopted(plan, segment);
+      if (same.isEmpty()) {
+        return Optional.empty();
+      }
+      segments.add(same.get());
+    }
     try {
       return plan.brief().lines().size() == brief().lines().size()
-          ? Optional.of(new Plan(brief(), plan.segments()))
+          ? Optional.of(new Plan(brief(), segments))
           : Optional.empty();
     } catch (IllegalArgumentException e) {
       return Optional.empty();
     }
   }
 
-  /** A report of a plan that was changed by hand, to be kept as any other. */
-  public SplitLine.Outcome outcome(JudgedPlan judged) {
-    int cost = judged.verdict().cost().total();
+  private Optional<Segment> adopted(Plan plan, Segment segment) {
+    List<Player> players = brief().players();
+    String technique = plan.skill(segment).technique().name();
+    for (int i = 0; i < players.size(); i++) {
+      List<Skill> skills = players.get(i).skills();
+      for (int k = 0; k < skills.size(); k++) {
+        if (players.get(i).name().equals(plan.player(segment).name())
+            && skills.get(k).technique().name().equals(technique)) {
+          return Optional.of(
+              new Segment(
+                  segment.relay(), i, k, segment.first(), segment.last(), segment.pattern()));
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** A report of what is asked and of a plan that was made by hand, to be kept as any other. */
+  public SplitLine.Outcome outcome(Optional<JudgedPlan> judged) {
     return new SplitLine.Outcome(
         score(),
         brief(),
-        new SplitResult.Stopped(Optional.of(judged.plan()), OptionalInt.of(cost), 0),
-        Optional.of(judged),
+        new SplitResult.Stopped(
+            judged.map(JudgedPlan::plan),
+            judged.stream().mapToInt(j -> j.verdict().cost().total()).findFirst(),
+            0),
+        judged,
         0,
         seats(),
         List.of());

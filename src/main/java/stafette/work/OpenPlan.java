@@ -52,21 +52,58 @@ public final class OpenPlan {
    */
   public static Opened open(Path file, Map<String, Seat> seats, LimitsInForce limits)
       throws Refusal {
+    Read read = read(file, seats, limits);
+    Plan plan =
+        read.plan()
+            .orElseThrow(
+                () ->
+                    Refusal.wrongUse(file + ": holds no plan, only the reasons why there is none"));
+    return new Opened(
+        read.score(), JudgedPlan.of(plan), read.seats(), read.scoreChanged(), read.search());
+  }
+
+  /**
+   * A plan to be worked on, or what was asked if there is none.
+   *
+   * @param line the line with all that was asked for it
+   * @param judged the plan and the verdict
+   * @param scoreChanged whether the score is no longer the one that the plan was made for
+   */
+  public record OnDesk(OpenLine line, Optional<JudgedPlan> judged, boolean scoreChanged) {}
+
+  /**
+   * Opens a plan to be worked on.
+   *
+   * @throws Refusal as {@link #open} does, but for a file that holds no plan
+   */
+  public static OnDesk onDesk(Path file, LimitsInForce limits) throws Refusal {
+    Read read = read(file, Map.of(), limits);
+    OpenLine line = OpenLine.of(read.score(), read.brief(), read.seats(), limits);
+    return new OnDesk(
+        line, read.plan().flatMap(line::adopted).map(JudgedPlan::of), read.scoreChanged());
+  }
+
+  private record Read(
+      OpenScore score,
+      Brief brief,
+      Optional<Plan> plan,
+      Map<String, Seat> seats,
+      boolean scoreChanged,
+      PlanFile.Search search) {}
+
+  private static Read read(Path file, Map<String, Seat> seats, LimitsInForce limits)
+      throws Refusal {
     try {
       PlanFile plan = PlanFile.read(file);
-      Path scoreFile = file.toAbsolutePath().resolveSibling(plan.score().file());
+      Path scoreFile = file.toAbsolutePath().resolveSibling(plan.score().file()).normalize();
       OpenScore score = OpenScore.open(scoreFile, Tremolo.AS_WRITTEN, false);
       Brief brief = plan.brief(lines(plan, score), limits.catalogue());
-      Optional<Plan> found = plan.plan(brief);
       boolean changed =
           !Reports.sha256(score.document().container().bytes()).equals(plan.score().sha256());
-      return new Opened(
+      return new Read(
           score,
-          JudgedPlan.of(
-              found.orElseThrow(
-                  () ->
-                      Refusal.wrongUse(
-                          file + ": holds no plan, only the reasons why there is none"))),
+          brief,
+          plan.plan(brief),
           Seats.of(brief.players(), seats, plan.seats()),
           changed,
           plan.search());

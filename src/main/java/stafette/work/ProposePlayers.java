@@ -39,6 +39,17 @@ public final class ProposePlayers {
         : newcomers(line, request, limits);
   }
 
+  /**
+   * A request with players proposed for it.
+   *
+   * @throws Refusal if the score has no such line
+   */
+  public static SplitLine.Request into(
+      SplitLine.Request request, OpenScore score, LimitsInForce limits) throws Refusal {
+    Line line = request.line().in(score).line();
+    return request.with(forLine(score, line, request, limits), request.allowances());
+  }
+
   private record Candidate(String name, double strain) {}
 
   private static Optional<Candidate> candidate(

@@ -67,7 +67,8 @@ final class Roster {
             .filter(technique -> suits(technique, lines))
             .map(technique -> new Skill(technique, capability(wish.name(), technique)))
             .toList();
-    List<Busy> busy = part.map(p -> Busy.of(p, lines)).orElse(List.of());
+    boolean free = measured.freed().contains(wish.name());
+    List<Busy> busy = part.filter(p -> !free).map(p -> Busy.of(p, lines)).orElse(List.of());
     return new Player(wish.name(), instrument, part.map(Part::id), skills, busy);
   }
 

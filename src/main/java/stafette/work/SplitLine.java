@@ -15,6 +15,7 @@ import stafette.plan.Favour;
 import stafette.plan.OverlapRule;
 import stafette.plan.Plan;
 import stafette.plan.Player;
+import stafette.plan.Rules;
 import stafette.plan.Seat;
 import stafette.split.SplitResult;
 import stafette.split.Splitter;
@@ -51,8 +52,26 @@ public final class SplitLine {
       Relaying relaying,
       double searchSeconds,
       Map<String, Seat> seats) {
+    private static final double USUAL_SECONDS = 20;
+
+    /** What is usual, for nobody yet. */
+    public static Request usual(LineRequest line) {
+      return new Request(
+          line,
+          List.of(),
+          Optional.empty(),
+          List.of(),
+          Assurance.DEFAULT,
+          OverlapRule.DEFAULT,
+          Rules.DEFAULT_READY_SECONDS,
+          Favour.BALANCE,
+          Relaying.PLAIN,
+          USUAL_SECONDS,
+          Map.of());
+    }
+
     /** The same with another time for the search. */
-    Request within(double seconds) {
+    public Request within(double seconds) {
       return changed(line, players, allowances, favour, relaying, seconds, seats);
     }
 

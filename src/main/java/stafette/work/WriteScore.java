@@ -102,7 +102,7 @@ public final class WriteScore {
     return new Saved(target.file(), written.changes());
   }
 
-  private static Written written(
+  static Written written(
       OpenScore score,
       Optional<Plan> plan,
       List<ThinnedPart> background,

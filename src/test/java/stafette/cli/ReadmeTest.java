@@ -28,6 +28,7 @@ class ReadmeTest {
       throws IOException {
     return commands().stream()
         .filter(command -> !command.equals("mvn verify"))
+        .filter(command -> !opensAWindow(command))
         .map(
             command ->
                 DynamicTest.dynamicTest(
@@ -39,6 +40,18 @@ class ReadmeTest {
                           checks ? Commands.FINDINGS : Commands.FINE, ran.exitCode(), ran.err());
                       assertTrue(ran.out().length() > 200, ran.out());
                     }));
+  }
+
+  @Test
+  void the_command_that_opens_the_window_hands_the_sample_on() throws IOException {
+    String command = commands().stream().filter(ReadmeTest::opensAWindow).findFirst().orElseThrow();
+    Ran ran = Ran.command(arguments(command));
+    assertTrue(ran.err().contains("samples/lantern-run.musicxml"), ran.err());
+  }
+
+  /** What goes on in the window has tests of its own. */
+  private static boolean opensAWindow(String command) {
+    return command.contains("\"app ");
   }
 
   @Test

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.stream.IntStream;
 import javafx.scene.Scene;
 import javafx.scene.image.PixelFormat;
 import javafx.scene.image.WritableImage;
@@ -35,16 +36,26 @@ public record Snapshot(BufferedImage image) {
     }
   }
 
-  /** The share of dots in a box that are much darker, or much lighter, than its corner. */
+  /** The share of dots in a box that are much darker, or much lighter, than most. */
   public double ink(int left, int top, int width, int height) {
-    int ground = image.getRGB(left, top);
+    int ground = most(left, top, width, height);
     int marked = 0;
     for (int y = top; y < top + height; y++) {
       for (int x = left; x < left + width; x++) {
-        marked += Math.abs(light(image.getRGB(x, y)) - light(ground)) > 60 ? 1 : 0;
+        marked += Math.abs(light(image.getRGB(x, y)) - ground) > 60 ? 1 : 0;
       }
     }
     return marked / (double) (width * height);
+  }
+
+  private int most(int left, int top, int width, int height) {
+    int[] counts = new int[256];
+    for (int y = top; y < top + height; y++) {
+      for (int x = left; x < left + width; x++) {
+        counts[light(image.getRGB(x, y))]++;
+      }
+    }
+    return IntStream.range(0, 256).reduce(0, (a, b) -> counts[b] > counts[a] ? b : a);
   }
 
   private static int light(int rgb) {

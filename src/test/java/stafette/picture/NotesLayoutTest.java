@@ -65,7 +65,7 @@ class NotesLayoutTest {
       List<Mark.Group> music = music(page);
       for (Mark.Group one : music) {
         for (Mark.Group other : music) {
-          assertTrue(one == other || !one.bounds().overlaps(other.bounds()));
+          assertTrue(one.equals(other) || !one.bounds().overlaps(other.bounds()));
         }
       }
       for (Mark.Group group : groups(page)) {

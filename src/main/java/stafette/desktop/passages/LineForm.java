@@ -4,19 +4,24 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Consumer;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.GridPane;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import stafette.desktop.texts.Texts;
 import stafette.score.Part;
+import stafette.score.Voice;
 
-/** A line named by part, staff, voice and bars. */
+/** A line named by part, staff, voice and bars; offers the staves and voices that a part has. */
 public final class LineForm extends GridPane {
+  private final Texts texts;
   private final ComboBox<String> part = new ComboBox<>();
-  private final TextField staff = new TextField();
-  private final TextField voice = new TextField();
+  private final ComboBox<String> staff = new ComboBox<>();
+  private final ComboBox<String> voice = new ComboBox<>();
   private final TextField bars = new TextField();
   private List<Part> parts = List.of();
 
@@ -30,25 +35,32 @@ public final class LineForm extends GridPane {
       String part, OptionalInt staff, Optional<String> voice, Optional<String> bars) {}
 
   LineForm(Texts texts, Consumer<Wish> wished) {
+    this.texts = texts;
     setHgap(8);
     setVgap(6);
-    row(0, texts.get("line.part"), part, "line-part");
-    row(1, texts.get("line.staff"), staff, "line-staff");
-    row(2, texts.get("line.voice"), voice, "line-voice");
-    row(3, texts.get("line.bars"), bars, "line-bars");
+    row(0, "line.part", part, "line-part");
+    row(1, "line.staff", staff, "line-staff");
+    row(2, "line.voice", voice, "line-voice");
+    row(3, "line.bars", bars, "line-bars");
     bars.setPromptText("12-20");
-    part.setMaxWidth(Double.MAX_VALUE);
+    for (ComboBox<String> box : List.of(part, staff, voice)) {
+      box.setMaxWidth(Double.MAX_VALUE);
+      GridPane.setHgrow(box, Priority.ALWAYS);
+    }
+    part.getSelectionModel().selectedIndexProperty().addListener(observed -> offer());
     Button show = new Button(texts.get("line.show"));
     show.setId("line-show");
     show.setOnAction(event -> wish().ifPresent(wished));
+    bars.setOnAction(event -> show.fire());
     add(show, 1, 4);
   }
 
-  private void row(int row, String words, javafx.scene.Node field, String id) {
-    Label label = new Label(words);
+  private void row(int row, String key, Node field, String id) {
+    Label label = new Label(texts.get(key));
     label.setLabelFor(field);
+    label.setMinWidth(Region.USE_PREF_SIZE);
     field.setId(id);
-    field.setAccessibleText(words);
+    field.setAccessibleText(texts.get(key));
     addRow(row, label, field);
   }
 
@@ -56,22 +68,41 @@ public final class LineForm extends GridPane {
     parts = List.copyOf(all);
     part.getItems().setAll(parts.stream().map(Part::name).toList());
     part.getSelectionModel().selectFirst();
+    offer();
+  }
+
+  private Optional<Part> chosen() {
+    int chosen = part.getSelectionModel().getSelectedIndex();
+    return chosen < 0 || chosen >= parts.size() ? Optional.empty() : Optional.of(parts.get(chosen));
+  }
+
+  private void offer() {
+    List<Voice> voices = chosen().map(Part::voices).orElse(List.of());
+    offer(staff, voices.stream().map(one -> Integer.toString(one.staff())).toList());
+    offer(voice, voices.stream().map(Voice::name).toList());
+  }
+
+  /** Any, which comes first, or one of them. */
+  private void offer(ComboBox<String> box, List<String> names) {
+    box.getItems().setAll(texts.get("line.any"));
+    box.getItems().addAll(names.stream().distinct().toList());
+    box.getSelectionModel().selectFirst();
   }
 
   private Optional<Wish> wish() {
-    int chosen = part.getSelectionModel().getSelectedIndex();
-    return chosen < 0
-        ? Optional.empty()
-        : Optional.of(new Wish(parts.get(chosen).id(), number(), text(voice), text(bars)));
+    return chosen()
+        .map(
+            one ->
+                new Wish(
+                    one.id(),
+                    picked(staff).stream().mapToInt(Integer::parseInt).findFirst(),
+                    picked(voice),
+                    Optional.of(bars.getText().strip()).filter(typed -> !typed.isEmpty())));
   }
 
-  private OptionalInt number() {
-    return text(staff).filter(typed -> typed.matches("[1-9][0-9]?")).stream()
-        .mapToInt(Integer::parseInt)
-        .findFirst();
-  }
-
-  private static Optional<String> text(TextField field) {
-    return Optional.of(field.getText().strip()).filter(typed -> !typed.isEmpty());
+  private static Optional<String> picked(ComboBox<String> box) {
+    return box.getSelectionModel().getSelectedIndex() > 0
+        ? Optional.of(box.getValue())
+        : Optional.empty();
   }
 }

@@ -35,6 +35,8 @@ public final class PassagesView extends VBox {
     Label title = new Label(texts.get("passages.title"));
     title.getStyleClass().add("panel-title");
     title.setLabelFor(list);
+    title.setWrapText(true);
+    title.setMinHeight(Region.USE_PREF_SIZE);
     list.setId("passages-list");
     list.getStyleClass().add("plain-list");
     list.setAccessibleText(texts.get("passages.title"));
@@ -78,6 +80,9 @@ public final class PassagesView extends VBox {
       first.setAlignment(javafx.geometry.Pos.CENTER_LEFT);
       pace.getStyleClass().add("quiet");
       place.getStyleClass().add("panel-title");
+      pace.setWrapText(true);
+      ease.setWrapText(true);
+      place.setWrapText(true);
       box = new VBox(2, first, pace, ease);
       setPrefWidth(0);
     }
@@ -99,7 +104,7 @@ public final class PassagesView extends VBox {
     private void fill(PassageItem item) {
       place.setText(texts.get("passages.place", item.part(), item.firstBar(), item.lastBar()));
       pace.setText(texts.get("passages.pace", item.strokes(), item.rate()));
-      boolean beyond = item.best().filter(best -> best.strain() > 1).isPresent();
+      boolean beyond = item.best().filter(best -> !best.ease().plays()).isPresent();
       ease.getStyleClass().removeAll("quiet", "beyond");
       ease.getStyleClass().add(beyond ? "beyond" : "quiet");
       ease.setText(

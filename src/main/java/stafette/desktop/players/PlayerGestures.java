@@ -10,6 +10,13 @@ public interface PlayerGestures {
 
   void remove(String name);
 
+  /**
+   * Another place among the players, of whom the first are preferred.
+   *
+   * @param places downward; above if below zero
+   */
+  void move(String name, int places);
+
   /** What a player plays, where the name doesn't say. */
   void plays(String name, String instrument);
 
@@ -26,6 +33,8 @@ public interface PlayerGestures {
    *
    * @param peak for a moment, in strokes per second
    * @param sustained what can go on
+   * @param staminaStrokes beyond what can go on, from fresh to spent
    */
-  void measured(String name, String technique, double peak, double sustained);
+  void measured(
+      String name, String technique, double peak, double sustained, double staminaStrokes);
 }

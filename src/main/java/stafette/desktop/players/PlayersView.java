@@ -2,14 +2,20 @@ package stafette.desktop.players;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import javafx.scene.Node;
+import javafx.scene.Scene;
 import javafx.scene.control.Accordion;
 import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TitledPane;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import stafette.desktop.texts.Texts;
 
@@ -35,14 +41,26 @@ public final class PlayersView extends VBox {
     name.setPromptText(texts.get("players.add.prompt"));
     name.setAccessibleText(texts.get("players.add.label"));
     HBox.setHgrow(name, Priority.ALWAYS);
-    name.getEditor().setOnAction(event -> add());
+    name.addEventFilter(KeyEvent.KEY_PRESSED, this::enter);
     Button add = new Button(texts.get("players.add"));
     add.setId("player-add");
+    add.setMinWidth(Region.USE_PREF_SIZE);
     add.setOnAction(event -> add());
     ScrollPane scroll = new ScrollPane(list);
+    list.setMinWidth(0);
     scroll.setFitToWidth(true);
+    scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+    scroll.getStyleClass().add("flat-scroll");
     VBox.setVgrow(scroll, Priority.ALWAYS);
     getChildren().addAll(title, new HBox(6, name, add), scroll);
+  }
+
+  /** While the list is open, the key chooses from it. */
+  private void enter(KeyEvent event) {
+    if (event.getCode() == KeyCode.ENTER && !name.isShowing()) {
+      event.consume();
+      add();
+    }
   }
 
   private void add() {
@@ -64,27 +82,104 @@ public final class PlayersView extends VBox {
     instruments = List.copyOf(all);
   }
 
-  /** Shows the players, first the one preferred; whichever is open stays open. */
+  /**
+   * Shows the players, first the one preferred. Whoever is open stays open; a player whose
+   * instrument is not known opens by itself the first time.
+   */
   public void show(List<Entry> entries) {
     if (entries.equals(shown)) {
       return;
     }
+    String open = opened(entries);
+    Optional<Held> held = held();
     shown = List.copyOf(entries);
-    String open = list.getExpandedPane() == null ? "" : list.getExpandedPane().getId();
     List<TitledPane> panes = new ArrayList<>();
-    for (Entry entry : entries) {
-      TitledPane pane =
-          new TitledPane(title(entry), new PlayerForm(entry, instruments, texts, gestures));
-      pane.setId("player-" + (panes.size() + 1));
-      panes.add(pane);
+    for (int i = 0; i < shown.size(); i++) {
+      panes.add(pane(i));
     }
     list.getPanes().setAll(panes);
-    panes.stream().filter(pane -> pane.getId().equals(open)).forEach(list::setExpandedPane);
+    for (int i = 0; i < shown.size(); i++) {
+      if (shown.get(i).name().equals(open)) {
+        list.setExpandedPane(panes.get(i));
+      }
+    }
+    held.ifPresent(this::giveBack);
   }
 
-  private String title(Entry entry) {
+  private String opened(List<Entry> entries) {
+    Optional<String> asked =
+        entries.stream()
+            .filter(entry -> entry.instrument().isEmpty())
+            .map(Entry::name)
+            .filter(entry -> shown.stream().noneMatch(before -> before.name().equals(entry)))
+            .findFirst();
+    TitledPane pane = list.getExpandedPane();
+    return asked.orElse(pane == null ? "" : shown.get(list.getPanes().indexOf(pane)).name());
+  }
+
+  /**
+   * The control here that has the keyboard.
+   *
+   * @param what the end of its id
+   */
+  private record Held(String player, String what) {}
+
+  private Optional<Held> held() {
+    Scene scene = getScene();
+    Node owner = scene == null ? null : scene.getFocusOwner();
+    String id = owner == null || owner.getId() == null ? "" : owner.getId();
+    for (int i = 0; i < shown.size(); i++) {
+      if (id.startsWith(id(i) + "-")) {
+        return Optional.of(new Held(shown.get(i).name(), id.substring(id(i).length())));
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** Gives the keyboard to the same control of the same player, wherever it is now. */
+  private void giveBack(Held held) {
+    list.applyCss();
+    list.layout();
+    for (int i = 0; i < shown.size(); i++) {
+      Node control = list.lookup("#" + id(i) + held.what());
+      if (shown.get(i).name().equals(held.player()) && control != null) {
+        control.requestFocus();
+      }
+    }
+  }
+
+  private static String id(int place) {
+    return "player-" + (place + 1);
+  }
+
+  private TitledPane pane(int place) {
+    Entry entry = shown.get(place);
+    String id = id(place);
+    TitledPane pane = new TitledPane();
+    pane.setContent(new PlayerForm(entry, id, place, shown.size(), instruments, texts, gestures));
+    pane.setGraphic(heading(entry));
+    pane.setAccessibleText(entry.name() + ", " + about(entry));
+    pane.setId(id);
+    pane.setMinWidth(0);
+    pane.setAnimated(false);
+    pane.getStyleClass().add("player");
+    if (entry.instrument().isEmpty()) {
+      pane.getStyleClass().add("asked");
+    }
+    return pane;
+  }
+
+  private VBox heading(Entry entry) {
+    Label player = new Label(entry.name());
+    player.getStyleClass().add("panel-title");
+    Label about = new Label(about(entry));
+    about.getStyleClass().add("quiet");
+    return new VBox(player, about);
+  }
+
+  private String about(Entry entry) {
     String instrument = entry.instrument().orElseGet(() -> texts.get("players.unknown"));
-    String words = texts.get("players.title", entry.name(), instrument, entry.segments());
+    String words = texts.get("players.about", instrument, entry.segments());
     return entry.locked() ? texts.get("players.locked", words) : words;
   }
 }

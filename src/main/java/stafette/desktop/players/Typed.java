@@ -3,9 +3,13 @@ package stafette.desktop.players;
 import java.text.NumberFormat;
 import java.util.Locale;
 import java.util.Optional;
+import javafx.css.PseudoClass;
+import javafx.scene.control.TextField;
 
 /** Figures as people type them, with a comma or a point. */
 final class Typed {
+  private static final PseudoClass NONE = PseudoClass.getPseudoClass("none");
+
   private Typed() {}
 
   static Optional<Double> figure(String text) {
@@ -13,6 +17,34 @@ final class Typed {
     return plain.matches("-?[0-9]{1,4}(\\.[0-9]{1,4})?")
         ? Optional.of(Double.parseDouble(plain))
         : Optional.empty();
+  }
+
+  /** The figure in a field; what is none is marked. */
+  static Optional<Double> figure(TextField field) {
+    Optional<Double> figure = figure(field.getText());
+    field.pseudoClassStateChanged(NONE, figure.isEmpty() && !field.getText().isBlank());
+    return figure;
+  }
+
+  /** Runs when a changed field is left, or closed with the enter key. */
+  static void whenSettled(TextField field, Runnable settled) {
+    String[] before = {field.getText()};
+    Runnable once =
+        () -> {
+          if (!field.getText().equals(before[0])) {
+            before[0] = field.getText();
+            settled.run();
+          }
+        };
+    field.setOnAction(event -> once.run());
+    field
+        .focusedProperty()
+        .addListener(
+            (observed, had, has) -> {
+              if (!has) {
+                once.run();
+              }
+            });
   }
 
   static String text(double value, Locale locale) {

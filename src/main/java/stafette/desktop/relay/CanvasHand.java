@@ -10,13 +10,13 @@ import stafette.picture.Mark;
 import stafette.picture.Path;
 
 /** Draws the marks of pictures on a canvas, in the inks of the style in force. */
-final class CanvasHand implements Mark.Hand {
+public final class CanvasHand implements Mark.Hand {
   private static final Map<Type, Font> FONTS = new HashMap<>();
 
   private final GraphicsContext canvas;
   private final Inks inks;
 
-  CanvasHand(GraphicsContext canvas, Inks inks) {
+  public CanvasHand(GraphicsContext canvas, Inks inks) {
     this.canvas = canvas;
     this.inks = inks;
   }

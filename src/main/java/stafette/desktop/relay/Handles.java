@@ -26,6 +26,7 @@ final class Handles extends Pane {
     setPickOnBounds(false);
     ghost.getStyleClass().add("drag-ghost");
     ghost.setMouseTransparent(true);
+    ghost.setManaged(false);
     ghost.setVisible(false);
     ghost.setId("drag-ghost");
     Rectangle clip = new Rectangle();

@@ -1,5 +1,6 @@
 package stafette.desktop.relay;
 
+import java.util.OptionalInt;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Cursor;
 import javafx.scene.input.KeyEvent;
@@ -19,7 +20,7 @@ final class HandoffNode extends Region {
   private final End end;
   private final Stage stage;
   private double grabbed;
-  private boolean dragging;
+  private OptionalInt dragged = OptionalInt.empty();
 
   HandoffNode(int index, End end, Stage stage) {
     this.index = index;
@@ -35,6 +36,7 @@ final class HandoffNode extends Region {
     getStyleClass().addAll("handoff", end == End.BOTH ? "handoff-both" : "handoff-end");
     setCursor(end == End.BOTH ? Cursor.OPEN_HAND : Cursor.H_RESIZE);
     setViewOrder(end == End.BOTH ? -1 : -2);
+    setManaged(false);
     setFocusTraversable(true);
     setAccessibleRole(AccessibleRole.SLIDER);
     setOnMousePressed(this::press);
@@ -58,8 +60,8 @@ final class HandoffNode extends Region {
     Span span = view.shown().pieces().handoffSpan(index);
     double left = view.time().x(span.start());
     double right = view.time().x(span.end());
-    double from = view.lanes().middle(lane(handoff().leaves().segments().get(0).player()));
-    double to = view.lanes().middle(lane(handoff().enters().segments().get(0).player()));
+    double from = view.lanes().middle(handoff().leaves().segments().get(0).player());
+    double to = view.lanes().middle(handoff().enters().segments().get(0).player());
     double top = Math.min(from, to) - view.lanes().half();
     double bottom = Math.max(from, to) + view.lanes().half();
     setVisible(view.sees(new Span(span.start(), span.end())) && bottom > LaneScale.RULER);
@@ -69,10 +71,6 @@ final class HandoffNode extends Region {
       case LEAVES -> resizeRelocate(right, from - GRIP, GRIP, 2 * GRIP);
     }
     setAccessibleText(words(texts));
-  }
-
-  private static int lane(int player) {
-    return player;
   }
 
   private String words(Texts texts) {
@@ -101,17 +99,19 @@ final class HandoffNode extends Region {
     return stage.view().time().x(end == End.ENTERS ? span.start() : span.end());
   }
 
+  /** Told only when another stroke is reached. */
   private void drag(MouseEvent event) {
-    if (event.isPrimaryButtonDown()) {
-      dragging = true;
-      move(strokeAt(event), false);
+    int stroke = strokeAt(event);
+    if (event.isPrimaryButtonDown() && dragged.stream().noneMatch(before -> before == stroke)) {
+      dragged = OptionalInt.of(stroke);
+      move(stroke, false);
     }
     event.consume();
   }
 
   private void release(MouseEvent event) {
-    if (dragging) {
-      dragging = false;
+    if (dragged.isPresent()) {
+      dragged = OptionalInt.empty();
       move(strokeAt(event), true);
     }
     event.consume();
@@ -142,7 +142,7 @@ final class HandoffNode extends Region {
       case J -> stage.gestures().join(index);
       case L -> stage.gestures().lockHandoff(index);
       case ESCAPE -> {
-        dragging = false;
+        dragged = OptionalInt.empty();
         stage.gestures().cancelMove();
       }
       default -> {

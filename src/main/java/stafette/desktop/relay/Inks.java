@@ -4,7 +4,7 @@ import javafx.scene.paint.Color;
 import stafette.picture.Ink;
 
 /** The inks of pictures on a screen, as the style in force has them. */
-record Inks(Color full, Color soft, Color faint, Color join, Color paper) {
+public record Inks(Color full, Color soft, Color faint, Color join, Color paper) {
   Color of(Ink ink) {
     return switch (ink) {
       case FULL -> full;
@@ -13,5 +13,10 @@ record Inks(Color full, Color soft, Color faint, Color join, Color paper) {
       case JOIN -> join;
       case PAPER -> paper;
     };
+  }
+
+  /** The same with all that is full drawn softly. */
+  public Inks softened() {
+    return new Inks(soft, soft, faint, join, paper);
   }
 }

@@ -15,21 +15,33 @@ record LaneScale(int count, double laneHeight, double scrolled, double height) {
   static final double RULER = 58;
 
   /** Half the ribbon's height, as a share of the lane's. */
-  private static final double HALF_SHARE = 0.16;
+  private static final double HALF_SHARE = 0.15;
 
-  private static final double MOST_HALF = 11;
+  private static final double MOST_HALF = 14;
 
   /** Lanes as high as this have room for a staff. */
-  static final double NOTED_LANE = 130;
+  static final double NOTED_LANE = 164;
 
-  private static final double NOTED_MIDDLE = 24;
+  /** How much larger than on paper notes are drawn. */
+  static final double MUSIC = 1.5;
+
+  private static final double NOTED_MIDDLE = 32;
+
+  /** How high lanes are where there is no room to spare. */
   static final double PLAIN_LANE = 76;
-  static final double LEAST_LANE = 44;
+
+  private static final double MOST_PLAIN = 112;
 
   LaneScale {
-    laneHeight = Math.max(LEAST_LANE, Math.min(2 * NOTED_LANE, laneHeight));
     double most = Math.max(0, count * laneHeight - (height - RULER));
     scrolled = Math.max(0, Math.min(most, scrolled));
+  }
+
+  /** Lanes that share what room there is, within reason. */
+  static LaneScale plain(int count, double scrolled, double height) {
+    double share = (height - RULER) / count;
+    double laneHeight = Math.max(PLAIN_LANE, Math.min(MOST_PLAIN, share));
+    return new LaneScale(count, laneHeight, scrolled, height);
   }
 
   double top(int lane) {
@@ -65,11 +77,17 @@ record LaneScale(int count, double laneHeight, double scrolled, double height) {
   }
 
   LaneScale resized(double newHeight) {
-    return new LaneScale(count, laneHeight, scrolled, newHeight);
+    return isNoted()
+        ? new LaneScale(count, laneHeight, scrolled, newHeight)
+        : plain(count, scrolled, newHeight);
   }
 
-  LaneScale withLaneHeight(double pixels) {
-    return new LaneScale(count, pixels, scrolled, height);
+  LaneScale plain() {
+    return plain(count, scrolled, height);
+  }
+
+  LaneScale noted() {
+    return new LaneScale(count, NOTED_LANE, scrolled, height);
   }
 
   /** How much of the lanes is seen, at most 1. */

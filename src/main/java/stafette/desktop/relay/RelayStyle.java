@@ -10,7 +10,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.paint.Color;
 
 /** The inks that a style sheet gives a canvas: {@code -relay-full} and the others. */
-final class RelayStyle {
+public final class RelayStyle {
   private static final StyleablePropertyFactory<Region> FACTORY =
       new StyleablePropertyFactory<>(Region.getClassCssMetaData());
 
@@ -25,7 +25,7 @@ final class RelayStyle {
   private static final CssMetaData<Region, Color> JOIN = ink("join", Color.web("#a8330f"));
   private static final CssMetaData<Region, Color> PAPER = ink("paper", Color.WHITE);
 
-  static final List<CssMetaData<? extends Styleable, ?>> METADATA =
+  public static final List<CssMetaData<? extends Styleable, ?>> METADATA =
       java.util.stream.Stream.concat(
               Region.getClassCssMetaData().stream(),
               List.of(FULL, SOFT, FAINT, JOIN, PAPER).stream())
@@ -34,7 +34,7 @@ final class RelayStyle {
   private final List<StyleableObjectProperty<Color>> properties;
 
   /** A node that draws in these inks. */
-  interface Inked {
+  public interface Inked {
     RelayStyle style();
   }
 
@@ -43,7 +43,7 @@ final class RelayStyle {
    *
    * @param changed run when the style sheet gives other ones
    */
-  RelayStyle(Region node, Runnable changed) {
+  public RelayStyle(Region node, Runnable changed) {
     properties =
         List.of(FULL, SOFT, FAINT, JOIN, PAPER).stream()
             .map(data -> property(node, data, changed))
@@ -66,7 +66,7 @@ final class RelayStyle {
         .orElseThrow();
   }
 
-  Inks inks() {
+  public Inks inks() {
     return new Inks(
         properties.get(0).get(),
         properties.get(1).get(),

@@ -2,6 +2,7 @@ package stafette.desktop.relay;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.function.UnaryOperator;
 import javafx.beans.value.ObservableValue;
 import javafx.css.CssMetaData;
@@ -37,6 +38,7 @@ public final class RelayView extends Region implements RelayStyle.Inked {
   private final ScrollBar across = new ScrollBar();
   private final ScrollBar down = new ScrollBar();
   private final Label empty = new Label();
+  private final Region cursor = new Region();
   private final RelayStyle style = new RelayStyle(this, this::requestLayout);
   private Optional<View> view = Optional.empty();
   private boolean scrolling;
@@ -54,7 +56,12 @@ public final class RelayView extends Region implements RelayStyle.Inked {
     down.setId("relay-down");
     across.valueProperty().addListener(this::scrolledAcross);
     down.valueProperty().addListener(this::scrolledDown);
-    getChildren().addAll(canvas, handles, names, across, down, empty);
+    cursor.getStyleClass().add("play-cursor");
+    cursor.setId("play-cursor");
+    cursor.setManaged(false);
+    cursor.setMouseTransparent(true);
+    cursor.setVisible(false);
+    getChildren().addAll(canvas, handles, cursor, names, across, down, empty);
     addEventHandler(ScrollEvent.SCROLL, this::wheel);
     addEventHandler(KeyEvent.KEY_PRESSED, this::key);
     setMinSize(320, 180);
@@ -79,7 +86,7 @@ public final class RelayView extends Region implements RelayStyle.Inked {
                 new View(
                     shown,
                     TimeScale.whole(shown.bars(), canvas.getWidth()),
-                    new LaneScale(shown.lanes(), LaneScale.PLAIN_LANE, 0, canvas.getHeight())));
+                    LaneScale.plain(shown.lanes(), 0, canvas.getHeight())));
   }
 
   /** Shows that there is no plan. */
@@ -112,9 +119,24 @@ public final class RelayView extends Region implements RelayStyle.Inked {
 
   /** Lanes grow when there is room in time for notes. */
   private static View zoomed(View now, TimeScale time) {
-    boolean room = time.pixelsPerQuarter() >= now.shown().pieces().pointsPerQuarterForMusic();
-    double height = room ? LaneScale.NOTED_LANE : LaneScale.PLAIN_LANE;
-    return now.with(time).with(now.lanes().withLaneHeight(height));
+    boolean room = now.shown().hasRoomForMusic(time);
+    return now.with(time).with(room ? now.lanes().noted() : now.lanes().plain());
+  }
+
+  /** Shows where on the line's clock is what is heard now; follows it. */
+  public void hear(OptionalLong lineMicros) {
+    cursor.setVisible(lineMicros.isPresent() && view.isPresent());
+    if (lineMicros.isPresent()) {
+      view.ifPresent(
+          now -> {
+            double quarters = now.shown().clock().quarters(lineMicros.getAsLong());
+            double x = now.time().x(quarters);
+            if (x < 0 || x > canvas.getWidth()) {
+              change(seen -> seen.with(seen.time().scrolledTo(quarters - seen.time().start())));
+            }
+            cursor.resizeRelocate(LaneNames.WIDTH + x - 1, 0, 2, canvas.getHeight());
+          });
+    }
   }
 
   /** Zooms out until all bars are seen. */
@@ -196,9 +218,7 @@ public final class RelayView extends Region implements RelayStyle.Inked {
     empty.setVisible(view.isEmpty());
     empty.autosize();
     empty.relocate(LaneNames.WIDTH + 24, 40);
-    view =
-        view.map(
-            now -> new View(now.shown(), now.time().resized(width), now.lanes().resized(height)));
+    view = view.map(now -> now.resized(width, height));
     view.ifPresentOrElse(this::draw, () -> blank(width, height));
   }
 
@@ -228,6 +248,8 @@ public final class RelayView extends Region implements RelayStyle.Inked {
   }
 
   private void blank(double width, double height) {
+    across.setVisible(false);
+    down.setVisible(false);
     canvas.getGraphicsContext2D().setFill(style.inks().paper());
     canvas.getGraphicsContext2D().fillRect(0, 0, width, height);
   }

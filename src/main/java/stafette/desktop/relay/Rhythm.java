@@ -1,47 +1,46 @@
 package stafette.desktop.relay;
 
 import javafx.scene.canvas.GraphicsContext;
-import stafette.picture.Row;
 import stafette.score.Line;
-import stafette.score.Stroke;
 
 /**
  * The line's own rhythm under the bars: a tick for each stroke, longer the stronger its place in
- * the bar; a bow over what is slurred. Where strokes are closer than pixels they become a band.
+ * the bar. Where strokes are closer than pixels only beats are left.
  */
 final class Rhythm {
   private static final double FOOT = LaneScale.RULER - 5;
   private static final double[] HEIGHT = {17, 13, 9, 6};
   private static final double LEAST_APART = 2.2;
+  private static final int BEAT = 1;
 
-  private final Line line;
-  private final Row row;
-  private final GraphicsContext canvas;
-  private final Inks inks;
+  private final double[] quarters;
+  private final int[] ranks;
 
-  Rhythm(Line line, Row row, GraphicsContext canvas, Inks inks) {
-    this.line = line;
-    this.row = row;
-    this.canvas = canvas;
-    this.inks = inks;
+  Rhythm(Line line) {
+    quarters =
+        line.strokes().stream()
+            .mapToDouble(stroke -> stroke.onset().quarters().toDouble())
+            .toArray();
+    ranks = new int[line.count()];
+    for (int j = 0; j < ranks.length; j++) {
+      ranks[j] = line.rank(j).ordinal();
+    }
   }
 
-  void paint() {
+  void paint(TimeScale time, GraphicsContext canvas, Inks inks) {
     canvas.setStroke(inks.full());
     canvas.setLineWidth(1.1);
     double drawn = Double.NEGATIVE_INFINITY;
-    for (int j = 0; j < line.count(); j++) {
-      Stroke stroke = line.stroke(j);
-      if (row.span().contains(stroke.onset())) {
-        double x = row.x(stroke.onset());
-        double height = HEIGHT[line.rank(j).ordinal()];
-        if (x - drawn >= LEAST_APART || line.rank(j).ordinal() <= 1) {
-          canvas.strokeLine(x, FOOT - height, x, FOOT);
-          drawn = x;
-        }
+    for (int j = 0; j < quarters.length; j++) {
+      double x = time.x(quarters[j]);
+      boolean seen = x >= 0 && x <= time.width();
+      if (seen && (x - drawn >= LEAST_APART || ranks[j] <= BEAT)) {
+        canvas.strokeLine(x, FOOT - HEIGHT[ranks[j]], x, FOOT);
+        drawn = x;
       }
     }
     canvas.setStroke(inks.faint());
-    canvas.strokeLine(row.left(), FOOT + 0.5, row.right(), FOOT + 0.5);
+    double from = Math.max(0, time.x(time.start()));
+    canvas.strokeLine(from, FOOT + 0.5, Math.min(time.width(), time.x(time.end())), FOOT + 0.5);
   }
 }

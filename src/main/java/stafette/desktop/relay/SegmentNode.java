@@ -26,6 +26,7 @@ final class SegmentNode extends Region {
     setId("segment-" + (index + 1));
     getStyleClass().add("segment");
     setCursor(Cursor.HAND);
+    setManaged(false);
     setFocusTraversable(true);
     setAccessibleRole(AccessibleRole.BUTTON);
     setOnMousePressed(this::press);

@@ -8,6 +8,7 @@ import stafette.picture.RelayPieces;
 import stafette.plan.Plan;
 import stafette.plan.Segment;
 import stafette.time.Bar;
+import stafette.time.Position;
 
 /**
  * A plan with all that its picture needs, worked out once.
@@ -15,6 +16,7 @@ import stafette.time.Bar;
  * @param reserves for each player
  * @param bars all in which something sounds
  * @param clock from times to places
+ * @param rhythm of the first relay's line
  */
 record ShownPlan(
     Plan plan,
@@ -22,7 +24,8 @@ record ShownPlan(
     RelayPieces pieces,
     List<Reserves> reserves,
     List<Bar> bars,
-    Clock clock) {
+    Clock clock,
+    Rhythm rhythm) {
   ShownPlan {
     reserves = List.copyOf(reserves);
     bars = List.copyOf(bars);
@@ -31,7 +34,8 @@ record ShownPlan(
   static ShownPlan of(Plan plan, Verdict verdict) {
     RelayPieces pieces = RelayPieces.of(plan, verdict);
     Clock clock = new Clock(plan.line(), pieces.bars());
-    return new ShownPlan(plan, verdict, pieces, Reserves.of(plan), pieces.bars(), clock);
+    Rhythm rhythm = new Rhythm(plan.line());
+    return new ShownPlan(plan, verdict, pieces, Reserves.of(plan), pieces.bars(), clock, rhythm);
   }
 
   List<Segment> segments() {
@@ -44,6 +48,29 @@ record ShownPlan(
 
   double strain(int segment) {
     return verdict.segments().get(segment).strain();
+  }
+
+  /** What can stand beside a segment, the fullest first: "96 % double tonguing". */
+  List<String> labels(int segment) {
+    String strain = (int) Math.ceil(strain(segment) * 100 - 1e-9) + " %";
+    String technique = plan.skill(segments().get(segment)).technique().name();
+    return List.of(strain + "  " + technique, strain);
+  }
+
+  /** From where on a segment is not bridged to the one before. */
+  Position free(int segment) {
+    return handoffs()
+        .filter(
+            handoff ->
+                plan.handoffs().get(handoff).enters().segments().contains(segments().get(segment)))
+        .mapToObj(handoff -> pieces.handoffSpan(handoff).end())
+        .findFirst()
+        .orElseGet(() -> pieces.segmentSpan(segment).start());
+  }
+
+  /** Whether notes would not touch one another. */
+  boolean hasRoomForMusic(TimeScale time) {
+    return time.pixelsPerQuarter() >= pieces.pointsPerQuarterForMusic() * LaneScale.MUSIC;
   }
 
   /** The handoffs among all of the plan, by number. */

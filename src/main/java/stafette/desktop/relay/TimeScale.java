@@ -18,8 +18,8 @@ import stafette.time.Span;
 record TimeScale(double start, double end, double pixelsPerQuarter, double scrolled, double width) {
   static final double MOST_PIXELS_PER_QUARTER = 640;
 
-  /** Room left and right of the music. */
-  static final double MARGIN = 14;
+  /** Room left and right of the music, enough for a clef and an accidental. */
+  static final double MARGIN = 44;
 
   TimeScale {
     double least = leastPixelsPerQuarter(start, end, width);

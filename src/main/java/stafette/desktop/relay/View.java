@@ -19,6 +19,10 @@ record View(ShownPlan shown, TimeScale time, LaneScale lanes) {
     return time.x(span.end()) > 0 && time.x(span.start()) < time.width();
   }
 
+  View resized(double width, double height) {
+    return new View(shown, time.resized(width), lanes.resized(height));
+  }
+
   View with(TimeScale other) {
     return new View(shown, other, lanes);
   }

@@ -2,12 +2,14 @@ package stafette.desktop.tempo;
 
 import java.util.Optional;
 import javafx.geometry.Orientation;
+import javafx.geometry.Pos;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Cursor;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.Region;
+import javafx.scene.text.TextAlignment;
 import stafette.check.TempoWindow;
 import stafette.desktop.texts.Texts;
 import stafette.time.Rational;
@@ -15,8 +17,9 @@ import stafette.time.TempoMark;
 
 /** The tempo rule: a strip with the plan's window on it and the present tempo as a handle. */
 public final class TempoRule extends Region {
-  private static final double TRACK_Y = 30;
+  private static final double TRACK_Y = 36;
   private static final double TRACK = 8;
+  private static final double WORDS_Y = TRACK_Y + 22;
   private static final double GRIP = 14;
   private static final double SIDE = 16;
 
@@ -64,6 +67,11 @@ public final class TempoRule extends Region {
     mark.setId("tempo-mark");
     slowest.getStyleClass().add("quiet");
     fastest.getStyleClass().add("quiet");
+    slowest.setWrapText(true);
+    fastest.setWrapText(true);
+    fastest.setTextAlignment(TextAlignment.RIGHT);
+    fastest.setAlignment(Pos.TOP_RIGHT);
+    slowest.setAlignment(Pos.TOP_LEFT);
     slowest.setId("tempo-slowest");
     fastest.setId("tempo-fastest");
     getChildren().addAll(track, window, now, mark, slowest, fastest);
@@ -73,8 +81,6 @@ public final class TempoRule extends Region {
     now.setOnKeyPressed(this::key);
     track.setOnMouseClicked(event -> move(event, true));
     window.setOnMouseClicked(event -> move(event, true));
-    setMinHeight(78);
-    setPrefHeight(78);
   }
 
   /**
@@ -94,23 +100,25 @@ public final class TempoRule extends Region {
             width);
     TempoScale scale = dragging ? shown.map(Shown::scale).orElse(fresh) : fresh;
     shown = Optional.of(new Shown(present, holds, scale));
-    mark.setText(present.toString());
-    now.setAccessibleText(texts.get("tempo.now", present));
+    mark.setText(texts.tempo(present.toString()));
     slowest.setText(holds.map(this::slowEnd).orElseGet(() -> texts.get("tempo.fails")));
     fastest.setText(holds.map(this::fastEnd).orElse(""));
+    now.setAccessibleText(
+        String.join(
+            ", ", texts.get("tempo.now", mark.getText()), slowest.getText(), fastest.getText()));
     requestLayout();
   }
 
   private String slowEnd(TempoWindow holds) {
     return holds.slowestFactor() == 0
         ? texts.get("tempo.any.slower")
-        : texts.get("tempo.slowest", holds.slowestText(), holds.slowestLimit());
+        : texts.get("tempo.slowest", texts.tempo(holds.slowestText()), holds.slowestLimit());
   }
 
   private String fastEnd(TempoWindow holds) {
     return holds.fastestFactor() == Double.POSITIVE_INFINITY
         ? texts.get("tempo.any.faster")
-        : texts.get("tempo.fastest", holds.fastestText(), holds.fastestLimit());
+        : texts.get("tempo.fastest", texts.tempo(holds.fastestText()), holds.fastestLimit());
   }
 
   /** Shows that there is no plan. */
@@ -165,6 +173,17 @@ public final class TempoRule extends Region {
   }
 
   @Override
+  protected double computePrefHeight(double width) {
+    double half = Math.max(1, (width < 0 ? 600 : width) - 2 * SIDE) / 2 - 6;
+    return WORDS_Y + Math.max(slowest.prefHeight(half), fastest.prefHeight(half)) + 8;
+  }
+
+  @Override
+  protected double computeMinHeight(double width) {
+    return computePrefHeight(width);
+  }
+
+  @Override
   protected void layoutChildren() {
     double width = Math.max(1, getWidth() - 2 * SIDE);
     track.resizeRelocate(SIDE, TRACK_Y, width, TRACK);
@@ -173,9 +192,8 @@ public final class TempoRule extends Region {
     window.setVisible(shown.flatMap(Shown::window).isPresent());
     shown.ifPresent(this::place);
     double half = width / 2 - 6;
-    slowest.resizeRelocate(SIDE, TRACK_Y + 18, half, 24);
-    double wide = Math.min(half, fastest.prefWidth(-1));
-    fastest.resizeRelocate(SIDE + width - wide, TRACK_Y + 18, wide, 24);
+    slowest.resizeRelocate(SIDE, WORDS_Y, half, slowest.prefHeight(half));
+    fastest.resizeRelocate(SIDE + width - half, WORDS_Y, half, fastest.prefHeight(half));
   }
 
   private void place(Shown seen) {
@@ -184,7 +202,7 @@ public final class TempoRule extends Region {
     now.resizeRelocate(at - GRIP / 2, TRACK_Y + TRACK / 2 - GRIP, GRIP, 2 * GRIP);
     mark.autosize();
     double most = getWidth() - SIDE - mark.getWidth();
-    mark.relocate(Math.max(SIDE, Math.min(most, at - mark.getWidth() / 2)), 0);
+    mark.relocate(Math.max(SIDE, Math.min(most, at - mark.getWidth() / 2)), 4);
     seen.window()
         .ifPresent(
             holds -> {

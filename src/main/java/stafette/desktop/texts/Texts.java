@@ -3,10 +3,13 @@ package stafette.desktop.texts;
 import java.text.MessageFormat;
 import java.util.Locale;
 import java.util.ResourceBundle;
+import stafette.time.BarBeat;
 
 /** All words of the desktop, in the user's language; English where there is no translation. */
 public final class Texts {
   private static final String BUNDLE = "stafette.desktop.texts.desktop";
+
+  private static final String DOTTED = "dotted ";
 
   private final Locale locale;
   private final ResourceBundle bundle;
@@ -40,5 +43,28 @@ public final class Texts {
   /** A share in whole per cent, rounded up, so that nothing beyond a limit shows as 100 %. */
   public String percent(double share) {
     return get("percent", (int) Math.ceil(share * 100 - 1e-9));
+  }
+
+  /** "bar 34, beat 2". */
+  public String place(BarBeat at) {
+    return get("place", at.bar(), at.beatText());
+  }
+
+  /**
+   * A metronome mark in the user's language.
+   *
+   * @param mark as the judge writes it: "dotted quarter = 92"; other words stay as they are
+   */
+  public String tempo(String mark) {
+    int equals = mark.indexOf(" = ");
+    return equals < 0
+        ? mark
+        : get("beat.mark", unit(mark.substring(0, equals)), mark.substring(equals + 3));
+  }
+
+  private String unit(String name) {
+    return name.startsWith(DOTTED)
+        ? get("beat.dotted", unit(name.substring(DOTTED.length())))
+        : get("beat." + name);
   }
 }

@@ -4,19 +4,24 @@ import java.util.List;
 import java.util.function.Function;
 import java.util.function.IntConsumer;
 import java.util.stream.Stream;
+import javafx.geometry.Insets;
+import javafx.geometry.VPos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import stafette.check.TempoWindow;
 import stafette.check.Traits;
 import stafette.desktop.texts.Texts;
 import stafette.plan.Favour;
+import stafette.score.Place;
 import stafette.work.JudgedPlan;
 import stafette.work.SideBySide;
 
-/** Plans side by side: a column for each, a row for each thing that is compared. */
+/** Plans side by side: a column for each, under each heading what is compared. */
 final class AlternativesTable {
   private final Texts texts;
   private final GridPane grid = new GridPane();
@@ -26,8 +31,13 @@ final class AlternativesTable {
   private AlternativesTable(List<Column> columns, Texts texts) {
     this.columns = columns;
     this.texts = texts;
-    grid.setHgap(12);
-    grid.setVgap(3);
+    grid.setHgap(8);
+    grid.setVgap(0);
+    for (int i = 0; i < columns.size(); i++) {
+      ColumnConstraints even = new ColumnConstraints();
+      even.setPercentWidth(100.0 / columns.size());
+      grid.getColumnConstraints().add(even);
+    }
   }
 
   private record Column(Favour favour, Traits traits, JudgedPlan plan) {}
@@ -45,7 +55,10 @@ final class AlternativesTable {
     }
     VBox all = new VBox(8, table.grid);
     for (SideBySide.Column column : plans.columns()) {
-      Label words = new Label(String.join("; ", column.differs()));
+      String favours = texts.get("favour." + column.favour().name());
+      Label words =
+          new Label(
+              texts.get("alternatives.differs", favours, String.join("; ", column.differs())));
       words.setWrapText(true);
       words.getStyleClass().add("quiet");
       all.getChildren().add(words);
@@ -72,24 +85,32 @@ final class AlternativesTable {
     row("alternatives.favours", column -> texts.get("favour." + column.favour().name()));
     row("alternatives.handoffs", column -> Integer.toString(column.traits().handoffs()));
     row("alternatives.strain", column -> texts.percent(column.traits().highestStrain()));
-    row("alternatives.tightest", column -> column.traits().tightest().toString());
+    row("alternatives.tightest", this::tightest);
     row("alternatives.slowest", column -> window(column, TempoWindow::slowestText));
     row("alternatives.fastest", column -> window(column, TempoWindow::fastestText));
     row("alternatives.cost", column -> Integer.toString(column.traits().cost()));
   }
 
-  private static String window(Column column, Function<TempoWindow, String> end) {
-    return column.plan().window().map(end).orElse("–");
+  private String tightest(Column column) {
+    Place place = column.traits().tightest();
+    return texts.get("alternatives.spot", place.part(), place.at().bar(), place.at().beatText());
+  }
+
+  private String window(Column column, Function<TempoWindow, String> end) {
+    return column.plan().window().map(end).map(texts::tempo).orElse("–");
   }
 
   private void row(String key, Function<Column, String> cell) {
     Label head = new Label(texts.get(key));
     head.getStyleClass().add("quiet");
-    grid.add(head, 0, row);
+    grid.add(head, 0, row++, columns.size(), 1);
+    GridPane.setMargin(head, new Insets(5, 0, 0, 0));
     for (int i = 0; i < columns.size(); i++) {
       Label label = new Label(cell.apply(columns.get(i)));
       label.setWrapText(true);
-      grid.add(label, i + 1, row);
+      label.setMinWidth(0);
+      GridPane.setValignment(label, VPos.TOP);
+      grid.add(label, i, row);
     }
     row++;
   }
@@ -97,7 +118,10 @@ final class AlternativesTable {
   private void addTake(int alternative, IntConsumer take) {
     Button button = new Button(texts.get("alternatives.take"));
     button.setId("take-" + (alternative + 1));
+    String favours = texts.get("favour." + columns.get(alternative + 1).favour().name());
+    button.setAccessibleText(texts.get("alternatives.taken", favours));
+    button.setMinWidth(Region.USE_PREF_SIZE);
     button.setOnAction(event -> take.accept(alternative));
-    grid.add(button, alternative + 2, row);
+    grid.add(button, alternative + 1, row);
   }
 }

@@ -12,6 +12,7 @@ import stafette.plan.Handoff;
 import stafette.plan.Plan;
 import stafette.plan.Segment;
 import stafette.score.Line;
+import stafette.time.BarBeat;
 
 /**
  * One thing that costs points.
@@ -39,7 +40,7 @@ record CostRow(String what, int points, String why) {
 
   private static void add(
       List<CostRow> rows, Plan plan, Segment segment, SegmentCost cost, Texts texts) {
-    String place = place(plan.line(segment), segment.first());
+    String place = texts.place(at(plan.line(segment), segment.first()));
     String name = plan.player(segment).name();
     rows.add(new CostRow(texts.get("cost.strain", name, place), cost.strain(), ""));
     rows.add(new CostRow(texts.get("cost.register", name, place), cost.register(), ""));
@@ -48,7 +49,8 @@ record CostRow(String what, int points, String why) {
   private static void add(
       List<CostRow> rows, Plan plan, Handoff handoff, HandoffCost cost, Texts texts) {
     HandoffReasons why = HandoffReasons.of(plan.brief(), handoff);
-    String place = place(plan.brief().line(handoff.leaves().relay()), handoff.enters().first());
+    String place =
+        texts.place(at(plan.brief().line(handoff.leaves().relay()), handoff.enters().first()));
     rows.add(new CostRow(texts.get("cost.handoff", place), cost.handoff(), why.handoff()));
     rows.add(new CostRow(texts.get("cost.entry", place), cost.entry(), why.entry()));
     rows.add(new CostRow(texts.get("cost.landing", place), cost.landing(), why.landing()));
@@ -56,7 +58,7 @@ record CostRow(String what, int points, String why) {
     rows.add(new CostRow(texts.get("cost.blend", place), cost.blend(), why.blend()));
   }
 
-  private static String place(Line line, int stroke) {
-    return line.bars().nameOf(line.stroke(stroke).onset()).toString();
+  private static BarBeat at(Line line, int stroke) {
+    return line.bars().nameOf(line.stroke(stroke).onset());
   }
 }

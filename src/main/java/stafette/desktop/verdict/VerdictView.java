@@ -1,16 +1,19 @@
 package stafette.desktop.verdict;
 
 import java.util.List;
-import javafx.scene.Node;
+import javafx.geometry.HPos;
+import javafx.geometry.VPos;
 import javafx.scene.control.Hyperlink;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.GridPane;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import stafette.check.Finding;
 import stafette.check.Verdict;
 import stafette.desktop.texts.Texts;
 import stafette.plan.Plan;
+import stafette.split.SplitResult;
 import stafette.work.SideBySide;
 
 /** The verdict in words; each finding jumps to its place, each alternative can be taken. */
@@ -18,6 +21,7 @@ public final class VerdictView extends VBox {
   private final Texts texts;
   private final Jumps jumps;
   private final Label head = new Label();
+  private final Label proof = new Label();
   private final Label odds = new Label();
   private final VBox findings = new VBox(2);
   private final VBox cost = new VBox(4);
@@ -38,36 +42,54 @@ public final class VerdictView extends VBox {
     getStyleClass().add("panel");
     head.setId("verdict-head");
     head.setWrapText(true);
-    odds.getStyleClass().add("quiet");
-    odds.setWrapText(true);
+    head.setMinHeight(Region.USE_PREF_SIZE);
+    quiet(proof, "verdict-proof");
+    quiet(odds, "verdict-odds");
     findings.setId("findings");
     cost.setId("cost");
     others.setId("alternatives");
     Label caution = new Label(texts.get("verdict.caution"));
-    caution.getStyleClass().add("quiet");
-    caution.setWrapText(true);
-    VBox all = new VBox(10, findings, cost, others, caution);
+    quiet(caution, "verdict-caution");
+    VBox all = new VBox(10, findings, cost, others);
     ScrollPane scroll = new ScrollPane(all);
     scroll.setFitToWidth(true);
+    scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+    scroll.getStyleClass().add("flat-scroll");
     VBox.setVgrow(scroll, javafx.scene.layout.Priority.ALWAYS);
-    getChildren().addAll(head, odds, scroll);
+    getChildren().addAll(head, proof, odds, scroll, caution);
     clear();
   }
 
-  /** Shows a verdict; the explanation of the cost is left as it was while something is dragged. */
+  private static void quiet(Label label, String id) {
+    label.setId(id);
+    label.getStyleClass().add("quiet");
+    label.setWrapText(true);
+    label.setMinHeight(Region.USE_PREF_SIZE);
+    label.managedProperty().bind(label.textProperty().isNotEmpty());
+  }
+
+  /**
+   * Shows a verdict; the explanation of the cost is left as it was while something is dragged. What
+   * was {@link #proven} of the plan before is no longer said.
+   */
   public void show(Plan plan, Verdict verdict, boolean dragging) {
     boolean holds = verdict.holds();
+    proof.setText("");
     head.getStyleClass().setAll("label", holds ? "panel-title" : "beyond");
     head.setText(
         holds
             ? texts.get("verdict.holds", verdict.cost().total())
             : texts.get("verdict.fails", verdict.findings().size()));
-    odds.setText(
-        texts.get("verdict.odds", percent(verdict.odds()), percent(verdict.oddsAtHeadroom())));
-    findings.getChildren().setAll(verdict.findings().stream().map(this::link).toList());
+    odds.setText(holds ? odds(verdict) : "");
+    findings.getChildren().clear();
+    verdict.findings().forEach(this::add);
     if (!dragging) {
       explain(CostRow.of(plan, verdict.cost(), texts));
     }
+  }
+
+  private String odds(Verdict verdict) {
+    return texts.get("verdict.odds", percent(verdict.odds()), percent(verdict.oddsAtHeadroom()));
   }
 
   /** Rounded down: odds promise no more than there is. */
@@ -75,28 +97,46 @@ public final class VerdictView extends VBox {
     return texts.get("percent", (int) Math.floor(share * 100 + 1e-9));
   }
 
-  private Node link(Finding finding) {
+  private void add(Finding finding) {
     Hyperlink link = new Hyperlink(finding.message());
+    link.setId("finding-" + (findings.getChildren().size() + 1));
     link.getStyleClass().add("link");
     link.setWrapText(true);
     link.setOnAction(event -> jumps.to(finding));
-    return link;
+    findings.getChildren().add(link);
+  }
+
+  /** Says what the search that found the shown plan has proven of it. */
+  public void proven(SplitResult result) {
+    proof.setText(
+        result.match(
+            best -> texts.get("verdict.optimal"),
+            none -> "",
+            stopped -> stopped.bound() > 0 ? texts.get("verdict.gap", stopped.bound()) : ""));
   }
 
   private void explain(List<CostRow> rows) {
     GridPane grid = new GridPane();
     grid.setHgap(10);
+    grid.setVgap(3);
     for (int i = 0; i < rows.size(); i++) {
       Label points = new Label(Integer.toString(rows.get(i).points()));
-      Label what = new Label(rows.get(i).what());
-      Label why = new Label(rows.get(i).why());
-      what.setWrapText(true);
-      why.setWrapText(true);
+      points.setMinWidth(Region.USE_PREF_SIZE);
+      GridPane.setHalignment(points, HPos.RIGHT);
+      GridPane.setValignment(points, VPos.TOP);
+      Label what = wrapped(rows.get(i).what());
+      Label why = wrapped(rows.get(i).why());
       why.getStyleClass().add("quiet");
       VBox words = rows.get(i).why().isEmpty() ? new VBox(what) : new VBox(what, why);
       grid.addRow(i, points, words);
     }
     cost.getChildren().setAll(title("verdict.cost"), grid);
+  }
+
+  private static Label wrapped(String words) {
+    Label label = new Label(words);
+    label.setWrapText(true);
+    return label;
   }
 
   private Label title(String key) {
@@ -116,6 +156,7 @@ public final class VerdictView extends VBox {
   public void clear() {
     head.getStyleClass().setAll("label", "quiet");
     head.setText(texts.get("verdict.none"));
+    proof.setText("");
     odds.setText("");
     findings.getChildren().clear();
     cost.getChildren().clear();
@@ -128,9 +169,7 @@ public final class VerdictView extends VBox {
     head.getStyleClass().setAll("label", "beyond");
     head.setText(texts.get("verdict.refused"));
     for (String reason : reasons) {
-      Label label = new Label(reason);
-      label.setWrapText(true);
-      findings.getChildren().add(label);
+      findings.getChildren().add(wrapped(reason));
     }
   }
 }

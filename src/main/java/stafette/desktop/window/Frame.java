@@ -1,6 +1,8 @@
 package stafette.desktop.window;
 
+import java.util.List;
 import javafx.scene.Node;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.SplitPane;
 import javafx.scene.control.Tab;
@@ -9,21 +11,23 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import javafx.stage.Stage;
 import stafette.desktop.texts.Texts;
 
 /**
  * Where the panels stand: passages left, the relay over the tempo rule in the middle, players and
  * verdict right, what is going on at the foot.
  */
-public final class Frame extends BorderPane {
+final class Frame extends BorderPane {
   private final HBox tools = new HBox();
   private final Label status = new Label();
   private final TabPane side = new TabPane();
 
-  /** The panels, each made elsewhere. */
-  public record Panels(Node passages, Node relay, Node tempo, Node players, Node verdict) {}
+  private final Texts texts;
+  private final HBox offer = new HBox(10);
 
-  public Frame(Panels panels, Texts texts) {
+  Frame(Panels panels, Texts texts) {
+    this.texts = texts;
     tools.getStyleClass().add("bar");
     tools.setId("tools");
     status.setId("status");
@@ -32,14 +36,19 @@ public final class Frame extends BorderPane {
     side.getTabs()
         .setAll(
             tab("players", texts.get("window.players"), panels.players()),
-            tab("verdict", texts.get("window.verdict"), panels.verdict()));
+            tab("verdict", texts.get("window.verdict"), panels.verdict()),
+            tab("written", texts.get("window.bars"), panels.written()));
     VBox middle = new VBox(panels.relay(), panels.tempo());
     VBox.setVgrow(panels.relay(), Priority.ALWAYS);
     SplitPane across = new SplitPane(panels.passages(), middle, side);
     across.setDividerPositions(0.19, 0.77);
     SplitPane.setResizableWithParent(panels.passages(), false);
     SplitPane.setResizableWithParent(side, false);
-    setTop(tools);
+    offer.setId("offer");
+    offer.getStyleClass().add("bar");
+    offer.setVisible(false);
+    offer.setManaged(false);
+    setTop(new VBox(tools, offer));
     setCenter(across);
     setBottom(foot);
     setPrefSize(1360, 820);
@@ -53,19 +62,72 @@ public final class Frame extends BorderPane {
   }
 
   /** Sets what stands above the panels. */
-  public void tools(Node... nodes) {
+  void tools(List<Node> nodes) {
     tools.getChildren().setAll(nodes);
   }
 
   /** Says what is going on, in a line. */
-  public void say(String words) {
+  void say(String words) {
+    status.getStyleClass().remove("beyond");
     status.setText(words);
   }
 
   /** Brings a panel of the right side to the front: "players" or "verdict". */
-  public void bring(String panel) {
+  void bring(String panel) {
     side.getTabs().stream()
         .filter(tab -> tab.getId().equals("tab-" + panel))
         .forEach(side.getSelectionModel()::select);
+  }
+
+  /** Names the window. */
+  void title(String words) {
+    if (getScene().getWindow() instanceof Stage stage) {
+      stage.setTitle(words);
+    }
+  }
+
+  /** Says what can't be done, so that it is not overlooked. */
+  void warn(String words) {
+    say(words);
+    status.getStyleClass().add("beyond");
+  }
+
+  /** Offers something once, above the panels. */
+  void offer(String words, String action, Runnable does) {
+    Button accept = new Button(action);
+    accept.setId("offer-accept");
+    accept.setOnAction(
+        event -> {
+          noOffer();
+          does.run();
+        });
+    Button refuse = new Button("\u00d7");
+    refuse.setId("offer-refuse");
+    refuse.setAccessibleText(texts.get("window.dismiss"));
+    refuse.setOnAction(event -> noOffer());
+    offer.getChildren().setAll(new Label(words), accept, refuse);
+    offer.setVisible(true);
+    offer.setManaged(true);
+  }
+
+  private void noOffer() {
+    offer.setVisible(false);
+    offer.setManaged(false);
+  }
+
+  /** Whether the bars that would be written are in front. */
+  boolean isWrittenSeen() {
+    return "tab-written".equals(side.getSelectionModel().getSelectedItem().getId());
+  }
+
+  void whenWrittenIsSeen(Runnable look) {
+    side.getSelectionModel()
+        .selectedItemProperty()
+        .addListener(
+            observed -> {
+              if (isWrittenSeen()) {
+                look.run();
+              }
+            });
   }
 }

@@ -1,76 +1,182 @@
 package stafette.desktop.window;
 
 import java.nio.file.Path;
-import javafx.concurrent.Task;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import javafx.application.Platform;
 import javafx.scene.Scene;
+import javafx.scene.input.DragEvent;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyCodeCombination;
+import javafx.scene.input.KeyCombination;
+import javafx.scene.input.TransferMode;
 import javafx.stage.Stage;
-import stafette.desktop.passages.PassagesView;
-import stafette.desktop.players.PlayersView;
-import stafette.desktop.relay.RelayView;
-import stafette.desktop.tempo.TempoRule;
+import stafette.desktop.state.Desk;
+import stafette.desktop.state.Labour;
+import stafette.desktop.state.Session;
 import stafette.desktop.texts.Texts;
-import stafette.desktop.verdict.VerdictView;
-import stafette.plan.Plan;
+import stafette.plan.SourceTreatment;
 import stafette.work.JudgedPlan;
+import stafette.work.LimitsInForce;
+import stafette.work.OpenLine;
+import stafette.work.Remembered;
 
-/** The program's window. Files are read beside it, so that nothing stands still meanwhile. */
+/** The program's window: a session, its panels and its tools, joined. */
 public final class MainWindow {
   private final Stage stage;
   private final Texts texts;
-  private final Untouched untouched = new Untouched();
-  private final RelayView relay;
-  private final PassagesView passages;
-  private final TempoRule tempo;
-  private final PlayersView players;
-  private final VerdictView verdict;
+  private final Remembered remembered;
+  private final ExecutorService aside =
+      Executors.newSingleThreadExecutor(
+          work -> {
+            Thread thread = new Thread(work, "aside");
+            thread.setDaemon(true);
+            return thread;
+          });
+  private final Session session;
+  private final Panels panels;
   private final Frame frame;
+  private final Tools tools;
+  private final Listener listener;
+  private final Doer doer;
 
-  public MainWindow(Stage stage, Texts texts) {
+  /**
+   * A window with an empty desk.
+   *
+   * @param remembered what is kept from one time to the next
+   */
+  public MainWindow(
+      Stage stage, Texts texts, LimitsInForce limits, Remembered remembered, Asking asking) {
     this.stage = stage;
     this.texts = texts;
-    relay = new RelayView(texts, untouched);
-    passages = new PassagesView(texts, untouched);
-    tempo = new TempoRule(texts, untouched);
-    players = new PlayersView(texts, untouched);
-    verdict = new VerdictView(texts, untouched);
-    frame = new Frame(new Frame.Panels(passages, relay, tempo, players, verdict), texts);
+    this.remembered = remembered;
+    session = new Session(limits, remembered, new Labour(aside, Platform::runLater));
+    Gestures gestures = new Gestures(session, this::reveal, this::choose);
+    panels = Panels.of(texts, gestures);
+    frame = new Frame(panels, texts);
+    Scene scene = new Scene(frame);
+    listener =
+        new Listener(
+            panels.relay(),
+            now -> tools().playing(now),
+            () -> frame.say(texts.get("window.silent")));
+    doer = new Doer(session, remembered, asking, listener, texts, scene, new OnFrame());
+    tools = new Tools(texts, doer);
+    frame.tools(tools.nodes());
+    session.watchedBy(new Teller(panels, gestures, frame, tools, texts, limits, this::settled));
     stage.setTitle(texts.get("window.title"));
-    stage.setScene(new Scene(frame));
-    Style.LIGHT.applyTo(stage.getScene());
+    stage.setScene(scene);
+    Style.LIGHT.applyTo(scene);
+    keys(scene);
+    drops(scene);
+    stage.setOnHidden(event -> close());
+    frame.whenWrittenIsSeen(this::lookAtBars);
+    settled();
+    frame.say(texts.get("window.begin"));
+  }
+
+  private Tools tools() {
+    return tools;
+  }
+
+  /** What the frame says for the tools. */
+  private final class OnFrame implements Doer.Words {
+    @Override
+    public void say(String words) {
+      frame.say(words);
+    }
+
+    @Override
+    public void warn(String words) {
+      frame.warn(words);
+    }
+
+    @Override
+    public String proposed(String ending) {
+      return tools.proposed(ending);
+    }
   }
 
   public void show() {
     stage.show();
+    if (remembered.unfinished().isPresent()) {
+      frame.offer(texts.get("window.unfinished"), texts.get("window.recover"), session::recover);
+    }
   }
 
   /** Opens a score or a plan. */
   public void open(Path file) {
-    frame.say(texts.get("window.opening", file));
-    Task<Opened> reading =
-        new Task<>() {
-          @Override
-          protected Opened call() throws Exception {
-            return Opened.read(file);
+    session.open(file);
+  }
+
+  private void reveal(int segment) {
+    panels.relay().focusSegment(segment);
+  }
+
+  private void choose(int segment) {
+    listener.choose(segment);
+  }
+
+  private void settled() {
+    Desk desk = session.desk();
+    listener.stop();
+    tools.allow(
+        new Tools.Allowed(
+            desk.line().isPresent(),
+            desk.plan().isPresent(),
+            session.canUndo(),
+            session.canRedo(),
+            desk.line().map(OpenLine::brief).map(brief -> brief.rules().hocket())));
+    if (frame.isWrittenSeen()) {
+      lookAtBars();
+    }
+  }
+
+  private void lookAtBars() {
+    Optional<JudgedPlan> plan = session.desk().plan();
+    if (plan.isPresent()) {
+      session.lookAtBars(SourceTreatment.KEEP, panels.written()::show);
+    } else {
+      panels.written().show(List.of());
+    }
+  }
+
+  private void keys(Scene scene) {
+    key(scene, new KeyCodeCombination(KeyCode.O, KeyCombination.SHORTCUT_DOWN), doer::open);
+    key(scene, new KeyCodeCombination(KeyCode.S, KeyCombination.SHORTCUT_DOWN), doer::write);
+    key(scene, new KeyCodeCombination(KeyCode.Z, KeyCombination.SHORTCUT_DOWN), doer::undo);
+    key(
+        scene,
+        new KeyCodeCombination(KeyCode.Z, KeyCombination.SHORTCUT_DOWN, KeyCombination.SHIFT_DOWN),
+        doer::redo);
+    key(scene, new KeyCodeCombination(KeyCode.ENTER, KeyCombination.SHORTCUT_DOWN), doer::plan);
+    key(scene, new KeyCodeCombination(KeyCode.SPACE, KeyCombination.SHORTCUT_DOWN), doer::play);
+  }
+
+  private static void key(Scene scene, KeyCombination keys, Runnable action) {
+    scene.getAccelerators().put(keys, action);
+  }
+
+  private void drops(Scene scene) {
+    scene.setOnDragOver(
+        event -> {
+          if (event.getDragboard().hasFiles()) {
+            event.acceptTransferModes(TransferMode.COPY);
           }
-        };
-    reading.setOnSucceeded(event -> show(file, reading.getValue()));
-    reading.setOnFailed(event -> frame.say(String.valueOf(reading.getException().getMessage())));
-    Thread reader = new Thread(reading, "open");
-    reader.setDaemon(true);
-    reader.start();
+        });
+    scene.setOnDragDropped(this::dropped);
   }
 
-  private void show(Path file, Opened opened) {
-    stage.setTitle(texts.get("window.title.file", file.getFileName()));
-    passages.show(opened.passages(), opened.score().parts());
-    opened.plan().ifPresentOrElse(this::show, relay::clear);
-    frame.say(texts.get("window.opened", file, opened.passages().size()));
+  private void dropped(DragEvent event) {
+    event.getDragboard().getFiles().stream().findFirst().ifPresent(file -> open(file.toPath()));
+    event.setDropCompleted(true);
   }
 
-  private void show(JudgedPlan judged) {
-    Plan plan = judged.plan();
-    relay.show(plan, judged.verdict());
-    verdict.show(plan, judged.verdict(), false);
-    tempo.show(plan.line().tempo().at(plan.line().stroke(0).onset()), judged.window());
+  private void close() {
+    session.close();
+    listener.close();
+    aside.shutdownNow();
   }
 }

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import javafx.scene.Node;
 import javafx.scene.Scene;
+import javafx.scene.input.ContextMenuEvent;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
@@ -23,16 +24,19 @@ import stafette.desktop.Snapshot;
 import stafette.desktop.texts.Texts;
 import stafette.desktop.window.Style;
 import stafette.plan.Plan;
+import stafette.time.Position;
+import stafette.time.Span;
 
 /** Drives the relay in a window, without a display. */
 @ExtendWith(ApplicationExtension.class)
 class RelayViewTest {
   private final List<String> told = new ArrayList<>();
   private final Plan plan = ShownRelays.plan();
-  private final RelayView relay = new RelayView(Texts.in(Locale.ENGLISH), new Told(told));
+  private RelayView relay;
 
   @Start
   void start(Stage stage) {
+    relay = new RelayView(Texts.in(Locale.ENGLISH), new Told(told));
     Scene scene = new Scene(relay, 1100, 420);
     Style.LIGHT.applyTo(scene);
     relay.show(plan, Judge.judge(plan));
@@ -59,7 +63,7 @@ class RelayViewTest {
 
   @Test
   void a_segment_dragged_to_another_lane_is_given_to_its_player(FxRobot robot) {
-    robot.drag("#segment-2").moveBy(0, LaneScale.PLAIN_LANE).drop();
+    robot.drag("#segment-2").moveBy(0, lanes().laneHeight()).drop();
     assertTrue(told.contains("give 1 2"), told::toString);
   }
 
@@ -74,7 +78,6 @@ class RelayViewTest {
         List.of(
             "move 0 BOTH 33 done",
             "move 0 BOTH 36 done",
-            "chosen 0",
             "give 0 1",
             "split 0 16",
             "lock 0",
@@ -115,7 +118,7 @@ class RelayViewTest {
     robot.interact(
         () -> {
           Snapshot seen = Snapshot.of(relay.getScene(), "relay-light");
-          int middle = (int) (LaneScale.RULER + LaneScale.PLAIN_LANE * 0.4);
+          int middle = (int) lanes().middle(0);
           assertTrue(seen.ink(150, middle - 8, 200, 16) > 0.1);
           assertFalse(seen.ink(420, middle - 8, 180, 16) > 0.08);
         });
@@ -125,14 +128,51 @@ class RelayViewTest {
   void notes_are_written_where_there_is_room(FxRobot robot) {
     robot.interact(() -> relay.zoom(8));
     robot.interact(() -> Snapshot.of(relay.getScene(), "relay-notes"));
+    robot.interact(() -> relay.reveal(new Span(Position.START, Position.ofQuarters(1, 1))));
+    robot.interact(() -> Snapshot.of(relay.getScene(), "relay-notes-start"));
     robot.interact(() -> Style.DARK.applyTo(relay.getScene()));
     robot.interact(relay::showWhole);
     robot.interact(() -> Snapshot.of(relay.getScene(), "relay-dark"));
   }
 
+  @Test
+  void escape_gives_a_drag_up(FxRobot robot) {
+    robot.drag("#handoff-1-enters").moveBy(-pixelsPerQuarter(), 0);
+    robot.type(KeyCode.ESCAPE);
+    robot.drop();
+    assertEquals("cancel", told.get(told.size() - 1));
+  }
+
+  @Test
+  void a_menu_offers_all_that_keys_do(FxRobot robot) {
+    robot.interact(
+        () ->
+            robot
+                .lookup("#segment-2")
+                .query()
+                .fireEvent(
+                    new ContextMenuEvent(
+                        ContextMenuEvent.CONTEXT_MENU_REQUESTED, 30, 5, 400, 170, true, null)));
+    robot.clickOn("#lock");
+    assertEquals(List.of("lock 1"), told);
+  }
+
+  @Test
+  void without_a_plan_it_says_what_to_do(FxRobot robot) {
+    robot.interact(relay::clear);
+    WaitForAsyncUtils.waitForFxEvents();
+    assertTrue(
+        robot.lookup("No plan yet. Choose a passage and its players.").tryQuery().isPresent());
+    assertTrue(robot.lookup("#segment-1").tryQuery().isEmpty());
+  }
+
   private String percent(int segment) {
     double strain = Judge.judge(plan).segments().get(segment).strain();
     return Texts.in(Locale.ENGLISH).percent(strain);
+  }
+
+  private static LaneScale lanes() {
+    return LaneScale.plain(3, 0, 420 - 14);
   }
 
   private double pixelsPerQuarter() {
@@ -186,8 +226,6 @@ class RelayViewTest {
     }
 
     @Override
-    public void chosen(int segment) {
-      told.add("chosen " + segment);
-    }
+    public void chosen(int segment) {}
   }
 }

@@ -1,0 +1,78 @@
+package stafette.desktop.state;
+
+import java.util.List;
+import java.util.Optional;
+import stafette.plan.Brief;
+import stafette.plan.Lock;
+import stafette.plan.Plan;
+import stafette.split.SplitResult;
+import stafette.work.CheckScore;
+import stafette.work.JudgedPlan;
+import stafette.work.OpenLine;
+
+/**
+ * What is on the desk at one moment.
+ *
+ * @param score the score with its fast passages, worst first; empty before one is opened
+ * @param line the line chosen, with all that is asked for it
+ * @param plan the plan, found or made by hand
+ * @param found what the last search said, as long as it holds for what is asked and for the plan
+ */
+public record Desk(
+    Optional<CheckScore.Checked> score,
+    Optional<OpenLine> line,
+    Optional<JudgedPlan> plan,
+    Optional<SplitResult> found) {
+  /** Nothing yet. */
+  public static final Desk EMPTY =
+      new Desk(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+
+  /** A score just opened. */
+  static Desk of(CheckScore.Checked score) {
+    return new Desk(Optional.of(score), Optional.empty(), Optional.empty(), Optional.empty());
+  }
+
+  public List<CheckScore.Report> passages() {
+    return score.map(CheckScore.Checked::reports).orElse(List.of());
+  }
+
+  /** What must be kept. */
+  public List<Lock> locks() {
+    return line.map(OpenLine::brief).map(Brief::rules).map(r -> r.locks()).orElse(List.of());
+  }
+
+  /** The plan that the last search found is on the desk unchanged and proven the best. */
+  public boolean isOptimal() {
+    return found
+        .map(result -> result.match(best -> true, none -> false, stopped -> false))
+        .orElse(false);
+  }
+
+  /** Why there is no plan; nothing if there is one, or nobody has asked. */
+  public List<String> reasons() {
+    return found
+        .map(
+            result ->
+                result.match(
+                    best -> List.<String>of(),
+                    none -> none.reasons().stream().map(reason -> reason.text()).toList(),
+                    stopped -> List.<String>of()))
+        .orElse(List.of());
+  }
+
+  Desk with(OpenLine other, Optional<JudgedPlan> judged) {
+    return new Desk(score, Optional.of(other), judged, Optional.empty());
+  }
+
+  Desk with(JudgedPlan judged) {
+    return new Desk(score, line, Optional.of(judged), Optional.empty());
+  }
+
+  Desk with(SplitResult result, Optional<JudgedPlan> judged) {
+    return new Desk(score, line, judged.or(() -> plan), Optional.of(result));
+  }
+
+  Optional<Plan> bare() {
+    return plan.map(JudgedPlan::plan);
+  }
+}

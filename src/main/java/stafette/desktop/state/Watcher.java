@@ -1,0 +1,59 @@
+package stafette.desktop.state;
+
+import stafette.split.Splitter;
+import stafette.work.SideBySide;
+
+/** Is told what becomes of a session, on the window's thread. */
+public interface Watcher {
+  /** Hears nothing. */
+  Watcher NOBODY =
+      new Watcher() {
+        @Override
+        public void changed(Desk desk, boolean dragging) {}
+
+        @Override
+        public void began(Work work) {}
+
+        @Override
+        public void progress(Splitter.Progress progress) {}
+
+        @Override
+        public void rests() {}
+
+        @Override
+        public void compared(SideBySide plans) {}
+
+        @Override
+        public void refused(String message) {}
+      };
+
+  /**
+   * Another desk, or the same with another plan.
+   *
+   * @param dragging whether it is only tried, the tempi not looked for
+   */
+  void changed(Desk desk, boolean dragging);
+
+  /** Something that takes long has begun. */
+  void began(Work work);
+
+  /** A search goes on. */
+  void progress(Splitter.Progress progress);
+
+  /** Nothing that takes long goes on any more. */
+  void rests();
+
+  /** Other plans beside the present one. */
+  void compared(SideBySide plans);
+
+  /** Something can't be done; in words for a musician. */
+  void refused(String message);
+
+  /** What takes long. */
+  enum Work {
+    OPENING,
+    PLANNING,
+    COMPARING,
+    WRITING
+  }
+}

@@ -1,0 +1,14 @@
+/**
+ * What is on the desk, and what can be done to it: no window, no toolkit.
+ *
+ * <ul>
+ *   <li>A {@link stafette.desktop.state.Desk} never changes; undoing is going back to an earlier
+ *       one.
+ *   <li>A {@link stafette.desktop.state.Session} is used from one thread, that of the window; what
+ *       takes long runs elsewhere and is taken over only if it is still wanted.
+ * </ul>
+ */
+@NullMarked
+package stafette.desktop.state;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,204 @@
+package stafette.desktop.window;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.IntConsumer;
+import java.util.stream.IntStream;
+import stafette.check.Finding;
+import stafette.desktop.passages.LineForm;
+import stafette.desktop.passages.PassagesView;
+import stafette.desktop.players.PlayerGestures;
+import stafette.desktop.relay.RelayGestures;
+import stafette.desktop.state.Session;
+import stafette.desktop.tempo.TempoRule;
+import stafette.desktop.verdict.VerdictView;
+import stafette.plan.Handoff;
+import stafette.plan.PlanEdit;
+import stafette.plan.Seat;
+import stafette.score.BarChoice;
+import stafette.score.LineChoice;
+import stafette.time.TempoMark;
+import stafette.work.CheckScore;
+import stafette.work.JudgedPlan;
+import stafette.work.OpenLine;
+
+/** What is done to the panels, as work on the session. */
+final class Gestures
+    implements RelayGestures,
+        PlayerGestures,
+        PassagesView.Chosen,
+        VerdictView.Jumps,
+        TempoRule.Moved {
+  private final Session session;
+  private final IntConsumer reveal;
+  private final IntConsumer chosen;
+  private List<JudgedPlan> others = List.of();
+
+  /**
+   * @param reveal shows a segment and gives it the keyboard
+   * @param chosen told which segment was chosen
+   */
+  Gestures(Session session, IntConsumer reveal, IntConsumer chosen) {
+    this.session = session;
+    this.reveal = reveal;
+    this.chosen = chosen;
+  }
+
+  /** The plans that can be taken now, as numbered on the screen. */
+  void offer(List<JudgedPlan> plans) {
+    others = List.copyOf(plans);
+  }
+
+  @Override
+  public void moveHandoff(int handoff, End end, int stroke, boolean done) {
+    session
+        .handoff(handoff)
+        .map(now -> move(handoff, now, end, stroke))
+        .ifPresent(
+            edit -> {
+              if (done) {
+                session.edit(edit);
+              } else {
+                session.drag(edit);
+              }
+            });
+  }
+
+  private static PlanEdit move(int number, Handoff now, End end, int stroke) {
+    int first = now.enters().first();
+    int last = now.leaves().last();
+    return switch (end) {
+      case ENTERS -> new PlanEdit.Move(number, stroke, last);
+      case LEAVES -> new PlanEdit.Move(number, first, stroke);
+      case BOTH -> new PlanEdit.Move(number, first + stroke - last, stroke);
+    };
+  }
+
+  @Override
+  public void cancelMove() {
+    session.letGo();
+  }
+
+  @Override
+  public void give(int segment, int player) {
+    session.give(segment, player);
+  }
+
+  @Override
+  public void split(int segment, int stroke) {
+    session.split(segment, stroke);
+  }
+
+  @Override
+  public void join(int handoff) {
+    session.edit(new PlanEdit.Join(handoff));
+  }
+
+  @Override
+  public void lockHandoff(int handoff) {
+    session.lockHandoff(handoff);
+  }
+
+  @Override
+  public void lockSegment(int segment) {
+    session.lockSegment(segment);
+  }
+
+  @Override
+  public void hocket(int segment) {
+    session.hocket(segment);
+  }
+
+  @Override
+  public void chosen(int segment) {
+    chosen.accept(segment);
+  }
+
+  @Override
+  public void add(String name) {
+    session.add(name, Optional.empty());
+  }
+
+  @Override
+  public void remove(String name) {
+    session.remove(name);
+  }
+
+  @Override
+  public void plays(String name, String instrument) {
+    session.add(name, Optional.of(instrument));
+  }
+
+  @Override
+  public void lock(String name, boolean kept) {
+    session.lockPlayer(name, kept);
+  }
+
+  @Override
+  public void countOther(String name, boolean counts) {
+    session.free(name, !counts);
+  }
+
+  @Override
+  public void sit(String name, Optional<Seat> seat) {
+    session.sit(name, seat);
+  }
+
+  @Override
+  public void measured(
+      String name, String technique, double peak, double sustained, double staminaStrokes) {
+    session.measured(name, technique, new OpenLine.Measured(peak, sustained, staminaStrokes));
+  }
+
+  @Override
+  public void move(String name, int places) {
+    session.move(name, places);
+  }
+
+  @Override
+  public void passage(CheckScore.Report passage) {
+    session.choose(passage);
+  }
+
+  @Override
+  public void line(LineForm.Wish line) {
+    session.choose(
+        new LineChoice(
+            line.part(),
+            line.bars().map(BarChoice::new),
+            line.staff(),
+            line.voice(),
+            Optional.empty()));
+  }
+
+  @Override
+  public void to(Finding finding) {
+    session
+        .desk()
+        .plan()
+        .map(JudgedPlan::plan)
+        .ifPresent(
+            plan ->
+                IntStream.range(0, plan.segments().size())
+                    .filter(
+                        i ->
+                            plan.player(plan.segments().get(i))
+                                .name()
+                                .equals(finding.place().part()))
+                    .filter(i -> session.covers(i, finding.place().at()))
+                    .findFirst()
+                    .ifPresent(reveal));
+  }
+
+  @Override
+  public void take(int alternative) {
+    if (alternative < others.size()) {
+      session.take(others.get(alternative));
+    }
+  }
+
+  @Override
+  public void to(TempoMark tempo, boolean done) {
+    session.tempo(tempo, done);
+  }
+}

@@ -1,0 +1,29 @@
+package stafette.desktop.window;
+
+import stafette.desktop.passages.PassagesView;
+import stafette.desktop.players.PlayersView;
+import stafette.desktop.relay.RelayView;
+import stafette.desktop.tempo.TempoRule;
+import stafette.desktop.texts.Texts;
+import stafette.desktop.verdict.VerdictView;
+import stafette.desktop.written.WrittenView;
+
+/** The panels of one window. */
+record Panels(
+    RelayView relay,
+    PassagesView passages,
+    TempoRule tempo,
+    PlayersView players,
+    VerdictView verdict,
+    WrittenView written) {
+  static Panels of(Texts texts, Gestures gestures) {
+    RelayView relay = new RelayView(texts, gestures);
+    return new Panels(
+        relay,
+        new PassagesView(texts, gestures),
+        new TempoRule(texts, gestures),
+        new PlayersView(texts, gestures),
+        new VerdictView(texts, gestures),
+        new WrittenView(texts, bar -> relay.reveal(bar.span())));
+  }
+}

@@ -1,0 +1,198 @@
+package stafette.desktop.window;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import stafette.check.Verdict;
+import stafette.desktop.players.Entry;
+import stafette.desktop.state.Desk;
+import stafette.desktop.state.Watcher;
+import stafette.desktop.texts.Texts;
+import stafette.plan.Lock;
+import stafette.plan.Plan;
+import stafette.plan.Player;
+import stafette.score.Part;
+import stafette.split.Splitter;
+import stafette.work.JudgedPlan;
+import stafette.work.LimitsInForce;
+import stafette.work.OpenLine;
+import stafette.work.SideBySide;
+
+/** Shows in the panels what becomes of a session. */
+final class Teller implements Watcher {
+  private final Panels panels;
+  private final Gestures gestures;
+  private final Frame frame;
+  private final Tools tools;
+  private final Texts texts;
+  private final LimitsInForce limits;
+  private final Runnable settled;
+  private List<?> shownPassages = List.of();
+
+  /**
+   * @param settled run whenever the desk has changed and nothing is dragged
+   */
+  Teller(
+      Panels panels,
+      Gestures gestures,
+      Frame frame,
+      Tools tools,
+      Texts texts,
+      LimitsInForce limits,
+      Runnable settled) {
+    this.panels = panels;
+    this.gestures = gestures;
+    this.frame = frame;
+    this.tools = tools;
+    this.texts = texts;
+    this.limits = limits;
+    this.settled = settled;
+  }
+
+  @Override
+  public void changed(Desk desk, boolean dragging) {
+    if (!dragging) {
+      showPassages(desk);
+      showPlayers(desk);
+    }
+    desk.plan().ifPresentOrElse(judged -> showPlan(desk, judged, dragging), () -> showNoPlan(desk));
+    if (dragging) {
+      desk.plan().ifPresent(judged -> watch(judged.verdict()));
+    } else {
+      frame.say(state(desk));
+      settled.run();
+    }
+  }
+
+  /** The verdict in a line, while something is dragged. */
+  private void watch(Verdict verdict) {
+    verdict.findings().stream()
+        .findFirst()
+        .ifPresentOrElse(
+            finding -> frame.warn(finding.message()),
+            () -> frame.say(texts.get("verdict.holds", verdict.cost().total())));
+  }
+
+  private void showPassages(Desk desk) {
+    if (shownPassages != desk.passages()) {
+      shownPassages = desk.passages();
+      panels
+          .passages()
+          .show(
+              desk.passages(),
+              desk.score().map(checked -> checked.score().score().parts()).orElse(List.of()));
+      desk.score().ifPresent(checked -> named(checked.score().file()));
+    }
+  }
+
+  private void named(Path file) {
+    tools.named(file);
+    frame.title(texts.get("window.title.file", String.valueOf(file.getFileName())));
+  }
+
+  private void showPlan(Desk desk, JudgedPlan judged, boolean dragging) {
+    panels.relay().show(judged.plan(), judged.verdict());
+    panels.verdict().show(judged.plan(), judged.verdict(), dragging);
+    if (!dragging) {
+      desk.found().ifPresent(panels.verdict()::proven);
+    }
+    desk.line().ifPresent(line -> panels.tempo().show(line.tempo(), judged.window()));
+  }
+
+  private void showNoPlan(Desk desk) {
+    panels.relay().clear();
+    if (desk.found().isPresent()) {
+      panels.verdict().refuse(desk.reasons());
+      frame.bring("verdict");
+    } else {
+      panels.verdict().clear();
+    }
+    desk.line()
+        .ifPresentOrElse(
+            line -> panels.tempo().show(line.tempo(), Optional.empty()), panels.tempo()::clear);
+  }
+
+  private void showPlayers(Desk desk) {
+    panels
+        .players()
+        .offer(
+            desk.score()
+                .map(checked -> checked.score().score().parts().stream().map(Part::name).toList())
+                .orElse(List.of()),
+            limits.catalogue().instruments().stream().map(i -> i.name()).toList());
+    List<Entry> entries = new ArrayList<>();
+    desk.line()
+        .ifPresent(
+            line ->
+                IntStream.range(0, line.brief().players().size())
+                    .forEach(i -> entries.add(entry(desk, line, i))));
+    panels.players().show(entries);
+  }
+
+  private static Entry entry(Desk desk, OpenLine line, int number) {
+    Player player = line.brief().players().get(number);
+    Optional<Plan> plan = desk.plan().map(JudgedPlan::plan);
+    boolean locked = desk.locks().stream().anyMatch(lock -> isAbout(lock, number));
+    boolean freed = line.isFreed(player.name());
+    return new Entry(
+        player.name(),
+        Optional.of(player.instrument().name()),
+        player.skills(),
+        locked,
+        freed || !player.busy().isEmpty(),
+        !freed,
+        Optional.ofNullable(line.seats().get(player.name())),
+        plan.map(p -> p.segmentsOf(number).size()).orElse(0));
+  }
+
+  private static boolean isAbout(Lock lock, int player) {
+    return Lock.player(lock).orElse(-1) == player;
+  }
+
+  private String state(Desk desk) {
+    if (desk.line().isEmpty()) {
+      return desk.score().isEmpty()
+          ? texts.get("window.begin")
+          : texts.get("window.choose", desk.passages().size());
+    }
+    if (desk.plan().isEmpty()) {
+      return texts.get("window.unplanned");
+    }
+    return texts.get(desk.isOptimal() ? "window.optimal" : "window.byhand");
+  }
+
+  @Override
+  public void began(Work work) {
+    tools.busy(true);
+    frame.say(texts.get("window.work." + work));
+  }
+
+  @Override
+  public void progress(Splitter.Progress progress) {
+    frame.say(
+        progress.cost().isPresent()
+            ? texts.get("window.better", progress.cost().getAsInt(), progress.bound())
+            : texts.get("window.searching", progress.bound()));
+  }
+
+  @Override
+  public void rests() {
+    tools.busy(false);
+  }
+
+  @Override
+  public void compared(SideBySide plans) {
+    gestures.offer(plans.columns().stream().map(SideBySide.Column::plan).toList());
+    panels.verdict().compare(plans);
+    frame.bring("verdict");
+    frame.say(texts.get("window.compared", plans.columns().size()));
+  }
+
+  @Override
+  public void refused(String message) {
+    tools.busy(false);
+    frame.warn(message);
+  }
+}

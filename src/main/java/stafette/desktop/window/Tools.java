@@ -1,0 +1,223 @@
+package stafette.desktop.window;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.CheckMenuItem;
+import javafx.scene.control.ComboBox;
+import javafx.scene.control.MenuButton;
+import javafx.scene.control.MenuItem;
+import javafx.scene.control.ProgressIndicator;
+import javafx.scene.control.Tooltip;
+import stafette.desktop.texts.Texts;
+import stafette.plan.Hocket;
+
+/** What stands above the panels: opening, planning, undoing, hearing, writing. */
+final class Tools {
+  private final Texts texts;
+  private final Actions actions;
+  private final MenuButton open;
+  private final Button plan;
+  private final Button stop;
+  private final Button undo;
+  private final Button redo;
+  private final Button compare;
+  private final Button play;
+  private final Button write;
+  private final ComboBox<Hocket> hocket = new ComboBox<>();
+  private final MenuButton more;
+  private final ProgressIndicator turning = new ProgressIndicator();
+  private Optional<Path> score = Optional.empty();
+
+  /** What the tools do. */
+  interface Actions {
+    void open();
+
+    void open(Path file);
+
+    List<Path> recent();
+
+    void plan();
+
+    void stop();
+
+    void undo();
+
+    void redo();
+
+    void compare();
+
+    void hocket(Hocket unit);
+
+    void play();
+
+    void loop();
+
+    /** Hears only the player of the segment that is chosen, or everybody again. */
+    void solo(boolean alone);
+
+    void speed(int percent);
+
+    void write();
+
+    void savePlan();
+
+    void export(Export what);
+
+    void style();
+  }
+
+  /** What else can be made of a plan. */
+  enum Export {
+    TIMELINE("-timeline.pdf"),
+    SOUND(".wav");
+
+    private final String ending;
+
+    Export(String ending) {
+      this.ending = ending;
+    }
+
+    String ending() {
+      return ending;
+    }
+  }
+
+  Tools(Texts texts, Actions actions) {
+    this.texts = texts;
+    this.actions = actions;
+    open = new MenuButton(texts.get("tools.open"));
+    open.setId("tool-open");
+    open.setOnShowing(event -> fillRecent());
+    plan = button("tools.plan", actions::plan);
+    plan.setDefaultButton(false);
+    stop = button("tools.stop", actions::stop);
+    undo = button("tools.undo", actions::undo);
+    redo = button("tools.redo", actions::redo);
+    compare = button("tools.compare", actions::compare);
+    play = button("tools.play", actions::play);
+    write = button("tools.write", actions::write);
+    more = more();
+    hocket.setId("tool-hocket");
+    hocket.getItems().setAll(Hocket.values());
+    hocket.setConverter(new HocketWords(texts));
+    hocket.setAccessibleText(texts.get("tools.hocket"));
+    hocket.setTooltip(new Tooltip(texts.get("tools.hocket")));
+    hocket.setOnAction(event -> Optional.ofNullable(hocket.getValue()).ifPresent(actions::hocket));
+    turning.setMaxSize(18, 18);
+    turning.setId("turning");
+    fillRecent();
+    busy(false);
+  }
+
+  private Button button(String key, Runnable action) {
+    Button button = new Button(texts.get(key));
+    button.setId(id(key));
+    button.setTooltip(new Tooltip(texts.get(key + ".long")));
+    button.setAccessibleText(texts.get(key + ".long"));
+    button.setOnAction(event -> action.run());
+    return button;
+  }
+
+  private MenuButton more() {
+    MenuButton menu = new MenuButton(texts.get("tools.more"));
+    menu.setId("tool-more");
+    menu.getItems().add(item("tools.save", actions::savePlan));
+    for (Export export : Export.values()) {
+      menu.getItems().add(item("tools.export." + export, () -> actions.export(export)));
+    }
+    menu.getItems().add(item("tools.loop", actions::loop));
+    for (int percent : new int[] {50, 75, 100}) {
+      MenuItem speed = new MenuItem(texts.get("tools.speed", percent));
+      speed.setId("tool-speed-" + percent);
+      speed.setOnAction(event -> actions.speed(percent));
+      menu.getItems().add(speed);
+    }
+    CheckMenuItem solo = new CheckMenuItem(texts.get("tools.solo"));
+    solo.setId("tool-solo");
+    solo.setOnAction(event -> actions.solo(solo.isSelected()));
+    menu.getItems().add(solo);
+    CheckMenuItem dark = new CheckMenuItem(texts.get("tools.dark"));
+    dark.setId("tool-dark");
+    dark.setOnAction(event -> actions.style());
+    menu.getItems().add(dark);
+    return menu;
+  }
+
+  private static String id(String key) {
+    return key.replaceFirst("tools\\.(export\\.)?", "tool-");
+  }
+
+  private MenuItem item(String key, Runnable action) {
+    MenuItem item = new MenuItem(texts.get(key));
+    item.setId(id(key));
+    item.setOnAction(event -> action.run());
+    return item;
+  }
+
+  private void fillRecent() {
+    List<MenuItem> items = new ArrayList<>();
+    items.add(item("tools.open.other", actions::open));
+    Consumer<Path> reopen = actions::open;
+    for (Path file : actions.recent()) {
+      MenuItem recent = new MenuItem(file.getFileName().toString());
+      recent.setMnemonicParsing(false);
+      recent.setOnAction(event -> reopen.accept(file));
+      items.add(recent);
+    }
+    open.getItems().setAll(items);
+  }
+
+  List<Node> nodes() {
+    return List.of(open, plan, stop, undo, redo, hocket, compare, play, write, more, turning);
+  }
+
+  /** Something that takes long goes on, or doesn't. */
+  void busy(boolean now) {
+    turning.setVisible(now);
+    stop.setDisable(!now);
+  }
+
+  /** Which score is open. */
+  void named(Path file) {
+    score = Optional.of(file);
+  }
+
+  /** A name for a file made from the score that is open. */
+  String proposed(String ending) {
+    String name = score.map(file -> file.getFileName().toString()).orElse("score");
+    return name.replaceFirst("\\.(musicxml|xml|mxl)$", "") + ending;
+  }
+
+  /** Which tools make sense now. */
+  void allow(Allowed now) {
+    plan.setDisable(!now.line());
+    hocket.setDisable(!now.line());
+    compare.setDisable(!now.plan());
+    play.setDisable(!now.plan());
+    write.setDisable(!now.plan());
+    undo.setDisable(!now.undo());
+    redo.setDisable(!now.redo());
+    now.hocket()
+        .filter(unit -> unit != hocket.getValue())
+        .ifPresent(
+            unit -> {
+              var action = hocket.getOnAction();
+              hocket.setOnAction(null);
+              hocket.setValue(unit);
+              hocket.setOnAction(action);
+            });
+  }
+
+  /** What there is. */
+  record Allowed(boolean line, boolean plan, boolean undo, boolean redo, Optional<Hocket> hocket) {}
+
+  /** The tool says that it stops, while something plays. */
+  void playing(boolean now) {
+    play.setText(texts.get(now ? "tools.silence" : "tools.play"));
+  }
+}

@@ -1,0 +1,74 @@
+package stafette.desktop;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import stafette.limits.Assurance;
+import stafette.plan.Favour;
+import stafette.plan.OverlapRule;
+import stafette.plan.Plan;
+import stafette.plan.Rules;
+import stafette.plan.SourceTreatment;
+import stafette.score.BarChoice;
+import stafette.score.LineChoice;
+import stafette.score.Tremolo;
+import stafette.work.ChangedPart;
+import stafette.work.LimitsInForce;
+import stafette.work.LineRequest;
+import stafette.work.PlayerWish;
+import stafette.work.Refusal;
+import stafette.work.Relaying;
+import stafette.work.SideBySide;
+import stafette.work.SplitLine;
+
+/** Bars 5 to 16 of the piano of a sample, split among three players. */
+public final class SplitSample {
+  public static final Path SCORE = Path.of("samples", "lantern-run.musicxml");
+
+  private SplitSample() {}
+
+  /** With so many alternatives. */
+  public static SideBySide plans(int alternatives) throws Refusal {
+    return SideBySide.split(request(), limits(), alternatives, progress -> {});
+  }
+
+  /** What writing the plan would change. */
+  public static List<ChangedPart> changed(SourceTreatment treatment) throws Refusal {
+    SideBySide plans = plans(0);
+    Plan plan = plans.main().plan().orElseThrow().plan();
+    return ChangedPart.all(plans.main().score(), plan, treatment, Tremolo.AS_WRITTEN, limits());
+  }
+
+  private static LimitsInForce limits() throws Refusal {
+    return LimitsInForce.load(Optional.empty());
+  }
+
+  private static SplitLine.Request request() throws Refusal {
+    LineRequest line =
+        new LineRequest(
+            SCORE,
+            new LineChoice(
+                "Piano",
+                Optional.of(new BarChoice("5-16")),
+                OptionalInt.of(1),
+                Optional.empty(),
+                Optional.empty()),
+            Optional.empty(),
+            Tremolo.AS_WRITTEN,
+            false);
+    return new SplitLine.Request(
+        line,
+        PlayerWish.parse("Flute 1, Flute 2, Clarinet 1"),
+        Optional.empty(),
+        List.of(),
+        Assurance.DEFAULT,
+        OverlapRule.DEFAULT,
+        Rules.DEFAULT_READY_SECONDS,
+        Favour.BALANCE,
+        Relaying.PLAIN,
+        20,
+        Map.of());
+  }
+}

@@ -1,0 +1,382 @@
+package stafette.desktop.state;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import stafette.plan.Handoff;
+import stafette.plan.Hocket;
+import stafette.plan.Plan;
+import stafette.plan.PlanEdit;
+import stafette.plan.SourceTreatment;
+import stafette.score.BarChoice;
+import stafette.score.LineChoice;
+import stafette.split.Splitter;
+import stafette.time.TempoMark;
+import stafette.work.LimitsInForce;
+import stafette.work.OpenLine;
+import stafette.work.Refusal;
+import stafette.work.Remembered;
+import stafette.work.SideBySide;
+import stafette.work.WriteScore;
+
+/** A session from opening a score to writing it, without a window. */
+class SessionTest {
+  private static final Path SAMPLE = Path.of("samples/lantern-run.musicxml");
+
+  @TempDir private Path folder = Path.of("");
+  private final Told told = new Told();
+  private Session session = newSession(Runnable::run);
+
+  /** What the session told. */
+  private static final class Told implements Watcher {
+    private final List<String> refused = new ArrayList<>();
+    private final List<Boolean> dragging = new ArrayList<>();
+    private Optional<SideBySide> plans = Optional.empty();
+    private boolean resting = true;
+
+    @Override
+    public void changed(Desk desk, boolean whileDragging) {
+      dragging.add(whileDragging);
+    }
+
+    @Override
+    public void began(Work work) {
+      resting = false;
+    }
+
+    @Override
+    public void progress(Splitter.Progress progress) {}
+
+    @Override
+    public void rests() {
+      resting = true;
+    }
+
+    @Override
+    public void compared(SideBySide found) {
+      plans = Optional.of(found);
+    }
+
+    @Override
+    public void refused(String message) {
+      refused.add(message);
+    }
+  }
+
+  @BeforeEach
+  void afresh() {
+    session = newSession(Runnable::run);
+  }
+
+  private Session newSession(java.util.concurrent.Executor aside) {
+    Session made =
+        new Session(
+            loaded(),
+            new Remembered(folder.resolve("remembered")),
+            new Labour(aside, Runnable::run));
+    made.watchedBy(told);
+    return made;
+  }
+
+  private static LimitsInForce loaded() {
+    try {
+      return LimitsInForce.load(Optional.empty());
+    } catch (Refusal e) {
+      throw new AssertionError(e);
+    }
+  }
+
+  @Test
+  void a_score_shows_its_fast_passages_and_a_passage_chosen_is_planned_for_proposed_players() {
+    session.open(SAMPLE);
+    assertFalse(session.desk().passages().isEmpty());
+    session.choose(session.desk().passages().get(0));
+    assertEquals(List.of(), told.refused);
+    assertFalse(session.desk().line().orElseThrow().brief().players().isEmpty());
+    assertTrue(told.resting);
+  }
+
+  @Test
+  void a_drag_is_one_step_and_shows_findings_on_the_way() {
+    Plan before = planned();
+    Handoff handoff = before.handoffs().get(0);
+    int steps = told.dragging.size();
+    for (int i = 1; i <= 60; i++) {
+      session.drag(moved(handoff, i));
+    }
+    assertFalse(session.desk().plan().orElseThrow().verdict().holds());
+    assertTrue(told.dragging.subList(steps, told.dragging.size()).stream().allMatch(d -> d));
+    session.edit(moved(handoff, 12));
+    assertNotEquals(before, present());
+    session.undo();
+    assertEquals(before, present());
+    session.redo();
+    assertEquals(handoff.leaves().last() + 12, present().turns().get(0).last());
+  }
+
+  @Test
+  void a_drag_given_up_leaves_no_trace() {
+    Plan before = planned();
+    session.drag(moved(before.handoffs().get(0), 6));
+    session.letGo();
+    assertEquals(before, present());
+    boolean could = session.canRedo();
+    assertFalse(could);
+  }
+
+  @Test
+  void everything_that_was_done_can_be_undone_to_the_beginning() {
+    planned();
+    session.split(0, 20);
+    session.lockHandoff(0);
+    session.hocket(Hocket.BEAT);
+    session.add("Oboe 1", Optional.empty());
+    session.remove("Clarinet 1");
+    session.tempo(TempoMark.QUARTER_120, true);
+    while (session.canUndo()) {
+      session.undo();
+    }
+    assertTrue(session.desk().line().isEmpty());
+    while (session.canRedo()) {
+      session.redo();
+    }
+    List<String> names =
+        session.desk().line().orElseThrow().brief().players().stream()
+            .map(player -> player.name())
+            .toList();
+    assertTrue(names.contains("Oboe 1") && !names.contains("Clarinet 1"), names.toString());
+    assertEquals(List.of(), told.refused);
+  }
+
+  @Test
+  void another_tempo_judges_the_same_plan_again_at_once() {
+    Plan before = planned();
+    session.tempo(at(118), false);
+    assertFalse(session.desk().plan().orElseThrow().verdict().holds());
+    assertEquals(before.segments(), present().segments());
+    session.tempo(at(90), true);
+    assertTrue(session.desk().plan().orElseThrow().verdict().holds());
+    assertEquals("quarter = 90", session.desk().line().orElseThrow().tempo().toString());
+  }
+
+  @Test
+  void a_new_search_plans_around_what_was_locked() {
+    Plan before = planned();
+    Handoff handoff = before.handoffs().get(0);
+    session.edit(moved(handoff, -6));
+    session.lockHandoff(0);
+    assertEquals(1, session.desk().locks().size());
+    session.plan();
+    assertTrue(session.desk().isOptimal());
+    Plan after = present();
+    boolean kept =
+        after.handoffs().stream()
+            .anyMatch(
+                h ->
+                    h.enters().first() == handoff.enters().first() - 6
+                        && h.leaves().last() == handoff.leaves().last() - 6);
+    assertTrue(kept, after.handoffs().toString());
+    session.lockHandoff(after.handoffs().indexOf(after.handoffs().get(0)));
+    session.lockPlayer("Flute 1", true);
+    assertTrue(session.desk().locks().size() > 1);
+    session.lockPlayer("Flute 1", false);
+  }
+
+  @Test
+  void a_turn_is_dealt_out_between_two_and_given_back() {
+    planned();
+    session.hocket(Hocket.BEAT);
+    Plan before = present();
+    session.hocket(0);
+    assertTrue(present().turns().get(0).isHocket());
+    session.hocket(0);
+    assertEquals(before, present());
+  }
+
+  @Test
+  void a_player_whose_instrument_nobody_knows_is_refused_in_words_until_it_is_said() {
+    planned();
+    session.add("Anna", Optional.empty());
+    assertEquals(1, told.refused.size());
+    assertTrue(told.refused.get(0).contains("Anna"), told.refused.get(0));
+    session.add("Anna", Optional.of("bassoon"));
+    assertEquals(1, told.refused.size());
+    assertEquals(4, session.desk().line().orElseThrow().brief().players().size());
+  }
+
+  @Test
+  void measured_limits_and_seats_are_planned_with() {
+    planned();
+    session.measured("Flute 1", "double tonguing", new OpenLine.Measured(5, 4, 12));
+    assertFalse(session.desk().plan().orElseThrow().verdict().holds());
+    session.sit("Flute 1", Optional.of(new stafette.plan.Seat(-2, 3)));
+    assertEquals(1, session.desk().line().orElseThrow().seats().size());
+    session.remove("Flute 1");
+    assertEquals(List.of(), told.refused);
+  }
+
+  @Test
+  void what_a_search_finds_too_late_is_dropped() {
+    Deque<Runnable> later = new ArrayDeque<>();
+    session = newSession(later::add);
+    session.open(SAMPLE);
+    later.remove().run();
+    session.choose(line());
+    Runnable search = later.remove();
+    session.add("Oboe 1", Optional.empty());
+    search.run();
+    assertTrue(session.desk().plan().isEmpty(), "the search was for other players");
+    session.plan();
+    later.remove().run();
+    assertTrue(session.desk().plan().isPresent());
+  }
+
+  @Test
+  void a_search_that_is_cut_short_ends_with_what_it_has() {
+    Deque<Runnable> later = new ArrayDeque<>();
+    session = newSession(later::add);
+    session.open(SAMPLE);
+    later.remove().run();
+    session.choose(line());
+    session.enough();
+    later.remove().run();
+    assertTrue(session.desk().found().isPresent());
+    assertFalse(session.desk().isOptimal());
+    assertTrue(told.resting);
+  }
+
+  @Test
+  void a_search_that_is_stopped_is_heard_of_no_more() {
+    Deque<Runnable> later = new ArrayDeque<>();
+    session = newSession(later::add);
+    session.open(SAMPLE);
+    later.remove().run();
+    session.choose(line());
+    session.stop();
+    later.remove().run();
+    assertTrue(session.desk().plan().isEmpty());
+  }
+
+  @Test
+  void a_plan_is_written_kept_and_opened_where_it_was_left() throws IOException, Refusal {
+    planned();
+    session.edit(moved(present().handoffs().get(0), -3));
+    session.lockHandoff(0);
+    assertFalse(session.changes(SourceTreatment.KEEP).isEmpty());
+    Path out = folder.resolve("out.musicxml");
+    WriteScore.Saved saved = session.write(out, SourceTreatment.KEEP);
+    assertEquals(session.changes(SourceTreatment.KEEP), saved.changes());
+    assertTrue(Files.readString(out).contains("Flute 1"));
+    Path kept = folder.resolve("plan.json");
+    session.savePlan(kept);
+    Plan plan = present();
+    session = newSession(Runnable::run);
+    session.open(kept);
+    assertEquals(List.of(), told.refused);
+    assertEquals(plan.segments(), present().segments());
+    assertEquals(plan.brief().rules().locks(), session.desk().locks());
+    assertEquals(plan.brief().players(), present().brief().players());
+  }
+
+  @Test
+  void after_a_crash_the_desk_is_as_it_was() throws Refusal {
+    planned();
+    session.edit(moved(present().handoffs().get(0), -3));
+    session.measured("Flute 2", "double tonguing", new OpenLine.Measured(10, 9, 12));
+    Plan plan = present();
+    Remembered remembered = new Remembered(folder.resolve("remembered"));
+    assertTrue(remembered.unfinished().isPresent());
+    session = newSession(Runnable::run);
+    session.recover();
+    assertEquals(List.of(), told.refused);
+    assertEquals(plan.segments(), present().segments());
+    assertEquals(
+        10.0,
+        present().brief().players().get(1).skills().stream()
+            .filter(skill -> skill.technique().name().equals("double tonguing"))
+            .findFirst()
+            .orElseThrow()
+            .capability()
+            .peakPerSecond());
+    session.close();
+    assertTrue(remembered.unfinished().isEmpty());
+  }
+
+  @Test
+  void files_that_were_opened_are_remembered_the_last_first() {
+    session.open(SAMPLE);
+    session.open(Path.of("samples/mill-stairs.musicxml"));
+    List<Path> recent = new Remembered(folder.resolve("remembered")).recent();
+    assertEquals("mill-stairs.musicxml", recent.get(0).getFileName().toString());
+    assertEquals(2, recent.size());
+  }
+
+  @Test
+  void a_file_that_is_no_score_is_refused_and_the_desk_stays() throws IOException {
+    planned();
+    Desk before = session.desk();
+    session.open(Files.writeString(folder.resolve("no.musicxml"), "no score"));
+    assertEquals(1, told.refused.size());
+    assertEquals(before, session.desk());
+  }
+
+  @Test
+  void other_plans_are_set_beside_it_and_can_be_taken() {
+    planned();
+    session.compare();
+    SideBySide plans = told.plans.orElseThrow();
+    assertFalse(plans.columns().isEmpty());
+    session.take(plans.columns().get(0).plan());
+    assertEquals(plans.columns().get(0).plan().plan().segments(), present().segments());
+  }
+
+  private Plan planned() {
+    session.open(SAMPLE);
+    session.choose(line());
+    List<String> wanted = List.of("Flute 1", "Flute 2", "Clarinet 1");
+    wanted.forEach(name -> session.add(name, Optional.empty()));
+    session.desk().line().orElseThrow().brief().players().stream()
+        .map(player -> player.name())
+        .filter(name -> !wanted.contains(name))
+        .forEach(session::remove);
+    session.plan();
+    assertEquals(List.of(), told.refused);
+    assertTrue(session.desk().isOptimal());
+    return present();
+  }
+
+  private static LineChoice line() {
+    return new LineChoice(
+        "Piano",
+        Optional.of(new BarChoice("5-16")),
+        OptionalInt.of(1),
+        Optional.empty(),
+        Optional.empty());
+  }
+
+  private static PlanEdit moved(Handoff handoff, int by) {
+    return new PlanEdit.Move(0, handoff.enters().first() + by, handoff.leaves().last() + by);
+  }
+
+  private static TempoMark at(int quarters) {
+    return new TempoMark(stafette.time.BeatUnit.QUARTER, stafette.time.Rational.of(quarters));
+  }
+
+  private Plan present() {
+    return session.desk().plan().orElseThrow().plan();
+  }
+}
