@@ -46,8 +46,7 @@ final class NoteRoom {
   /** The same for the first note of a bar; 0 if the bar does not begin with one. */
   double beforeFirstOf(Bar bar) {
     int first = firstIn(bar.span());
-    boolean begins =
-        first < before.length && line.stroke(first).onset().equals(bar.span().start());
+    boolean begins = first < before.length && line.stroke(first).onset().equals(bar.span().start());
     return begins ? before[first] : 0;
   }
 

@@ -171,7 +171,7 @@ final class Conductor {
     boolean several = plan.brief().lines().size() > 1;
     List<String> heads = new ArrayList<>(List.of("No.", "Enters", "on", "Leaves", "after"));
     heads.addAll(List.of("Together", "Time", several ? "Relay, hints" : "Hints"));
-    Grid grid = new Grid(left, right, heads, 22, 82, 82, 82, 82, 58, 34, 81);
+    Grid grid = new Grid(left, right, heads, 22, 80, 82, 80, 82, 58, 44, 75);
     List<Handoff> all = new ArrayList<>(plan.handoffs());
     all.sort(Comparator.comparingLong(h -> new HandoffWords(plan, h).entryMicros()));
     for (int i = 0; i < all.size(); i++) {

@@ -92,7 +92,7 @@ final class MusicBlocks {
     boolean opens = first.equals(music.stretches().get(0).get(0));
     for (Map.Entry<Position, TempoMark> change : line.tempo().within(row.span()).entrySet()) {
       Position at = change.getKey();
-      if (opens && at.equals(row.span().start()) || isNew(at)) {
+      if ((opens && at.equals(row.span().start())) || isNew(at)) {
         add(TEMPO.line(change.getValue().toString(), row.x(at), 0), words);
       }
     }

@@ -103,7 +103,7 @@ public final class Sheet {
       double top = height - Paper.MARGIN - FOOT - CARE + 8;
       marks.addAll(SMALL.paragraph(CAUTION, Paper.MARGIN, right - Paper.MARGIN).at(top));
     }
-    marks.addAll(foot(page, number, of));
+    marks.addAll(foot(number, of));
     return new Drawing(width, height, content.name(), marks);
   }
 
@@ -121,7 +121,7 @@ public final class Sheet {
     return marks;
   }
 
-  private List<Mark> foot(Page page, int number, int of) {
+  private List<Mark> foot(int number, int of) {
     double baseline = height - Paper.MARGIN - 3;
     String count = "page " + number + " of " + of;
     String what = content.where() + "  ·  " + content.day();

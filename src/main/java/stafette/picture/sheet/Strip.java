@@ -53,8 +53,7 @@ final class Strip {
     blocks.add(facts());
     blocks.addAll(turns());
     Block title = text("Your notes", Type.SECTION).with(text(explained(), Type.SOFT)).after(GAP);
-    PlayerMusic music =
-        PlayerMusic.of(plan, content.verdict(), player, space, left, right);
+    PlayerMusic music = PlayerMusic.of(plan, content.verdict(), player, space, left, right);
     blocks.addAll(
         Block.headed(title, new MusicBlocks(plan.line(), music, turns, left, right).blocks()));
     return blocks;
@@ -64,7 +63,10 @@ final class Strip {
     Line line = plan.line();
     String what = content.where() + ", at " + line.tempo().at(line.stroke(0).onset());
     return text(what, Type.STRONG)
-        .with(text(capital(who.instrument().name()) + ". " + PitchWords.of(who.instrument()), Type.TEXT));
+        .with(
+            text(
+                capital(who.instrument().name()) + ". " + PitchWords.of(who.instrument()),
+                Type.TEXT));
   }
 
   private static String capital(String text) {
