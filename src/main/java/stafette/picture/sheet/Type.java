@@ -63,8 +63,11 @@ record Type(Face face, double size, Ink ink) {
         });
   }
 
-  /** Broken at spaces; a word too long for the width is cut. */
+  /** Broken at spaces; a word too long for the width is cut. No words are no line. */
   List<String> wrapped(String text, double width) {
+    if (text.isEmpty()) {
+      return List.of();
+    }
     List<String> lines = new ArrayList<>();
     String line = "";
     for (String word : text.split(" ", -1)) {
