@@ -296,7 +296,7 @@ final class Extension {
       }
       tiredness[member] = kind.tirednessEntering(brings, table, own);
       air[member] = kind.airEntering(brings, onset);
-      if (tiredness[member] > Shares.WHOLE
+      if (tiredness[member] > Shares.MOST
           || !reach.row(member).reaches(own, tiredness[member], air[member])) {
         return;
       }

@@ -286,7 +286,7 @@ final class PlayerKind {
     List<Boolean> spent = new ArrayList<>();
     for (long onset : busy.strokeMicros()) {
       long tired = tirednessGiven(now, onset);
-      spent.add(tired > Shares.WHOLE);
+      spent.add(tired > Shares.MOST);
       now =
           new State(
               false, onset, Math.min(Shares.WHOLE, tired), now.soundMicros(), now.air(), now.use());
@@ -298,7 +298,7 @@ final class PlayerKind {
           start
               + Shares.spent(
                   busy.toMicros() - busy.fromMicros(), 1, breath.get().capacitySeconds());
-      spent.add(air > Shares.WHOLE);
+      spent.add(air > Shares.MOST);
     }
     return new Played(
         new State(

@@ -138,7 +138,7 @@ final class Prices {
     double[] slope = new double[use.length];
     for (int kind = 0; kind < use.length; kind++) {
       PlayerKind who = crew.kinds().get(kind);
-      double budget = WHOLE + who.entryLoad() + who.restRecoveryPerMicro() * end(relays);
+      double budget = Shares.MOST + who.entryLoad() + who.restRecoveryPerMicro() * end(relays);
       slope[kind] = (use[kind] - crew.counts().get(kind) * budget) / WHOLE;
     }
     return slope;
@@ -241,7 +241,7 @@ final class Prices {
 
   private long allowance(double price, PlayerKind who, double tired, long micros) {
     double left =
-        WHOLE
+        Shares.MOST
             + who.entryLoad()
             - tired
             + who.restRecoveryPerMicro() * Math.max(0, endMicros - micros);

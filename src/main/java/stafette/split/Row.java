@@ -48,7 +48,7 @@ final class Row {
     }
 
     private boolean allows(int k, long brought) {
-      return rise[k] <= Shares.WHOLE - brought;
+      return rise[k] <= Shares.MOST - brought;
     }
 
     /** The last index that can be reached; -1 if there is none. */

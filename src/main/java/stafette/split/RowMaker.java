@@ -136,7 +136,7 @@ final class RowMaker {
       fresh[0] = more;
       lastLoad[0] = j;
       tiredness = Tiredness.atFirst(figures.graces(j), figures.capability());
-      return fresh[0] <= Shares.WHOLE;
+      return fresh[0] <= Shares.MOST;
     }
     boolean loads = figures.loads(first, j);
     int before = lastLoad[k - 1];
@@ -151,7 +151,7 @@ final class RowMaker {
       tiredness = Tiredness.after(tiredness, figures.change(before, j), graces);
     }
     rise[k] = Math.max(rise[k - 1], drift[k]);
-    return fresh[k] <= Shares.WHOLE;
+    return fresh[k] <= Shares.MOST;
   }
 
   private boolean breathe(int j) {
@@ -170,7 +170,7 @@ final class RowMaker {
     airDrift[k] = airDriftNow + own;
     airFresh[k] = airFreshNow + own;
     airRise[k] = k == 0 ? airDrift[k] : Math.max(airRise[k - 1], airDrift[k]);
-    return airFresh[k] <= Shares.WHOLE;
+    return airFresh[k] <= Shares.MOST;
   }
 
   private void sound(int j, long end, Breath lungs) {

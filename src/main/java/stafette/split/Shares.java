@@ -9,6 +9,12 @@ import stafette.limits.Capability;
 final class Shares {
   static final long WHOLE = 1_000_000_000_000L;
 
+  /**
+   * The most that may be spent: half of what the judge tolerates beyond the whole, so that rounding
+   * against the player shuts out nothing that ends exactly at a limit.
+   */
+  static final long MOST = WHOLE + WHOLE / 2_000_000_000L;
+
   /** Beyond this gap a sustained rate gives back no more; far below the overflow of a long. */
   private static final long LONGEST_LOAD_MICROS = 100_000_000L;
 

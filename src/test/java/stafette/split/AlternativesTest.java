@@ -79,11 +79,7 @@ class AlternativesTest {
     }
   }
 
-  /**
-   * Some bars of triplets for players of three instruments, each with limits of its own. No stretch
-   * of them ends exactly at a limit: there the search, which rounds against the player, is stricter
-   * than the judge by a millionth of a millionth.
-   */
+  /** Some bars of triplets for players of three instruments, each with limits of its own. */
   private static Brief unlikePlayers(Random random) {
     List<Instrument> instruments = List.of(FLUTE, CLARINET, LOUD);
     Player[] players = new Player[3];
@@ -92,10 +88,10 @@ class AlternativesTest {
           Invented.player(
               "player " + i,
               instruments.get(random.nextInt(instruments.size())),
-              12.113 + 0.3 * random.nextInt(8),
-              7.037 + 0.5 * random.nextInt(6),
-              12.241 + random.nextInt(20),
-              2.059 + random.nextInt(7));
+              12.1 + 0.3 * random.nextInt(8),
+              7 + 0.5 * random.nextInt(6),
+              12 + random.nextInt(20),
+              2 + random.nextInt(7));
     }
     return Invented.brief(Invented.line(4 + random.nextInt(2), 3, 240), players);
   }

@@ -19,6 +19,7 @@ import stafette.limits.Instrument;
 import stafette.limits.Range;
 import stafette.plan.Brief;
 import stafette.plan.Handoff;
+import stafette.plan.Lock;
 import stafette.plan.OverlapRule;
 import stafette.plan.Plan;
 import stafette.plan.Player;
@@ -239,5 +240,25 @@ class PlannerTest {
             best -> OptionalInt.of(best.cost()),
             none -> OptionalInt.empty(),
             stopped -> OptionalInt.empty());
+  }
+
+  /**
+   * Rate 12, sustained 9, stamina 12: spent after 48 strokes to the last. By weights that shun
+   * handoffs the cheapest plan uses just that.
+   */
+  @Test
+  void what_ends_exactly_at_a_limit_is_not_missed() {
+    Brief brief =
+        Invented.brief(
+            Invented.line(5, 3, 240),
+            Invented.player("Flute 1", Invented.instrument("flute"), 13.899, 9, 12, 6),
+            Invented.player("Flute 2", Invented.instrument("flute"), 12.1, 7.5, 13, 8));
+    Segment whole = new Segment(0, 0, 0, 48);
+    Plan edge = new Plan(brief, List.of(whole, new Segment(1, 0, 48, brief.line().count() - 1)));
+    assertTrue(Judge.judge(edge).holds());
+    Brief locked =
+        brief.with(brief.rules().with(List.of(new Lock.Exactly(0, 0, OptionalInt.empty(), 0, 48))));
+    SplitResult result = Splitter.split(locked, () -> false);
+    assertTrue(result instanceof SplitResult.Best, String.valueOf(result));
   }
 }
