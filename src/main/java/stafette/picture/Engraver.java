@@ -224,18 +224,29 @@ public final class Engraver {
   }
 
   private void addRest(Written rest, double moved) {
+    Bar bar =
+        row.bars().stream()
+            .filter(each -> each.span().contains(rest.span().start()))
+            .findFirst()
+            .orElseThrow();
     double at = row.x(rest.span().start()) + moved;
     if (rest.wholeBar()) {
-      Bar bar =
-          row.bars().stream().filter(b -> b.span().equals(rest.span())).findFirst().orElseThrow();
       at = (row.left(bar) + row.signs(bar) + row.right(bar) - Signs.WHOLE_HEAD * staff.space()) / 2;
     }
+    List<Mark> signs = restAt(rest, at);
+    double right = signs.stream().mapToDouble(mark -> mark.bounds().right()).max().orElse(at);
+    marks.addAll(right > row.right(bar) ? restAt(rest, at - (right - row.right(bar))) : signs);
+  }
+
+  private List<Mark> restAt(Written rest, double at) {
+    List<Mark> signs = new ArrayList<>();
     double baseline = staff.bottom() - rest.form().restRaisedSpaces() * staff.space();
-    marks.add(staff.sign(rest.form().rest(), at, baseline, 1));
+    signs.add(staff.sign(rest.form().rest(), at, baseline, 1));
     for (int dot = 0; dot < rest.form().dots(); dot++) {
       double right = at + (1.9 + 0.55 * dot) * staff.space();
-      marks.add(Signs.dot(right, staff.y(5), 0.2 * staff.space()));
+      signs.add(Signs.dot(right, staff.y(5), 0.2 * staff.space()));
     }
+    return signs;
   }
 
   private void addTuplets() {

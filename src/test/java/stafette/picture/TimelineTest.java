@@ -29,6 +29,12 @@ class TimelineTest {
     nothing_reaches_beyond_the_margins_of_any_paper(3586, Paper.A4, true);
   }
 
+  /** A short rest at the very end of the last bar. */
+  @Example
+  void a_rest_at_the_end_of_a_bar_stays_before_the_bar_line() {
+    nothing_reaches_beyond_the_margins_of_any_paper(39, Paper.WIDE, true);
+  }
+
   @Property(tries = 40)
   void nothing_reaches_beyond_the_margins_of_any_paper(
       @ForAll long seed, @ForAll Paper paper, @ForAll boolean notes) {
