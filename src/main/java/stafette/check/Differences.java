@@ -9,8 +9,16 @@ record Differences(Traits plan, Traits other) {
     List<String> words = new ArrayList<>();
     handoffs(words);
     players(words);
-    instead(words, "highest strain", percent(plan.highestStrain()), percent(other.highestStrain()));
-    instead(words, "mean strain", percent(plan.meanStrain()), percent(other.meanStrain()));
+    instead(
+        words,
+        "highest strain",
+        Strain.percent(plan.highestStrain()),
+        Strain.percent(other.highestStrain()));
+    instead(
+        words,
+        "mean strain",
+        Strain.percent(plan.meanStrain()),
+        Strain.percent(other.meanStrain()));
     blend(words);
     instead(words, "odds", odds(plan), odds(other));
     if (words.isEmpty()) {
@@ -52,10 +60,6 @@ record Differences(Traits plan, Traits other) {
     if (!own.equals(others)) {
       words.add(what + " " + own + " instead of " + others);
     }
-  }
-
-  private static String percent(double share) {
-    return (int) Math.ceil(share * 100 - 1e-9) + " %";
   }
 
   private static String odds(Traits traits) {

@@ -50,6 +50,16 @@ public final class Strain {
     return use;
   }
 
+  /** A share of a limit in words, rounded up, so that nothing beyond the limit is "100 %". */
+  public static String percent(double share) {
+    return wholePercent(share) + " %";
+  }
+
+  /** A share of a limit in whole per cent, rounded up. */
+  public static int wholePercent(double share) {
+    return (int) Math.ceil(share * 100 - 1e-9);
+  }
+
   /** What one stroke at that use costs, in millionths of a point. */
   public static long strokeMicropoints(double use, Weights weights) {
     if (use <= weights.knee()) {

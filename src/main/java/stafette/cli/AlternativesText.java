@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.stream.IntStream;
+import stafette.check.Strain;
 import stafette.check.TempoWindow;
 import stafette.check.Traits;
 import stafette.score.Place;
@@ -60,8 +61,8 @@ final class AlternativesText {
     row(table, "favours", (outcome, of) -> outcome.brief().rules().favour().text());
     row(table, "handoffs", (outcome, of) -> Integer.toString(of.handoffs()));
     players(table);
-    row(table, "highest strain", (outcome, of) -> Figures.percent(of.highestStrain()));
-    row(table, "mean strain", (outcome, of) -> Figures.percent(of.meanStrain()));
+    row(table, "highest strain", (outcome, of) -> Strain.percent(of.highestStrain()));
+    row(table, "mean strain", (outcome, of) -> Strain.percent(of.meanStrain()));
     row(table, "tightest from", (outcome, of) -> spot(of.tightest()));
     row(table, "blend", (outcome, of) -> of.blend() == 0 ? "-" : of.blend() + " points");
     row(table, "odds", (outcome, of) -> (int) Math.floor(of.odds() * 100) + " in 100");
@@ -96,7 +97,7 @@ final class AlternativesText {
   }
 
   private static String spot(Place place) {
-    return place.part() + ", " + place.at().bar() + "." + place.at().beatText();
+    return place.part() + ", " + place.at().dotted();
   }
 
   private static String window(SplitLine.Outcome outcome, Function<TempoWindow, String> end) {

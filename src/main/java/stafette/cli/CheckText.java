@@ -4,6 +4,7 @@ import java.math.RoundingMode;
 import java.util.List;
 import stafette.check.Ease;
 import stafette.check.Judged;
+import stafette.check.Strain;
 import stafette.check.Thinning;
 import stafette.limits.Demand;
 import stafette.score.Line;
@@ -52,7 +53,7 @@ final class CheckText {
             answer.instrument().name(),
             row.technique().name(),
             Figures.oneDecimal(row.capability().peakPerSecond()),
-            Figures.percent(row.use()),
+            Strain.percent(row.use()),
             lasts(row),
             row.ease().text(),
             fastest(row),

@@ -1,8 +1,8 @@
 package stafette.cli;
 
 import java.util.Locale;
+import stafette.limits.Demand;
 import stafette.score.Line;
-import stafette.time.Bar;
 
 /** Numbers and places as the commands print them. */
 final class Figures {
@@ -22,35 +22,7 @@ final class Figures {
 
   /** A rate in strokes a second, and the metronome mark at which sixteenths go that fast. */
   static String rate(double perSecond) {
-    return oneDecimal(perSecond)
-        + " a second (16ths at quarter = "
-        + Math.round(perSecond * 15)
-        + ")";
-  }
-
-  /** Rounded up, so that nothing beyond the limit is shown as 100 %. */
-  static String percent(double share) {
-    return (int) Math.ceil(share * 100 - 1e-9) + " %";
-  }
-
-  /** "Piano, staff 1, voice 1, bars 5-16"; counted too where a number is printed twice. */
-  static String where(Line line) {
-    Bar first = line.bars().get(line.source().firstBar());
-    Bar last = line.bars().get(line.source().lastBar());
-    boolean once =
-        line.bars().isPrintedOnce(first.number()) && line.bars().isPrintedOnce(last.number());
-    return line.source().partName()
-        + ", staff "
-        + line.source().staff()
-        + ", voice "
-        + line.source().voice()
-        + (first.equals(last) ? ", bar " : ", bars ")
-        + range(first.number(), last.number())
-        + (once ? "" : " (" + range("#" + (first.index() + 1), "#" + (last.index() + 1)) + ")");
-  }
-
-  private static String range(String first, String last) {
-    return first.equals(last) ? first : first + "-" + last;
+    return oneDecimal(perSecond) + " a second (" + Demand.asSixteenths(perSecond) + ")";
   }
 
   static double seconds(Line line) {

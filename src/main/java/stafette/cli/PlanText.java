@@ -5,6 +5,7 @@ import java.util.Locale;
 import stafette.check.Cost;
 import stafette.check.HandoffCost;
 import stafette.check.SegmentReport;
+import stafette.check.Strain;
 import stafette.check.TempoWindow;
 import stafette.plan.Handoff;
 import stafette.plan.Plan;
@@ -19,7 +20,7 @@ final class PlanText {
 
   /** The line's own row: where it is, how long, how fast. */
   static String line(Line line, double usualRatePerSecond) {
-    return Figures.where(line)
+    return line.where("-")
         + ": "
         + line.count()
         + " notes in "
@@ -54,10 +55,10 @@ final class PlanText {
           at(plan.line(report.segment()), report.segment().first()),
           at(plan.line(report.segment()), report.segment().last()),
           Integer.toString(plan.played(report.segment()).strokes()),
-          Figures.percent(report.use()),
-          Figures.percent(report.tiredness()),
+          Strain.percent(report.use()),
+          Strain.percent(report.tiredness()),
           plan.player(report.segment()).instrument().isWind()
-              ? Figures.percent(report.breath())
+              ? Strain.percent(report.breath())
               : "-",
           after(plan, report.segment()));
     }
@@ -104,7 +105,7 @@ final class PlanText {
 
   static String at(Line line, int stroke) {
     BarBeat place = line.bars().nameOf(line.stroke(stroke).onset());
-    return place.bar() + "." + place.beatText();
+    return place.dotted();
   }
 
   /** What the plan as a whole amounts to. */

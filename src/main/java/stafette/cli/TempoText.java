@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import stafette.check.Strain;
 import stafette.limits.Demand;
 import stafette.plan.Plan;
 import stafette.split.FastestTempo;
@@ -58,7 +59,7 @@ final class TempoText {
   private static String cell(CompareTempi.Outcome outcome, TempoCell cell) {
     OptionalDouble strain = outcome.strain(cell);
     if (strain.isPresent()) {
-      return Figures.percent(strain.getAsDouble());
+      return Strain.percent(strain.getAsDouble());
     }
     return cell.proven() ? "-" : "?";
   }
@@ -96,7 +97,7 @@ final class TempoText {
   }
 
   private static String names(Optional<Plan> plan) {
-    return plan.map(CompareTempi::playing).map(TempoText::joined).orElse("");
+    return plan.map(Plan::playing).map(TempoText::joined).orElse("");
   }
 
   private static String joined(List<String> names) {

@@ -2,6 +2,7 @@ package stafette.cli;
 
 import java.util.function.ToDoubleFunction;
 import stafette.check.SegmentReport;
+import stafette.check.Strain;
 import stafette.check.ThinnedPart;
 import stafette.limits.Demand;
 import stafette.plan.Plan;
@@ -74,6 +75,6 @@ final class ThinText {
   }
 
   private static String highest(ThinnedPart part, ToDoubleFunction<SegmentReport> figure) {
-    return Figures.percent(part.effort().stream().mapToDouble(figure).max().orElse(0));
+    return Strain.percent(part.effort().stream().mapToDouble(figure).max().orElse(0));
   }
 }

@@ -253,4 +253,9 @@ public final class Demand {
   private static int scaled(double milli, double factor) {
     return (int) Math.floor(milli * factor + 1e-6);
   }
+
+  /** The metronome mark at which sixteenths go so fast: "16ths at quarter = 156". */
+  public static String asSixteenths(double perSecond) {
+    return "16ths at quarter = " + Math.round(perSecond * 15);
+  }
 }

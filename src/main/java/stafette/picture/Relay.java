@@ -150,12 +150,7 @@ record Relay(
 
   private static String at(Line line, int stroke) {
     var place = line.bars().nameOf(line.stroke(stroke).onset());
-    return place.bar() + "." + place.beatText();
-  }
-
-  /** Rounded up, so that nothing beyond the limit shows as 100 %. */
-  static String percent(double share) {
-    return (int) Math.ceil(share * 100 - 1e-9) + " %";
+    return place.dotted();
   }
 
   static String oneDecimal(double value) {

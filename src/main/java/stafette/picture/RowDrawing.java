@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import stafette.check.Strain;
 import stafette.plan.Busy;
 import stafette.plan.Handoff;
 import stafette.plan.Pattern;
@@ -204,7 +205,7 @@ final class RowDrawing {
     data.put("last", Integer.toString(segment.last()));
     data.put("from", relay.at(segment, segment.first()));
     data.put("to", relay.at(segment, segment.last()));
-    data.put("strain", Relay.percent(strain(index)));
+    data.put("strain", Strain.percent(strain(index)));
     data.put("left", SvgInk.figure(row.xWithin(span.start())));
     data.put("right", SvgInk.figure(row.xWithin(span.end())));
     return data;
@@ -222,7 +223,7 @@ final class RowDrawing {
     }
     double left = row.xWithin(span.start());
     double room = row.xWithin(span.end()) - left;
-    String strain = Relay.percent(strain(index));
+    String strain = Strain.percent(strain(index));
     String technique = relay.plan().skill(segment).technique().name();
     List<Mark.Words> choices = new ArrayList<>();
     for (String text : List.of(strain + "  " + technique, strain)) {

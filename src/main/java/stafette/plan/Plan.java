@@ -121,6 +121,16 @@ public record Plan(Brief brief, List<Segment> segments) {
     return Edits.edited(this, edit);
   }
 
+  /** The names of those who play, in the order listed. */
+  public List<String> playing() {
+    return segments.stream()
+        .map(Segment::player)
+        .distinct()
+        .sorted()
+        .map(player -> brief.players().get(player).name())
+        .toList();
+  }
+
   /** The segments of one player, in order. */
   public List<Segment> segmentsOf(int player) {
     return segments.stream()

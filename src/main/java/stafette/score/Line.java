@@ -2,6 +2,7 @@ package stafette.score;
 
 import java.util.List;
 import java.util.stream.IntStream;
+import stafette.time.Bar;
 import stafette.time.Bars;
 import stafette.time.Length;
 import stafette.time.Position;
@@ -172,6 +173,30 @@ public final class Line {
   /** The key signatures under which it stands, as they sound. */
   public Keys keys() {
     return keys;
+  }
+
+  /**
+   * "Piano, staff 1, voice 1, bars 5-16"; counted too where a number is printed twice.
+   *
+   * @param to what stands between the first bar and the last
+   */
+  public String where(String to) {
+    Bar first = bars.get(source.firstBar());
+    Bar last = bars.get(source.lastBar());
+    boolean once = bars.isPrintedOnce(first.number()) && bars.isPrintedOnce(last.number());
+    String counted = range("#" + (first.index() + 1), to, "#" + (last.index() + 1));
+    return source.partName()
+        + ", staff "
+        + source.staff()
+        + ", voice "
+        + source.voice()
+        + (first.equals(last) ? ", bar " : ", bars ")
+        + range(first.number(), to, last.number())
+        + (once ? "" : " (" + counted + ")");
+  }
+
+  private static String range(String first, String to, String last) {
+    return first.equals(last) ? first : first + to + last;
   }
 
   /** The onset of a stroke on the line's clock. */

@@ -11,7 +11,6 @@ import stafette.check.SegmentReport;
 import stafette.check.Verdict;
 import stafette.plan.Plan;
 import stafette.plan.Player;
-import stafette.plan.Segment;
 import stafette.score.Line;
 import stafette.score.LineSource;
 
@@ -106,16 +105,6 @@ public final class TempoJson {
 
   /** Those who play, in the order in which they are listed. */
   private static JsonElement playing(Optional<Plan> plan) {
-    List<String> names =
-        plan.stream()
-            .flatMap(
-                p ->
-                    p.segments().stream()
-                        .map(Segment::player)
-                        .distinct()
-                        .sorted()
-                        .map(i -> p.brief().players().get(i).name()))
-            .toList();
-    return Json.words(names);
+    return Json.words(plan.map(Plan::playing).orElse(List.of()));
   }
 }

@@ -14,6 +14,11 @@ public record BarBeat(String bar, Rational beat) {
     return rest.signum() == 0 ? whole.toString() : whole + "+" + rest;
   }
 
+  /** "34.2", for where there are many. */
+  public String dotted() {
+    return bar + "." + beatText();
+  }
+
   /** "bar 34, beat 2". */
   @Override
   public String toString() {

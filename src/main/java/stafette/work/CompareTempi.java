@@ -67,16 +67,6 @@ public final class CompareTempi {
     }
   }
 
-  /** The names of those who play in a plan, in the order listed. */
-  public static List<String> playing(Plan plan) {
-    return plan.segments().stream()
-        .map(segment -> segment.player())
-        .distinct()
-        .sorted()
-        .map(player -> plan.brief().players().get(player).name())
-        .toList();
-  }
-
   /**
    * Tries the tempi.
    *

@@ -182,7 +182,7 @@ public record LockWish(
   private int stroke(Line line, String place) throws Refusal {
     for (int j = 0; j < line.count(); j++) {
       BarBeat at = line.placeOf(j).at();
-      String bare = at.bar() + "." + at.beatText();
+      String bare = at.dotted();
       if (bare.equals(place) || (at.beatText().equals("1") && at.bar().equals(place))) {
         return j;
       }
@@ -199,7 +199,7 @@ public record LockWish(
 
   private static String named(Line line, int stroke) {
     BarBeat at = line.placeOf(stroke).at();
-    return at.bar() + "." + at.beatText();
+    return at.dotted();
   }
 
   private Refusal refused(String why) {

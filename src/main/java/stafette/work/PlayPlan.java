@@ -276,20 +276,11 @@ public final class PlayPlan {
                     ? " is none of the players"
                     : " has nothing to play in this plan")
                 + "; it is played by "
-                + String.join(", ", playing(plan)));
+                + String.join(", ", plan.playing()));
       }
       numbers.add(number);
     }
     return numbers;
-  }
-
-  private static List<String> playing(Plan plan) {
-    return plan.segments().stream()
-        .map(segment -> segment.player())
-        .distinct()
-        .sorted()
-        .map(player -> plan.brief().players().get(player).name())
-        .toList();
   }
 
   private static Soundbank read(Path file) throws Refusal {

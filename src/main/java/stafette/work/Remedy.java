@@ -23,7 +23,7 @@ public record Remedy(String option, String sentence, JudgedPlan plan) {
         option,
         change
             + ": "
-            + String.join(", ", CompareTempi.playing(judged.plan()))
+            + String.join(", ", judged.plan().playing())
             + " play it, highest strain "
             + percent
             + " %",

@@ -32,10 +32,7 @@ class PictureOptionsTest {
   @Test
   void draws_a_plan_that_was_kept() throws IOException {
     Path plan = folder.resolve("plan.json");
-    List<String> split = new ArrayList<>(List.of("split"));
-    split.addAll(job());
-    split.addAll(List.of("--plan", plan.toString()));
-    assertEquals(Commands.FINE, Ran.command(split.toArray(String[]::new)).exitCode());
+    assertEquals(Commands.FINE, LanternRun.run("split", "--plan", plan.toString()).exitCode());
     Path picture = folder.resolve("kept.svg");
     Ran ran = Ran.command("preview", plan.toString(), "--timeline", picture.toString());
     assertEquals(Commands.FINE, ran.exitCode(), ran.err());
@@ -71,22 +68,6 @@ class PictureOptionsTest {
   }
 
   private static Ran preview(String... options) {
-    List<String> args = new ArrayList<>(List.of("preview"));
-    args.addAll(job());
-    args.addAll(List.of(options));
-    return Ran.command(args.toArray(String[]::new));
-  }
-
-  private static List<String> job() {
-    return List.of(
-        "samples/lantern-run.musicxml",
-        "--part",
-        "Piano",
-        "--staff",
-        "1",
-        "--bars",
-        "5-16",
-        "--players",
-        "Flute 1, Flute 2, Clarinet 1");
+    return LanternRun.run("preview", options);
   }
 }

@@ -104,10 +104,7 @@ class SoundOptionsTest {
   @Test
   void plays_a_plan_that_was_kept_as_it_plays_a_new_one() throws IOException {
     Path plan = folder.resolve("plan.json");
-    List<String> split = new ArrayList<>(List.of("split"));
-    split.addAll(job());
-    split.addAll(List.of("--plan", plan.toString()));
-    assertEquals(Commands.FINE, Ran.command(split.toArray(String[]::new)).exitCode());
+    assertEquals(Commands.FINE, LanternRun.run("split", "--plan", plan.toString()).exitCode());
     Path kept = folder.resolve("kept.mid");
     Ran ran = Ran.command("preview", plan.toString(), "--sound", kept.toString());
     assertEquals(Commands.FINE, ran.exitCode(), ran.err());
@@ -183,22 +180,6 @@ class SoundOptionsTest {
   }
 
   private static Ran preview(String... options) {
-    List<String> args = new ArrayList<>(List.of("preview"));
-    args.addAll(job());
-    args.addAll(List.of(options));
-    return Ran.command(args.toArray(String[]::new));
-  }
-
-  private static List<String> job() {
-    return List.of(
-        "samples/lantern-run.musicxml",
-        "--part",
-        "Piano",
-        "--staff",
-        "1",
-        "--bars",
-        "5-16",
-        "--players",
-        "Flute 1, Flute 2, Clarinet 1");
+    return LanternRun.run("preview", options);
   }
 }

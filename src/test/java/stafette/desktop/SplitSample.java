@@ -2,14 +2,9 @@ package stafette.desktop;
 
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
-import stafette.limits.Assurance;
-import stafette.plan.Favour;
-import stafette.plan.OverlapRule;
 import stafette.plan.Plan;
-import stafette.plan.Rules;
 import stafette.plan.SourceTreatment;
 import stafette.score.BarChoice;
 import stafette.score.LineChoice;
@@ -19,7 +14,6 @@ import stafette.work.LimitsInForce;
 import stafette.work.LineRequest;
 import stafette.work.PlayerWish;
 import stafette.work.Refusal;
-import stafette.work.Relaying;
 import stafette.work.SideBySide;
 import stafette.work.SplitLine;
 
@@ -46,29 +40,14 @@ public final class SplitSample {
   }
 
   private static SplitLine.Request request() throws Refusal {
-    LineRequest line =
-        new LineRequest(
-            SCORE,
-            new LineChoice(
-                "Piano",
-                Optional.of(new BarChoice("5-16")),
-                OptionalInt.of(1),
-                Optional.empty(),
-                Optional.empty()),
+    LineChoice piano =
+        new LineChoice(
+            "Piano",
+            Optional.of(new BarChoice("5-16")),
+            OptionalInt.of(1),
             Optional.empty(),
-            Tremolo.AS_WRITTEN,
-            false);
-    return new SplitLine.Request(
-        line,
-        PlayerWish.parse("Flute 1, Flute 2, Clarinet 1"),
-        Optional.empty(),
-        List.of(),
-        Assurance.DEFAULT,
-        OverlapRule.DEFAULT,
-        Rules.DEFAULT_READY_SECONDS,
-        Favour.BALANCE,
-        Relaying.PLAIN,
-        20,
-        Map.of());
+            Optional.empty());
+    return SplitLine.Request.usual(LineRequest.whole(SCORE).with(piano))
+        .with(PlayerWish.parse("Flute 1, Flute 2, Clarinet 1"), List.of());
   }
 }

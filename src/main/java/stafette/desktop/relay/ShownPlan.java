@@ -3,6 +3,7 @@ package stafette.desktop.relay;
 import java.util.List;
 import java.util.stream.IntStream;
 import stafette.check.Reserves;
+import stafette.check.Strain;
 import stafette.check.Verdict;
 import stafette.picture.RelayPieces;
 import stafette.plan.Plan;
@@ -52,7 +53,7 @@ record ShownPlan(
 
   /** What can stand beside a segment, the fullest first: "96 % double tonguing". */
   List<String> labels(int segment) {
-    String strain = (int) Math.ceil(strain(segment) * 100 - 1e-9) + " %";
+    String strain = Strain.percent(strain(segment));
     String technique = plan.skill(segments().get(segment)).technique().name();
     return List.of(strain + "  " + technique, strain);
   }

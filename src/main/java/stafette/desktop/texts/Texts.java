@@ -3,6 +3,7 @@ package stafette.desktop.texts;
 import java.text.MessageFormat;
 import java.util.Locale;
 import java.util.ResourceBundle;
+import stafette.check.Strain;
 import stafette.time.BarBeat;
 
 /** All words of the desktop, in the user's language; English where there is no translation. */
@@ -42,7 +43,7 @@ public final class Texts {
 
   /** A share in whole per cent, rounded up, so that nothing beyond a limit shows as 100 %. */
   public String percent(double share) {
-    return get("percent", (int) Math.ceil(share * 100 - 1e-9));
+    return get("percent", Strain.wholePercent(share));
   }
 
   /** "bar 34, beat 2". */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalLong;
 import java.util.stream.LongStream;
+import stafette.check.Strain;
 import stafette.limits.Breath;
 import stafette.plan.Plan;
 import stafette.plan.Played;
@@ -31,7 +32,7 @@ final class BreathWords {
               + String.join(", ", places.subList(0, Math.min(places.size(), MOST_PLACES)))
               + (more > 0 ? " and in " + Figures.counted(more, "more rest", "more rests") : ""));
     }
-    words.add(Figures.percent(turn.breath()) + " used at most");
+    words.add(Strain.percent(turn.breath()) + " used at most");
     return words;
   }
 
@@ -74,7 +75,7 @@ final class BreathWords {
     for (int j = played.first(); j < played.last(); j++) {
       if ((line.onsetMicros(j + 1) - line.endMicros(j)) / 1e6 >= breath.catchSeconds()) {
         var at = line.bars().nameOf(line.stroke(j).span().end());
-        places.add(at.bar() + "." + at.beatText());
+        places.add(at.dotted());
       }
     }
     return places;

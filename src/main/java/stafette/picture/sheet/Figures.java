@@ -1,6 +1,7 @@
 package stafette.picture.sheet;
 
 import java.util.Locale;
+import stafette.limits.Demand;
 import stafette.score.Line;
 
 /** Numbers and places as the sheet shows them. */
@@ -19,14 +20,9 @@ final class Figures {
     return seconds(micros / 1e6);
   }
 
-  /** Rounded up, so that nothing beyond the limit is shown as 100 %. */
-  static String percent(double share) {
-    return (int) Math.ceil(share * 100 - 1e-9) + " %";
-  }
-
   /** The metronome mark at which sixteenths go so fast: "16ths at quarter = 156". */
   static String mark(double perSecond) {
-    return "16ths at quarter = " + Math.round(perSecond * 15);
+    return Demand.asSixteenths(perSecond);
   }
 
   static String perSecond(double rate) {
@@ -45,6 +41,6 @@ final class Figures {
   /** "8.1", for where there are many. */
   static String shortPlace(Line line, int stroke) {
     var at = line.placeOf(stroke).at();
-    return at.bar() + "." + at.beatText();
+    return at.dotted();
   }
 }

@@ -7,8 +7,6 @@ import java.util.Optional;
 import stafette.check.TempoWindow;
 import stafette.check.Verdict;
 import stafette.plan.Plan;
-import stafette.score.Line;
-import stafette.time.Bar;
 
 /**
  * What a sheet is made from.
@@ -38,24 +36,8 @@ public record SheetContent(
     return DAY.format(date);
   }
 
-  /** "Piano, staff 1, voice 1, bars 5–16"; counted too where a number is printed twice. */
+  /** "Piano, staff 1, voice 1, bars 5–16". */
   String where() {
-    Line line = plan.line();
-    Bar first = line.bars().get(line.source().firstBar());
-    Bar last = line.bars().get(line.source().lastBar());
-    boolean once =
-        line.bars().isPrintedOnce(first.number()) && line.bars().isPrintedOnce(last.number());
-    return line.source().partName()
-        + ", staff "
-        + line.source().staff()
-        + ", voice "
-        + line.source().voice()
-        + (first.equals(last) ? ", bar " : ", bars ")
-        + range(first.number(), last.number())
-        + (once ? "" : " (" + range("#" + (first.index() + 1), "#" + (last.index() + 1)) + ")");
-  }
-
-  private static String range(String first, String last) {
-    return first.equals(last) ? first : first + "–" + last;
+    return plan.line().where("–");
   }
 }

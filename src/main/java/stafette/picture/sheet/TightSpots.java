@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import stafette.check.SegmentReport;
+import stafette.check.Strain;
 import stafette.check.StrainCourse;
 import stafette.check.Verdict;
 import stafette.plan.Plan;
@@ -59,7 +60,7 @@ final class TightSpots {
             + " at "
             + Figures.place(played.line(), stroke)
             + ": "
-            + Figures.percent(report.strain())
+            + Strain.percent(report.strain())
             + " "
             + what(plan, report));
   }

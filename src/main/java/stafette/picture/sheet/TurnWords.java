@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import stafette.check.SegmentReport;
+import stafette.check.Strain;
 import stafette.plan.Handoff;
 import stafette.plan.Lock;
 import stafette.plan.Plan;
@@ -164,13 +165,13 @@ final class TurnWords {
   }
 
   String share() {
-    return Figures.percent(report.strain());
+    return Strain.percent(report.strain());
   }
 
   /** What the share is made of. */
   List<String> shares() {
     return List.of(
-        "rate " + Figures.percent(report.use()), "tired " + Figures.percent(report.tiredness()));
+        "rate " + Strain.percent(report.use()), "tired " + Strain.percent(report.tiredness()));
   }
 
   double breath() {
