@@ -90,10 +90,8 @@ public final class OpenLine {
 
   /** The same with other locks. */
   public OpenLine locking(List<Lock> locks) throws Refusal {
-    SplitLine.Request asked = asked();
-    Relaying now = asked.relaying();
     List<LockWish> wishes = locks.stream().map(lock -> LockWish.of(lock, brief())).toList();
-    return asking(asked.with(new Relaying(now.hocket(), now.together(), now.eachTone(), wishes)));
+    return asking(asked().with(asked().relaying().with(wishes)));
   }
 
   /**
@@ -144,14 +142,15 @@ public final class OpenLine {
         name -> wishes.stream().anyMatch(wish -> Spelling.same(wish.name(), name));
     Map<String, Seat> seats = new HashMap<>(asked().seats());
     seats.keySet().removeIf(stays.negate());
-    Relaying now = asked().relaying();
     List<LockWish> locks =
-        now.locks().stream().filter(lock -> lock.player().stream().allMatch(stays)).toList();
+        asked().relaying().locks().stream()
+            .filter(lock -> lock.player().stream().allMatch(stays))
+            .toList();
     return asking(
         asked()
             .with(wishes, asked().allowances())
             .with(seats)
-            .with(new Relaying(now.hocket(), now.together(), now.eachTone(), locks)));
+            .with(asked().relaying().with(locks)));
   }
 
   public SplitLine.Request asked() {

@@ -25,6 +25,16 @@ public record Relaying(Hocket hocket, int together, boolean eachTone, List<LockW
     locks = List.copyOf(locks);
   }
 
+  /** The same with or without hockets. */
+  public Relaying with(Hocket other) {
+    return new Relaying(other, together, eachTone, locks);
+  }
+
+  /** The same with other locks. */
+  public Relaying with(List<LockWish> others) {
+    return new Relaying(hocket, together, eachTone, others);
+  }
+
   /**
    * The lines of the relays, the top tone's first.
    *

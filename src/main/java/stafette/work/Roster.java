@@ -43,6 +43,9 @@ final class Roster {
   }
 
   List<Player> of(List<PlayerWish> wishes) throws Refusal {
+    if (wishes.isEmpty()) {
+      throw Refusal.wrongUse("who shall play? Name at least one player");
+    }
     List<Player> players = beside(wishes);
     refuseUnknownAllowances(players);
     return players;

@@ -2,7 +2,6 @@ package stafette.desktop.state;
 
 import java.util.concurrent.Executor;
 import java.util.concurrent.atomic.AtomicBoolean;
-import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import stafette.work.Refusal;
 
@@ -13,8 +12,7 @@ import stafette.work.Refusal;
 public final class Labour {
   private final Executor aside;
   private final Executor back;
-  private AtomicBoolean present = new AtomicBoolean(true);
-  private AtomicBoolean enough = new AtomicBoolean();
+  private Going present;
 
   /**
    * @param aside where it goes on, one piece after the other
@@ -23,54 +21,72 @@ public final class Labour {
   public Labour(Executor aside, Executor back) {
     this.aside = aside;
     this.back = back;
+    this.present = new Going();
+  }
+
+  /** Other work in the same place, which ends none of this. */
+  Labour another() {
+    return new Labour(aside, back);
   }
 
   /** Something that takes long. */
   interface Piece<T> {
-    /**
-     * @param stop asked often; says yes once it shall end
-     */
-    T of(BooleanSupplier stop) throws Refusal;
+    T of(Going going) throws Refusal;
   }
 
+  /** A piece of work as it goes on. */
+  final class Going {
+    private final AtomicBoolean unwanted = new AtomicBoolean();
+    private final AtomicBoolean enough = new AtomicBoolean();
+
+    /** Whether it shall end; asked often. */
+    boolean isOver() {
+      return unwanted.get() || enough.get();
+    }
+
+    /** Tells something to the window's thread, while the work is still wanted. */
+    void tell(Runnable step) {
+      back.execute(
+          () -> {
+            if (!unwanted.get()) {
+              step.run();
+            }
+          });
+    }
+
+    private <T> void run(Piece<T> piece, Consumer<T> done, Consumer<String> refused) {
+      try {
+        T result = piece.of(this);
+        tell(() -> done.accept(result));
+      } catch (Refusal e) {
+        tell(() -> refused.accept(String.valueOf(e.getMessage())));
+      } catch (RuntimeException e) {
+        tell(() -> refused.accept("this should not happen: " + e));
+        throw e;
+      }
+    }
+  }
+
+  /**
+   * Begins a piece of work.
+   *
+   * @param done gets the result, unless it is no longer wanted
+   * @param refused gets the words in which it was refused, likewise
+   */
   <T> void start(Piece<T> piece, Consumer<T> done, Consumer<String> refused) {
     stop();
-    AtomicBoolean stopped = new AtomicBoolean();
-    AtomicBoolean hurried = new AtomicBoolean();
-    present = stopped;
-    enough = hurried;
-    aside.execute(
-        () -> {
-          try {
-            T result = piece.of(() -> stopped.get() || hurried.get());
-            wanted(stopped, () -> done.accept(result));
-          } catch (Refusal e) {
-            wanted(stopped, () -> refused.accept(String.valueOf(e.getMessage())));
-          }
-        });
-  }
-
-  private void wanted(AtomicBoolean stopped, Runnable step) {
-    back.execute(
-        () -> {
-          if (!stopped.get()) {
-            step.run();
-          }
-        });
-  }
-
-  /** Tells something on the way, while the work is still wanted. */
-  void tell(Runnable step) {
-    wanted(present, step);
+    Going going = new Going();
+    present = going;
+    aside.execute(() -> going.run(piece, done, refused));
   }
 
   /** What goes on shall end with what it has. */
   void hurry() {
-    enough.set(true);
+    present.enough.set(true);
   }
 
   /** Ends what goes on; nothing more is heard of it. */
   void stop() {
-    present.set(true);
+    present.unwanted.set(true);
   }
 }

@@ -1,27 +1,22 @@
 package stafette.desktop.state;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
-import stafette.plan.Favour;
 import stafette.plan.Handoff;
 import stafette.plan.Hocket;
 import stafette.plan.Lock;
-import stafette.plan.Pattern;
 import stafette.plan.Plan;
 import stafette.plan.PlanEdit;
 import stafette.plan.Seat;
 import stafette.plan.Segment;
-import stafette.plan.SourceTreatment;
 import stafette.score.LineChoice;
 import stafette.time.BarBeat;
 import stafette.time.TempoMark;
-import stafette.work.ChangedPart;
 import stafette.work.CheckScore;
 import stafette.work.JudgedPlan;
 import stafette.work.LimitsInForce;
@@ -32,13 +27,10 @@ import stafette.work.OpenScore;
 import stafette.work.PlayerWish;
 import stafette.work.ProposePlayers;
 import stafette.work.Refusal;
-import stafette.work.Relaying;
 import stafette.work.Remembered;
-import stafette.work.Reports;
 import stafette.work.SideBySide;
 import stafette.work.SplitLine;
 import stafette.work.TempoWish;
-import stafette.work.WriteScore;
 
 /**
  * Work on one score from opening it to writing it: choose a line, say who plays, plan, change by
@@ -53,6 +45,7 @@ public final class Session {
   private final LimitsInForce limits;
   private final Remembered remembered;
   private final Labour labour;
+  private final Writing writing;
   private Watcher watcher = Watcher.NOBODY;
   private History history = new History(Desk.EMPTY);
   private Optional<Desk> tried = Optional.empty();
@@ -67,6 +60,7 @@ public final class Session {
     this.limits = limits;
     this.remembered = remembered;
     this.labour = labour;
+    this.writing = new Writing(this::desk, limits, remembered, labour.another(), this::refused);
   }
 
   /** From now on this watcher is told. */
@@ -112,6 +106,7 @@ public final class Session {
   public void stop() {
     tried = Optional.empty();
     labour.stop();
+    watcher.rests();
   }
 
   /** Opens a score, or a plan where it was left. */
@@ -125,19 +120,32 @@ public final class Session {
   }
 
   private void open(Path file, boolean remember) {
-    watcher.began(Watcher.Work.OPENING);
-    labour.start(
-        stop -> read(file),
+    work(
+        Watcher.Work.OPENING,
+        going -> read(file),
         desk -> {
           history = new History(desk);
           tried = Optional.empty();
           if (remember) {
-            quietly(() -> remembered.opened(file));
+            attempt(() -> remembered.opened(file));
           }
-          watcher.rests();
           watcher.changed(desk, false);
+        });
+  }
+
+  /** Begins something that takes long, and tells the watcher when it begins and when it is over. */
+  private <T> void work(Watcher.Work what, Labour.Piece<T> piece, Consumer<T> done) {
+    watcher.began(what);
+    labour.start(
+        piece,
+        result -> {
+          watcher.rests();
+          done.accept(result);
         },
-        this::refused);
+        message -> {
+          watcher.rests();
+          refused(message);
+        });
   }
 
   private Desk read(Path file) throws Refusal {
@@ -167,7 +175,7 @@ public final class Session {
             score ->
                 attempt(
                     () -> {
-                      go(lineOf(score.score(), choice), Optional.empty());
+                      go(desk().with(lineOf(score.score(), choice), Optional.empty()));
                       plan();
                     }));
   }
@@ -180,17 +188,11 @@ public final class Session {
 
   /** Adds a player; its instrument is taken from the score or the name, unless it is said. */
   public void add(String name, Optional<String> instrument) {
-    askPlayers(
-        players -> {
-          List<PlayerWish> more = new ArrayList<>(players);
-          more.removeIf(wish -> wish.name().equalsIgnoreCase(name));
-          more.add(new PlayerWish(name, instrument));
-          return more;
-        });
+    askPlayers(players -> Company.with(players, name, instrument));
   }
 
   public void remove(String name) {
-    askPlayers(players -> players.stream().filter(p -> !p.name().equals(name)).toList());
+    askPlayers(players -> Company.without(players, name));
   }
 
   private void askPlayers(UnaryOperator<List<PlayerWish>> change) {
@@ -208,17 +210,7 @@ public final class Session {
    * @param places down; up if negative
    */
   public void move(String name, int places) {
-    askPlayers(
-        players -> {
-          List<PlayerWish> moved = new ArrayList<>(players);
-          for (int i = 0; i < players.size(); i++) {
-            if (players.get(i).name().equals(name)) {
-              PlayerWish wish = moved.remove(i);
-              moved.add(Math.max(0, Math.min(moved.size(), i + places)), wish);
-            }
-          }
-          return moved;
-        });
+    askPlayers(players -> Company.moved(players, name, places));
   }
 
   /** Whether a player leaves out for the line what the score gives. */
@@ -233,16 +225,7 @@ public final class Session {
 
   /** Relays the line otherwise. */
   public void hocket(Hocket hocket) {
-    changeLine(
-        line -> {
-          Relaying now = line.asked().relaying();
-          return line.asking(
-              line.asked().with(new Relaying(hocket, now.together(), now.eachTone(), now.locks())));
-        });
-  }
-
-  public void favour(Favour favour) {
-    changeLine(line -> line.asking(line.asked().with(favour)));
+    changeLine(line -> line.asking(line.asked().with(line.asked().relaying().with(hocket))));
   }
 
   /**
@@ -251,22 +234,13 @@ public final class Session {
    * @param done false while it is still being moved
    */
   public void tempo(TempoMark mark, boolean done) {
-    Desk base = history.now();
-    base.line()
-        .ifPresent(
-            line ->
-                attempt(
-                    () -> {
-                      TempoWish wish = new TempoWish(Optional.of(mark.unit()), mark.perMinute());
-                      SplitLine.Request asked = line.asked();
-                      OpenLine other = line.asking(asked.with(asked.line().with(wish)));
-                      Optional<Plan> plan = base.bare().flatMap(other::adopted);
-                      if (done) {
-                        go(other, plan.map(JudgedPlan::of));
-                      } else {
-                        attemptDesk(base.with(other, plan.map(JudgedPlan::atOnce)));
-                      }
-                    }));
+    TempoWish wish = new TempoWish(Optional.of(mark.unit()), mark.perMinute());
+    LineChange change = line -> line.asking(line.asked().with(line.asked().line().with(wish)));
+    if (done) {
+      changeLine(change);
+    } else {
+      withLine(change, JudgedPlan::atOnce, this::attemptDesk);
+    }
   }
 
   /** Changes the plan by hand. */
@@ -302,16 +276,7 @@ public final class Session {
 
   /** Keeps a handoff as it is, or no longer if it was kept. */
   public void lockHandoff(int handoff) {
-    desk()
-        .bare()
-        .filter(plan -> handoff < plan.handoffs().size())
-        .map(plan -> plan.handoffs().get(handoff))
-        .ifPresent(
-            kept ->
-                toggle(
-                    List.of(
-                        new Lock.At(
-                            kept.enters().relay(), kept.enters().first(), kept.leaves().last()))));
+    handoff(handoff).map(Locking::of).ifPresent(this::toggle);
   }
 
   /** Keeps a segment as it is, or no longer if it was kept. */
@@ -319,46 +284,25 @@ public final class Session {
     desk()
         .bare()
         .filter(plan -> segment < plan.segments().size())
-        .ifPresent(plan -> toggle(List.of(lock(plan.segments().get(segment)))));
+        .map(plan -> Locking.of(plan.segments().get(segment)))
+        .ifPresent(this::toggle);
   }
 
   /** Keeps all that a player plays as it is, or no longer. */
   public void lockPlayer(String name, boolean keep) {
     desk()
         .bare()
+        .map(plan -> Locking.of(plan, name))
         .ifPresent(
-            plan -> {
-              List<Lock> own =
-                  plan.segments().stream()
-                      .filter(segment -> plan.player(segment).name().equals(name))
-                      .map(Session::lock)
-                      .toList();
-              List<Lock> locks = new ArrayList<>(desk().locks());
-              locks.removeAll(own);
-              if (keep) {
-                locks.addAll(own);
-              }
-              relock(locks);
-            });
+            own ->
+                relock(
+                    keep
+                        ? Locking.with(desk().locks(), own)
+                        : Locking.without(desk().locks(), own)));
   }
 
-  private static Lock lock(Segment segment) {
-    return segment.pattern() == Pattern.ALL
-        ? new Lock.Exactly(
-            segment.relay(),
-            segment.player(),
-            OptionalInt.of(segment.skill()),
-            segment.first(),
-            segment.last())
-        : new Lock.In(segment.relay(), segment.player(), segment.first(), segment.last());
-  }
-
-  private void toggle(List<Lock> some) {
-    List<Lock> locks = new ArrayList<>(desk().locks());
-    if (!locks.removeAll(some)) {
-      locks.addAll(some);
-    }
-    relock(locks);
+  private void toggle(Lock lock) {
+    relock(Locking.toggled(desk().locks(), lock));
   }
 
   private void relock(List<Lock> locks) {
@@ -392,20 +336,18 @@ public final class Session {
     tried = Optional.empty();
     Desk base = history.now();
     base.line()
-        .filter(line -> !line.brief().players().isEmpty())
         .ifPresent(
-            line -> {
-              watcher.began(Watcher.Work.PLANNING);
-              labour.start(
-                  stop ->
-                      line.plan(stop, progress -> labour.tell(() -> watcher.progress(progress))),
-                  outcome -> planned(base, outcome),
-                  this::refused);
-            });
+            line ->
+                work(
+                    Watcher.Work.PLANNING,
+                    going ->
+                        line.plan(
+                            going::isOver,
+                            progress -> going.tell(() -> watcher.progress(progress))),
+                    outcome -> planned(base, outcome)));
   }
 
   private void planned(Desk base, SplitLine.Outcome outcome) {
-    watcher.rests();
     Desk desk = base.with(outcome.result(), outcome.plan());
     if (base.plan().isEmpty() || outcome.plan().isEmpty()) {
       history.complete(desk);
@@ -420,21 +362,16 @@ public final class Session {
     desk()
         .line()
         .ifPresent(
-            line -> {
-              watcher.began(Watcher.Work.COMPARING);
-              labour.start(
-                  stop ->
-                      SideBySide.split(
-                          line.asked().within(COMPARING_SECONDS),
-                          limits,
-                          MOST_ALTERNATIVES,
-                          p -> {}),
-                  plans -> {
-                    watcher.rests();
-                    watcher.compared(plans);
-                  },
-                  this::refused);
-            });
+            line ->
+                work(
+                    Watcher.Work.COMPARING,
+                    going ->
+                        SideBySide.split(
+                            line.asked().within(COMPARING_SECONDS),
+                            limits,
+                            MOST_ALTERNATIVES,
+                            progress -> {}),
+                    watcher::compared));
   }
 
   /** Takes a plan that was found beside the present one. */
@@ -446,31 +383,9 @@ public final class Session {
         .ifPresent(plan -> go(history.now().with(JudgedPlan.of(plan))));
   }
 
-  /** What writing would change: a sentence for each part. */
-  public List<String> changes(SourceTreatment treatment) throws Refusal {
-    Desk desk = desk();
-    return desk.line().isEmpty() || desk.plan().isEmpty()
-        ? List.of()
-        : WriteScore.changes(
-            desk.line().get().score(), desk.plan().get().plan(), treatment, limits);
-  }
-
-  /** The bars that writing would change, before and after; none without a plan. */
-  public List<ChangedPart> changedBars(SourceTreatment treatment) throws Refusal {
-    Desk desk = desk();
-    return desk.line().isEmpty() || desk.plan().isEmpty()
-        ? List.of()
-        : ChangedPart.all(
-            desk.line().get().score(),
-            desk.plan().get().plan(),
-            treatment,
-            desk.line().get().asked().line().tremolo(),
-            limits);
-  }
-
-  /** Looks for those bars beside the window. */
-  public void lookAtBars(SourceTreatment treatment, Consumer<List<ChangedPart>> found) {
-    labour.start(stop -> changedBars(treatment), found, this::refused);
+  /** Puts the plan into files. */
+  public Writing writing() {
+    return writing;
   }
 
   /** Something that can be refused. */
@@ -480,49 +395,17 @@ public final class Session {
 
   /** Does something that takes long beside the window. */
   public void beside(Step step, Runnable done) {
-    watcher.began(Watcher.Work.WRITING);
-    labour.start(
-        stop -> {
+    work(
+        Watcher.Work.WRITING,
+        going -> {
           step.run();
           return done;
         },
-        then -> {
-          watcher.rests();
-          then.run();
-        },
-        this::refused);
+        Runnable::run);
   }
 
   public LimitsInForce limits() {
     return limits;
-  }
-
-  /**
-   * Writes the plan into a copy of the score.
-   *
-   * @throws Refusal if there is no plan, the file is the score itself, or can't be written
-   */
-  public WriteScore.Saved write(Path file, SourceTreatment treatment) throws Refusal {
-    Desk desk = desk();
-    OpenLine line = desk.line().orElseThrow(() -> Refusal.wrongUse("choose a line first"));
-    JudgedPlan plan = desk.plan().orElseThrow(() -> Refusal.wrongUse("there is no plan yet"));
-    WriteScore.Target target =
-        WriteScore.target(line.score().file(), file, false, true).orElseThrow();
-    WriteScore.Saved saved = WriteScore.save(line.score(), plan.plan(), treatment, limits, target);
-    remembered.finished();
-    return saved;
-  }
-
-  /**
-   * Keeps the plan in a file.
-   *
-   * @throws Refusal if there is no line yet, or the file can't be written
-   */
-  public void savePlan(Path file) throws Refusal {
-    OpenLine line = desk().line().orElseThrow(() -> Refusal.wrongUse("choose a line first"));
-    Reports.savePlan(line.outcome(desk().plan()), file, true);
-    remembered.opened(file);
-    remembered.finished();
   }
 
   /** The window was closed as it should be: nothing is left to recover. */
@@ -536,7 +419,11 @@ public final class Session {
   }
 
   private void changeLine(LineChange change) {
-    stop();
+    withLine(change, JudgedPlan::of, this::go);
+  }
+
+  /** The plan is taken over to what is asked now, as far as it can be. */
+  private void withLine(LineChange change, Function<Plan, JudgedPlan> judge, Consumer<Desk> then) {
     Desk base = history.now();
     base.line()
         .ifPresent(
@@ -544,16 +431,13 @@ public final class Session {
                 attempt(
                     () -> {
                       OpenLine other = change.of(line);
-                      go(other, base.bare().flatMap(other::adopted).map(JudgedPlan::of));
+                      then.accept(base.with(other, base.bare().flatMap(other::adopted).map(judge)));
                     }));
   }
 
-  private void go(OpenLine line, Optional<JudgedPlan> plan) {
-    go(history.now().with(line, plan));
-  }
-
+  /** One step on; what still goes on was asked for another desk. */
   private void go(Desk desk) {
-    tried = Optional.empty();
+    stop();
     history.go(desk);
     show();
   }
@@ -561,24 +445,18 @@ public final class Session {
   private void show() {
     Desk desk = history.now();
     watcher.changed(desk, false);
-    desk.line().ifPresent(line -> quietly(() -> remembered.keep(line, desk.plan())));
+    desk.line().ifPresent(line -> attempt(() -> remembered.keep(line, desk.plan())));
   }
 
   private void attempt(Step step) {
     try {
       step.run();
     } catch (Refusal e) {
-      watcher.refused(String.valueOf(e.getMessage()));
+      refused(String.valueOf(e.getMessage()));
     }
   }
 
-  /** What is remembered matters less than what is done: a full disk stops nobody. */
-  private void quietly(Step step) {
-    attempt(step);
-  }
-
   private void refused(String message) {
-    watcher.rests();
     watcher.refused(message);
   }
 

@@ -189,7 +189,7 @@ final class Doer implements Tools.Actions {
   public void write() {
     attempt(
         () -> {
-          List<String> changes = session.changes(SourceTreatment.KEEP);
+          List<String> changes = session.writing().changes(SourceTreatment.KEEP);
           if (changes.isEmpty()) {
             words.say(texts.get("window.unchanged"));
           } else if (asking.agrees(texts.get("write.title"), changes)) {
@@ -200,7 +200,7 @@ final class Doer implements Tools.Actions {
 
   private void write(Optional<Path> file) throws Refusal {
     if (file.isPresent()) {
-      WriteScore.Saved saved = session.write(file.get(), SourceTreatment.KEEP);
+      WriteScore.Saved saved = session.writing().write(file.get(), SourceTreatment.KEEP);
       words.say(texts.get("window.written", saved.file()));
     }
   }
@@ -211,7 +211,7 @@ final class Doer implements Tools.Actions {
         () -> {
           Optional<Path> file = asking.toWrite(words.proposed(".json"));
           if (file.isPresent()) {
-            session.savePlan(file.get());
+            session.writing().savePlan(file.get());
             words.say(texts.get("window.written", file.get()));
           }
         });

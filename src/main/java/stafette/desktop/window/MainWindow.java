@@ -1,8 +1,6 @@
 package stafette.desktop.window;
 
 import java.nio.file.Path;
-import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import javafx.application.Platform;
@@ -18,7 +16,6 @@ import stafette.desktop.state.Labour;
 import stafette.desktop.state.Session;
 import stafette.desktop.texts.Texts;
 import stafette.plan.SourceTreatment;
-import stafette.work.JudgedPlan;
 import stafette.work.LimitsInForce;
 import stafette.work.OpenLine;
 import stafette.work.Remembered;
@@ -135,12 +132,7 @@ public final class MainWindow {
   }
 
   private void lookAtBars() {
-    Optional<JudgedPlan> plan = session.desk().plan();
-    if (plan.isPresent()) {
-      session.lookAtBars(SourceTreatment.KEEP, panels.written()::show);
-    } else {
-      panels.written().show(List.of());
-    }
+    session.writing().lookAtBars(SourceTreatment.KEEP, panels.written()::show);
   }
 
   private void keys(Scene scene) {

@@ -192,7 +192,6 @@ final class Teller implements Watcher {
 
   @Override
   public void refused(String message) {
-    tools.busy(false);
     frame.warn(message);
   }
 }

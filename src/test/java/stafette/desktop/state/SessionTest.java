@@ -219,6 +219,64 @@ class SessionTest {
   }
 
   @Test
+  void somebody_has_to_play() {
+    planned();
+    List.of("Flute 1", "Flute 2", "Clarinet 1").forEach(session::remove);
+    assertEquals(1, told.refused.size(), told.refused::toString);
+    assertTrue(told.refused.get(0).contains("who shall play?"), told.refused.get(0));
+    assertEquals(1, session.desk().line().orElseThrow().brief().players().size());
+  }
+
+  @Test
+  void nothing_goes_on_any_more_once_the_question_is_another_one() {
+    Deque<Runnable> later = new ArrayDeque<>();
+    session = newSession(later::add);
+    session.open(SAMPLE);
+    later.remove().run();
+    session.choose(line());
+    assertFalse(told.resting);
+    session.add("Oboe 1", Optional.empty());
+    assertTrue(told.resting, "the search for other players is over");
+  }
+
+  @Test
+  void a_search_never_undoes_what_was_changed_by_hand_meanwhile() {
+    Deque<Runnable> later = new ArrayDeque<>();
+    planned();
+    Session direct = session;
+    session = newSession(later::add);
+    session.open(saved(direct));
+    later.remove().run();
+    session.plan();
+    session.edit(moved(present().handoffs().get(0), -3));
+    Plan byHand = present();
+    later.remove().run();
+    assertEquals(byHand, present());
+  }
+
+  private Path saved(Session other) {
+    try {
+      Path file = folder.resolve("kept.json");
+      other.writing().savePlan(file);
+      return file;
+    } catch (Refusal e) {
+      throw new AssertionError(e);
+    }
+  }
+
+  @Test
+  void looking_at_bars_ends_no_search() {
+    Deque<Runnable> later = new ArrayDeque<>();
+    session = newSession(later::add);
+    session.open(SAMPLE);
+    later.remove().run();
+    session.choose(line());
+    session.writing().lookAtBars(SourceTreatment.KEEP, bars -> {});
+    later.remove().run();
+    assertTrue(session.desk().plan().isPresent());
+  }
+
+  @Test
   void measured_limits_and_seats_are_planned_with() {
     planned();
     session.measured("Flute 1", "double tonguing", new OpenLine.Measured(5, 4, 12));
@@ -276,13 +334,13 @@ class SessionTest {
     planned();
     session.edit(moved(present().handoffs().get(0), -3));
     session.lockHandoff(0);
-    assertFalse(session.changes(SourceTreatment.KEEP).isEmpty());
+    assertFalse(session.writing().changes(SourceTreatment.KEEP).isEmpty());
     Path out = folder.resolve("out.musicxml");
-    WriteScore.Saved saved = session.write(out, SourceTreatment.KEEP);
-    assertEquals(session.changes(SourceTreatment.KEEP), saved.changes());
+    WriteScore.Saved saved = session.writing().write(out, SourceTreatment.KEEP);
+    assertEquals(session.writing().changes(SourceTreatment.KEEP), saved.changes());
     assertTrue(Files.readString(out).contains("Flute 1"));
     Path kept = folder.resolve("plan.json");
-    session.savePlan(kept);
+    session.writing().savePlan(kept);
     Plan plan = present();
     session = newSession(Runnable::run);
     session.open(kept);

@@ -1,0 +1,54 @@
+package stafette.desktop.state;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalInt;
+import stafette.plan.Handoff;
+import stafette.plan.Lock;
+import stafette.plan.Pattern;
+import stafette.plan.Plan;
+import stafette.plan.Segment;
+
+/** Which locks keep a plan's pieces as they are. */
+final class Locking {
+  private Locking() {}
+
+  static Lock of(Handoff handoff) {
+    return new Lock.At(handoff.enters().relay(), handoff.enters().first(), handoff.leaves().last());
+  }
+
+  /** Half of a hocket pair is kept where it is, not with whom it is shared. */
+  static Lock of(Segment segment) {
+    return segment.pattern() == Pattern.ALL
+        ? new Lock.Exactly(
+            segment.relay(),
+            segment.player(),
+            OptionalInt.of(segment.skill()),
+            segment.first(),
+            segment.last())
+        : new Lock.In(segment.relay(), segment.player(), segment.first(), segment.last());
+  }
+
+  /** The locks that keep all that a player plays. */
+  static List<Lock> of(Plan plan, String player) {
+    return plan.segments().stream()
+        .filter(segment -> plan.player(segment).name().equals(player))
+        .map(Locking::of)
+        .toList();
+  }
+
+  /** With a lock, or without it if it was there. */
+  static List<Lock> toggled(List<Lock> locks, Lock lock) {
+    return locks.contains(lock) ? without(locks, List.of(lock)) : with(locks, List.of(lock));
+  }
+
+  static List<Lock> with(List<Lock> locks, List<Lock> some) {
+    List<Lock> more = new ArrayList<>(without(locks, some));
+    more.addAll(some);
+    return more;
+  }
+
+  static List<Lock> without(List<Lock> locks, List<Lock> some) {
+    return locks.stream().filter(lock -> !some.contains(lock)).toList();
+  }
+}
