@@ -17,6 +17,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import stafette.musicxml.MusicXmlReader;
@@ -136,8 +139,24 @@ class EachToneTest {
     assertEquals(0, ran.exitCode(), ran.err() + ran.out());
   }
 
+  @Test
+  void the_sheet_tells_everybody_which_tone_to_play() throws IOException {
+    Path sheet = folder.resolve("sheet.pdf");
+    Ran ran = run("preview", repeatedChords(), FLUTES, "--sheet", sheet.toString());
+    assertEquals(0, ran.exitCode(), ran.err() + ran.out());
+    try (PDDocument pdf = Loader.loadPDF(sheet.toFile())) {
+      String text = new PDFTextStripper().getText(pdf);
+      assertTrue(text.contains("top tone"), text);
+      assertTrue(text.contains("tone 2"), text);
+    }
+  }
+
   private Ran split(Path score, String players, String... more) {
-    List<String> args = new ArrayList<>(List.of("split", score.toString()));
+    return run("split", score, players, more);
+  }
+
+  private static Ran run(String command, Path score, String players, String... more) {
+    List<String> args = new ArrayList<>(List.of(command, score.toString()));
     args.addAll(List.of("--part", "Piano", "--tone", "each", "--players", players));
     args.addAll(Arrays.asList(more));
     return Ran.command(args.toArray(String[]::new));

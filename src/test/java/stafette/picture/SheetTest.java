@@ -11,6 +11,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
@@ -20,12 +21,19 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import stafette.check.Judge;
 import stafette.check.TempoWindow;
+import stafette.limits.Assurance;
+import stafette.limits.HarpPedals;
+import stafette.limits.Instrument;
 import stafette.picture.sheet.Sheet;
 import stafette.picture.sheet.SheetContent;
+import stafette.plan.Brief;
 import stafette.plan.Handoff;
 import stafette.plan.Hocket;
 import stafette.plan.Plan;
+import stafette.plan.Player;
 import stafette.plan.Segment;
+import stafette.plan.Skill;
+import stafette.tables.LimitTables;
 
 /** The sheet for the rehearsal. */
 class SheetTest {
@@ -57,6 +65,8 @@ class SheetTest {
       assertHas(first, words);
     }
     assertHas(first, "can injure");
+    assertHas(first, "Ask the players");
+    assertHas(first, "medical advice");
     for (int i = 0; i < PLAN.handoffs().size(); i++) {
       Handoff handoff = PLAN.handoffs().get(i);
       assertHas(
@@ -87,6 +97,28 @@ class SheetTest {
     assertHas(of(plan, plan.segments().get(1), pages), "group by group in turn");
     assertHas(of(plan, plan.segments().get(1), pages), "you begin");
     assertHas(of(plan, plan.segments().get(2), pages), "you follow");
+  }
+
+  @Test
+  void a_harp_is_told_how_to_set_its_pedals() throws IOException {
+    Instrument harp = LimitTables.builtIn().catalogue().find("harp").orElseThrow();
+    List<Skill> skills =
+        harp.techniques().stream()
+            .map(technique -> new Skill(technique, technique.limit().at(Assurance.DEFAULT)))
+            .toList();
+    Plan pipes = InventedRelays.rotation(4, 2, 2);
+    List<Player> harps =
+        List.of(
+            new Player("Harp 1", harp, Optional.empty(), skills, List.of()),
+            new Player("Harp 2", harp, Optional.empty(), skills, List.of()));
+    Plan plan =
+        new Plan(
+            new Brief(pipes.line(), harps, pipes.brief().rules()),
+            List.of(new Segment(0, 0, 0, 2), new Segment(1, 0, 2, pipes.line().count() - 1)));
+    HarpPedals.Setting naturals = HarpPedals.settingFor(Set.of(72), Set.of()).orElseThrow();
+    List<String> pages = text(sheet(plan, Paper.A4));
+    assertHas(of(plan, plan.segments().get(0), pages), "pedals " + naturals);
+    assertHas(of(plan, plan.segments().get(1), pages), "pedals");
   }
 
   @Test
