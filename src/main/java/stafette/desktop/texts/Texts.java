@@ -4,6 +4,7 @@ import java.text.MessageFormat;
 import java.util.Locale;
 import java.util.ResourceBundle;
 import stafette.check.Strain;
+import stafette.score.ToneChoice;
 import stafette.time.BarBeat;
 
 /** All words of the desktop, in the user's language; English where there is no translation. */
@@ -49,6 +50,14 @@ public final class Texts {
   /** "bar 34, beat 2". */
   public String place(BarBeat at) {
     return get("place", at.bar(), at.beatText());
+  }
+
+  /** Which tones of chords. */
+  public String tone(ToneChoice choice) {
+    if (choice instanceof ToneChoice.FromTop fromTop) {
+      return fromTop.number() == 1 ? get("tone.top") : get("tone.number", fromTop.number());
+    }
+    return get(choice instanceof ToneChoice.Bottom ? "tone.bottom" : "tone.all");
   }
 
   /**

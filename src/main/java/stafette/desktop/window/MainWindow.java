@@ -15,9 +15,7 @@ import stafette.desktop.state.Desk;
 import stafette.desktop.state.Labour;
 import stafette.desktop.state.Session;
 import stafette.desktop.texts.Texts;
-import stafette.plan.SourceTreatment;
 import stafette.work.LimitsInForce;
-import stafette.work.OpenLine;
 import stafette.work.Remembered;
 
 /** The program's window: a session, its panels and its tools, joined. */
@@ -51,7 +49,7 @@ public final class MainWindow {
     this.remembered = remembered;
     session = new Session(limits, remembered, new Labour(aside, Platform::runLater));
     Gestures gestures = new Gestures(session, this::reveal, this::choose);
-    panels = Panels.of(texts, gestures);
+    panels = Panels.of(texts, gestures, new Ruling(session, texts, words -> frame().say(words)));
     frame = new Frame(panels, texts);
     Scene scene = new Scene(frame);
     listener =
@@ -72,6 +70,10 @@ public final class MainWindow {
     frame.whenWrittenIsSeen(this::lookAtBars);
     settled();
     frame.say(texts.get("window.begin"));
+  }
+
+  private Frame frame() {
+    return frame;
   }
 
   private Tools tools() {
@@ -124,15 +126,14 @@ public final class MainWindow {
             desk.line().isPresent(),
             desk.plan().isPresent(),
             session.canUndo(),
-            session.canRedo(),
-            desk.line().map(OpenLine::brief).map(brief -> brief.rules().hocket())));
+            session.canRedo()));
     if (frame.isWrittenSeen()) {
       lookAtBars();
     }
   }
 
   private void lookAtBars() {
-    session.writing().lookAtBars(SourceTreatment.KEEP, panels.written()::show);
+    session.writing().lookAtBars(session.desk().source(), panels.written()::show);
   }
 
   private void keys(Scene scene) {

@@ -3,6 +3,8 @@ package stafette.desktop.window;
 import stafette.desktop.passages.PassagesView;
 import stafette.desktop.players.PlayersView;
 import stafette.desktop.relay.RelayView;
+import stafette.desktop.rules.RuleGestures;
+import stafette.desktop.rules.RulesView;
 import stafette.desktop.tempo.TempoRule;
 import stafette.desktop.texts.Texts;
 import stafette.desktop.verdict.VerdictView;
@@ -14,15 +16,17 @@ record Panels(
     PassagesView passages,
     TempoRule tempo,
     PlayersView players,
+    RulesView rules,
     VerdictView verdict,
     WrittenView written) {
-  static Panels of(Texts texts, Gestures gestures) {
+  static Panels of(Texts texts, Gestures gestures, RuleGestures rules) {
     RelayView relay = new RelayView(texts, gestures);
     return new Panels(
         relay,
         new PassagesView(texts, gestures),
         new TempoRule(texts, gestures),
         new PlayersView(texts, gestures),
+        new RulesView(texts, rules),
         new VerdictView(texts, gestures),
         new WrittenView(texts, bar -> relay.reveal(bar.span())));
   }

@@ -64,6 +64,11 @@ class PlayersViewTest {
     }
 
     @Override
+    public void allow(String name, String technique, boolean allowed) {
+      done.add("allow " + name + " " + technique + " " + allowed);
+    }
+
+    @Override
     public void sit(String name, Optional<Seat> seat) {
       done.add("seat " + name + " " + seat.map(Seat::acrossMetres).orElse(0.0));
     }
@@ -93,6 +98,7 @@ class PlayersViewTest {
         name,
         Optional.of("flute"),
         player.skills(),
+        List.of(new Entry.Extra("double tonguing", false)),
         locked,
         true,
         true,
@@ -101,7 +107,8 @@ class PlayersViewTest {
   }
 
   private static Entry unknown(String name) {
-    return new Entry(name, Optional.empty(), List.of(), false, false, false, Optional.empty(), 0);
+    return new Entry(
+        name, Optional.empty(), List.of(), List.of(), false, false, false, Optional.empty(), 0);
   }
 
   private static void open(FxRobot robot, int player) {
