@@ -146,14 +146,20 @@ class PlayersViewTest {
   }
 
   @Test
-  void players_are_locked_freed_moved_and_removed(FxRobot robot) {
+  void players_are_locked_freed_allowed_a_technique_moved_and_removed(FxRobot robot) {
     open(robot, 1);
     robot.interact(() -> robot.lookup("#player-1-lock").queryAs(CheckBox.class).fire());
     robot.interact(() -> robot.lookup("#player-1-other").queryAs(CheckBox.class).fire());
+    robot.interact(() -> robot.lookup("#player-1-extra-1").queryAs(CheckBox.class).fire());
     robot.interact(() -> robot.lookup("#player-1-down").queryButton().fire());
     robot.interact(() -> robot.lookup("#player-1-remove").queryButton().fire());
     assertEquals(
-        List.of("lock Flute 1 false", "other Flute 1 false", "move Flute 1 1", "remove Flute 1"),
+        List.of(
+            "lock Flute 1 false",
+            "other Flute 1 false",
+            "allow Flute 1 double tonguing true",
+            "move Flute 1 1",
+            "remove Flute 1"),
         done);
     assertTrue(robot.lookup("#player-1-up").queryButton().isDisabled());
   }

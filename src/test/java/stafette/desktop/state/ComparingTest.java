@@ -81,7 +81,7 @@ class ComparingTest {
 
   @Test
   void it_plans_with_measured_limits_locks_and_seats_of_the_desk() {
-    desk.session().measured("Clarinet 1", "single tonguing", new OpenLine.Measured(14, 13, 60));
+    desk.session().measured("Flute 2", "double tonguing", new OpenLine.Measured(10.9, 9.6, 16));
     desk.session().sit("Flute 1", Optional.of(new stafette.plan.Seat(-2, 3)));
     desk.planned();
     desk.session().lockSegment(0);

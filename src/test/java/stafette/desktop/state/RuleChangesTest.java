@@ -188,7 +188,7 @@ class RuleChangesTest {
         Opened.on(
             folder,
             "signal-hill.musicxml",
-            Opened.bars("P10", 1, "9-12", Optional.of(TOP)),
+            Opened.bars("P10", 1, "25-26", Optional.of(TOP)),
             "Violin 1, Violin 2");
     rules = desk.session().rules();
     int usual = desk.line().line().count();
