@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import stafette.limits.Instrument;
 import stafette.score.Line;
@@ -40,14 +41,17 @@ public final class ProposePlayers {
   }
 
   /**
-   * A request with players proposed for it.
+   * A request with players proposed for it; where nobody can play the line, two of the first usual
+   * instrument, so that it can be said why.
    *
    * @throws Refusal if the score has no such line
    */
   public static SplitLine.Request into(
       SplitLine.Request request, OpenScore score, LimitsInForce limits) throws Refusal {
     Line line = request.line().in(score).line();
-    return request.with(forLine(score, line, request, limits), request.allowances());
+    List<PlayerWish> able = forLine(score, line, request, limits);
+    return request.with(
+        able.isEmpty() ? chairs(USUAL.get(0)).toList() : able, request.allowances());
   }
 
   private record Candidate(String name, double strain) {}
@@ -71,12 +75,13 @@ public final class ProposePlayers {
         .flatMap(i -> candidate(i.name(), i, line, request).stream())
         .sorted(Comparator.comparingDouble(Candidate::strain))
         .limit(MOST / NEW_OF_EACH)
-        .flatMap(
-            found ->
-                Stream.iterate(1, n -> n + 1)
-                    .limit(NEW_OF_EACH)
-                    .map(n -> new PlayerWish(chair(found.name(), n), Optional.of(found.name()))))
+        .flatMap(found -> chairs(found.name()))
         .toList();
+  }
+
+  private static Stream<PlayerWish> chairs(String instrument) {
+    return IntStream.rangeClosed(1, NEW_OF_EACH)
+        .mapToObj(n -> new PlayerWish(chair(instrument, n), Optional.of(instrument)));
   }
 
   private static String chair(String instrument, int number) {

@@ -12,7 +12,6 @@ import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import stafette.desktop.texts.Texts;
-import stafette.desktop.texts.Typed;
 
 /** A rule in figures, which count when their field is left. */
 final class FigureRule<T> extends RuleBox {
@@ -21,6 +20,7 @@ final class FigureRule<T> extends RuleBox {
   private final List<TextField> fields = new ArrayList<>();
   private final Function<List<String>, Reading<T>> read;
   private final Function<T, Optional<String>> settled;
+  private List<String> present = List.of();
 
   /**
    * @param around the words before, between and after the fields, which are one fewer
@@ -57,7 +57,15 @@ final class FigureRule<T> extends RuleBox {
     TextField field = new TextField();
     field.setPrefColumnCount(5);
     name(field, id() + (number == 0 ? "" : "-" + (number + 1)), words.strip());
-    Typed.whenSettled(field, this::settle);
+    field.setOnAction(event -> settle());
+    field
+        .focusedProperty()
+        .addListener(
+            (observed, had, has) -> {
+              if (!has) {
+                settle();
+              }
+            });
     fields.add(field);
     return field;
   }
@@ -68,10 +76,18 @@ final class FigureRule<T> extends RuleBox {
   }
 
   private void settle() {
-    Reading<T> typed = read.apply(fields.stream().map(TextField::getText).toList());
-    Optional<String> refused =
-        typed.value().map(settled).orElseGet(() -> Optional.of(typed.problem()));
-    mark(refused);
+    List<String> typed = fields.stream().map(TextField::getText).toList();
+    if (typed.equals(present)) {
+      mark(Optional.empty());
+      return;
+    }
+    Reading<T> reading = read.apply(typed);
+    if (reading.value().isPresent()) {
+      present = typed;
+      mark(settled.apply(reading.value().get()));
+    } else {
+      mark(Optional.of(reading.problem()));
+    }
   }
 
   private void mark(Optional<String> refused) {
@@ -81,6 +97,7 @@ final class FigureRule<T> extends RuleBox {
 
   /** Shows what holds, without asking for it. */
   void show(List<String> figures) {
+    present = List.copyOf(figures);
     for (int i = 0; i < fields.size(); i++) {
       fields.get(i).setText(figures.get(i));
     }

@@ -44,6 +44,7 @@ abstract class RuleBox extends VBox {
     Label name = new Label(texts.get(key));
     name.getStyleClass().add("panel-title");
     name.setLabelFor(first);
+    name.setWrapText(true);
     Label help = new Label(texts.get(key + ".help"));
     help.getStyleClass().add("quiet");
     help.setWrapText(true);

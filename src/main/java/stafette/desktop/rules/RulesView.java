@@ -42,10 +42,7 @@ public final class RulesView extends VBox {
         new FigureRule<>(
             "rules.overlap",
             texts,
-            List.of(
-                texts.get("rules.overlap.from"),
-                texts.get("rules.overlap.to"),
-                texts.get("rules.overlap.unit")),
+            List.of(texts.get("rules.overlap.from"), texts.get("rules.overlap.to"), ""),
             typed -> Reading.overlap(typed.get(0), typed.get(1), texts),
             asked::overlap);
     overlap.prompt(1, texts.get("rules.overlap.beat"));

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -199,6 +200,16 @@ class RulesViewTest {
   }
 
   @Test
+  void a_figure_taken_back_can_be_typed_again(FxRobot robot) {
+    type(robot, "#rule-ready", "2");
+    robot.interact(() -> view.show(Optional.of(USUAL)));
+    assertEquals("0.5", field(robot, "#rule-ready").getText());
+    type(robot, "#rule-ready", "2");
+    type(robot, "#rule-ready", "2");
+    assertEquals(List.of("ready 2.0", "ready 2.0"), asked);
+  }
+
+  @Test
   void what_is_refused_is_said_and_the_choice_goes_back(FxRobot robot) {
     answer = Optional.of("they don't go together");
     pick(robot, "#rule-together", 2);
@@ -212,7 +223,7 @@ class RulesViewTest {
 
   @Test
   void every_control_has_a_name_and_help_for_screen_readers(FxRobot robot) {
-    Set<Node> controls = robot.lookup(".rules .combo-box, .rules .text-field").queryAll();
+    Set<Node> controls = all(robot, ".combo-box", ".text-field");
     assertEquals(10, controls.size());
     for (Node control : controls) {
       assertFalse(String.valueOf(control.getAccessibleText()).isBlank(), control.getId());
@@ -227,6 +238,14 @@ class RulesViewTest {
     whole(robot, "rules-dark");
   }
 
+  private static Set<Node> all(FxRobot robot, String... styles) {
+    Set<Node> nodes = new LinkedHashSet<>();
+    for (String style : styles) {
+      nodes.addAll(robot.lookup(".rules").lookup(style).queryAll());
+    }
+    return nodes;
+  }
+
   private void whole(FxRobot robot, String name) {
     ScrollPane scroll = robot.lookup(".scroll-pane").queryAs(ScrollPane.class);
     for (double end : new double[] {0, 1}) {
@@ -235,7 +254,7 @@ class RulesViewTest {
       assertTrue(PanelWindow.picture(robot, stage, part).ink(0, 0, WIDTH, HEIGHT) > 0.01, part);
     }
     double width = scroll.getWidth();
-    for (Node node : robot.lookup(".rules .label, .rules .combo-box").queryAll()) {
+    for (Node node : all(robot, ".label", ".combo-box")) {
       assertTrue(
           node.localToScene(node.getBoundsInLocal()).getMaxX() <= width + 20, node.toString());
       if (node instanceof Labeled label && label.isVisible() && !label.getText().isEmpty()) {

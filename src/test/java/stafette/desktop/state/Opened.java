@@ -24,6 +24,8 @@ import stafette.work.SideBySide;
 
 /** A session on a sample, with what it told. Long work waits until it is let go on. */
 final class Opened implements Watcher {
+  private static final LimitsInForce LIMITS = loaded();
+
   private final Deque<Runnable> later = new ArrayDeque<>();
   private final List<String> refused = new ArrayList<>();
   private final List<Favour> searched = new ArrayList<>();
@@ -37,17 +39,21 @@ final class Opened implements Watcher {
     session.watchedBy(this);
   }
 
+  private static LimitsInForce loaded() {
+    try {
+      return LimitsInForce.load(Optional.empty());
+    } catch (Refusal e) {
+      throw new AssertionError(e);
+    }
+  }
+
   /** An empty desk. */
   static Opened nothing() {
     return at(Path.of(""));
   }
 
   private static Opened at(Path folder) {
-    try {
-      return new Opened(folder, LimitsInForce.load(Optional.empty()));
-    } catch (Refusal e) {
-      throw new AssertionError(e);
-    }
+    return new Opened(folder, LIMITS);
   }
 
   /** A line of a sample with its players, not planned yet. */
