@@ -51,7 +51,6 @@ final class Frame extends BorderPane {
     setTop(new VBox(tools, offer));
     setCenter(across);
     setBottom(foot);
-    setPrefSize(1360, 820);
   }
 
   private static Tab tab(String id, String title, Node content) {

@@ -4,12 +4,14 @@ import java.nio.file.Path;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import javafx.application.Platform;
+import javafx.geometry.Rectangle2D;
 import javafx.scene.Scene;
 import javafx.scene.input.DragEvent;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.input.KeyCombination;
 import javafx.scene.input.TransferMode;
+import javafx.stage.Screen;
 import javafx.stage.Stage;
 import stafette.desktop.state.Desk;
 import stafette.desktop.state.Labour;
@@ -22,6 +24,11 @@ import stafette.work.Remembered;
 
 /** The program's window: a session, its panels and its tools, joined. */
 public final class MainWindow {
+  private static final double WIDTH = 1360;
+  private static final double HEIGHT = 820;
+  private static final double LEAST_WIDTH = 900;
+  private static final double LEAST_HEIGHT = 560;
+
   private final Stage stage;
   private final Texts texts;
   private final Remembered remembered;
@@ -53,7 +60,7 @@ public final class MainWindow {
     Gestures gestures = new Gestures(session, this::reveal, this::choose);
     panels = Panels.of(texts, gestures);
     frame = new Frame(panels, texts);
-    Scene scene = new Scene(frame);
+    Scene scene = new Scene(frame, WIDTH, HEIGHT);
     listener =
         new Listener(
             panels.relay(),
@@ -78,6 +85,18 @@ public final class MainWindow {
     return tools;
   }
 
+  /**
+   * As large as it should be, or as the screen allows. Some window managers forget what they are
+   * asked before a window is seen.
+   */
+  private void fit() {
+    Rectangle2D room = Screen.getPrimary().getVisualBounds();
+    stage.setWidth(Math.min(WIDTH, room.getWidth()));
+    stage.setHeight(Math.min(HEIGHT, room.getHeight()));
+    stage.setMinWidth(Math.min(LEAST_WIDTH, room.getWidth()));
+    stage.setMinHeight(Math.min(LEAST_HEIGHT, room.getHeight()));
+  }
+
   /** What the frame says for the tools. */
   private final class OnFrame implements Doer.Words {
     @Override
@@ -98,6 +117,7 @@ public final class MainWindow {
 
   public void show() {
     stage.show();
+    Platform.runLater(this::fit);
     if (remembered.unfinished().isPresent()) {
       frame.offer(texts.get("window.unfinished"), texts.get("window.recover"), session::recover);
     }
