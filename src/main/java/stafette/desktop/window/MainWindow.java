@@ -17,10 +17,13 @@ import stafette.desktop.state.Desk;
 import stafette.desktop.state.Labour;
 import stafette.desktop.state.Session;
 import stafette.desktop.texts.Texts;
+import stafette.desktop.welcome.WelcomeView;
 import stafette.plan.SourceTreatment;
 import stafette.work.LimitsInForce;
 import stafette.work.OpenLine;
+import stafette.work.Refusal;
 import stafette.work.Remembered;
+import stafette.work.Samples;
 
 /** The program's window: a session, its panels and its tools, joined. */
 public final class MainWindow {
@@ -58,7 +61,8 @@ public final class MainWindow {
     this.remembered = remembered;
     session = new Session(limits, remembered, new Labour(aside, Platform::runLater));
     Gestures gestures = new Gestures(session, this::reveal, this::choose);
-    panels = Panels.of(texts, gestures);
+    panels = Panels.of(texts, gestures, new Doors());
+    panels.welcome().show(remembered.recent());
     frame = new Frame(panels, texts);
     Scene scene = new Scene(frame, WIDTH, HEIGHT);
     listener =
@@ -95,6 +99,28 @@ public final class MainWindow {
     stage.setHeight(Math.min(HEIGHT, room.getHeight()));
     stage.setMinWidth(Math.min(LEAST_WIDTH, room.getWidth()));
     stage.setMinHeight(Math.min(LEAST_HEIGHT, room.getHeight()));
+  }
+
+  /** The ways in that are offered at the beginning. */
+  private final class Doors implements WelcomeView.Doors {
+    @Override
+    public void open() {
+      doer.open();
+    }
+
+    @Override
+    public void open(Path file) {
+      session.open(file);
+    }
+
+    @Override
+    public void sample(String title) {
+      try {
+        session.open(Samples.put(title, remembered.samples()));
+      } catch (Refusal e) {
+        frame.warn(String.valueOf(e.getMessage()));
+      }
+    }
   }
 
   /** What the frame says for the tools. */
