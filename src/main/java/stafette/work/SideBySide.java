@@ -127,7 +127,7 @@ public record SideBySide(
       Progress progress) {
     Plan plan = main.plan().orElseThrow().plan();
     Searches searches = new Searches(main, () -> workbench, seconds, stop, progress);
-    int most = Favour.values().length;
+    int most = Alternatives.mostSearches();
     return searches.sideBySide(
         plan,
         isBest

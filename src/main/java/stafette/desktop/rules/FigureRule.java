@@ -73,6 +73,7 @@ final class FigureRule<T> extends RuleBox {
   /** What stands in an empty field. */
   void prompt(int number, String words) {
     fields.get(number).setPromptText(words);
+    fields.get(number).setPrefColumnCount(words.length());
   }
 
   private void settle() {

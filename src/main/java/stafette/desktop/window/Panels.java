@@ -8,7 +8,9 @@ import stafette.desktop.rules.RulesView;
 import stafette.desktop.tempo.TempoRule;
 import stafette.desktop.texts.Texts;
 import stafette.desktop.verdict.VerdictView;
+import stafette.desktop.welcome.WelcomeView;
 import stafette.desktop.written.WrittenView;
+import stafette.work.Samples;
 
 /** The panels of one window. */
 record Panels(
@@ -18,8 +20,12 @@ record Panels(
     PlayersView players,
     RulesView rules,
     VerdictView verdict,
-    WrittenView written) {
-  static Panels of(Texts texts, Gestures gestures, RuleGestures rules) {
+    WrittenView written,
+    WelcomeView welcome) {
+  /**
+   * @param doors the ways to a score
+   */
+  static Panels of(Texts texts, Gestures gestures, RuleGestures rules, WelcomeView.Doors doors) {
     RelayView relay = new RelayView(texts, gestures);
     return new Panels(
         relay,
@@ -28,6 +34,7 @@ record Panels(
         new PlayersView(texts, gestures),
         new RulesView(texts, rules),
         new VerdictView(texts, gestures),
-        new WrittenView(texts, bar -> relay.reveal(bar.span())));
+        new WrittenView(texts, bar -> relay.reveal(bar.span())),
+        new WelcomeView(texts, doors, Samples.titles()));
   }
 }

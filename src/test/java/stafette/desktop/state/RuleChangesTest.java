@@ -188,16 +188,16 @@ class RuleChangesTest {
         Opened.on(
             folder,
             "signal-hill.musicxml",
-            Opened.bars("P10", 1, "25-26", Optional.of(TOP)),
-            "Violin 1, Violin 2");
+            Opened.bars("Timpani", 1, "28", Optional.empty()),
+            "Timpani, Harp");
     rules = desk.session().rules();
-    assertFalse(desk.line().line().stroke(0).measured(), "three slashes on strings");
+    assertEquals(1, desk.line().line().count(), "a roll");
     rules.tremolo(Tremolo.MEASURED);
     desk.goOn();
     assertEquals(Tremolo.MEASURED, desk.line().asked().line().tremolo());
-    assertTrue(desk.line().line().stroke(0).measured());
+    assertEquals(32, desk.line().line().count(), "thirty-second notes for a whole one");
     desk.session().undo();
-    assertFalse(desk.line().line().stroke(0).measured());
+    assertEquals(1, desk.line().line().count());
     assertEquals(List.of(), desk.refused());
   }
 
