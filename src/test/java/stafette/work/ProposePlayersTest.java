@@ -36,7 +36,7 @@ class ProposePlayersTest {
       throws Refusal, IOException {
     String narrow = Files.readString(LANTERN_RUN);
     int first = narrow.indexOf("<octave>", narrow.indexOf("<measure number=\"5\""));
-    String wide = narrow.substring(0, first) + "<octave>1</octave>" + narrow.substring(first + 18);
+    String wide = narrow.substring(0, first) + "<octave>2</octave>" + narrow.substring(first + 18);
     Path score = Files.writeString(folder.resolve("wide.musicxml"), wide);
     List<String> names = proposed(score, "Piano", "5-16", 104);
     assertTrue(names.size() > 1, names.toString());
