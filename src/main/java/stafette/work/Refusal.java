@@ -1,10 +1,13 @@
 package stafette.work;
 
+import stafette.words.Sentence;
+
 /** Something can't be done as asked; the message says what is wrong, where, and what to do. */
 public final class Refusal extends Exception {
   private static final long serialVersionUID = 1;
 
   private final Cause cause;
+  private final transient Sentence sentence;
 
   /** Whose move it is. */
   public enum Cause {
@@ -14,17 +17,33 @@ public final class Refusal extends Exception {
     FILE
   }
 
-  private Refusal(Cause cause, String message) {
-    super(message);
+  private Refusal(Cause cause, Sentence sentence) {
+    super(sentence.toString());
     this.cause = cause;
+    this.sentence = sentence;
   }
 
+  public static Refusal wrongUse(Sentence sentence) {
+    return new Refusal(Cause.WRONG_USE, sentence);
+  }
+
+  /** In words that only the command line says, of its options. */
   public static Refusal wrongUse(String message) {
-    return new Refusal(Cause.WRONG_USE, message);
+    return wrongUse(Sentence.name(message));
   }
 
+  public static Refusal ofFile(Sentence sentence) {
+    return new Refusal(Cause.FILE, sentence);
+  }
+
+  /** In words that only the command line says. */
   public static Refusal ofFile(String message) {
-    return new Refusal(Cause.FILE, message);
+    return ofFile(Sentence.name(message));
+  }
+
+  /** The message, to be said in any language. */
+  public Sentence sentence() {
+    return sentence;
   }
 
   public Cause cause() {

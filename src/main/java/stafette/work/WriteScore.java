@@ -17,6 +17,7 @@ import stafette.plan.Player;
 import stafette.plan.SourceTreatment;
 import stafette.score.Part;
 import stafette.score.Score;
+import stafette.words.Sentence;
 
 /** Writes a plan into a copy of the score that it was made for. */
 public final class WriteScore {
@@ -36,7 +37,7 @@ public final class WriteScore {
    * @param file the file
    * @param changes a sentence for each part that was changed; empty if the score had it all already
    */
-  public record Saved(Path file, List<String> changes) {}
+  public record Saved(Path file, List<Sentence> changes) {}
 
   /**
    * The target of a command's options; empty if nothing is to be written.
@@ -126,7 +127,7 @@ public final class WriteScore {
    *
    * @throws Refusal if it can't be written
    */
-  public static List<String> changes(
+  public static List<Sentence> changes(
       OpenScore score, Plan plan, SourceTreatment treatment, LimitsInForce limits) throws Refusal {
     return written(score, Optional.of(plan), List.of(), treatment, limits).changes();
   }
