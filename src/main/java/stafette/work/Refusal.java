@@ -1,13 +1,13 @@
 package stafette.work;
 
+import stafette.words.Objection;
 import stafette.words.Sentence;
 
 /** Something can't be done as asked; the message says what is wrong, where, and what to do. */
-public final class Refusal extends Exception {
+public final class Refusal extends Objection {
   private static final long serialVersionUID = 1;
 
   private final Cause cause;
-  private final transient Sentence sentence;
 
   /** Whose move it is. */
   public enum Cause {
@@ -18,9 +18,8 @@ public final class Refusal extends Exception {
   }
 
   private Refusal(Cause cause, Sentence sentence) {
-    super(sentence.toString());
+    super(sentence);
     this.cause = cause;
-    this.sentence = sentence;
   }
 
   public static Refusal wrongUse(Sentence sentence) {
@@ -39,11 +38,6 @@ public final class Refusal extends Exception {
   /** In words that only the command line says. */
   public static Refusal ofFile(String message) {
     return ofFile(Sentence.name(message));
-  }
-
-  /** The message, to be said in any language. */
-  public Sentence sentence() {
-    return sentence;
   }
 
   public Cause cause() {

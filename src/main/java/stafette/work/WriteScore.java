@@ -57,7 +57,8 @@ public final class WriteScore {
       return Optional.empty();
     }
     if (FileDoor.same(score, out)) {
-      throw Refusal.ofFile(out + ": is the score itself; name another file, or say --in-place");
+      throw Refusal.ofFile(
+          Sentence.of("{0}: is the score itself; name another file, or say --in-place", out));
     }
     FileDoor.refuseToReplace(out, force);
     return Optional.of(new Target(out, force));
@@ -118,7 +119,7 @@ public final class WriteScore {
           treatment,
           player -> neighbour(player, score.score(), limits.catalogue()));
     } catch (UnwritablePlan e) {
-      throw Refusal.ofFile(score.file() + ": " + e.getMessage());
+      throw Refusal.ofFile(Sentence.of("{0}: {1}", score.file(), e.inWords()));
     }
   }
 

@@ -60,7 +60,7 @@ public final class Labour {
         T result = piece.of(this);
         tell(() -> done.accept(result));
       } catch (Refusal e) {
-        tell(() -> refused.accept(e.sentence()));
+        tell(() -> refused.accept(e.inWords()));
       } catch (RuntimeException e) {
         tell(() -> refused.accept(Sentence.of("this should not happen: {0}", e.toString())));
         throw e;

@@ -453,7 +453,7 @@ public final class Session {
     try {
       step.run();
     } catch (Refusal e) {
-      refused(e.sentence());
+      refused(e.inWords());
     }
   }
 

@@ -254,7 +254,7 @@ final class Doer implements Tools.Actions {
     try {
       step.run();
     } catch (Refusal e) {
-      words.warn(texts.say(e.sentence()));
+      words.warn(texts.say(e));
     }
   }
 }
