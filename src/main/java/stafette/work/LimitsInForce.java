@@ -30,7 +30,7 @@ public record LimitsInForce(Catalogue catalogue, Weights weights) {
       LimitTables tables = own.isPresent() ? LimitTables.over(own.get()) : LimitTables.builtIn();
       return new LimitsInForce(tables.catalogue(), tables.weights());
     } catch (UnreadableFile e) {
-      throw Refusal.ofFile(String.join("\n", e.problems()));
+      throw Refusal.ofFile(e.inWords());
     }
   }
 

@@ -111,7 +111,7 @@ public final class OpenPlan {
           changed,
           plan.search());
     } catch (UnreadableFile e) {
-      throw Refusal.ofFile(file + ": " + String.join("\n", e.problems()));
+      throw Refusal.ofFile(Sentence.of("{0}: {1}", file, e.inWords()));
     } catch (NoSuchLine e) {
       throw Refusal.ofFile(Sentence.of("{0}: the score has changed: {1}", file, e.inWords()));
     }

@@ -93,8 +93,9 @@ class HandoffReasonsTest {
     List<Integer> cover = IntStream.range(0, plain.count()).mapToObj(j -> j == 16 ? 9 : 0).toList();
     Line covered = new Line(plain.source(), plain.strokes(), cover, plain.bars(), plain.tempo());
     Brief brief = brief(covered, Invented.WEIGHTS);
-    assertEquals("12 less 8: attacks of other parts cover it", reasons(brief, 16, 16).handoff());
-    assertEquals("nothing covers it", reasons(brief, 8, 8).handoff());
+    assertEquals(
+        "12 less 8: attacks of other parts cover it", reasons(brief, 16, 16).handoff().toString());
+    assertEquals("nothing covers it", reasons(brief, 8, 8).handoff().toString());
   }
 
   @Test

@@ -67,6 +67,7 @@ class TraitsTest {
   @Test
   void the_same_figures_leave_the_places_to_hand_over() {
     Plan later = plan(new Segment(0, 0, 0, 72), new Segment(1, 0, 72, 127));
-    assertEquals(List.of("other places to hand over"), traits(later).against(traits(twoFlutes)));
+    assertEquals(
+        "[other places to hand over]", traits(later).against(traits(twoFlutes)).toString());
   }
 }
