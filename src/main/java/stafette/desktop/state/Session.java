@@ -17,6 +17,7 @@ import stafette.plan.Segment;
 import stafette.score.LineChoice;
 import stafette.time.BarBeat;
 import stafette.time.TempoMark;
+import stafette.words.Sentence;
 import stafette.work.CheckScore;
 import stafette.work.JudgedPlan;
 import stafette.work.LimitsInForce;
@@ -142,9 +143,9 @@ public final class Session {
           watcher.rests();
           done.accept(result);
         },
-        message -> {
+        why -> {
           watcher.rests();
-          refused(message);
+          refused(why);
         });
   }
 
@@ -452,12 +453,12 @@ public final class Session {
     try {
       step.run();
     } catch (Refusal e) {
-      refused(String.valueOf(e.getMessage()));
+      refused(e.inWords());
     }
   }
 
-  private void refused(String message) {
-    watcher.refused(message);
+  private void refused(Sentence why) {
+    watcher.refused(why);
   }
 
   /** A handoff of the plan as it was before a drag. */
