@@ -60,6 +60,7 @@ final class PlayerForm extends VBox {
     ComboBox<String> choice = new ComboBox<>();
     choice.getItems().setAll(all);
     entry.instrument().ifPresent(choice::setValue);
+    choice.setConverter(new Named(texts));
     choice.setId(id + "-instrument");
     choice.setPromptText(texts.get("players.which"));
     choice.setAccessibleText(texts.get("players.instrument", entry.name()));
@@ -86,7 +87,7 @@ final class PlayerForm extends VBox {
   private CheckBox extra(int number, Entry.Extra extra) {
     return box(
         id + "-extra-" + number,
-        texts.get("players.extra", extra.technique()),
+        texts.get("players.extra", texts.name(extra.technique())),
         extra.allowed(),
         allowed -> gestures.allow(entry.name(), extra.technique(), allowed));
   }

@@ -55,7 +55,7 @@ final class FigureRule<T> extends RuleBox {
 
   private TextField field(int number, String words) {
     TextField field = new TextField();
-    field.setPrefColumnCount(5);
+    field.setPrefColumnCount(4);
     name(field, id() + (number == 0 ? "" : "-" + (number + 1)), words.strip());
     field.setOnAction(event -> settle());
     field
@@ -73,7 +73,7 @@ final class FigureRule<T> extends RuleBox {
   /** What stands in an empty field. */
   void prompt(int number, String words) {
     fields.get(number).setPromptText(words);
-    fields.get(number).setPrefColumnCount(words.length());
+    fields.get(number).setPrefColumnCount(words.length() - 1);
   }
 
   private void settle() {

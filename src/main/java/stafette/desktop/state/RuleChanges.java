@@ -8,6 +8,7 @@ import stafette.plan.OverlapRule;
 import stafette.plan.SourceTreatment;
 import stafette.score.ToneChoice;
 import stafette.score.Tremolo;
+import stafette.words.Sentence;
 import stafette.work.OpenLine;
 import stafette.work.Refusal;
 import stafette.work.SplitLine;
@@ -93,7 +94,8 @@ public final class RuleChanges {
   private static SplitLine.Request refusingBoth(SplitLine.Request asked) throws Refusal {
     if (asked.relaying().eachTone() && asked.relaying().together() > 1) {
       throw Refusal.wrongUse(
-          "each tone with its own players, and several who always play, don't go together; take back one of them first");
+          Sentence.of(
+              "each tone with its own players and several who always play don't go together; take back one of them"));
     }
     return asked;
   }

@@ -12,6 +12,7 @@ import stafette.plan.PlanEdit;
 import stafette.plan.Seat;
 import stafette.score.LineChoice;
 import stafette.time.TempoMark;
+import stafette.words.Sentence;
 import stafette.work.CheckScore;
 import stafette.work.JudgedPlan;
 import stafette.work.LimitsInForce;
@@ -132,9 +133,9 @@ public final class Session {
           watcher.rests();
           done.accept(result);
         },
-        message -> {
+        why -> {
           watcher.rests();
-          refused(message);
+          refused(why);
         });
   }
 
@@ -459,12 +460,12 @@ public final class Session {
     try {
       step.run();
     } catch (Refusal e) {
-      refused(String.valueOf(e.getMessage()));
+      refused(e.inWords());
     }
   }
 
-  private void refused(String message) {
-    watcher.refused(message);
+  private void refused(Sentence why) {
+    watcher.refused(why);
   }
 
   /** A handoff of the plan as it was before a drag. */

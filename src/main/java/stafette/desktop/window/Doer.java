@@ -10,6 +10,7 @@ import stafette.plan.Handoff;
 import stafette.plan.Plan;
 import stafette.score.Line;
 import stafette.time.Rational;
+import stafette.words.Sentence;
 import stafette.work.ExportPlan;
 import stafette.work.JudgedPlan;
 import stafette.work.OpenLine;
@@ -182,10 +183,11 @@ final class Doer implements Tools.Actions {
   public void write() {
     attempt(
         () -> {
-          List<String> changes = session.writing().changes(session.desk().source());
+          List<Sentence> changes = session.writing().changes(session.desk().source());
           if (changes.isEmpty()) {
             words.say(texts.get("window.unchanged"));
-          } else if (asking.agrees(texts.get("write.title"), changes)) {
+          } else if (asking.agrees(
+              texts.get("write.title"), changes.stream().map(texts::say).toList())) {
             write(asking.toWrite(words.proposed("-relay.musicxml")));
           }
         });
@@ -245,7 +247,7 @@ final class Doer implements Tools.Actions {
     try {
       step.run();
     } catch (Refusal e) {
-      words.warn(String.valueOf(e.getMessage()));
+      words.warn(texts.say(e));
     }
   }
 }

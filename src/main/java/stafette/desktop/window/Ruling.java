@@ -83,7 +83,7 @@ final class Ruling implements RuleGestures {
     try {
       step.run();
     } catch (Refusal e) {
-      return Optional.of(String.valueOf(e.getMessage()));
+      return Optional.of(texts.say(e));
     }
     if (!session.desk().equals(before)) {
       say.accept(texts.get(key(session.desk())));

@@ -15,6 +15,7 @@ import stafette.score.BarChoice;
 import stafette.score.LineChoice;
 import stafette.score.ToneChoice;
 import stafette.split.Splitter;
+import stafette.words.Sentence;
 import stafette.work.LimitsInForce;
 import stafette.work.OpenLine;
 import stafette.work.PlayerWish;
@@ -155,7 +156,7 @@ final class Opened implements Watcher {
   }
 
   @Override
-  public void refused(String message) {
-    refused.add(message);
+  public void refused(Sentence why) {
+    refused.add(why.toString());
   }
 }

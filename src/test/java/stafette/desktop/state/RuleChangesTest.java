@@ -23,6 +23,7 @@ import stafette.plan.Rules;
 import stafette.plan.SourceTreatment;
 import stafette.score.ToneChoice;
 import stafette.score.Tremolo;
+import stafette.words.Sentence;
 import stafette.work.Refusal;
 
 /** Rules changed on the desk, without a window. */
@@ -203,7 +204,7 @@ class RuleChangesTest {
 
   @Test
   void what_writing_makes_of_the_line_can_be_undone_and_leaves_the_plan_proven() throws Refusal {
-    List<String> kept = desk.session().writing().changes(SourceTreatment.KEEP);
+    List<Sentence> kept = desk.session().writing().changes(SourceTreatment.KEEP);
     rules.source(SourceTreatment.REMOVE);
     assertEquals(SourceTreatment.REMOVE, desk.session().desk().source());
     assertTrue(desk.session().desk().isOptimal());
