@@ -1,6 +1,6 @@
 /**
  * The desktop's words: its own in one bundle for each language, and what the rest of the program
- * says, translated.
+ * says, translated. Figures are read as people type them.
  *
  * <ul>
  *   <li>{@code desktop}: labels of the window, by key.
