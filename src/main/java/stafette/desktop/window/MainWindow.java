@@ -121,7 +121,7 @@ public final class MainWindow {
       try {
         session.open(Samples.put(title, remembered.samples()));
       } catch (Refusal e) {
-        frame.warn(String.valueOf(e.getMessage()));
+        frame.warn(texts.say(e));
       }
     }
   }
