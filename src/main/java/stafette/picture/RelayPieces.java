@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import stafette.check.Verdict;
-import stafette.limits.Instrument;
 import stafette.plan.Pattern;
 import stafette.plan.Plan;
 import stafette.plan.Segment;
@@ -22,7 +21,7 @@ public final class RelayPieces {
 
   private RelayPieces(Relay relay) {
     this.relay = relay;
-    staffs = StaffLines.withoutKeys(relay);
+    staffs = StaffLines.of(relay);
   }
 
   public static RelayPieces of(Plan plan, Verdict verdict) {
@@ -91,27 +90,42 @@ public final class RelayPieces {
     return Hatching.of(box);
   }
 
-  /**
-   * What a player plays within a row, on a staff of its own. Accidentals are written out: where
-   * somebody scrolls, the key signature may be out of sight.
-   */
-  public List<Mark> music(int player, Row row, double staffTop) {
-    return staffs.plays(player, row) ? staffs.marks(player, row, staffTop) : List.of();
+  /** The notes that a player plays within a row, without the staff that they stand on. */
+  public List<Mark> notes(int player, Row row, double staffTop) {
+    return staffs.plays(player, row) ? staffs.notes(player, row, staffTop) : List.of();
+  }
+
+  /** The five lines of a player's staff. */
+  public List<Mark> staff(int player, double staffTop, double left, double right) {
+    return staffs.wholeStaff(player, staffTop).lines(left, right);
   }
 
   /**
-   * The clef of a player's staff, where the beginning of the row is out of sight.
+   * Clef and key signature of a player's staff, on lines of their own.
    *
-   * @param left where it begins
+   * @param bar in which the key holds
+   * @param left where they begin
    */
-  public List<Mark> clef(int player, double staffTop, double left) {
-    Instrument instrument = relay.plan().brief().players().get(player).instrument();
-    Clef clef = Clef.of(instrument.clef());
-    Staff staff = new Staff(staffTop, StaffLines.SPACE, clef, instrument.transposition());
-    double width = StaffHeader.width(staff, 0, Optional.empty());
-    List<Mark> marks = new ArrayList<>(staff.lines(left, left + width));
-    marks.addAll(StaffHeader.of(staff, 0, Optional.empty(), left + width));
+  public List<Mark> clefAndKey(int player, Bar bar, double staffTop, double left) {
+    List<Mark> marks =
+        new ArrayList<>(staff(player, staffTop, left, left + clefAndKeyWidth(player, bar)));
+    marks.addAll(staffs.clefAndKey(player, bar, staffTop, left));
     return marks;
+  }
+
+  public double clefAndKeyWidth(int player, Bar bar) {
+    return staffs.clefAndKeyWidth(player, bar);
+  }
+
+  /**
+   * From the top line of a player's staff to its highest and its lowest ink, all that it plays
+   * considered; at least the staff itself.
+   */
+  public Box noteReach(int player) {
+    Row row = new Row(bars(), 0, staffs.pointsPerQuarter(), 0);
+    return notes(player, row, 0).stream()
+        .map(Mark::bounds)
+        .reduce(new Box(0, 0, row.right(), 4 * staffs.space()), Box::with);
   }
 
   /** The least width of a quarter note at which no two notes touch. */

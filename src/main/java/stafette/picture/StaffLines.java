@@ -1,6 +1,7 @@
 package stafette.picture;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import stafette.limits.Instrument;
@@ -11,6 +12,7 @@ import stafette.score.Keys;
 import stafette.score.Line;
 import stafette.time.Bar;
 import stafette.time.Meter;
+import stafette.time.Position;
 import stafette.time.Span;
 
 /** The music that each player of a relay plays, as it stands under the ribbon. */
@@ -31,12 +33,10 @@ final class StaffLines {
   private final Relay relay;
   private final List<NoteRoom> rooms;
   private final double space;
-  private final boolean withKeys;
 
-  private StaffLines(Relay relay, double space, boolean withKeys) {
+  private StaffLines(Relay relay, double space) {
     this.relay = relay;
     this.space = space;
-    this.withKeys = withKeys;
     List<PartSpelling> spellings = relay.playing().stream().map(this::spelling).distinct().toList();
     rooms =
         relay.plan().brief().lines().stream()
@@ -47,17 +47,12 @@ final class StaffLines {
 
   /** In the usual size. */
   static StaffLines of(Relay relay) {
-    return new StaffLines(relay, SPACE, true);
+    return new StaffLines(relay, SPACE);
   }
 
   /** In another size, in points from line to line. */
   static StaffLines sized(Relay relay, double space) {
-    return new StaffLines(relay, space, true);
-  }
-
-  /** In the usual size, all accidentals written out, for where the header may be out of sight. */
-  static StaffLines withoutKeys(Relay relay) {
-    return new StaffLines(relay, SPACE, false);
+    return new StaffLines(relay, space);
   }
 
   /** The same, smaller if need be, so that each bar fits a width. */
@@ -73,7 +68,7 @@ final class StaffLines {
             .orElse(0);
     return widest <= width
         ? this
-        : new StaffLines(relay, Math.max(LEAST_SPACE, space * width / widest), withKeys);
+        : new StaffLines(relay, Math.max(LEAST_SPACE, space * width / widest));
   }
 
   double space() {
@@ -93,6 +88,56 @@ final class StaffLines {
 
   List<Mark> marks(int player, Row row, double top) {
     return Engraver.marks(music(player, row.bars()), staff(player, row.span(), top), row);
+  }
+
+  /** The notes of a player alone, with the clef in which all that it plays is best read. */
+  List<Mark> notes(int player, Row row, double top) {
+    Engraver.Music all = music(player, row.bars());
+    Engraver.Music own =
+        new Engraver.Music(all.plays(), silences(player, row.span()), all.keys(), all.meter());
+    return Engraver.notes(own, wholeStaff(player, top), row);
+  }
+
+  /** Where a player has no segment, so that no rests are written there. */
+  private List<Span> silences(int player, Span span) {
+    List<Span> silences = new ArrayList<>();
+    Position at = span.start();
+    List<Span> plays =
+        relay.plan().segmentsOf(player).stream()
+            .map(relay::span)
+            .sorted(Comparator.comparing(Span::start))
+            .toList();
+    for (Span own : plays) {
+      if (own.start().isAfter(at)) {
+        silences.add(new Span(at, own.start()));
+      }
+      at = own.end().isAfter(at) ? own.end() : at;
+    }
+    if (span.end().isAfter(at)) {
+      silences.add(new Span(at, span.end()));
+    }
+    return silences;
+  }
+
+  /** Clef and key, beginning at the left. */
+  List<Mark> clefAndKey(int player, Bar bar, double top, double left) {
+    Staff staff = wholeStaff(player, top);
+    int fifths = spelling(player).signature(bar);
+    double width = StaffHeader.width(staff, fifths, Optional.empty());
+    return StaffHeader.of(staff, fifths, Optional.empty(), left + width);
+  }
+
+  double clefAndKeyWidth(int player, Bar bar) {
+    return StaffHeader.width(usualStaff(player), spelling(player).signature(bar), Optional.empty());
+  }
+
+  /** With the clef in which all that the player plays is best read. */
+  Staff wholeStaff(int player, double top) {
+    return staff(player, new Span(relay.bars().get(0).span().start(), end()), top);
+  }
+
+  private Position end() {
+    return relay.bars().get(relay.bars().size() - 1).span().end();
   }
 
   /** The widest header of any player's staff in whichever bar a row begins. */
@@ -168,7 +213,7 @@ final class StaffLines {
 
   private Keys keys(int player) {
     Instrument instrument = instrument(player);
-    return instrument.range().isEmpty() || !withKeys
+    return instrument.range().isEmpty()
         ? Keys.NONE
         : relay.line().keys().writtenBy(instrument.transposition());
   }

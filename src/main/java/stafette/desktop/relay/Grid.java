@@ -24,6 +24,7 @@ final class Grid {
   private final LaneScale lanes;
   private final GraphicsContext canvas;
   private final Inks inks;
+  private final Viewport port;
 
   Grid(Line line, Row row, LaneScale lanes, GraphicsContext canvas, Inks inks) {
     this.line = line;
@@ -31,6 +32,7 @@ final class Grid {
     this.lanes = lanes;
     this.canvas = canvas;
     this.inks = inks;
+    port = lanes.port();
   }
 
   /** Through the lanes: bars full, beats as dots of a line. */
@@ -43,7 +45,7 @@ final class Grid {
       for (Span beat : bar.beats()) {
         double x = row.x(beat.start());
         double wide = beat.length().quarters().toDouble() * row.pointsPerQuarter();
-        if (wide >= LEAST_BEAT && beat.start().isAfter(bar.span().start())) {
+        if (wide >= port.px(LEAST_BEAT) && beat.start().isAfter(bar.span().start())) {
           upright(x);
         }
       }
@@ -54,7 +56,7 @@ final class Grid {
 
   private void upright(double x) {
     double bottom = Math.min(lanes.height(), lanes.bottom());
-    canvas.strokeLine(x, LaneScale.RULER, x, bottom);
+    canvas.strokeLine(x, port.ruler(), x, bottom);
   }
 
   void ruler() {
@@ -64,10 +66,10 @@ final class Grid {
       double x = row.left(bar);
       canvas.setStroke(inks.soft());
       canvas.setLineWidth(0.8);
-      canvas.strokeLine(x, NUMBER_Y - 9, x, LaneScale.RULER);
+      canvas.strokeLine(x, port.px(NUMBER_Y - 9), x, port.ruler());
       if (x >= free) {
-        hand.words(words(bar.number(), x + 4, NUMBER_Y, Face.PLAIN, Ink.FULL));
-        free = x + Face.PLAIN.width(bar.number(), NUMBER_SIZE) + 10;
+        hand.words(words(bar.number(), x + port.px(4), port.px(NUMBER_Y), Face.PLAIN));
+        free = x + Face.PLAIN.width(bar.number(), port.px(NUMBER_SIZE)) + port.px(10);
       }
     }
     tempi(hand);
@@ -81,13 +83,13 @@ final class Grid {
       double x = Math.max(4, row.xWithin(at));
       if (x >= free) {
         String text = change.getValue().toString();
-        hand.words(words(text, x, TEMPO_Y, Face.BOLD, Ink.FULL));
-        free = x + Face.BOLD.width(text, NUMBER_SIZE) + 12;
+        hand.words(words(text, x, port.px(TEMPO_Y), Face.BOLD));
+        free = x + Face.BOLD.width(text, port.px(NUMBER_SIZE)) + port.px(12);
       }
     }
   }
 
-  private static Mark.Words words(String text, double x, double y, Face face, Ink ink) {
-    return new Mark.Words(text, x, y, NUMBER_SIZE, face, ink);
+  private Mark.Words words(String text, double x, double y, Face face) {
+    return new Mark.Words(text, x, y, port.px(NUMBER_SIZE), face, Ink.FULL);
   }
 }

@@ -9,16 +9,15 @@ import stafette.plan.Player;
 
 /** Who plays in each lane, beside the canvas: name and instrument. */
 final class LaneNames extends Pane {
-  static final double WIDTH = 132;
+  private static final double WIDTH = 132;
 
   LaneNames() {
     getStyleClass().add("lane-names");
-    setPrefWidth(WIDTH);
-    setMinWidth(WIDTH);
-    setMaxWidth(WIDTH);
-    Rectangle clip = new Rectangle(0, LaneScale.RULER, WIDTH, 0);
-    clip.heightProperty().bind(heightProperty().subtract(LaneScale.RULER));
-    setClip(clip);
+    setManaged(false);
+  }
+
+  static double width(Viewport port) {
+    return port.px(WIDTH);
   }
 
   void show(List<Player> players) {
@@ -36,10 +35,17 @@ final class LaneNames extends Pane {
   }
 
   void place(LaneScale lanes) {
+    Viewport port = lanes.port();
+    double width = width(port);
+    setClip(new Rectangle(0, port.ruler(), width, port.height() - port.ruler()));
     for (int lane = 0; lane < getChildren().size(); lane++) {
-      VBox box = (VBox) getChildren().get(lane);
-      box.resizeRelocate(
-          10, lanes.middle(lane) - 12, WIDTH - 16, Math.min(40, lanes.laneHeight() - 4));
+      getChildren()
+          .get(lane)
+          .resizeRelocate(
+              port.px(10),
+              lanes.middle(lane) - port.px(12),
+              width - port.px(16),
+              Math.min(port.px(40), lanes.laneHeight() - port.px(4)));
     }
   }
 }

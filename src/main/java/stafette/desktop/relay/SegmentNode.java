@@ -54,7 +54,7 @@ final class SegmentNode extends Region {
     double left = view.time().x(span.start());
     double half = view.lanes().half() + 2;
     double middle = view.lanes().middle(segment().player());
-    setVisible(view.sees(span) && middle + half > LaneScale.RULER);
+    setVisible(view.sees(span) && middle + half > view.time().port().ruler());
     resizeRelocate(left, middle - half, view.time().x(span.end()) - left, 2 * half);
     setAccessibleText(words(texts));
   }
@@ -67,8 +67,8 @@ final class SegmentNode extends Region {
         index + 1,
         view.shown().plan().player(segment).name(),
         view.shown().plan().skill(segment).technique().name(),
-        view.place(segment.relay(), segment.first()),
-        view.place(segment.relay(), segment.last()),
+        view.place(texts, segment.relay(), segment.first()),
+        view.place(texts, segment.relay(), segment.last()),
         texts.percent(view.shown().strain(index)));
   }
 

@@ -18,6 +18,7 @@ import stafette.time.Position;
  * @param bars all in which something sounds
  * @param clock from times to places
  * @param rhythm of the first relay's line
+ * @param staves what room notes take
  */
 record ShownPlan(
     Plan plan,
@@ -26,7 +27,11 @@ record ShownPlan(
     List<Reserves> reserves,
     List<Bar> bars,
     Clock clock,
-    Rhythm rhythm) {
+    Rhythm rhythm,
+    Staves staves) {
+  /** Room between a key signature and the first note, for an accidental. */
+  private static final double AFTER_KEY = 14;
+
   ShownPlan {
     reserves = List.copyOf(reserves);
     bars = List.copyOf(bars);
@@ -36,7 +41,15 @@ record ShownPlan(
     RelayPieces pieces = RelayPieces.of(plan, verdict);
     Clock clock = new Clock(plan.line(), pieces.bars());
     Rhythm rhythm = new Rhythm(plan.line());
-    return new ShownPlan(plan, verdict, pieces, Reserves.of(plan), pieces.bars(), clock, rhythm);
+    return new ShownPlan(
+        plan,
+        verdict,
+        pieces,
+        Reserves.of(plan),
+        pieces.bars(),
+        clock,
+        rhythm,
+        new Staves(plan, pieces));
   }
 
   List<Segment> segments() {
@@ -69,9 +82,19 @@ record ShownPlan(
         .orElseGet(() -> pieces.segmentSpan(segment).start());
   }
 
-  /** Whether notes would not touch one another. */
-  boolean hasRoomForMusic(TimeScale time) {
-    return time.pixelsPerQuarter() >= pieces.pointsPerQuarterForMusic() * LaneScale.MUSIC;
+  /** By how much notes could be larger than on paper without touching one another. */
+  double roomForMusic(TimeScale time) {
+    return time.pixelsPerQuarter() / pieces.pointsPerQuarterForMusic();
+  }
+
+  /** How high the notes are on paper. */
+  double noteInk() {
+    return staves.ink();
+  }
+
+  /** What clef, key signature and a first accidental take left of the music, in pixels. */
+  double lead(Viewport port) {
+    return port.px(staves.header() * LaneShape.WANTED_MUSIC + AFTER_KEY);
   }
 
   /** The handoffs among all of the plan, by number. */

@@ -30,6 +30,8 @@ import stafette.time.Span;
 /** Drives the relay in a window, without a display. */
 @ExtendWith(ApplicationExtension.class)
 class RelayViewTest {
+  private static final Viewport PORT = new Viewport(1100 - 132 - 14, 420 - 14, 1);
+
   private final List<String> told = new ArrayList<>();
   private final Plan plan = ShownRelays.plan();
   private RelayView relay;
@@ -172,11 +174,12 @@ class RelayViewTest {
   }
 
   private static LaneScale lanes() {
-    return LaneScale.plain(3, 0, 420 - 14);
+    return LaneScale.plain(3, PORT);
   }
 
   private double pixelsPerQuarter() {
-    return (1100 - LaneNames.WIDTH - 14 - 2 * TimeScale.MARGIN) / 32;
+    ShownPlan shown = ShownPlan.of(plan, Judge.judge(plan));
+    return View.whole(shown, PORT).time().pixelsPerQuarter();
   }
 
   private static double width(FxRobot robot, String id) {
