@@ -83,11 +83,13 @@ final class HandoffNode extends Region {
     String leaves = view.place(texts, relay, handoff.leaves().last());
     String leaving = view.shown().plan().names(handoff.leaves());
     String entering = view.shown().plan().names(handoff.enters());
-    return switch (end) {
-      case BOTH -> texts.get("relay.handoff", index + 1, leaving, entering, enters, leaves);
-      case ENTERS -> texts.get("relay.handoff.enters", index + 1, entering, enters);
-      case LEAVES -> texts.get("relay.handoff.leaves", index + 1, leaving, leaves);
-    };
+    String words =
+        switch (end) {
+          case BOTH -> texts.get("relay.handoff", index + 1, leaving, entering, enters, leaves);
+          case ENTERS -> texts.get("relay.handoff.enters", index + 1, entering, enters);
+          case LEAVES -> texts.get("relay.handoff.leaves", index + 1, leaving, leaves);
+        };
+    return view.shown().isLocked(handoff) ? texts.get("relay.locked", words) : words;
   }
 
   private void press(MouseEvent event) {

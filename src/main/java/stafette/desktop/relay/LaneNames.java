@@ -1,10 +1,11 @@
 package stafette.desktop.relay;
 
-import java.util.List;
+import java.util.stream.IntStream;
 import javafx.scene.control.Label;
 import javafx.scene.layout.Pane;
 import javafx.scene.layout.VBox;
 import javafx.scene.shape.Rectangle;
+import stafette.desktop.texts.Texts;
 import stafette.plan.Player;
 
 /** Who plays in each lane, beside the canvas: name and instrument. */
@@ -20,18 +21,33 @@ final class LaneNames extends Pane {
     return port.px(WIDTH);
   }
 
-  void show(List<Player> players) {
-    getChildren().setAll(players.stream().map(LaneNames::box).toList());
+  void show(ShownPlan shown, Texts texts) {
+    getChildren()
+        .setAll(
+            IntStream.range(0, shown.lanes()).mapToObj(lane -> box(shown, lane, texts)).toList());
   }
 
-  private static VBox box(Player player) {
+  void clear() {
+    getChildren().clear();
+  }
+
+  private static VBox box(ShownPlan shown, int lane, Texts texts) {
+    Player player = shown.plan().brief().players().get(lane);
     Label name = new Label(player.name());
     name.getStyleClass().add("lane-name");
     Label instrument = new Label(player.instrument().name());
     instrument.getStyleClass().add("lane-instrument");
     VBox box = new VBox(name, instrument);
-    box.setAccessibleText(player.name() + ", " + player.instrument().name());
+    box.setAccessibleText(words(shown, lane, player, texts));
     return box;
+  }
+
+  private static String words(ShownPlan shown, int lane, Player player, Texts texts) {
+    long given = shown.barsGiven(lane);
+    String instrument = player.instrument().name();
+    return given == 0
+        ? texts.get("relay.lane", player.name(), instrument)
+        : texts.get("relay.lane.given", player.name(), instrument, given);
   }
 
   void place(LaneScale lanes) {

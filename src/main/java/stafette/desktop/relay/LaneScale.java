@@ -10,7 +10,7 @@ import java.util.OptionalInt;
  * @param scrolled pixels of lanes above the view
  */
 record LaneScale(int count, double zoom, LaneShape shape, double scrolled, Viewport port) {
-  static final double LEAST_ZOOM = 0.6;
+  static final double LEAST_ZOOM = 0.65;
   static final double MOST_ZOOM = 2.5;
 
   LaneScale {

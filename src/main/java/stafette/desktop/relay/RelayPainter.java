@@ -17,9 +17,10 @@ import stafette.time.Span;
 final class RelayPainter {
   private static final double LABEL_SIZE = 9.5;
   private static final double LABEL_INDENT = 12;
-  private static final double LABEL_AIR = 5;
+  private static final double LABEL_AIR = 7;
   private static final double HATCHED_BEYOND = 20;
   private static final double MOST_HATCHED = 11;
+  private static final double LEAST_APART = 5;
 
   private final View view;
   private final ShownPlan shown;
@@ -59,12 +60,13 @@ final class RelayPainter {
 
   private void paintLanes(Grid grid) {
     boolean noted = lanes.shape().isNoted();
+    visibleLanes().forEach(this::paintThread);
     Music music = new Music(view, row, canvas, inks);
     if (noted) {
       seen().forEach(music::ground);
     }
     grid.lines();
-    visibleLanes().forEach(this::paintLane);
+    visibleLanes().forEach(this::paintGiven);
     shown.handoffs().forEach(handoff -> show(ways(handoff)));
     seen().forEach(noted ? music::rails : this::paintRibbon);
     if (noted) {
@@ -73,6 +75,7 @@ final class RelayPainter {
     seen().forEach(this::paintLabel);
     Curves curves = new Curves(shown, time, row, lanes, canvas, inks);
     visibleLanes().forEach(curves::paint);
+    new Clamps(view, canvas, inks).paint();
   }
 
   private IntStream visibleLanes() {
@@ -89,19 +92,42 @@ final class RelayPainter {
         .filter(segment -> shown.pieces().segmentSpan(segment).overlaps(row.span()));
   }
 
-  private void paintLane(int lane) {
+  private void paintThread(int lane) {
     double y = lanes.middle(lane);
     canvas.setStroke(inks.faint());
     canvas.setLineWidth(0.7);
     canvas.strokeLine(row.left(), y, row.right(), y);
+  }
+
+  private void paintGiven(int lane) {
+    double half = Math.min(port.px(MOST_HATCHED), lanes.half() * 0.8);
+    double top = lanes.middle(lane) - half;
     for (Busy busy : shown.plan().brief().players().get(lane).busy()) {
-      double from = time.x(shown.clock().quarters(busy.fromMicros()));
-      double to = time.x(shown.clock().quarters(busy.toMicros()));
-      from = Math.max(-HATCHED_BEYOND, from);
-      to = Math.min(port.width() + HATCHED_BEYOND, to);
-      if (to > from) {
-        double half = Math.min(port.px(MOST_HATCHED), lanes.half() * 0.8);
-        show(RelayPieces.hatching(new Box(from, y - half, to, y + half)));
+      double left = Math.max(-HATCHED_BEYOND, x(busy.fromMicros()));
+      double right = Math.min(port.width() + HATCHED_BEYOND, x(busy.toMicros()));
+      if (right > left) {
+        show(RelayPieces.hatching(new Box(left, top, right, top + 2 * half)));
+        paintTicks(busy, top, half);
+      }
+    }
+  }
+
+  private double x(long micros) {
+    return time.x(shown.clock().quarters(micros));
+  }
+
+  /** What the score gives somebody, stroke by stroke, where they can be told apart. */
+  private void paintTicks(Busy busy, double top, double high) {
+    double thick = port.px(1.2);
+    double drawn = Double.NEGATIVE_INFINITY;
+    for (long micros : busy.strokeMicros()) {
+      double x = x(micros);
+      if (x >= 0 && x <= port.width() && x - drawn >= port.px(LEAST_APART)) {
+        canvas.setFill(inks.paper());
+        canvas.fillRect(x - 1, top, 2 * thick + 1, high + 1);
+        canvas.setFill(inks.full());
+        canvas.fillRect(x, top, thick, high);
+        drawn = x;
       }
     }
   }

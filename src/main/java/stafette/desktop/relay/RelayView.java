@@ -12,6 +12,7 @@ import javafx.scene.canvas.Canvas;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
+import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.input.ScrollEvent;
 import javafx.scene.layout.Region;
@@ -23,7 +24,9 @@ import stafette.time.Span;
 
 /**
  * The relay: lanes with their names, a canvas as large as the view with what is seen of the plan,
- * and over it the handles. Zooms with the control key and the wheel or with plus, minus and zero.
+ * and over it the handles. Zooms with the control key and the wheel or with plus, minus and zero;
+ * with shift as well, the lanes. A click where nothing is, or comma and point, say where it plays
+ * from.
  */
 public final class RelayView extends Region implements RelayStyle.Inked {
   private static final double ZOOM = 1.25;
@@ -36,6 +39,7 @@ public final class RelayView extends Region implements RelayStyle.Inked {
   private final Canvas canvas = new Canvas();
   private final LaneNames names = new LaneNames();
   private final Handles handles = new Handles(new OnCanvas());
+  private final PlayMark mark = new PlayMark(new OnCanvas());
   private final Scrolls scrolls =
       new Scrolls(
           quarters -> change(now -> now.with(now.time().scrolledTo(quarters))),
@@ -69,7 +73,9 @@ public final class RelayView extends Region implements RelayStyle.Inked {
     cursor.setManaged(false);
     cursor.setMouseTransparent(true);
     cursor.setVisible(false);
-    getChildren().addAll(canvas, handles, cursor, names, scrolls.across(), scrolls.down(), empty);
+    getChildren()
+        .addAll(canvas, mark, handles, cursor, names, scrolls.across(), scrolls.down(), empty);
+    canvas.setOnMouseClicked(this::click);
     addEventHandler(ScrollEvent.SCROLL, this::wheel);
     addEventHandler(KeyEvent.KEY_PRESSED, this::key);
     setMinSize(320, 180);
@@ -78,7 +84,7 @@ public final class RelayView extends Region implements RelayStyle.Inked {
   /** Shows a plan; where the view stands is kept while the bars are the same. */
   public void show(Plan plan, Verdict verdict) {
     ShownPlan shown = ShownPlan.of(plan, verdict);
-    names.show(plan.brief().players());
+    names.show(shown, texts);
     view = view.map(before -> before.showing(shown)).or(() -> Optional.of(View.whole(shown, port)));
     setAccessibleText(texts.get("relay.name", plan.segments().size(), plan.handoffs().size()));
     requestLayout();
@@ -88,7 +94,8 @@ public final class RelayView extends Region implements RelayStyle.Inked {
   public void clear() {
     view = Optional.empty();
     handles.clear();
-    names.show(List.of());
+    mark.clear();
+    names.clear();
     requestLayout();
   }
 
@@ -143,6 +150,20 @@ public final class RelayView extends Region implements RelayStyle.Inked {
     requestLayout();
   }
 
+  /** Where on the line's clock it is to play from, if somebody has said so. */
+  public OptionalLong playsFrom() {
+    return view.isEmpty() || mark.at().isEmpty()
+        ? OptionalLong.empty()
+        : OptionalLong.of(view.get().shown().clock().micros(mark.at().get().quarters().toDouble()));
+  }
+
+  private void click(MouseEvent event) {
+    if (view.isPresent() && event.getButton() == MouseButton.PRIMARY && event.isStillSincePress()) {
+      mark.goTo(event.getX(), event.isShiftDown());
+      event.consume();
+    }
+  }
+
   private void wheel(ScrollEvent event) {
     double turned = event.getDeltaY() != 0 ? event.getDeltaY() : event.getDeltaX();
     double factor = turned > 0 ? ZOOM : 1 / ZOOM;
@@ -163,13 +184,30 @@ public final class RelayView extends Region implements RelayStyle.Inked {
       zoom(event, ZOOM);
     } else if (isMinus(event)) {
       zoom(event, 1 / ZOOM);
-    } else if ("0".equals(event.getText())) {
-      showWhole();
     } else {
-      page(event);
+      go(event);
       return;
     }
     event.consume();
+  }
+
+  private void go(KeyEvent event) {
+    switch (event.getText()) {
+      case "0" -> showWhole();
+      case "," -> step(-1);
+      case "." -> step(1);
+      default -> {
+        page(event);
+        return;
+      }
+    }
+    event.consume();
+  }
+
+  private void step(int direction) {
+    if (view.isPresent()) {
+      mark.step(direction);
+    }
   }
 
   /** On some keyboards plus is typed with the shift key, on others not. */
@@ -216,6 +254,7 @@ public final class RelayView extends Region implements RelayStyle.Inked {
     canvas.setWidth(width);
     canvas.setHeight(height);
     canvas.relocate(left, 0);
+    mark.setTranslateX(left);
     handles.resizeRelocate(left, 0, width, height);
     names.resizeRelocate(0, 0, left, height);
     scrolls.place(left, port);
@@ -230,6 +269,7 @@ public final class RelayView extends Region implements RelayStyle.Inked {
     new RelayPainter(now, canvas.getGraphicsContext2D(), style.inks()).paint();
     names.place(now.lanes());
     handles.place();
+    mark.place(texts);
     scrolls.show(now);
   }
 

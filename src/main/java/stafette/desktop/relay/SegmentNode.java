@@ -62,14 +62,19 @@ final class SegmentNode extends Region {
   private String words(Texts texts) {
     View view = stage.view();
     Segment segment = segment();
-    return texts.get(
-        "relay.segment",
-        index + 1,
-        view.shown().plan().player(segment).name(),
-        view.shown().plan().skill(segment).technique().name(),
-        view.place(texts, segment.relay(), segment.first()),
-        view.place(texts, segment.relay(), segment.last()),
-        texts.percent(view.shown().strain(index)));
+    String words =
+        texts.get(
+            "relay.segment",
+            index + 1,
+            view.shown().plan().player(segment).name(),
+            view.shown().plan().skill(segment).technique().name(),
+            view.place(texts, segment.relay(), segment.first()),
+            view.place(texts, segment.relay(), segment.last()),
+            texts.percent(view.shown().strain(index)));
+    if (view.shown().isLocked(segment)) {
+      return texts.get("relay.locked", words);
+    }
+    return view.shown().isPartlyLocked(segment) ? texts.get("relay.locked.part", words) : words;
   }
 
   private void press(MouseEvent event) {
