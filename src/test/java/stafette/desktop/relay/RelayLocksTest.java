@@ -69,8 +69,8 @@ class RelayLocksTest {
     double foot = view.lanes().middle(0) + view.lanes().half();
     assertMoreInk(free, locked, x - 4, foot + 1, 60, 6);
     double neck = 132 + view.time().x(LOCKED.brief().line().stroke(64).onset());
-    double between = (view.lanes().middle(1) + view.lanes().middle(2)) / 2;
-    assertMoreInk(free, locked, neck - 8, between - 6, 7, 12);
+    double below = view.lanes().middle(1) + view.lanes().half();
+    assertMoreInk(free, locked, neck - 8, below + 6, 7, 12);
     assertMoreInk(free, locked, neck - 3, view.lanes().middle(0) - 18, 8, 12);
   }
 

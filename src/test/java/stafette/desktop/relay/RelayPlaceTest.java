@@ -105,7 +105,19 @@ class RelayPlaceTest {
   void what_the_score_gives_somebody_is_ticked_stroke_by_stroke(FxRobot robot) {
     Snapshot seen = PanelWindow.picture(robot, stage, "relay-given");
     double second = 132 + view.time().x(view.shown().clock().quarters(500_000));
-    int top = (int) (view.lanes().middle(1) - 10);
-    assertTrue(seen.ink((int) second - 3, top, 8, 9) > seen.ink((int) second + 14, top, 8, 9));
+    int top = (int) (view.lanes().middle(1) - 9);
+    assertTrue(darkest(seen, (int) second - 2, top) < 60);
+    assertTrue(darkest(seen, (int) second + 10, top) > 70);
+  }
+
+  /** Of a few dots, from 0 to 255. */
+  private static int darkest(Snapshot seen, int left, int top) {
+    int darkest = 255;
+    for (int x = left; x < left + 6; x++) {
+      for (int y = top; y < top + 6; y++) {
+        darkest = Math.min(darkest, seen.image().getRGB(x, y) & 0xff);
+      }
+    }
+    return darkest;
   }
 }

@@ -25,6 +25,7 @@ final class RelayWindow {
     RelayView relay = new RelayView(Texts.in(Locale.ENGLISH), new Told(told), typePixels);
     relay.show(plan, Judge.judge(plan));
     PanelWindow.show(stage, relay, Style.LIGHT, WIDTH, HEIGHT);
+    stage.sizeToScene();
     return relay;
   }
 

@@ -123,7 +123,7 @@ class RelayZoomTest {
     for (int i = 0; i < 4; i++) {
       type(robot, "", KeyCode.MINUS, true, true);
     }
-    assertTrue(bounds(robot, "#segment-2").getHeight() < before.getHeight() * 0.8);
+    assertTrue(bounds(robot, "#segment-2").getHeight() < before.getHeight() * 0.85);
     PanelWindow.picture(robot, stage, "relay-low-lanes");
     assertTrue(!robot.lookup("#relay-down").<ScrollBar>query().isVisible());
     type(robot, "", KeyCode.EQUALS, true, true);
