@@ -1,13 +1,17 @@
 package stafette.picture;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import stafette.check.Verdict;
 import stafette.plan.Pattern;
 import stafette.plan.Plan;
+import stafette.plan.Played;
 import stafette.plan.Segment;
+import stafette.score.Stroke;
 import stafette.time.Bar;
 import stafette.time.Span;
 
@@ -118,12 +122,37 @@ public final class RelayPieces {
   }
 
   /**
-   * From the top line of a player's staff to its highest and its lowest ink, all that it plays
-   * considered; at least the staff itself.
+   * What a player plays in one bar, all that its height depends on.
+   *
+   * @param staff with its top line at zero
+   * @param strokes that begin in the bar
    */
-  public Box noteReach(int player) {
-    Row row = new Row(bars(), 0, staffs.pointsPerQuarter(), 0);
-    return notes(player, row, 0).stream()
+  public record BarOfNotes(int player, Bar bar, Staff staff, List<Stroke> strokes) {
+    public BarOfNotes {
+      strokes = List.copyOf(strokes);
+    }
+  }
+
+  /** All bars in which a player plays something. */
+  public List<BarOfNotes> barsOfNotes(int player) {
+    Map<Bar, List<Stroke>> byBar = new LinkedHashMap<>();
+    for (Segment segment : relay.plan().segmentsOf(player)) {
+      Played played = relay.plan().played(segment);
+      for (Stroke stroke : played.line().strokes().subList(played.first(), played.last() + 1)) {
+        Bar bar = played.line().bars().at(stroke.onset());
+        byBar.computeIfAbsent(bar, each -> new ArrayList<>()).add(stroke);
+      }
+    }
+    Staff staff = staffs.wholeStaff(player, 0);
+    return byBar.entrySet().stream()
+        .map(entry -> new BarOfNotes(player, entry.getKey(), staff, entry.getValue()))
+        .toList();
+  }
+
+  /** From the top line of the staff to the highest and the lowest ink; at least the staff. */
+  public Box reach(BarOfNotes music) {
+    Row row = new Row(List.of(music.bar()), 0, staffs.pointsPerQuarter(), 0);
+    return notes(music.player(), row, 0).stream()
         .map(Mark::bounds)
         .reduce(new Box(0, 0, row.right(), 4 * staffs.space()), Box::with);
   }

@@ -2,7 +2,9 @@ package stafette.picture;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import stafette.limits.Instrument;
 import stafette.plan.Busy;
@@ -33,6 +35,7 @@ final class StaffLines {
   private final Relay relay;
   private final List<NoteRoom> rooms;
   private final double space;
+  private final Map<Integer, Staff> wholes = new HashMap<>();
 
   private StaffLines(Relay relay, double space) {
     this.relay = relay;
@@ -92,9 +95,13 @@ final class StaffLines {
 
   /** The notes of a player alone, with the clef in which all that it plays is best read. */
   List<Mark> notes(int player, Row row, double top) {
-    Engraver.Music all = music(player, row.bars());
+    List<Played> plays =
+        relay.plan().segmentsOf(player).stream()
+            .filter(segment -> relay.span(segment).overlaps(row.span()))
+            .map(relay.plan()::played)
+            .toList();
     Engraver.Music own =
-        new Engraver.Music(all.plays(), silences(player, row.span()), all.keys(), all.meter());
+        new Engraver.Music(plays, silences(player, row.span()), keys(player), Optional.empty());
     return Engraver.notes(own, wholeStaff(player, top), row);
   }
 
@@ -133,11 +140,13 @@ final class StaffLines {
 
   /** With the clef in which all that the player plays is best read. */
   Staff wholeStaff(int player, double top) {
-    return staff(player, new Span(relay.bars().get(0).span().start(), end()), top);
+    Staff staff = wholes.computeIfAbsent(player, each -> staff(each, whole(), 0));
+    return new Staff(top, space, staff.clef(), staff.transposition());
   }
 
-  private Position end() {
-    return relay.bars().get(relay.bars().size() - 1).span().end();
+  private Span whole() {
+    List<Bar> bars = relay.bars();
+    return new Span(bars.get(0).span().start(), bars.get(bars.size() - 1).span().end());
   }
 
   /** The widest header of any player's staff in whichever bar a row begins. */

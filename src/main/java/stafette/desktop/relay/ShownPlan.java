@@ -56,6 +56,12 @@ record ShownPlan(
         new Staves(plan, pieces));
   }
 
+  /** The same, with what was worked out for the plan before it. */
+  ShownPlan after(ShownPlan other) {
+    return new ShownPlan(
+        plan, verdict, pieces, reserves, bars, clock, rhythm, staves.after(other.staves));
+  }
+
   List<Segment> segments() {
     return plan.segments();
   }

@@ -19,7 +19,7 @@ record View(ShownPlan shown, TimeScale time, LaneScale lanes) {
         shown.bars().equals(other.bars())
             ? time.within(other.lead(port), port)
             : TimeScale.whole(other.bars(), other.lead(port), port);
-    return new View(other, kept, lanes).laid(port);
+    return new View(other.after(shown), kept, lanes).laid(port);
   }
 
   Line line(int relay) {

@@ -91,7 +91,11 @@ class RelayMusicTest {
     view = view.with(view.time().zoomed(8, 0));
     assertTrue(view.lanes().shape().isNoted());
     for (int player = 0; player < 3; player++) {
-      Box reach = shown.pieces().noteReach(player);
+      Box reach =
+          shown.pieces().barsOfNotes(player).stream()
+              .map(shown.pieces()::reach)
+              .reduce(Box::with)
+              .orElseThrow();
       for (int quarter = 0; quarter < 32; quarter += 2) {
         TimeScale time = view.time().scrolledTo(quarter);
         for (Mark mark : shown.pieces().notes(player, time.row(shown.bars()), 0)) {
