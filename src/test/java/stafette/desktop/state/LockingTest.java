@@ -38,8 +38,7 @@ class LockingTest {
   @Test
   void a_lock_that_says_less_keeps_a_segment_too_and_goes_with_one_step() {
     Lock anySkill =
-        new Lock.Exactly(
-            0, SEGMENT.player(), OptionalInt.empty(), SEGMENT.first(), SEGMENT.last());
+        new Lock.Exactly(0, SEGMENT.player(), OptionalInt.empty(), SEGMENT.first(), SEGMENT.last());
     Lock within = new Lock.In(0, SEGMENT.player(), SEGMENT.first(), SEGMENT.last());
     assertEquals(List.of(OTHER), Locking.toggled(List.of(anySkill, OTHER, within), SEGMENT));
   }
@@ -53,8 +52,7 @@ class LockingTest {
     assertFalse(Lock.keeps(new Lock.Out(0, SEGMENT.player(), first, last), SEGMENT));
     assertFalse(
         Lock.keeps(
-            new Lock.Exactly(
-                0, SEGMENT.player(), OptionalInt.of(SEGMENT.skill() + 1), first, last),
+            new Lock.Exactly(0, SEGMENT.player(), OptionalInt.of(SEGMENT.skill() + 1), first, last),
             SEGMENT));
   }
 }
