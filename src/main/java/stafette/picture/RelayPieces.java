@@ -37,6 +37,11 @@ public final class RelayPieces {
     return relay.bars();
   }
 
+  /** The time signature that begins with a bar: "6/8"; empty where it goes on. */
+  public Optional<String> newMeter(Bar bar) {
+    return staffs.newMeter(bar).map(meter -> String.join("/", TimeSignature.figures(meter)));
+  }
+
   /** From the first stroke that the player of a segment really plays to the end of the last. */
   public Span segmentSpan(int segment) {
     return relay.span(relay.plan().segments().get(segment));

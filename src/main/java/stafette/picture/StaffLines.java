@@ -213,7 +213,7 @@ final class StaffLines {
   }
 
   /** The time signature that a row shows which begins there. */
-  private Optional<Meter> newMeter(Bar bar) {
+  Optional<Meter> newMeter(Bar bar) {
     boolean isNew =
         bar.equals(relay.bars().get(0))
             || !relay.line().bars().get(bar.index() - 1).meter().equals(bar.meter());

@@ -1,7 +1,9 @@
 package stafette.desktop.relay;
 
 import java.util.Map;
+import java.util.Optional;
 import javafx.scene.canvas.GraphicsContext;
+import stafette.desktop.texts.Texts;
 import stafette.picture.Face;
 import stafette.picture.Ink;
 import stafette.picture.Mark;
@@ -17,8 +19,11 @@ final class Grid {
   private static final double NUMBER_Y = 28;
   private static final double NUMBER_SIZE = 11;
   private static final double TEMPO_Y = 13;
+  private static final double AIR = 6;
   private static final double LEAST_BEAT = 9;
 
+  private final ShownPlan shown;
+  private final Texts texts;
   private final Line line;
   private final Row row;
   private final LaneScale lanes;
@@ -26,8 +31,10 @@ final class Grid {
   private final Inks inks;
   private final Viewport port;
 
-  Grid(Line line, Row row, LaneScale lanes, GraphicsContext canvas, Inks inks) {
-    this.line = line;
+  Grid(ShownPlan shown, Texts texts, Row row, LaneScale lanes, GraphicsContext canvas, Inks inks) {
+    this.shown = shown;
+    this.texts = texts;
+    line = shown.plan().line();
     this.row = row;
     this.lanes = lanes;
     this.canvas = canvas;
@@ -68,11 +75,25 @@ final class Grid {
       canvas.setLineWidth(0.8);
       canvas.strokeLine(x, port.px(NUMBER_Y - 9), x, port.ruler());
       if (x >= free) {
-        hand.words(words(bar.number(), x + port.px(4), port.px(NUMBER_Y), Face.PLAIN));
-        free = x + Face.PLAIN.width(bar.number(), port.px(NUMBER_SIZE)) + port.px(10);
+        Mark.Words number = words(bar.number(), x + port.px(4), NUMBER_Y, Face.PLAIN, Ink.FULL);
+        hand.words(number);
+        free = number.x() + number.width() + port.px(AIR);
+        free = meter(bar, free, hand);
       }
     }
     tempi(hand);
+  }
+
+  /** A new time signature beside the number of its bar, where there is room before the next. */
+  private double meter(Bar bar, double left, CanvasHand hand) {
+    Optional<Mark.Words> meter =
+        shown
+            .pieces()
+            .newMeter(bar)
+            .map(text -> words(text, left, NUMBER_Y, Face.PLAIN, Ink.SOFT))
+            .filter(words -> left + words.width() + port.px(AIR) <= row.right(bar));
+    meter.ifPresent(hand::words);
+    return meter.map(words -> left + words.width() + port.px(AIR)).orElse(left);
   }
 
   private void tempi(CanvasHand hand) {
@@ -82,14 +103,15 @@ final class Grid {
       Position at = change.getKey().isBefore(start) ? start : change.getKey();
       double x = Math.max(4, row.xWithin(at));
       if (x >= free) {
-        String text = change.getValue().toString();
-        hand.words(words(text, x, port.px(TEMPO_Y), Face.BOLD));
-        free = x + Face.BOLD.width(text, port.px(NUMBER_SIZE)) + port.px(12);
+        String mark = texts.tempo(change.getValue().toString());
+        Mark.Words words = words(mark, x, TEMPO_Y, Face.BOLD, Ink.FULL);
+        hand.words(words);
+        free = x + words.width() + port.px(12);
       }
     }
   }
 
-  private Mark.Words words(String text, double x, double y, Face face) {
-    return new Mark.Words(text, x, y, port.px(NUMBER_SIZE), face, Ink.FULL);
+  private Mark.Words words(String text, double x, double y, Face face, Ink ink) {
+    return new Mark.Words(text, x, port.px(y), port.px(NUMBER_SIZE), face, ink);
   }
 }

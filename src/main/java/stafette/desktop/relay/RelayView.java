@@ -266,7 +266,7 @@ public final class RelayView extends Region implements RelayStyle.Inked {
   }
 
   private void draw(View now) {
-    new RelayPainter(now, canvas.getGraphicsContext2D(), style.inks()).paint();
+    new RelayPainter(now, texts, canvas.getGraphicsContext2D(), style.inks()).paint();
     names.place(now.lanes());
     handles.place();
     mark.place(texts);
