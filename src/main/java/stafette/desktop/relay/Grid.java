@@ -31,9 +31,9 @@ final class Grid {
   private final Inks inks;
   private final Viewport port;
 
-  Grid(ShownPlan shown, Texts texts, Row row, LaneScale lanes, GraphicsContext canvas, Inks inks) {
+  Grid(ShownPlan shown, Row row, LaneScale lanes, GraphicsContext canvas, Inks inks) {
     this.shown = shown;
-    this.texts = texts;
+    texts = shown.texts();
     line = shown.plan().line();
     this.row = row;
     this.lanes = lanes;
@@ -103,7 +103,7 @@ final class Grid {
       Position at = change.getKey().isBefore(start) ? start : change.getKey();
       double x = Math.max(4, row.xWithin(at));
       if (x >= free) {
-        String mark = texts.tempo(change.getValue().toString());
+        String mark = texts.say(change.getValue());
         Mark.Words words = words(mark, x, TEMPO_Y, Face.BOLD, Ink.FULL);
         hand.words(words);
         free = x + words.width() + port.px(12);

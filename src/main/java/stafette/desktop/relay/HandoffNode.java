@@ -81,8 +81,8 @@ final class HandoffNode extends Region {
     int relay = handoff.leaves().relay();
     String enters = view.place(texts, relay, handoff.enters().first());
     String leaves = view.place(texts, relay, handoff.leaves().last());
-    String leaving = view.shown().plan().names(handoff.leaves());
-    String entering = view.shown().plan().names(handoff.enters());
+    String leaving = texts.say(view.shown().plan().who(handoff.leaves()));
+    String entering = texts.say(view.shown().plan().who(handoff.enters()));
     String words =
         switch (end) {
           case BOTH -> texts.get("relay.handoff", index + 1, leaving, entering, enters, leaves);

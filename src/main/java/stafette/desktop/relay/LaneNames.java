@@ -21,30 +21,30 @@ final class LaneNames extends Pane {
     return port.px(WIDTH);
   }
 
-  void show(ShownPlan shown, Texts texts) {
+  void show(ShownPlan shown) {
     getChildren()
-        .setAll(
-            IntStream.range(0, shown.lanes()).mapToObj(lane -> box(shown, lane, texts)).toList());
+        .setAll(IntStream.range(0, shown.lanes()).mapToObj(lane -> box(shown, lane)).toList());
   }
 
   void clear() {
     getChildren().clear();
   }
 
-  private static VBox box(ShownPlan shown, int lane, Texts texts) {
+  private static VBox box(ShownPlan shown, int lane) {
     Player player = shown.plan().brief().players().get(lane);
     Label name = new Label(player.name());
     name.getStyleClass().add("lane-name");
-    Label instrument = new Label(player.instrument().name());
+    Label instrument = new Label(shown.texts().say(player.instrument()));
     instrument.getStyleClass().add("lane-instrument");
     VBox box = new VBox(name, instrument);
-    box.setAccessibleText(words(shown, lane, player, texts));
+    box.setAccessibleText(words(shown, lane, player));
     return box;
   }
 
-  private static String words(ShownPlan shown, int lane, Player player, Texts texts) {
+  private static String words(ShownPlan shown, int lane, Player player) {
+    Texts texts = shown.texts();
     long given = shown.barsGiven(lane);
-    String instrument = player.instrument().name();
+    String instrument = texts.say(player.instrument());
     return given == 0
         ? texts.get("relay.lane", player.name(), instrument)
         : texts.get("relay.lane.given", player.name(), instrument, given);

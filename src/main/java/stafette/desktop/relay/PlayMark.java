@@ -96,7 +96,7 @@ final class PlayMark extends Region {
           Viewport port = view.time().port();
           double wide = port.px(WIDE);
           resizeRelocate(view.time().x(now) - wide / 2, port.px(DOWN), wide, port.px(HIGH));
-          setAccessibleText(texts.get("relay.from", texts.place(view.line(0).bars().nameOf(now))));
+          setAccessibleText(texts.get("relay.from", texts.say(view.line(0).bars().nameOf(now))));
         });
   }
 

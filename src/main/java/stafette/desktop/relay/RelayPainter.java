@@ -3,7 +3,6 @@ package stafette.desktop.relay;
 import java.util.List;
 import java.util.stream.IntStream;
 import javafx.scene.canvas.GraphicsContext;
-import stafette.desktop.texts.Texts;
 import stafette.picture.Box;
 import stafette.picture.Face;
 import stafette.picture.Ink;
@@ -24,7 +23,6 @@ final class RelayPainter {
   private static final double LEAST_APART = 5;
 
   private final View view;
-  private final Texts texts;
   private final ShownPlan shown;
   private final TimeScale time;
   private final LaneScale lanes;
@@ -34,9 +32,8 @@ final class RelayPainter {
   private final Row row;
   private final CanvasHand hand;
 
-  RelayPainter(View view, Texts texts, GraphicsContext canvas, Inks inks) {
+  RelayPainter(View view, GraphicsContext canvas, Inks inks) {
     this.view = view;
-    this.texts = texts;
     shown = view.shown();
     time = view.time();
     lanes = view.lanes();
@@ -50,7 +47,7 @@ final class RelayPainter {
   void paint() {
     canvas.setFill(inks.paper());
     canvas.fillRect(0, 0, port.width(), port.height());
-    Grid grid = new Grid(shown, texts, row, lanes, canvas, inks);
+    Grid grid = new Grid(shown, row, lanes, canvas, inks);
     canvas.save();
     canvas.beginPath();
     canvas.rect(0, port.ruler(), port.width(), port.height() - port.ruler());

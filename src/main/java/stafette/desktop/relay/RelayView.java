@@ -83,8 +83,8 @@ public final class RelayView extends Region implements RelayStyle.Inked {
 
   /** Shows a plan; where the view stands is kept while the bars are the same. */
   public void show(Plan plan, Verdict verdict) {
-    ShownPlan shown = ShownPlan.of(plan, verdict);
-    names.show(shown, texts);
+    ShownPlan shown = ShownPlan.of(plan, verdict, texts);
+    names.show(shown);
     view = view.map(before -> before.showing(shown)).or(() -> Optional.of(View.whole(shown, port)));
     setAccessibleText(texts.get("relay.name", plan.segments().size(), plan.handoffs().size()));
     requestLayout();
@@ -266,7 +266,7 @@ public final class RelayView extends Region implements RelayStyle.Inked {
   }
 
   private void draw(View now) {
-    new RelayPainter(now, texts, canvas.getGraphicsContext2D(), style.inks()).paint();
+    new RelayPainter(now, canvas.getGraphicsContext2D(), style.inks()).paint();
     names.place(now.lanes());
     handles.place();
     mark.place(texts);

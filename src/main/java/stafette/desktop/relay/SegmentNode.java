@@ -67,7 +67,7 @@ final class SegmentNode extends Region {
             "relay.segment",
             index + 1,
             view.shown().plan().player(segment).name(),
-            view.shown().plan().skill(segment).technique().name(),
+            texts.say(view.shown().plan().skill(segment).technique()),
             view.place(texts, segment.relay(), segment.first()),
             view.place(texts, segment.relay(), segment.last()),
             texts.percent(view.shown().strain(index)));

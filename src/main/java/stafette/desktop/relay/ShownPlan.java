@@ -6,6 +6,7 @@ import java.util.stream.Stream;
 import stafette.check.Reserves;
 import stafette.check.Strain;
 import stafette.check.Verdict;
+import stafette.desktop.texts.Texts;
 import stafette.picture.RelayPieces;
 import stafette.plan.Handoff;
 import stafette.plan.Lock;
@@ -23,6 +24,7 @@ import stafette.time.Span;
  * @param clock from times to places
  * @param rhythm of the first relay's line
  * @param staves what room notes take
+ * @param texts for what stands in words
  */
 record ShownPlan(
     Plan plan,
@@ -32,7 +34,8 @@ record ShownPlan(
     List<Bar> bars,
     Clock clock,
     Rhythm rhythm,
-    Staves staves) {
+    Staves staves,
+    Texts texts) {
   /** Room between a key signature and the first note, for an accidental. */
   private static final double AFTER_KEY = 14;
 
@@ -41,7 +44,7 @@ record ShownPlan(
     bars = List.copyOf(bars);
   }
 
-  static ShownPlan of(Plan plan, Verdict verdict) {
+  static ShownPlan of(Plan plan, Verdict verdict, Texts texts) {
     RelayPieces pieces = RelayPieces.of(plan, verdict);
     Clock clock = new Clock(plan.line(), pieces.bars());
     Rhythm rhythm = new Rhythm(plan.line());
@@ -53,13 +56,14 @@ record ShownPlan(
         pieces.bars(),
         clock,
         rhythm,
-        new Staves(plan, pieces));
+        new Staves(plan, pieces),
+        texts);
   }
 
   /** The same, with what was worked out for the plan before it. */
   ShownPlan after(ShownPlan other) {
     return new ShownPlan(
-        plan, verdict, pieces, reserves, bars, clock, rhythm, staves.after(other.staves));
+        plan, verdict, pieces, reserves, bars, clock, rhythm, staves.after(other.staves), texts);
   }
 
   List<Segment> segments() {
@@ -112,7 +116,7 @@ record ShownPlan(
   /** What can stand beside a segment, the fullest first: "96 % double tonguing". */
   List<String> labels(int segment) {
     String strain = Strain.percent(strain(segment));
-    String technique = plan.skill(segments().get(segment)).technique().name();
+    String technique = texts.say(plan.skill(segments().get(segment)).technique());
     return List.of(strain + "  " + technique, strain);
   }
 

@@ -29,7 +29,7 @@ record View(ShownPlan shown, TimeScale time, LaneScale lanes) {
   /** "bar 12, beat 1" of a stroke. */
   String place(Texts texts, int relay, int stroke) {
     Line line = line(relay);
-    return texts.place(line.bars().nameOf(line.stroke(stroke).onset()));
+    return texts.say(line.bars().nameOf(line.stroke(stroke).onset()));
   }
 
   boolean sees(Span span) {

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.Locale;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -15,6 +16,7 @@ import stafette.check.Judge;
 import stafette.desktop.PanelWindow;
 import stafette.desktop.ShownRelays;
 import stafette.desktop.Snapshot;
+import stafette.desktop.texts.Texts;
 import stafette.desktop.window.Style;
 import stafette.picture.Box;
 import stafette.picture.Mark;
@@ -86,7 +88,7 @@ class RelayMusicTest {
 
   @Test
   void notes_stay_within_the_ribbon_wherever_it_is_scrolled() {
-    ShownPlan shown = ShownPlan.of(WIDE, Judge.judge(WIDE));
+    ShownPlan shown = ShownPlan.of(WIDE, Judge.judge(WIDE), Texts.in(Locale.ENGLISH));
     View view = View.whole(shown, new Viewport(900, 600, 1));
     view = view.with(view.time().zoomed(8, 0));
     assertTrue(view.lanes().shape().isNoted());
@@ -108,7 +110,7 @@ class RelayMusicTest {
 
   @Test
   void the_clef_stays_the_same_all_along_a_players_part() {
-    ShownPlan shown = ShownPlan.of(WIDE, Judge.judge(WIDE));
+    ShownPlan shown = ShownPlan.of(WIDE, Judge.judge(WIDE), Texts.in(Locale.ENGLISH));
     assertEquals(
         shown.pieces().clefAndKey(2, shown.bars().get(0), 0, 0).size(),
         shown.pieces().clefAndKey(2, shown.bars().get(3), 0, 0).size());

@@ -25,7 +25,6 @@ final class RelayWindow {
     RelayView relay = new RelayView(Texts.in(Locale.ENGLISH), new Told(told), typePixels);
     relay.show(plan, Judge.judge(plan));
     PanelWindow.show(stage, relay, Style.LIGHT, WIDTH, HEIGHT);
-    stage.sizeToScene();
     return relay;
   }
 
@@ -34,6 +33,7 @@ final class RelayWindow {
     Viewport port = new Viewport(1, 1, 1);
     double width = WIDTH - LaneNames.width(port) - Scrolls.thickness(port);
     double height = HEIGHT - Scrolls.thickness(port);
-    return View.whole(ShownPlan.of(plan, Judge.judge(plan)), port.sized(width, height));
+    return View.whole(
+        ShownPlan.of(plan, Judge.judge(plan), Texts.in(Locale.ENGLISH)), port.sized(width, height));
   }
 }
