@@ -66,7 +66,7 @@ public final class RelayView extends Region implements RelayStyle.Inked {
     setId("relay");
     getStyleClass().add("relay");
     setAccessibleRole(AccessibleRole.PARENT);
-    empty.setText(texts.get("relay.empty"));
+    empty.setText(texts.get("relay.choose"));
     empty.getStyleClass().add("relay-empty");
     cursor.getStyleClass().add("play-cursor");
     cursor.setId("play-cursor");
@@ -90,8 +90,13 @@ public final class RelayView extends Region implements RelayStyle.Inked {
     requestLayout();
   }
 
-  /** Shows that there is no plan. */
-  public void clear() {
+  /**
+   * Shows that there is no plan.
+   *
+   * @param why in words, with what to do
+   */
+  public void clear(String why) {
+    empty.setText(why);
     view = Optional.empty();
     handles.clear();
     mark.clear();
