@@ -60,9 +60,15 @@ final class PlanFileReader {
 
   private PlanFile.Search search() {
     return new PlanFile.Search(
-        document.isText("result", "optimal"),
-        (int) document.notNegative("bound").orElse(0),
-        document.notNegative("searchSeconds").orElse(0));
+        document.text("result"),
+        document.has("bound")
+            ? Optional.of((int) document.notNegative("bound").orElse(0))
+            : Optional.empty(),
+        document.notNegative("searchSeconds").orElse(0),
+        document.entries("findings", "finding").stream()
+            .filter(finding -> !finding.has("kind"))
+            .map(finding -> finding.text("message"))
+            .toList());
   }
 
   private static PlanFile.Source source(Entry line) {
@@ -205,7 +211,8 @@ final class PlanFileReader {
         player.entries("busy", "busy stretch").stream().map(PlanFileReader::busy).toList(),
         player.demanded("level", player.number("level")),
         player.optionalEntry("breath").map(PlanFileReader::lungs),
-        player.optionalEntry(EarJson.SEAT).map(EarJson::seat));
+        player.optionalEntry(EarJson.SEAT).map(EarJson::seat),
+        player.isTrue("freed"));
   }
 
   private static PlanFile.PlannedSkill skill(Entry technique) {

@@ -62,7 +62,12 @@ public final class PlanJson {
         "players",
         Json.array(
             report.brief().players(),
-            p -> PlayerJson.of(p, Optional.ofNullable(report.seats().get(p.name())), line)));
+            p ->
+                PlayerJson.of(
+                    p,
+                    Optional.ofNullable(report.seats().get(p.name())),
+                    report.freed().contains(p.name()),
+                    line)));
     json.addProperty("result", report.result());
     json.add(
         "cost", Json.orNull(report.judged(), j -> new JsonPrimitive(j.verdict().cost().total())));

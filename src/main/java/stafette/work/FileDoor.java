@@ -57,6 +57,24 @@ final class FileDoor {
     }
   }
 
+  /** Makes the folder that a file shall stand in, if it is not there. */
+  static void makeFolderOf(Path file) throws Refusal {
+    try {
+      Files.createDirectories(file.toAbsolutePath().getParent());
+    } catch (IOException e) {
+      throw Refusal.ofFile(file + ": its folder can't be made (" + e.getMessage() + ")");
+    }
+  }
+
+  /** Removes a file, if it is there. */
+  static void remove(Path file) throws Refusal {
+    try {
+      Files.deleteIfExists(file);
+    } catch (IOException e) {
+      throw Refusal.ofFile(file + ": can't be removed (" + e.getMessage() + ")");
+    }
+  }
+
   /** Refuses a file that is there already, unless it may be replaced. */
   static void refuseToReplace(Path file, boolean replace) throws Refusal {
     if (Files.exists(file) && !replace) {

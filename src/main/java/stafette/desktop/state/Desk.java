@@ -9,6 +9,7 @@ import stafette.split.SplitResult;
 import stafette.work.CheckScore;
 import stafette.work.JudgedPlan;
 import stafette.work.OpenLine;
+import stafette.work.SplitLine;
 
 /**
  * What is on the desk at one moment.
@@ -17,19 +18,31 @@ import stafette.work.OpenLine;
  * @param line the line chosen, with all that is asked for it
  * @param plan the plan, found or made by hand
  * @param found what the last search said, as long as it holds for what is asked and for the plan
+ * @param kept where it is kept
  */
 public record Desk(
     Optional<CheckScore.Checked> score,
     Optional<OpenLine> line,
     Optional<JudgedPlan> plan,
-    Optional<SplitResult> found) {
+    Optional<SplitLine.Outcome> found,
+    Kept kept) {
   /** Nothing yet. */
   public static final Desk EMPTY =
-      new Desk(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+      new Desk(
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          Kept.EASILY_HAD_AGAIN);
 
   /** A score just opened. */
   static Desk of(CheckScore.Checked score) {
-    return new Desk(Optional.of(score), Optional.empty(), Optional.empty(), Optional.empty());
+    return new Desk(
+        Optional.of(score),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Kept.EASILY_HAD_AGAIN);
   }
 
   public List<CheckScore.Report> passages() {
@@ -43,14 +56,14 @@ public record Desk(
 
   /** The plan that the last search found is on the desk unchanged and proven the best. */
   public boolean isOptimal() {
-    return found
+    return result()
         .map(result -> result.match(best -> true, none -> false, stopped -> false))
         .orElse(false);
   }
 
   /** Why there is no plan; nothing if there is one, or nobody has asked. */
   public List<String> reasons() {
-    return found
+    return result()
         .map(
             result ->
                 result.match(
@@ -60,19 +73,41 @@ public record Desk(
         .orElse(List.of());
   }
 
+  /** What the last search came to. */
+  public Optional<SplitResult> result() {
+    return found.map(SplitLine.Outcome::result);
+  }
+
+  /** Another line, for which nothing was done yet. */
+  Desk choosing(OpenLine other) {
+    return new Desk(
+        score, Optional.of(other), Optional.empty(), Optional.empty(), Kept.EASILY_HAD_AGAIN);
+  }
+
   Desk with(OpenLine other, Optional<JudgedPlan> judged) {
-    return new Desk(score, Optional.of(other), judged, Optional.empty());
+    return new Desk(score, Optional.of(other), judged, Optional.empty(), kept.changed());
   }
 
   Desk with(JudgedPlan judged) {
-    return new Desk(score, line, Optional.of(judged), Optional.empty());
+    return new Desk(score, line, Optional.of(judged), Optional.empty(), kept.changed());
   }
 
-  Desk with(SplitResult result, Optional<JudgedPlan> judged) {
-    return new Desk(score, line, judged.or(() -> plan), Optional.of(result));
+  /** After a search. */
+  Desk with(SplitLine.Outcome outcome) {
+    return new Desk(
+        score, line, outcome.plan().or(() -> plan), Optional.of(outcome), kept.searched());
+  }
+
+  Desk with(Kept now) {
+    return new Desk(score, line, plan, found, now);
   }
 
   Optional<Plan> bare() {
     return plan.map(JudgedPlan::plan);
+  }
+
+  /** All of it, ready to be written down; empty if there is no line yet. */
+  Optional<SplitLine.Outcome> outcome() {
+    return line.map(open -> open.outcome(plan, found));
   }
 }

@@ -31,6 +31,7 @@ import stafette.work.Remembered;
 import stafette.work.SideBySide;
 import stafette.work.SplitLine;
 import stafette.work.TempoWish;
+import stafette.work.Unfinished;
 
 /**
  * Work on one score from opening it to writing it: choose a line, say who plays, plan, change by
@@ -45,6 +46,7 @@ public final class Session {
   private final LimitsInForce limits;
   private final Remembered remembered;
   private final Labour labour;
+  private final Keeping keeping;
   private final Writing writing;
   private Watcher watcher = Watcher.NOBODY;
   private History history = new History(Desk.EMPTY);
@@ -60,7 +62,9 @@ public final class Session {
     this.limits = limits;
     this.remembered = remembered;
     this.labour = labour;
-    this.writing = new Writing(this::desk, limits, remembered, labour.another(), this::refused);
+    this.keeping = new Keeping(remembered.unfinished(), labour, this::refused);
+    this.writing =
+        new Writing(this::desk, limits, remembered, this::kept, labour.another(), this::refused);
   }
 
   /** From now on this watcher is told. */
@@ -111,30 +115,57 @@ public final class Session {
 
   /** Opens a score, or a plan where it was left. */
   public void open(Path file) {
-    open(file, true);
-  }
-
-  /** Opens what was on the desk when the program ended unforeseen. */
-  public void recover() {
-    remembered.unfinished().ifPresent(file -> open(file, false));
-  }
-
-  private void open(Path file, boolean remember) {
     work(
         Watcher.Work.OPENING,
-        going -> read(file),
-        desk -> {
-          history = new History(desk);
-          tried = Optional.empty();
-          if (remember) {
-            attempt(() -> remembered.opened(file));
+        going -> Opening.of(file, limits),
+        opened -> {
+          put(opened);
+          attempt(() -> remembered.opened(file));
+        },
+        this::refused);
+  }
+
+  /**
+   * Opens what was on the desk when a program ended unforeseen.
+   *
+   * @param score where its score is now; where it was if empty
+   * @param refused told in words why it can't be opened
+   */
+  public void recover(
+      Unfinished.Left left,
+      Optional<Path> score,
+      Consumer<OpenPlan.ScoreNow> done,
+      Consumer<String> refused) {
+    work(
+        Watcher.Work.OPENING,
+        going -> {
+          remembered.unfinished().claim(left);
+          return Opening.recovered(left.file(), score, limits);
+        },
+        opened -> {
+          if (opened.score() != OpenPlan.ScoreNow.UNFIT) {
+            keeping.replaces(left);
           }
-          watcher.changed(desk, false);
-        });
+          put(opened);
+          done.accept(opened.score());
+        },
+        refused);
+  }
+
+  private void put(Opening opened) {
+    history = new History(opened.desk());
+    tried = Optional.empty();
+    show();
+    watcher.opened(opened.score());
   }
 
   /** Begins something that takes long, and tells the watcher when it begins and when it is over. */
   private <T> void work(Watcher.Work what, Labour.Piece<T> piece, Consumer<T> done) {
+    work(what, piece, done, this::refused);
+  }
+
+  private <T> void work(
+      Watcher.Work what, Labour.Piece<T> piece, Consumer<T> done, Consumer<String> refused) {
     watcher.began(what);
     labour.start(
         piece,
@@ -144,22 +175,8 @@ public final class Session {
         },
         message -> {
           watcher.rests();
-          refused(message);
+          refused.accept(message);
         });
-  }
-
-  private Desk read(Path file) throws Refusal {
-    if (!OpenPlan.isPlan(file)) {
-      return Desk.of(passages(file));
-    }
-    OpenPlan.OnDesk opened = OpenPlan.onDesk(file, limits);
-    return Desk.of(passages(opened.line().score().file())).with(opened.line(), opened.judged());
-  }
-
-  private CheckScore.Checked passages(Path score) throws Refusal {
-    SplitLine.Request asked = SplitLine.Request.usual(LineRequest.whole(score));
-    return CheckScore.passages(
-        score, asked.line().tremolo(), Optional.empty(), asked.assurance(), List.of(), limits);
   }
 
   /** Chooses a passage, lets players be proposed, and plans. */
@@ -175,7 +192,7 @@ public final class Session {
             score ->
                 attempt(
                     () -> {
-                      go(desk().with(lineOf(score.score(), choice), Optional.empty()));
+                      go(desk().choosing(lineOf(score.score(), choice)));
                       plan();
                     }));
   }
@@ -348,7 +365,7 @@ public final class Session {
   }
 
   private void planned(Desk base, SplitLine.Outcome outcome) {
-    Desk desk = base.with(outcome.result(), outcome.plan());
+    Desk desk = base.with(outcome);
     if (base.plan().isEmpty() || outcome.plan().isEmpty()) {
       history.complete(desk);
       show();
@@ -411,7 +428,21 @@ public final class Session {
   /** The window was closed as it should be: nothing is left to recover. */
   public void close() {
     stop();
-    remembered.finished();
+    keeping.keep(Optional.empty());
+    keeping.settle();
+    remembered.close();
+  }
+
+  /** Where what is on the desk is kept, but for a drag that goes on. */
+  public Kept kept() {
+    return history.now().kept();
+  }
+
+  private void kept(Kept now) {
+    history.complete(history.now().with(now));
+    if (now.file().isPresent() && now.safe()) {
+      keeping.keep(Optional.empty());
+    }
   }
 
   private interface LineChange {
@@ -445,7 +476,7 @@ public final class Session {
   private void show() {
     Desk desk = history.now();
     watcher.changed(desk, false);
-    desk.line().ifPresent(line -> attempt(() -> remembered.keep(line, desk.plan())));
+    keeping.keep(desk.outcome());
   }
 
   private void attempt(Step step) {

@@ -18,6 +18,7 @@ import stafette.split.Splitter;
 import stafette.work.JudgedPlan;
 import stafette.work.LimitsInForce;
 import stafette.work.OpenLine;
+import stafette.work.OpenPlan;
 import stafette.work.SideBySide;
 
 /** Shows in the panels what becomes of a session. */
@@ -96,7 +97,7 @@ final class Teller implements Watcher {
     panels.relay().show(judged.plan(), judged.verdict());
     panels.verdict().show(judged.plan(), judged.verdict(), dragging);
     if (!dragging) {
-      desk.found().ifPresent(panels.verdict()::proven);
+      desk.result().ifPresent(panels.verdict()::proven);
     }
     desk.line().ifPresent(line -> panels.tempo().show(line.tempo(), judged.window()));
   }
@@ -161,6 +162,15 @@ final class Teller implements Watcher {
       return texts.get("window.unplanned");
     }
     return texts.get(desk.isOptimal() ? "window.optimal" : "window.byhand");
+  }
+
+  @Override
+  public void opened(OpenPlan.ScoreNow score) {
+    switch (score) {
+      case CHANGED -> frame.warn(texts.get("window.changed"));
+      case UNFIT -> frame.warn(texts.get("window.unfit"));
+      case SAME -> {}
+    }
   }
 
   @Override
