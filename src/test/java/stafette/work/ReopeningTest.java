@@ -27,6 +27,7 @@ import stafette.plan.Favour;
 import stafette.plan.Hocket;
 import stafette.plan.Lock;
 import stafette.plan.OverlapRule;
+import stafette.plan.Pattern;
 import stafette.plan.Plan;
 import stafette.plan.PlanEdit;
 import stafette.plan.Seat;
@@ -71,7 +72,7 @@ class ReopeningTest {
     Files.delete(folder);
   }
 
-  @Property(tries = 60)
+  @Property(tries = 25)
   void any_desk_comes_back_as_it_was(@ForAll Random random) throws Exception {
     LimitsInForce limits = LimitsInForce.load(Optional.empty());
     OpenScore open = OpenScore.open(score, Tremolo.AS_WRITTEN, false);
@@ -206,7 +207,7 @@ class ReopeningTest {
         if (skills == 0) {
           return Optional.empty();
         }
-        segments.add(new Segment(relay, player, random.nextInt(skills), from, last));
+        segments.add(new Segment(relay, player, random.nextInt(skills), from, last, Pattern.ALL));
         from = last + 1;
       }
     }
