@@ -16,6 +16,7 @@ import java.util.stream.Stream;
 public final class Remembered implements AutoCloseable {
   private static final int MOST_RECENT = 10;
 
+  private final Path samples;
   private final Path recent;
   private final Unfinished unfinished;
 
@@ -23,8 +24,14 @@ public final class Remembered implements AutoCloseable {
    * @param folder made when something is to be remembered
    */
   public Remembered(Path folder) {
+    this.samples = folder.resolve("samples");
     this.recent = folder.resolve("recent.txt");
     this.unfinished = new Unfinished(folder);
+  }
+
+  /** Where samples are put that are tried. */
+  public Path samples() {
+    return samples;
   }
 
   /** The files that were opened last, the last first, whether they are still there or not. */

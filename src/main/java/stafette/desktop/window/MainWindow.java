@@ -6,26 +6,36 @@ import java.util.List;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import javafx.application.Platform;
+import javafx.geometry.Rectangle2D;
 import javafx.scene.Scene;
 import javafx.scene.input.DragEvent;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.input.KeyCombination;
 import javafx.scene.input.TransferMode;
+import javafx.stage.Screen;
 import javafx.stage.Stage;
 import javafx.stage.WindowEvent;
 import stafette.desktop.state.Desk;
 import stafette.desktop.state.Labour;
 import stafette.desktop.state.Session;
 import stafette.desktop.texts.Texts;
+import stafette.desktop.welcome.WelcomeView;
 import stafette.plan.SourceTreatment;
 import stafette.work.LimitsInForce;
 import stafette.work.OpenLine;
+import stafette.work.Refusal;
 import stafette.work.Remembered;
+import stafette.work.Samples;
 import stafette.work.Unfinished;
 
 /** The program's window: a session, its panels and its tools, joined. */
 public final class MainWindow {
+  private static final double WIDTH = 1360;
+  private static final double HEIGHT = 820;
+  private static final double LEAST_WIDTH = 900;
+  private static final double LEAST_HEIGHT = 560;
+
   private final Stage stage;
   private final Remembered remembered;
   private final ExecutorService aside = thread("aside");
@@ -52,9 +62,10 @@ public final class MainWindow {
     Doer.Words words = new OnFrame();
     leaving = new Leaving(session, asking, words, texts);
     Gestures gestures = new Gestures(session, this::reveal, this::choose, this::choosing);
-    panels = Panels.of(texts, gestures);
+    panels = Panels.of(texts, gestures, new Doors());
+    panels.welcome().show(remembered.recent());
     frame = new Frame(panels, texts);
-    Scene scene = new Scene(frame);
+    Scene scene = new Scene(frame, WIDTH, HEIGHT);
     listener =
         new Listener(
             panels.relay(),
@@ -92,6 +103,40 @@ public final class MainWindow {
     return tools;
   }
 
+  /**
+   * As large as it should be, or as the screen allows. Some window managers forget what they are
+   * asked before a window is seen.
+   */
+  private void fit() {
+    Rectangle2D room = Screen.getPrimary().getVisualBounds();
+    stage.setWidth(Math.min(WIDTH, room.getWidth()));
+    stage.setHeight(Math.min(HEIGHT, room.getHeight()));
+    stage.setMinWidth(Math.min(LEAST_WIDTH, room.getWidth()));
+    stage.setMinHeight(Math.min(LEAST_HEIGHT, room.getHeight()));
+  }
+
+  /** The ways in that are offered at the beginning. */
+  private final class Doors implements WelcomeView.Doors {
+    @Override
+    public void open() {
+      doer.open();
+    }
+
+    @Override
+    public void open(Path file) {
+      doer.open(file);
+    }
+
+    @Override
+    public void sample(String title) {
+      try {
+        MainWindow.this.open(Samples.put(title, remembered.samples()));
+      } catch (Refusal e) {
+        frame.warn(String.valueOf(e.getMessage()));
+      }
+    }
+  }
+
   /** What the frame says for the tools. */
   private final class OnFrame implements Doer.Words {
     @Override
@@ -113,6 +158,7 @@ public final class MainWindow {
   /** Shows it, and offers what was left behind when a program ended unforeseen. */
   public void show() {
     stage.show();
+    Platform.runLater(this::fit);
     aside.execute(this::lookForLeft);
   }
 

@@ -14,6 +14,7 @@ import javafx.scene.control.MenuItem;
 import javafx.scene.control.ProgressIndicator;
 import javafx.scene.control.Tooltip;
 import stafette.desktop.texts.Texts;
+import stafette.desktop.welcome.RecentNames;
 import stafette.plan.Hocket;
 
 /** What stands above the panels: opening, planning, undoing, hearing, writing. */

@@ -1,15 +1,15 @@
-package stafette.desktop.window;
+package stafette.desktop.welcome;
 
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 
 /** Names of files by which they can be told apart. */
-final class RecentNames {
+public final class RecentNames {
   private RecentNames() {}
 
   /** In the same order; with the folder where two files have the same name. */
-  static List<String> of(List<Path> files) {
+  public static List<String> of(List<Path> files) {
     return files.stream().map(file -> isAlone(file, files) ? name(file) : placed(file)).toList();
   }
 
