@@ -1,6 +1,7 @@
 package stafette.desktop;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -26,6 +27,13 @@ public final class LeftBehind {
   public static Path score(Path folder) throws IOException {
     return BellScore.write(
         folder.resolve("bells.musicxml"), List.of("1", "2", "3", "4", "5", "6", "7", "8"));
+  }
+
+  /** Has a rest stand where the first notes stood. */
+  public static void silenceFirstNotes(Path score) throws IOException {
+    String rest = "<note><rest/><duration>1</duration><voice>1</voice></note>";
+    String notes = "(?s)<note><pitch>.*?</note>\\s*<note><chord/>.*?</note>";
+    Files.writeString(score, Files.readString(score).replaceFirst(notes, rest));
   }
 
   /** The piano's upper tones in the first four bars. */

@@ -23,7 +23,7 @@ public final class BellScore {
       <time><beats>4</beats><beat-type>4</beat-type></time>
       <clef><sign>G</sign><line>2</line></clef></attributes>
       <direction><direction-type><metronome><beat-unit>quarter</beat-unit>
-      <per-minute>96</per-minute></metronome></direction-type></direction>
+      <per-minute>144</per-minute></metronome></direction-type></direction>
       """;
 
   private BellScore() {}

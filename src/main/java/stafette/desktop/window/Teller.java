@@ -30,7 +30,7 @@ final class Teller implements Watcher {
   private final Texts texts;
   private final LimitsInForce limits;
   private final Runnable settled;
-  private List<?> shownPassages = List.of();
+  private Object shownScore = Desk.EMPTY.score();
 
   /**
    * @param settled run whenever the desk has changed and nothing is dragged
@@ -78,8 +78,8 @@ final class Teller implements Watcher {
   }
 
   private void showPassages(Desk desk) {
-    if (shownPassages != desk.passages()) {
-      shownPassages = desk.passages();
+    if (shownScore != desk.score()) {
+      shownScore = desk.score();
       panels
           .passages()
           .show(

@@ -78,7 +78,7 @@ class RecoveryTest {
   void a_line_that_is_another_one_gets_its_players_back_and_the_old_plan_stays_in_its_file()
       throws IOException {
     Session crashed = LeftBehind.crashed(state(), score);
-    change("<note><pitch><step>G</step><octave>5</octave></pitch>", "<note><rest/>");
+    LeftBehind.silenceFirstNotes(score);
     Session session = recovered(Optional.empty());
     assertEquals(List.of(OpenPlan.ScoreNow.UNFIT), scores);
     assertTrue(session.desk().plan().isEmpty());
@@ -130,7 +130,7 @@ class RecoveryTest {
     session.open(score);
     session.choose(LeftBehind.line());
     assertTrue(session.kept().safe(), "a choice and a search bring it back");
-    session.split(0, 20);
+    session.add("Flute 2", Optional.empty());
     assertFalse(session.kept().safe());
     session.undo();
     assertTrue(session.kept().safe());

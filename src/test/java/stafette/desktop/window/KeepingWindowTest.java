@@ -155,8 +155,7 @@ class KeepingWindowTest {
   @Test
   void a_score_that_is_another_one_keeps_the_players_and_offers_the_old_plan(FxRobot robot)
       throws TimeoutException, IOException {
-    Files.writeString(
-        score, Files.readString(score).replaceFirst("<note><pitch>.*?</pitch>", "<note><rest/>"));
+    LeftBehind.silenceFirstNotes(score);
     offered(robot);
     robot.clickOn("#offer-accept");
     until(() -> says(robot).contains("fits no more"));
@@ -205,14 +204,7 @@ class KeepingWindowTest {
   }
 
   private void close(FxRobot robot) {
-    robot.interact(
-        () -> {
-          WindowEvent event = new WindowEvent(stage, WindowEvent.WINDOW_CLOSE_REQUEST);
-          stage.fireEvent(event);
-          if (!event.isConsumed() && stage.isShowing()) {
-            stage.hide();
-          }
-        });
+    robot.interact(() -> stage.fireEvent(new WindowEvent(stage, WindowEvent.WINDOW_CLOSE_REQUEST)));
     WaitForAsyncUtils.waitForFxEvents();
   }
 
