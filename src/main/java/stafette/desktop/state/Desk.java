@@ -2,10 +2,13 @@ package stafette.desktop.state;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import stafette.plan.Brief;
 import stafette.plan.Lock;
 import stafette.plan.Plan;
+import stafette.plan.Segment;
 import stafette.split.SplitResult;
+import stafette.time.BarBeat;
 import stafette.work.CheckScore;
 import stafette.work.JudgedPlan;
 import stafette.work.OpenLine;
@@ -104,6 +107,18 @@ public record Desk(
 
   Optional<Plan> bare() {
     return plan.map(JudgedPlan::plan);
+  }
+
+  /** Whether a segment of the plan has a stroke at a place. */
+  public boolean covers(int segment, BarBeat place) {
+    return bare()
+        .map(
+            plan -> {
+              Segment one = plan.segments().get(segment);
+              return IntStream.rangeClosed(one.first(), one.last())
+                  .anyMatch(stroke -> plan.line(one).placeOf(stroke).at().equals(place));
+            })
+        .orElse(false);
   }
 
   /** All of it, ready to be written down; empty if there is no line yet. */

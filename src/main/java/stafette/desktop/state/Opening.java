@@ -10,6 +10,7 @@ import stafette.work.OpenPlan;
 import stafette.work.OpenScore;
 import stafette.work.Refusal;
 import stafette.work.SplitLine;
+import stafette.work.Unfinished;
 
 /**
  * What comes of opening a file.
@@ -31,12 +32,15 @@ record Opening(Desk desk, OpenPlan.ScoreNow score) {
   }
 
   /**
-   * Opens what was left behind.
+   * Opens what was left behind, so that no other program does.
    *
    * @param score where the score is now; where it was if empty
    */
-  static Opening recovered(Path file, Optional<Path> score, LimitsInForce limits) throws Refusal {
-    return of(OpenPlan.onDesk(file, score, limits), Kept.NOWHERE, limits);
+  static Opening recovered(
+      Unfinished unfinished, Unfinished.Left left, Optional<Path> score, LimitsInForce limits)
+      throws Refusal {
+    unfinished.claim(left);
+    return of(OpenPlan.onDesk(left.file(), score, limits), Kept.NOWHERE, limits);
   }
 
   private static Opening of(OpenPlan.OnDesk opened, Kept kept, LimitsInForce limits) {

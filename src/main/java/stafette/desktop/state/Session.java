@@ -6,16 +6,13 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
-import java.util.stream.IntStream;
 import stafette.plan.Handoff;
 import stafette.plan.Hocket;
 import stafette.plan.Lock;
 import stafette.plan.Plan;
 import stafette.plan.PlanEdit;
 import stafette.plan.Seat;
-import stafette.plan.Segment;
 import stafette.score.LineChoice;
-import stafette.time.BarBeat;
 import stafette.time.TempoMark;
 import stafette.work.CheckScore;
 import stafette.work.JudgedPlan;
@@ -121,8 +118,7 @@ public final class Session {
         opened -> {
           put(opened);
           attempt(() -> remembered.opened(file));
-        },
-        this::refused);
+        });
   }
 
   /**
@@ -138,10 +134,7 @@ public final class Session {
       Consumer<String> refused) {
     work(
         Watcher.Work.OPENING,
-        going -> {
-          remembered.unfinished().claim(left);
-          return Opening.recovered(left.file(), score, limits);
-        },
+        going -> Opening.recovered(remembered.unfinished(), left, score, limits),
         opened -> {
           if (opened.score() != OpenPlan.ScoreNow.UNFIT) {
             keeping.replaces(left);
@@ -298,11 +291,7 @@ public final class Session {
 
   /** Keeps a segment as it is, or no longer if it was kept. */
   public void lockSegment(int segment) {
-    desk()
-        .bare()
-        .filter(plan -> segment < plan.segments().size())
-        .map(plan -> Locking.of(plan.segments().get(segment)))
-        .ifPresent(this::toggle);
+    planWith(segment).map(plan -> Locking.of(plan.segments().get(segment))).ifPresent(this::toggle);
   }
 
   /** Keeps all that a player plays as it is, or no longer. */
@@ -318,6 +307,10 @@ public final class Session {
                         : Locking.without(desk().locks(), own)));
   }
 
+  private Optional<Plan> planWith(int segment) {
+    return desk().bare().filter(plan -> segment < plan.segments().size());
+  }
+
   private void toggle(Lock lock) {
     relock(Locking.toggled(desk().locks(), lock));
   }
@@ -328,19 +321,12 @@ public final class Session {
 
   /** Deals a turn out between its player and the next one who is not in it, or gives it back. */
   public void hocket(int segment) {
-    desk()
-        .bare()
-        .filter(plan -> segment < plan.segments().size())
-        .ifPresent(plan -> edit(HandEdits.hocket(plan, segment)));
+    planWith(segment).ifPresent(plan -> edit(HandEdits.hocket(plan, segment)));
   }
 
   /** Divides a segment; the second part goes to the player of the fewest strokes so far. */
   public void split(int segment, int stroke) {
-    desk()
-        .bare()
-        .filter(plan -> segment < plan.segments().size())
-        .flatMap(plan -> HandEdits.split(plan, segment, stroke))
-        .ifPresent(this::edit);
+    planWith(segment).flatMap(plan -> HandEdits.split(plan, segment, stroke)).ifPresent(this::edit);
   }
 
   /** Gives a segment to another player, with the technique that is preferred. */
@@ -499,18 +485,5 @@ public final class Session {
         .map(Plan::handoffs)
         .filter(all -> number < all.size())
         .map(all -> all.get(number));
-  }
-
-  /** Whether a segment of the plan on the desk has a stroke at a place. */
-  public boolean covers(int segment, BarBeat place) {
-    return desk()
-        .bare()
-        .map(
-            plan -> {
-              Segment one = plan.segments().get(segment);
-              return IntStream.rangeClosed(one.first(), one.last())
-                  .anyMatch(stroke -> plan.line(one).placeOf(stroke).at().equals(place));
-            })
-        .orElse(false);
   }
 }

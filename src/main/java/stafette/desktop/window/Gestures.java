@@ -190,7 +190,7 @@ final class Gestures
                             plan.player(plan.segments().get(i))
                                 .name()
                                 .equals(finding.place().part()))
-                    .filter(i -> session.covers(i, finding.place().at()))
+                    .filter(i -> session.desk().covers(i, finding.place().at()))
                     .findFirst()
                     .ifPresent(reveal));
   }

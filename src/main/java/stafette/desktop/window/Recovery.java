@@ -82,6 +82,7 @@ final class Recovery {
     }
 
     private void refused(String why) {
+      words.warn(why);
       Offer.Act elsewhere =
           new Offer.Act(
               "score",
