@@ -7,6 +7,7 @@ import stafette.score.Line;
 import stafette.score.LineChoice;
 import stafette.score.NoSuchLine;
 import stafette.score.Tremolo;
+import stafette.words.Sentence;
 
 /**
  * A line in a file.
@@ -69,9 +70,9 @@ public record LineRequest(
         return choice.take(OpenScore.open(file, tremolo, true).score());
       }
     } catch (NoSuchLine e) {
-      throw Refusal.wrongUse(file + ": " + e.getMessage());
+      throw Refusal.wrongUse(Sentence.of("{0}: {1}", file, e.inWords()));
     }
-    throw Refusal.wrongUse(file + ": " + withoutCues.getMessage());
+    throw Refusal.wrongUse(Sentence.of("{0}: {1}", file, withoutCues.inWords()));
   }
 
   private Line atTempo(Line line) {

@@ -21,6 +21,7 @@ import stafette.split.Reason;
 import stafette.split.SplitResult;
 import stafette.tables.PlanFile;
 import stafette.tables.UnreadableFile;
+import stafette.words.Sentence;
 
 /** Opens a plan that was kept in a file, with its score, and has it judged anew. */
 public final class OpenPlan {
@@ -63,7 +64,9 @@ public final class OpenPlan {
         read.plan()
             .orElseThrow(
                 () ->
-                    Refusal.wrongUse(file + ": holds no plan, only the reasons why there is none"));
+                    Refusal.wrongUse(
+                        Sentence.of(
+                            "{0}: holds no plan, only the reasons why there is none", file)));
     return new Opened(
         read.score(),
         JudgedPlan.of(plan),
@@ -129,7 +132,9 @@ public final class OpenPlan {
     if (search.result().equals("none")) {
       return Optional.of(
           new SplitResult.None(
-              search.remarks().stream().map(text -> new Reason(Optional.empty(), text)).toList()));
+              search.remarks().stream()
+                  .map(text -> new Reason(Optional.empty(), Sentence.name(text)))
+                  .toList()));
     }
     OptionalInt cost = judged.stream().mapToInt(j -> j.verdict().cost().total()).findFirst();
     if (!search.optimal()) {
@@ -191,9 +196,9 @@ public final class OpenPlan {
           Seats.of(brief.players(), seats, plan.seats()),
           fits);
     } catch (UnreadableFile e) {
-      throw Refusal.ofFile(file + ": " + String.join("\n", e.problems()));
+      throw Refusal.ofFile(Sentence.of("{0}: {1}", file, e.inWords()));
     } catch (NoSuchLine e) {
-      throw Refusal.ofFile(file + ": the score has changed: " + e.getMessage());
+      throw Refusal.ofFile(Sentence.of("{0}: the score has changed: {1}", file, e.inWords()));
     }
   }
 

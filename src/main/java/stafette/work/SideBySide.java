@@ -13,6 +13,7 @@ import stafette.plan.Rules;
 import stafette.split.Alternatives;
 import stafette.split.SplitResult;
 import stafette.split.Splitter;
+import stafette.words.Sentence;
 
 /**
  * A split line with its alternatives, each the best for what it favours.
@@ -39,7 +40,7 @@ public record SideBySide(
    * @param traits compared by the weights of the main plan
    * @param differs what is different from the main plan, in words
    */
-  public record Column(SplitLine.Outcome outcome, Traits traits, List<String> differs) {
+  public record Column(SplitLine.Outcome outcome, Traits traits, List<Sentence> differs) {
     public Column {
       differs = List.copyOf(differs);
     }

@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import stafette.tables.PlanFile;
 import stafette.tables.UnreadableFile;
+import stafette.words.Sentence;
 
 /**
  * What is on the desk, kept in case the program ends unforeseen. Each program that runs has a place
@@ -65,7 +66,8 @@ public final class Unfinished implements AutoCloseable {
         release(place);
       }
     }
-    throw Refusal.ofFile(folder + ": what is on the desk can't be kept there; is it yours?");
+    throw Refusal.ofFile(
+        Sentence.of("{0}: what is on the desk can't be kept there; is it yours?", folder));
   }
 
   private List<Path> places() {
@@ -133,7 +135,7 @@ public final class Unfinished implements AutoCloseable {
    */
   public synchronized void claim(Left left) throws Refusal {
     if (!held.containsKey(left.file()) && !hold(left.file())) {
-      throw Refusal.ofFile(left.file() + ": another window has put it back");
+      throw Refusal.ofFile(Sentence.of("{0}: another window has put it back", left.file()));
     }
   }
 

@@ -56,6 +56,7 @@ final class PlayerForm extends VBox {
     ComboBox<String> choice = new ComboBox<>();
     choice.getItems().setAll(all);
     entry.instrument().ifPresent(choice::setValue);
+    choice.setConverter(new Named(texts));
     choice.setId(id + "-instrument");
     choice.setPromptText(texts.get("players.which"));
     choice.setAccessibleText(texts.get("players.instrument", entry.name()));

@@ -5,13 +5,17 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.Pane;
 import javafx.scene.layout.VBox;
 import javafx.scene.shape.Rectangle;
+import stafette.desktop.texts.Texts;
 import stafette.plan.Player;
 
 /** Who plays in each lane, beside the canvas: name and instrument. */
 final class LaneNames extends Pane {
   static final double WIDTH = 132;
 
-  LaneNames() {
+  private final Texts texts;
+
+  LaneNames(Texts texts) {
+    this.texts = texts;
     getStyleClass().add("lane-names");
     setPrefWidth(WIDTH);
     setMinWidth(WIDTH);
@@ -22,16 +26,16 @@ final class LaneNames extends Pane {
   }
 
   void show(List<Player> players) {
-    getChildren().setAll(players.stream().map(LaneNames::box).toList());
+    getChildren().setAll(players.stream().map(this::box).toList());
   }
 
-  private static VBox box(Player player) {
+  private VBox box(Player player) {
     Label name = new Label(player.name());
     name.getStyleClass().add("lane-name");
-    Label instrument = new Label(player.instrument().name());
+    Label instrument = new Label(texts.say(player.instrument()));
     instrument.getStyleClass().add("lane-instrument");
     VBox box = new VBox(name, instrument);
-    box.setAccessibleText(player.name() + ", " + player.instrument().name());
+    box.setAccessibleText(player.name() + ", " + instrument.getText());
     return box;
   }
 

@@ -33,7 +33,7 @@ public final class RelayView extends Region implements RelayStyle.Inked {
   private final Texts texts;
   private final RelayGestures gestures;
   private final Canvas canvas = new Canvas();
-  private final LaneNames names = new LaneNames();
+  private final LaneNames names;
   private final Handles handles = new Handles(new OnCanvas());
   private final ScrollBar across = new ScrollBar();
   private final ScrollBar down = new ScrollBar();
@@ -46,6 +46,7 @@ public final class RelayView extends Region implements RelayStyle.Inked {
   public RelayView(Texts texts, RelayGestures gestures) {
     this.texts = texts;
     this.gestures = gestures;
+    this.names = new LaneNames(texts);
     setId("relay");
     getStyleClass().add("relay");
     setAccessibleRole(AccessibleRole.PARENT);
@@ -69,7 +70,7 @@ public final class RelayView extends Region implements RelayStyle.Inked {
 
   /** Shows a plan; where the view stands is kept while the bars are the same. */
   public void show(Plan plan, Verdict verdict) {
-    ShownPlan shown = ShownPlan.of(plan, verdict);
+    ShownPlan shown = ShownPlan.of(plan, verdict, texts);
     names.show(plan.brief().players());
     view = Optional.of(placed(shown));
     setAccessibleText(texts.get("relay.name", plan.segments().size(), plan.handoffs().size()));

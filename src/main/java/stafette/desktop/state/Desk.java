@@ -7,8 +7,10 @@ import stafette.plan.Brief;
 import stafette.plan.Lock;
 import stafette.plan.Plan;
 import stafette.plan.Segment;
+import stafette.split.Reason;
 import stafette.split.SplitResult;
 import stafette.time.BarBeat;
+import stafette.words.Sentence;
 import stafette.work.CheckScore;
 import stafette.work.JudgedPlan;
 import stafette.work.OpenLine;
@@ -65,14 +67,14 @@ public record Desk(
   }
 
   /** Why there is no plan; nothing if there is one, or nobody has asked. */
-  public List<String> reasons() {
+  public List<Sentence> reasons() {
     return result()
         .map(
             result ->
                 result.match(
-                    best -> List.<String>of(),
-                    none -> none.reasons().stream().map(reason -> reason.text()).toList(),
-                    stopped -> List.<String>of()))
+                    best -> List.<Sentence>of(),
+                    none -> none.reasons().stream().map(Reason::text).toList(),
+                    stopped -> List.<Sentence>of()))
         .orElse(List.of());
   }
 

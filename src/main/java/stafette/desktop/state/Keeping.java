@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import java.util.function.Consumer;
+import stafette.words.Sentence;
 import stafette.work.Refusal;
 import stafette.work.SplitLine;
 import stafette.work.Unfinished;
@@ -17,7 +18,7 @@ import stafette.work.Unfinished;
 final class Keeping {
   private final Unfinished unfinished;
   private final Labour labour;
-  private final Consumer<String> refused;
+  private final Consumer<Sentence> refused;
   private final List<Unfinished.Left> replaced = new ArrayList<>();
   private Optional<State> next = Optional.empty();
   private boolean told;
@@ -25,7 +26,7 @@ final class Keeping {
   /**
    * @param refused told in words, on the window's thread and once, that it can't be kept
    */
-  Keeping(Unfinished unfinished, Labour labour, Consumer<String> refused) {
+  Keeping(Unfinished unfinished, Labour labour, Consumer<Sentence> refused) {
     this.unfinished = unfinished;
     this.labour = labour;
     this.refused = refused;
@@ -64,9 +65,9 @@ final class Keeping {
         write(state.get());
       }
     } catch (Refusal e) {
-      tell(String.valueOf(e.getMessage()));
+      tell(e.inWords());
     } catch (RuntimeException e) {
-      tell("this should not happen: " + e);
+      tell(Sentence.of("this should not happen: {0}", e.toString()));
       throw e;
     }
   }
@@ -89,10 +90,10 @@ final class Keeping {
     return all;
   }
 
-  private void tell(String message) {
+  private void tell(Sentence why) {
     if (!told) {
       told = true;
-      labour.back(() -> refused.accept(message));
+      labour.back(() -> refused.accept(why));
     }
   }
 

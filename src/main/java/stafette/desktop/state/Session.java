@@ -14,6 +14,7 @@ import stafette.plan.PlanEdit;
 import stafette.plan.Seat;
 import stafette.score.LineChoice;
 import stafette.time.TempoMark;
+import stafette.words.Sentence;
 import stafette.work.CheckScore;
 import stafette.work.JudgedPlan;
 import stafette.work.LimitsInForce;
@@ -131,7 +132,7 @@ public final class Session {
       Unfinished.Left left,
       Optional<Path> score,
       Consumer<OpenPlan.ScoreNow> done,
-      Consumer<String> refused) {
+      Consumer<Sentence> refused) {
     work(
         Watcher.Work.OPENING,
         going -> Opening.recovered(remembered.unfinished(), left, score, limits),
@@ -158,7 +159,7 @@ public final class Session {
   }
 
   private <T> void work(
-      Watcher.Work what, Labour.Piece<T> piece, Consumer<T> done, Consumer<String> refused) {
+      Watcher.Work what, Labour.Piece<T> piece, Consumer<T> done, Consumer<Sentence> refused) {
     watcher.began(what);
     labour.start(
         piece,
@@ -166,9 +167,9 @@ public final class Session {
           watcher.rests();
           done.accept(result);
         },
-        message -> {
+        why -> {
           watcher.rests();
-          refused.accept(message);
+          refused.accept(why);
         });
   }
 
@@ -469,12 +470,12 @@ public final class Session {
     try {
       step.run();
     } catch (Refusal e) {
-      refused(String.valueOf(e.getMessage()));
+      refused(e.inWords());
     }
   }
 
-  private void refused(String message) {
-    watcher.refused(message);
+  private void refused(Sentence why) {
+    watcher.refused(why);
   }
 
   /** A handoff of the plan as it was before a drag. */

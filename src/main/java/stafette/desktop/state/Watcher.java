@@ -1,6 +1,7 @@
 package stafette.desktop.state;
 
 import stafette.split.Splitter;
+import stafette.words.Sentence;
 import stafette.work.OpenPlan;
 import stafette.work.SideBySide;
 
@@ -25,7 +26,7 @@ public interface Watcher {
         public void compared(SideBySide plans) {}
 
         @Override
-        public void refused(String message) {}
+        public void refused(Sentence why) {}
       };
 
   /**
@@ -55,7 +56,7 @@ public interface Watcher {
   void compared(SideBySide plans);
 
   /** Something can't be done; in words for a musician. */
-  void refused(String message);
+  void refused(Sentence why);
 
   /** What takes long. */
   enum Work {

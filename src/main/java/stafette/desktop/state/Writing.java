@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import stafette.plan.SourceTreatment;
+import stafette.words.Sentence;
 import stafette.work.ChangedPart;
 import stafette.work.JudgedPlan;
 import stafette.work.LimitsInForce;
@@ -21,7 +22,7 @@ public final class Writing {
   private final Remembered remembered;
   private final Consumer<Kept> kept;
   private final Labour glances;
-  private final Consumer<String> refused;
+  private final Consumer<Sentence> refused;
 
   /**
    * @param desk what is on the desk
@@ -33,7 +34,7 @@ public final class Writing {
       Remembered remembered,
       Consumer<Kept> kept,
       Labour glances,
-      Consumer<String> refused) {
+      Consumer<Sentence> refused) {
     this.desk = desk;
     this.limits = limits;
     this.remembered = remembered;
@@ -47,7 +48,7 @@ public final class Writing {
    *
    * @throws Refusal if there is no plan, or it can't be written into this score
    */
-  public List<String> changes(SourceTreatment treatment) throws Refusal {
+  public List<Sentence> changes(SourceTreatment treatment) throws Refusal {
     return WriteScore.changes(line().score(), plan().plan(), treatment, limits);
   }
 
@@ -93,10 +94,14 @@ public final class Writing {
   }
 
   private OpenLine line() throws Refusal {
-    return desk.get().line().orElseThrow(() -> Refusal.wrongUse("choose a line first"));
+    return desk.get()
+        .line()
+        .orElseThrow(() -> Refusal.wrongUse(Sentence.of("choose a line first")));
   }
 
   private JudgedPlan plan() throws Refusal {
-    return desk.get().plan().orElseThrow(() -> Refusal.wrongUse("there is no plan yet"));
+    return desk.get()
+        .plan()
+        .orElseThrow(() -> Refusal.wrongUse(Sentence.of("there is no plan yet")));
   }
 }

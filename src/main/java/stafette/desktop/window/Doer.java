@@ -12,6 +12,7 @@ import stafette.plan.Plan;
 import stafette.plan.SourceTreatment;
 import stafette.score.Line;
 import stafette.time.Rational;
+import stafette.words.Sentence;
 import stafette.work.ExportPlan;
 import stafette.work.JudgedPlan;
 import stafette.work.OpenLine;
@@ -203,10 +204,11 @@ final class Doer implements Tools.Actions {
   public void write() {
     attempt(
         () -> {
-          List<String> changes = session.writing().changes(SourceTreatment.KEEP);
+          List<Sentence> changes = session.writing().changes(SourceTreatment.KEEP);
           if (changes.isEmpty()) {
             words.say(texts.get("window.unchanged"));
-          } else if (asking.agrees(texts.get("write.title"), changes)) {
+          } else if (asking.agrees(
+              texts.get("write.title"), changes.stream().map(texts::say).toList())) {
             write(asking.toWrite(words.proposed("-relay.musicxml")));
           }
         });
@@ -266,7 +268,7 @@ final class Doer implements Tools.Actions {
     try {
       step.run();
     } catch (Refusal e) {
-      words.warn(String.valueOf(e.getMessage()));
+      words.warn(texts.say(e));
     }
   }
 }

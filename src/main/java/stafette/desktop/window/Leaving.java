@@ -47,7 +47,7 @@ final class Leaving {
         words.say(texts.get("window.written", file.get()));
       }
     } catch (Refusal e) {
-      words.warn(String.valueOf(e.getMessage()));
+      words.warn(texts.say(e));
     }
     return session.kept().safe();
   }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import stafette.desktop.state.Session;
 import stafette.desktop.texts.Texts;
+import stafette.words.Sentence;
 import stafette.work.OpenPlan;
 import stafette.work.Refusal;
 import stafette.work.Unfinished;
@@ -81,14 +82,14 @@ final class Recovery {
       }
     }
 
-    private void refused(String why) {
-      words.warn(why);
+    private void refused(Sentence why) {
+      words.warn(texts.say(why));
       Offer.Act elsewhere =
           new Offer.Act(
               "score",
               texts.get("offer.score"),
               () -> asking.toOpen().ifPresent(file -> recover(Optional.of(file))));
-      offer.show(texts.get("offer.refused", why), List.of(elsewhere, copy(), discard()));
+      offer.show(texts.get("offer.refused", texts.say(why)), List.of(elsewhere, copy(), discard()));
     }
 
     private Offer.Act copy() {
@@ -120,7 +121,7 @@ final class Recovery {
     try {
       step.run();
     } catch (Refusal e) {
-      words.warn(String.valueOf(e.getMessage()));
+      words.warn(texts.say(e));
     }
   }
 }

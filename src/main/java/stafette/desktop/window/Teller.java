@@ -15,6 +15,7 @@ import stafette.plan.Plan;
 import stafette.plan.Player;
 import stafette.score.Part;
 import stafette.split.Splitter;
+import stafette.words.Sentence;
 import stafette.work.JudgedPlan;
 import stafette.work.LimitsInForce;
 import stafette.work.OpenLine;
@@ -73,7 +74,7 @@ final class Teller implements Watcher {
     verdict.findings().stream()
         .findFirst()
         .ifPresentOrElse(
-            finding -> frame.warn(finding.message()),
+            finding -> frame.warn(texts.say(finding.message())),
             () -> frame.say(texts.get("verdict.holds", verdict.cost().total())));
   }
 
@@ -202,7 +203,7 @@ final class Teller implements Watcher {
   }
 
   @Override
-  public void refused(String message) {
-    frame.warn(message);
+  public void refused(Sentence why) {
+    frame.warn(texts.say(why));
   }
 }

@@ -36,7 +36,9 @@ class KeepingTest {
 
   private Keeping keeping(Unfinished unfinished) {
     return new Keeping(
-        unfinished, new Labour(Runnable::run, Runnable::run, toWrite::add), refused::add);
+        unfinished,
+        new Labour(Runnable::run, Runnable::run, toWrite::add),
+        why -> refused.add(why.toString()));
   }
 
   private Path state() {
@@ -93,7 +95,7 @@ class KeepingTest {
           new Keeping(
               new Remembered(state()).unfinished(),
               new Labour(Runnable::run, Runnable::run, writer),
-              refused::add);
+              why -> refused.add(why.toString()));
       keeping.keep(desk());
       keeping.settle();
       assertEquals(1, kept().size());

@@ -43,7 +43,11 @@ class RecoveryTest {
   private Session recovered(Optional<Path> elsewhere) {
     Remembered remembered = new Remembered(state());
     Session session = LeftBehind.session(remembered);
-    session.recover(remembered.unfinished().left().get(0), elsewhere, scores::add, refused::add);
+    session.recover(
+        remembered.unfinished().left().get(0),
+        elsewhere,
+        scores::add,
+        why -> refused.add(why.toString()));
     return session;
   }
 

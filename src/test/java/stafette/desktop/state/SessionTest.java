@@ -26,6 +26,7 @@ import stafette.score.BarChoice;
 import stafette.score.LineChoice;
 import stafette.split.Splitter;
 import stafette.time.TempoMark;
+import stafette.words.Sentence;
 import stafette.work.LimitsInForce;
 import stafette.work.OpenLine;
 import stafette.work.Refusal;
@@ -72,8 +73,8 @@ class SessionTest {
     }
 
     @Override
-    public void refused(String message) {
-      refused.add(message);
+    public void refused(Sentence why) {
+      refused.add(why.toString());
     }
   }
 
