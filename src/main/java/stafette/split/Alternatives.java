@@ -49,7 +49,7 @@ public record Alternatives(List<Alternative> kept, List<Dropped> dropped) {
     SplitResult best(Brief brief, int left);
   }
 
-  /** How many searches {@link #to} makes at most. */
+  /** How many searches {@link #to} makes at most; {@link #toAny} makes one more. */
   public static int mostSearches() {
     return Favour.values().length - 1;
   }
@@ -61,13 +61,30 @@ public record Alternatives(List<Alternative> kept, List<Dropped> dropped) {
    * @param most how many are wanted; no more searches are made once there are so many
    */
   public static Alternatives to(Plan main, Weights base, int most, Search search) {
+    return to(main, others(main), base, most, search);
+  }
+
+  /** The same for a plan that need not be the best: what it favours itself comes first. */
+  public static Alternatives toAny(Plan main, Weights base, int most, Search search) {
+    List<Favour> favours = new ArrayList<>();
+    favours.add(main.brief().rules().favour());
+    favours.addAll(others(main));
+    return to(main, favours, base, most, search);
+  }
+
+  private static List<Favour> others(Plan main) {
+    return Arrays.stream(Favour.values())
+        .filter(favour -> favour != main.brief().rules().favour())
+        .toList();
+  }
+
+  private static Alternatives to(
+      Plan main, List<Favour> favours, Weights base, int most, Search search) {
     List<Alternative> kept = new ArrayList<>();
     List<Dropped> dropped = new ArrayList<>();
-    List<Favour> others =
-        Arrays.stream(Favour.values()).filter(f -> f != main.brief().rules().favour()).toList();
-    for (int i = 0; i < others.size() && kept.size() < most; i++) {
-      Favour favour = others.get(i);
-      SplitResult result = search.best(favouring(main.brief(), favour, base), others.size() - i);
+    for (int i = 0; i < favours.size() && kept.size() < most; i++) {
+      Favour favour = favours.get(i);
+      SplitResult result = search.best(favouring(main.brief(), favour, base), favours.size() - i);
       Optional<Plan> plan = plan(result);
       Optional<Sentence> why =
           plan.map(found -> duplicate(found, main, kept, base)).orElseGet(() -> missing(result));

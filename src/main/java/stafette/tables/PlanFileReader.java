@@ -20,6 +20,7 @@ import stafette.plan.Pattern;
 import stafette.plan.Rules;
 import stafette.plan.Weights;
 import stafette.score.ToneChoice;
+import stafette.score.Tremolo;
 import stafette.time.BeatUnit;
 import stafette.time.Rational;
 import stafette.time.TempoMark;
@@ -39,7 +40,11 @@ final class PlanFileReader {
   PlanFile read() throws UnreadableFile {
     Entry score = document.entry("score");
     Entry line = document.entry("line");
-    ScoreFile scoreFile = new ScoreFile(score.text("file"), score.text("sha256"));
+    Tremolo tremolo =
+        score.has("tremolo")
+            ? oneOf(score, "tremolo", Tremolo.values(), Tremolo.AS_WRITTEN)
+            : Tremolo.AS_WRITTEN;
+    ScoreFile scoreFile = new ScoreFile(score.text("file"), score.text("sha256"), tremolo);
     PlanFile.Source source = source(line);
     TempoMark tempo = tempo(line);
     Rules rules = rules(document.entry("settings"));

@@ -28,6 +28,7 @@ import stafette.plan.Seat;
 import stafette.plan.Segment;
 import stafette.plan.Weights;
 import stafette.score.Line;
+import stafette.score.Tremolo;
 
 /**
  * Writes a plan with all it rests on, so that another program can verify constraints and cost
@@ -51,6 +52,9 @@ public final class PlanJson {
     JsonObject score = new JsonObject();
     score.addProperty("file", report.score().file());
     score.addProperty("sha256", report.score().sha256());
+    if (report.score().tremolo() != Tremolo.AS_WRITTEN) {
+      score.addProperty("tremolo", report.score().tremolo().name().toLowerCase(Locale.ROOT));
+    }
     json.add("score", score);
     Line line = report.brief().line();
     json.add("line", LineJson.of(line));

@@ -38,6 +38,11 @@ public record LineRequest(
     return new LineRequest(file, choice, Optional.of(other), tremolo, cues);
   }
 
+  /** The same line with tremolos read otherwise. */
+  public LineRequest with(Tremolo other) {
+    return new LineRequest(file, choice, tempo, other, cues);
+  }
+
   /** The score and the line in it. */
   public record Found(OpenScore score, Line line) {}
 

@@ -156,6 +156,15 @@ public record LockWish(
     };
   }
 
+  /** Whether a brief has all that the lock speaks of. */
+  boolean fits(Brief brief) {
+    try {
+      return in(brief).relay() == relay;
+    } catch (Refusal nothingToKeep) {
+      return false;
+    }
+  }
+
   private int player(Brief brief) throws Refusal {
     List<String> names = brief.players().stream().map(Player::name).toList();
     return IntStream.range(0, names.size())

@@ -16,7 +16,6 @@ import stafette.score.BarChoice;
 import stafette.score.Line;
 import stafette.score.LineChoice;
 import stafette.score.NoSuchLine;
-import stafette.score.Tremolo;
 import stafette.split.Reason;
 import stafette.split.SplitResult;
 import stafette.tables.PlanFile;
@@ -181,7 +180,7 @@ public final class OpenPlan {
       Path scoreFile =
           asked.orElseGet(
               () -> file.toAbsolutePath().resolveSibling(plan.score().file()).normalize());
-      OpenScore score = OpenScore.open(scoreFile, Tremolo.AS_WRITTEN, false);
+      OpenScore score = OpenScore.open(scoreFile, plan.score().tremolo(), false);
       List<Line> lines = lines(plan, score);
       boolean fits = mustFit || plan.fits(lines);
       Brief brief =

@@ -55,6 +55,7 @@ record Reopening(OpenScore score, Brief brief, Map<String, Seat> seats, Set<Stri
     LineChoice choice = LineChoice.of(line.source());
     TempoMark mark = line.tempo().at(line.stroke(0).onset());
     return LineRequest.whole(score.file())
+        .with(score.tremolo())
         .with(isEachTone() ? choice.with(new ToneChoice.All()) : choice)
         .with(new TempoWish(Optional.of(mark.unit()), mark.perMinute()));
   }

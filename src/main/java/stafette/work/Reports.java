@@ -153,7 +153,8 @@ public final class Reports {
   }
 
   private static ScoreFile scoreFile(OpenScore score, Path path) {
-    return new ScoreFile(path.toString().replace('\\', '/'), score.document().container().sha256());
+    return new ScoreFile(
+        path.toString().replace('\\', '/'), score.document().container().sha256(), score.tremolo());
   }
 
   /**

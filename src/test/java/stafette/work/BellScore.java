@@ -6,7 +6,10 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 
-/** A score invented for tests: two tones in quick notes for a piano, and a flute with a few. */
+/**
+ * A score invented for tests: two tones in quick notes for a piano, the last of each bar with a
+ * slash through its stem, and a flute with a few notes.
+ */
 public final class BellScore {
   private static final String HEAD =
       """
@@ -25,6 +28,9 @@ public final class BellScore {
       <direction><direction-type><metronome><beat-unit>quarter</beat-unit>
       <per-minute>144</per-minute></metronome></direction-type></direction>
       """;
+
+  private static final String SLASH =
+      "<notations><ornaments><tremolo type=\"single\">1</tremolo></ornaments></notations>";
 
   private BellScore() {}
 
@@ -52,7 +58,8 @@ public final class BellScore {
   private static String quick(int bar) {
     StringBuilder notes = new StringBuilder();
     for (int i = 0; i < 16; i++) {
-      notes.append(note("", "CDEFGAB".charAt((i + bar) % 7), 5, 1, "16th"));
+      String quick = note("", "CDEFGAB".charAt((i + bar) % 7), 5, 1, "16th");
+      notes.append(i < 15 ? quick : quick.replace("</note>", SLASH + "</note>"));
       notes.append(note("<chord/>", "EFGABCD".charAt((i + bar) % 7), 4, 1, "16th"));
     }
     return notes.toString();

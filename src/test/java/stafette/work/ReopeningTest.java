@@ -75,7 +75,7 @@ class ReopeningTest {
   @Property(tries = 25)
   void any_desk_comes_back_as_it_was(@ForAll Random random) throws Exception {
     LimitsInForce limits = LimitsInForce.load(Optional.empty());
-    OpenScore open = OpenScore.open(score, Tremolo.AS_WRITTEN, false);
+    OpenScore open = OpenScore.open(score, one(Tremolo.values(), random), false);
     OpenLine line = line(open, limits, random);
     Optional<JudgedPlan> judged = plan(line.brief(), random).map(JudgedPlan::of);
     Path kept = folder.resolve("kept.json");
@@ -96,6 +96,7 @@ class ReopeningTest {
     assertEquals(before.players(), after.players());
     assertEquals(line.seats(), back.seats());
     assertEquals(line.tempo(), back.tempo());
+    assertEquals(line.asked().line().tremolo(), back.asked().line().tremolo());
     assertEquals(
         IntStream.range(0, before.lines().size()).mapToObj(r -> notes(before, r)).toList(),
         IntStream.range(0, after.lines().size()).mapToObj(r -> notes(after, r)).toList());
@@ -125,7 +126,7 @@ class ReopeningTest {
             OptionalInt.empty(),
             Optional.empty(),
             Optional.of(eachTone ? new ToneChoice.All() : new ToneChoice.FromTop(1)));
-    LineRequest where = LineRequest.whole(open.file()).with(choice);
+    LineRequest where = LineRequest.whole(open.file()).with(choice).with(open.tremolo());
     List<PlayerWish> players = new ArrayList<>(PLAYERS);
     Collections.shuffle(players, random);
     players = players.subList(0, 2 + random.nextInt(3));

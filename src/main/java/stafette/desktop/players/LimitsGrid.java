@@ -7,6 +7,7 @@ import javafx.scene.control.TextField;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import stafette.desktop.texts.Texts;
+import stafette.desktop.texts.Typed;
 import stafette.limits.Capability;
 import stafette.plan.Skill;
 

@@ -2,11 +2,13 @@ package stafette.desktop.state;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 import stafette.plan.Brief;
 import stafette.plan.Lock;
 import stafette.plan.Plan;
 import stafette.plan.Segment;
+import stafette.plan.SourceTreatment;
 import stafette.split.Reason;
 import stafette.split.SplitResult;
 import stafette.time.BarBeat;
@@ -23,6 +25,7 @@ import stafette.work.SplitLine;
  * @param line the line chosen, with all that is asked for it
  * @param plan the plan, found or made by hand
  * @param found what the last search said, as long as it holds for what is asked and for the plan
+ * @param source what writing makes of the line that was split
  * @param kept where it is kept
  */
 public record Desk(
@@ -30,6 +33,7 @@ public record Desk(
     Optional<OpenLine> line,
     Optional<JudgedPlan> plan,
     Optional<SplitLine.Outcome> found,
+    SourceTreatment source,
     Kept kept) {
   /** Nothing yet. */
   public static final Desk EMPTY =
@@ -38,6 +42,7 @@ public record Desk(
           Optional.empty(),
           Optional.empty(),
           Optional.empty(),
+          SourceTreatment.KEEP,
           Kept.EASILY_HAD_AGAIN);
 
   /** A score just opened. */
@@ -47,11 +52,24 @@ public record Desk(
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
+        EMPTY.source,
         Kept.EASILY_HAD_AGAIN);
   }
 
   public List<CheckScore.Report> passages() {
     return score.map(CheckScore.Checked::reports).orElse(List.of());
+  }
+
+  /** Whether a segment of the plan on the desk has a stroke at a place. */
+  public boolean covers(int segment, BarBeat place) {
+    return bare()
+        .map(
+            plan -> {
+              Segment one = plan.segments().get(segment);
+              return IntStream.rangeClosed(one.first(), one.last())
+                  .anyMatch(stroke -> plan.line(one).placeOf(stroke).at().equals(place));
+            })
+        .orElse(false);
   }
 
   /** What must be kept. */
@@ -86,41 +104,43 @@ public record Desk(
   /** Another line, for which nothing was done yet. */
   Desk choosing(OpenLine other) {
     return new Desk(
-        score, Optional.of(other), Optional.empty(), Optional.empty(), Kept.EASILY_HAD_AGAIN);
+        score,
+        Optional.of(other),
+        Optional.empty(),
+        Optional.empty(),
+        source,
+        Kept.EASILY_HAD_AGAIN);
   }
 
   Desk with(OpenLine other, Optional<JudgedPlan> judged) {
-    return new Desk(score, Optional.of(other), judged, Optional.empty(), kept.changed());
+    return new Desk(score, Optional.of(other), judged, Optional.empty(), source, kept.changed());
   }
 
   Desk with(JudgedPlan judged) {
-    return new Desk(score, line, Optional.of(judged), Optional.empty(), kept.changed());
+    return new Desk(score, line, Optional.of(judged), Optional.empty(), source, kept.changed());
   }
 
   /** After a search. */
   Desk with(SplitLine.Outcome outcome) {
     return new Desk(
-        score, line, outcome.plan().or(() -> plan), Optional.of(outcome), kept.searched());
+        score, line, outcome.plan().or(() -> plan), Optional.of(outcome), source, kept.searched());
+  }
+
+  Desk with(SourceTreatment treatment) {
+    return new Desk(score, line, plan, found, treatment, kept);
   }
 
   Desk with(Kept now) {
-    return new Desk(score, line, plan, found, now);
+    return new Desk(score, line, plan, found, source, now);
+  }
+
+  /** With something else asked; the plan is taken over, as far as it can be, and judged. */
+  Desk under(OpenLine other, Function<Plan, JudgedPlan> judge) {
+    return with(other, bare().flatMap(other::adopted).map(judge));
   }
 
   Optional<Plan> bare() {
     return plan.map(JudgedPlan::plan);
-  }
-
-  /** Whether a segment of the plan has a stroke at a place. */
-  public boolean covers(int segment, BarBeat place) {
-    return bare()
-        .map(
-            plan -> {
-              Segment one = plan.segments().get(segment);
-              return IntStream.rangeClosed(one.first(), one.last())
-                  .anyMatch(stroke -> plan.line(one).placeOf(stroke).at().equals(place));
-            })
-        .orElse(false);
   }
 
   /** All of it, ready to be written down; empty if there is no line yet. */

@@ -3,6 +3,8 @@ package stafette.desktop.state;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import stafette.plan.SourceTreatment;
+import stafette.score.Tremolo;
 import stafette.work.CheckScore;
 import stafette.work.LimitsInForce;
 import stafette.work.LineRequest;
@@ -43,13 +45,20 @@ record Opening(Desk desk, OpenPlan.ScoreNow score) {
     return of(OpenPlan.onDesk(left.file(), score, limits), Kept.NOWHERE, limits);
   }
 
-  private static Opening of(OpenPlan.OnDesk opened, Kept kept, LimitsInForce limits) {
+  private static Opening of(OpenPlan.OnDesk opened, Kept kept, LimitsInForce limits)
+      throws Refusal {
+    OpenScore score = opened.line().score();
+    OpenScore asWritten =
+        score.tremolo() == Tremolo.AS_WRITTEN
+            ? score
+            : OpenScore.open(score.file(), Tremolo.AS_WRITTEN, false);
     return new Opening(
         new Desk(
-            Optional.of(passages(opened.line().score(), limits)),
+            Optional.of(passages(asWritten, limits)),
             Optional.of(opened.line()),
             opened.judged(),
             opened.found(),
+            SourceTreatment.KEEP,
             kept),
         opened.score());
   }

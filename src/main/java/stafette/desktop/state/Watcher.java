@@ -1,5 +1,6 @@
 package stafette.desktop.state;
 
+import stafette.plan.Favour;
 import stafette.split.Splitter;
 import stafette.words.Sentence;
 import stafette.work.OpenPlan;
@@ -48,6 +49,14 @@ public interface Watcher {
 
   /** A search goes on. */
   void progress(Splitter.Progress progress);
+
+  /**
+   * A search for another plan begins.
+   *
+   * @param favour what it favours
+   * @param left how many are to come at most, this one included
+   */
+  default void comparing(Favour favour, int left) {}
 
   /** Nothing that takes long goes on any more. */
   void rests();

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.ResourceBundle;
 import java.util.stream.Stream;
 import stafette.check.Strain;
+import stafette.score.ToneChoice;
 import stafette.words.Sayable;
 import stafette.words.Sentence;
 
@@ -59,6 +60,14 @@ public final class Texts {
   public String say(Sayable what) {
     Sentence sentence = what.inWords();
     return Sentence.fill(translated(sentence.template()), sentence.facts(), this::said);
+  }
+
+  /** Which tones of chords. */
+  public String tone(ToneChoice choice) {
+    if (choice instanceof ToneChoice.FromTop fromTop) {
+      return fromTop.number() == 1 ? get("tone.top") : get("tone.number", fromTop.number());
+    }
+    return get(choice instanceof ToneChoice.Bottom ? "tone.bottom" : "tone.all");
   }
 
   /** An instrument or a technique in the user's language. */

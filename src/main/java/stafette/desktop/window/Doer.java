@@ -7,9 +7,7 @@ import javafx.scene.Scene;
 import stafette.desktop.state.Session;
 import stafette.desktop.texts.Texts;
 import stafette.plan.Handoff;
-import stafette.plan.Hocket;
 import stafette.plan.Plan;
-import stafette.plan.SourceTreatment;
 import stafette.score.Line;
 import stafette.time.Rational;
 import stafette.words.Sentence;
@@ -118,11 +116,6 @@ final class Doer implements Tools.Actions {
   }
 
   @Override
-  public void hocket(Hocket unit) {
-    session.hocket(unit);
-  }
-
-  @Override
   public void play() {
     if (listener.isPlaying()) {
       listener.stop();
@@ -204,7 +197,7 @@ final class Doer implements Tools.Actions {
   public void write() {
     attempt(
         () -> {
-          List<Sentence> changes = session.writing().changes(SourceTreatment.KEEP);
+          List<Sentence> changes = session.writing().changes(session.desk().source());
           if (changes.isEmpty()) {
             words.say(texts.get("window.unchanged"));
           } else if (asking.agrees(
@@ -216,7 +209,7 @@ final class Doer implements Tools.Actions {
 
   private void write(Optional<Path> file) throws Refusal {
     if (file.isPresent()) {
-      WriteScore.Saved saved = session.writing().write(file.get(), SourceTreatment.KEEP);
+      WriteScore.Saved saved = session.writing().write(file.get(), session.desk().source());
       words.say(texts.get("window.written", saved.file()));
     }
   }

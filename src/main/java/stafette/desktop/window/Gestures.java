@@ -144,6 +144,11 @@ final class Gestures
   }
 
   @Override
+  public void allow(String name, String technique, boolean allowed) {
+    session.rules().allow(name, technique, allowed);
+  }
+
+  @Override
   public void sit(String name, Optional<Seat> seat) {
     session.sit(name, seat);
   }
@@ -172,7 +177,7 @@ final class Gestures
             line.bars().map(BarChoice::new),
             line.staff(),
             line.voice(),
-            Optional.empty());
+            Optional.of(line.tone()));
     leaving.accept(() -> session.choose(choice));
   }
 

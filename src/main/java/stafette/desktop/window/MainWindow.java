@@ -21,9 +21,7 @@ import stafette.desktop.state.Labour;
 import stafette.desktop.state.Session;
 import stafette.desktop.texts.Texts;
 import stafette.desktop.welcome.WelcomeView;
-import stafette.plan.SourceTreatment;
 import stafette.work.LimitsInForce;
-import stafette.work.OpenLine;
 import stafette.work.Refusal;
 import stafette.work.Remembered;
 import stafette.work.Samples;
@@ -37,6 +35,7 @@ public final class MainWindow {
   private static final double LEAST_HEIGHT = 560;
 
   private final Stage stage;
+  private final Texts texts;
   private final Remembered remembered;
   private final ExecutorService aside = thread("aside");
   private final ExecutorService writer = thread("writer");
@@ -57,12 +56,14 @@ public final class MainWindow {
   public MainWindow(
       Stage stage, Texts texts, LimitsInForce limits, Remembered remembered, Asking asking) {
     this.stage = stage;
+    this.texts = texts;
     this.remembered = remembered;
     session = new Session(limits, remembered, new Labour(aside, Platform::runLater, writer));
     Doer.Words words = new OnFrame();
     leaving = new Leaving(session, asking, words, texts);
     Gestures gestures = new Gestures(session, this::reveal, this::choose, this::choosing);
-    panels = Panels.of(texts, gestures, new Doors());
+    Ruling ruling = new Ruling(session, texts, words::say);
+    panels = Panels.of(texts, gestures, ruling, new Doors());
     panels.welcome().show(remembered.recent());
     frame = new Frame(panels, texts);
     Scene scene = new Scene(frame, WIDTH, HEIGHT);
@@ -132,7 +133,7 @@ public final class MainWindow {
       try {
         MainWindow.this.open(Samples.put(title, remembered.samples()));
       } catch (Refusal e) {
-        frame.warn(String.valueOf(e.getMessage()));
+        frame.warn(texts.say(e));
       }
     }
   }
@@ -203,15 +204,14 @@ public final class MainWindow {
             desk.line().isPresent(),
             desk.plan().isPresent(),
             session.canUndo(),
-            session.canRedo(),
-            desk.line().map(OpenLine::brief).map(brief -> brief.rules().hocket())));
+            session.canRedo()));
     if (frame.isWrittenSeen()) {
       lookAtBars();
     }
   }
 
   private void lookAtBars() {
-    session.writing().lookAtBars(SourceTreatment.KEEP, panels.written()::show);
+    session.writing().lookAtBars(session.desk().source(), panels.written()::show);
   }
 
   private void keys(Scene scene) {

@@ -7,9 +7,11 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import stafette.check.Verdict;
 import stafette.desktop.players.Entry;
+import stafette.desktop.rules.RulesNow;
 import stafette.desktop.state.Desk;
 import stafette.desktop.state.Watcher;
 import stafette.desktop.texts.Texts;
+import stafette.plan.Favour;
 import stafette.plan.Lock;
 import stafette.plan.Plan;
 import stafette.plan.Player;
@@ -59,6 +61,7 @@ final class Teller implements Watcher {
       panels.welcome().setVisible(desk.score().isEmpty());
       showPassages(desk);
       showPlayers(desk);
+      panels.rules().show(desk.line().map(line -> RulesNow.of(line, desk.source())));
     }
     desk.plan().ifPresentOrElse(judged -> showPlan(desk, judged, dragging), () -> showNoPlan(desk));
     if (dragging) {
@@ -143,6 +146,10 @@ final class Teller implements Watcher {
         player.name(),
         Optional.of(player.instrument().name()),
         player.skills(),
+        player.instrument().techniques().stream()
+            .filter(technique -> !technique.expected())
+            .map(technique -> new Entry.Extra(technique.name(), line.isAllowed(player, technique)))
+            .toList(),
         locked,
         freed || !player.busy().isEmpty(),
         !freed,
@@ -187,6 +194,11 @@ final class Teller implements Watcher {
         progress.cost().isPresent()
             ? texts.get("window.better", progress.cost().getAsInt(), progress.bound())
             : texts.get("window.searching", progress.bound()));
+  }
+
+  @Override
+  public void comparing(Favour favour, int left) {
+    frame.say(texts.get("window.comparing", texts.get("favour." + favour), left));
   }
 
   @Override

@@ -1,8 +1,13 @@
 package stafette.desktop.texts;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.EnumSet;
@@ -17,6 +22,8 @@ import java.util.stream.Collectors;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.function.Executable;
+import org.junit.jupiter.api.io.TempDir;
 import stafette.Invented;
 import stafette.check.Finding;
 import stafette.check.HandoffReasons;
@@ -24,6 +31,7 @@ import stafette.check.Judge;
 import stafette.check.RandomPlans;
 import stafette.check.TempoWindow;
 import stafette.check.Traits;
+import stafette.desktop.SplitSample;
 import stafette.limits.Capability;
 import stafette.limits.Instrument;
 import stafette.plan.Brief;
@@ -32,15 +40,28 @@ import stafette.plan.Plan;
 import stafette.plan.Player;
 import stafette.plan.Segment;
 import stafette.plan.Skill;
+import stafette.plan.SourceTreatment;
+import stafette.score.BarChoice;
 import stafette.score.Line;
+import stafette.score.LineChoice;
 import stafette.score.Pitch;
 import stafette.score.Step;
+import stafette.score.Tremolo;
 import stafette.split.Reason;
 import stafette.split.SplitResult;
 import stafette.split.Splitter;
 import stafette.split.WhyNot;
 import stafette.tables.LimitTables;
+import stafette.words.Objection;
 import stafette.words.Sayable;
+import stafette.work.LimitsInForce;
+import stafette.work.LineRequest;
+import stafette.work.OpenPlan;
+import stafette.work.OpenScore;
+import stafette.work.PlayerWish;
+import stafette.work.Refusal;
+import stafette.work.SplitLine;
+import stafette.work.WriteScore;
 
 /** What a German window says of plans, without an English word. */
 class GermanTest {
@@ -100,7 +121,7 @@ class GermanTest {
             locked(new Lock.In(0, 1, 4, 8)),
             locked(new Lock.Out(0, 0, 4, 8)),
             locked(new Lock.Exactly(0, 0, OptionalInt.empty(), 4, 8))),
-        LongStream.range(0, 400).mapToObj(RandomPlans::any));
+        LongStream.range(0, 100).mapToObj(RandomPlans::any));
   }
 
   @Test
@@ -128,7 +149,7 @@ class GermanTest {
   @Test
   void what_limits_the_tempo_is_german() throws IOException {
     assertGerman(
-        LongStream.range(0, 40)
+        LongStream.range(0, 8)
             .mapToObj(RandomPlans::holding)
             .flatMap(plan -> TempoWindow.of(plan).stream())
             .flatMap(
@@ -192,9 +213,9 @@ class GermanTest {
     Stream<Brief> briefs =
         Stream.of(
             Invented.brief(Invented.line(4, 4, 240), FLUTE, CLARINET),
-            Invented.brief(Invented.line(60, 4, 120), FLUTE),
+            Invented.brief(Invented.line(20, 4, 120), FLUTE),
             Invented.brief(
-                Invented.line(64, 4, 120, i -> new Pitch(Step.B, -1, 1)), FLUTE, CLARINET));
+                Invented.line(16, 4, 120, i -> new Pitch(Step.B, -1, 1)), FLUTE, CLARINET));
     assertGerman(
         briefs
             .flatMap(brief -> Stream.concat(smallest(brief), plainest(brief)))
@@ -210,6 +231,46 @@ class GermanTest {
     return Splitter.split(brief, () -> false) instanceof SplitResult.None none
         ? none.reasons().stream()
         : Stream.of();
+  }
+
+  @Test
+  void what_writing_changes_is_german() throws Refusal, IOException {
+    SplitLine.Outcome outcome = SplitSample.plans(0).main();
+    LimitsInForce limits = LimitsInForce.load(Optional.empty());
+    Plan plan = outcome.plan().orElseThrow().plan();
+    List<String> said =
+        WriteScore.changes(outcome.score(), plan, SourceTreatment.CUE, limits).stream()
+            .map(GERMAN::say)
+            .toList();
+    assertTrue(said.contains("Piano: die Linie wird zu Stichnoten"), said.toString());
+    assertGerman(said);
+  }
+
+  @Test
+  void what_is_refused_is_german(@TempDir Path folder) throws IOException {
+    LimitTables tables = LimitTables.builtIn();
+    Path torn = Files.writeString(folder.resolve("torn.musicxml"), "<score-partwise><part-list>");
+    Path poem = Files.writeString(folder.resolve("poem.xml"), "<poem/>");
+    Path plan = Files.writeString(folder.resolve("3.json"), "{}");
+    LimitsInForce limits = new LimitsInForce(tables.catalogue(), tables.weights());
+    LineChoice nobody =
+        new LineChoice(
+            "Viola", Optional.empty(), OptionalInt.empty(), Optional.empty(), Optional.empty());
+    assertGerman(
+        Stream.<Executable>of(
+                () -> OpenScore.open(folder, Tremolo.AS_WRITTEN, false),
+                () -> OpenScore.open(folder.resolve("0.mxl"), Tremolo.AS_WRITTEN, false),
+                () -> OpenScore.open(torn, Tremolo.AS_WRITTEN, false),
+                () -> OpenScore.open(poem, Tremolo.AS_WRITTEN, false),
+                () -> OpenPlan.onDesk(plan, Optional.empty(), limits),
+                () -> limits.instrument("fluta"),
+                () -> PlayerWish.parse("Anna, Anna"),
+                () -> new BarChoice("2-1").in(LINE.bars()),
+                () -> new BarChoice("400").in(LINE.bars()),
+                () -> LineRequest.whole(SplitSample.SCORE).with(nobody).find())
+            .map(step -> assertThrows(Objection.class, step))
+            .map(GERMAN::say)
+            .toList());
   }
 
   /** None of the words that English sentences have and German ones have not. */
@@ -228,11 +289,12 @@ class GermanTest {
       left.retainAll(english);
       assertEquals(Set.of(), left, each);
     }
-    assertEquals(false, said.isEmpty());
+    assertFalse(said.isEmpty());
   }
 
+  /** Without what is quoted, which the user has typed or a file says. */
   private static Set<String> words(String text) {
-    return Arrays.stream(text.split("[^\\p{L}]+"))
+    return Arrays.stream(text.replaceAll("„[^“]*“", "").split("[^\\p{L}]+"))
         .filter(word -> word.length() > 1)
         .collect(Collectors.toCollection(TreeSet::new));
   }

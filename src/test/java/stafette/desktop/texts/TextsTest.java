@@ -20,6 +20,8 @@ import stafette.check.Ease;
 import stafette.desktop.state.Watcher;
 import stafette.plan.Favour;
 import stafette.plan.Hocket;
+import stafette.plan.SourceTreatment;
+import stafette.score.Tremolo;
 
 /** The words of the desktop: complete in each language, and none that nobody says. */
 class TextsTest {
@@ -55,9 +57,11 @@ class TextsTest {
     Arrays.stream(Favour.values()).forEach(favour -> unsaid.remove("favour." + favour.name()));
     Arrays.stream(Hocket.values()).forEach(unit -> unsaid.remove("hocket." + unit));
     Arrays.stream(Watcher.Work.values()).forEach(work -> unsaid.remove("window.work." + work));
+    Arrays.stream(Tremolo.values()).forEach(how -> unsaid.remove("tremolo." + how));
+    Arrays.stream(SourceTreatment.values()).forEach(what -> unsaid.remove("source." + what));
     unsaid.removeIf(key -> key.startsWith("tools.export."));
     unsaid.removeAll(said);
-    unsaid.removeIf(key -> said.contains(key.replaceFirst("\\.long$", "")));
+    unsaid.removeIf(key -> said.contains(key.replaceFirst("\\.(long|help)$", "")));
     assertEquals(Set.of(), unsaid);
   }
 

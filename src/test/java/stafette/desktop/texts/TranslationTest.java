@@ -60,6 +60,18 @@ class TranslationTest {
     }
   }
 
+  /** The message of an exception is English; the window says its sentence instead. */
+  @Test
+  void the_window_shows_no_message_of_an_exception() throws IOException {
+    Set<String> showing = new TreeSet<>();
+    for (Path file : sources(Path.of("src/main/java/stafette/desktop"))) {
+      if (!file.endsWith("Desktop.java") && Files.readString(file).contains("getMessage()")) {
+        showing.add(file.toString());
+      }
+    }
+    assertEquals(Set.of(), showing);
+  }
+
   /** What is no literal can't be found, and would stay English. */
   @Test
   void every_template_is_a_literal() throws IOException {
@@ -122,15 +134,19 @@ class TranslationTest {
 
   private static Set<String> templates() throws IOException {
     Set<String> templates = new TreeSet<>();
-    try (Stream<Path> files = Files.walk(Path.of("src/main/java/stafette"))) {
-      for (Path file : files.filter(path -> path.toString().endsWith(".java")).toList()) {
-        SENTENCE
-            .matcher(Files.readString(file))
-            .results()
-            .forEach(found -> templates.add(text(found.group(1))));
-      }
+    for (Path file : sources(Path.of("src/main/java/stafette"))) {
+      SENTENCE
+          .matcher(Files.readString(file))
+          .results()
+          .forEach(found -> templates.add(text(found.group(1))));
     }
     return templates;
+  }
+
+  private static List<Path> sources(Path folder) throws IOException {
+    try (Stream<Path> files = Files.walk(folder)) {
+      return files.filter(path -> path.toString().endsWith(".java")).toList();
+    }
   }
 
   private static String text(String literals) {
