@@ -16,13 +16,10 @@ import stafette.work.Remembered;
 public final class DesktopApplication extends Application {
   @Override
   public void start(Stage stage) {
+    Texts texts = Texts.in(Locale.getDefault());
     MainWindow window =
         new MainWindow(
-            stage,
-            Texts.in(Locale.getDefault()),
-            limits(),
-            new Remembered(folder()),
-            Asking.inDialogs(stage));
+            stage, texts, limits(), new Remembered(folder()), Asking.inDialogs(stage, texts));
     window.show();
     getParameters().getUnnamed().stream().findFirst().map(Path::of).ifPresent(window::open);
   }

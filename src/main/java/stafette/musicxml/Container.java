@@ -1,11 +1,15 @@
 package stafette.musicxml;
 
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
 import java.util.Optional;
 
 /** The bytes of a file, plain or compressed (.mxl). */
 public final class Container {
   private final byte[] bytes;
   private final Optional<String> rootEntry;
+  private Optional<String> sha256 = Optional.empty();
 
   /**
    * A file as it was read.
@@ -26,5 +30,20 @@ public final class Container {
 
   public Optional<String> rootEntry() {
     return rootEntry;
+  }
+
+  /** The SHA-256 of the whole file, in hexadecimal; worked out once, when it is first asked for. */
+  public synchronized String sha256() {
+    String hash = sha256.orElseGet(() -> hashOf(bytes));
+    sha256 = Optional.of(hash);
+    return hash;
+  }
+
+  private static String hashOf(byte[] bytes) {
+    try {
+      return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("every Java platform has SHA-256", e);
+    }
   }
 }

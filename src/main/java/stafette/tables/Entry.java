@@ -96,6 +96,12 @@ final class Entry {
         .isPresent();
   }
 
+  /** Whether a member is there and true. */
+  boolean isTrue(String name) {
+    return primitive(name).filter(JsonPrimitive::isBoolean).isPresent()
+        && object.get(name).getAsBoolean();
+  }
+
   /** Tells members that nobody asks for, with what may have been meant. */
   void refuseOthers(List<String> names) {
     for (String name : object.keySet()) {

@@ -7,6 +7,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import stafette.limits.Breath;
 import stafette.limits.Capability;
 import stafette.limits.Catalogue;
@@ -61,11 +64,27 @@ public record PlanFile(
   /**
    * What a search came to.
    *
-   * @param optimal whether no plan costs less
-   * @param bound no plan costs less than this; 0 if nothing is proven
+   * @param result "optimal", "stopped" or "none"
+   * @param bound no plan costs less than this; empty if there is no plan
    * @param seconds how long it took
+   * @param remarks why there is no plan
    */
-  public record Search(boolean optimal, int bound, double seconds) {}
+  public record Search(
+      String result, Optional<Integer> bound, double seconds, List<String> remarks) {
+    public Search {
+      remarks = List.copyOf(remarks);
+    }
+
+    /** Whether no plan costs less. */
+    public boolean optimal() {
+      return result.equals("optimal");
+    }
+
+    /** Whether there was a search at all; a plan made by hand needs none. */
+    public boolean happened() {
+      return !result.equals("stopped") || seconds > 0 || bound.orElse(0) > 0;
+    }
+  }
 
   /**
    * Which line.
@@ -95,6 +114,7 @@ public record PlanFile(
    * @param level in decibels
    * @param lungs how it breathes; empty for instruments without breath
    * @param seat where it sits, if that is known
+   * @param freed whether it leaves out for the line what the score gives it
    */
   public record PlannedPlayer(
       String name,
@@ -104,7 +124,8 @@ public record PlanFile(
       List<Busy> busy,
       double level,
       Optional<Lungs> lungs,
-      Optional<Seat> seat) {
+      Optional<Seat> seat,
+      boolean freed) {
     public PlannedPlayer {
       skills = List.copyOf(skills);
       busy = List.copyOf(busy);
@@ -169,15 +190,53 @@ public record PlanFile(
   public Brief brief(List<Line> lines, Catalogue catalogue) throws UnreadableFile {
     Problems problems = new Problems();
     for (int relay = 0; relay < lines.size(); relay++) {
-      int strokes = relays.get(relay).orElse(source).strokes;
-      if (lines.get(relay).count() != strokes) {
+      if (lines.get(relay).count() != strokes(relay)) {
         problems.add(
             score.file(),
             Sentence.of(
                 "the line has {0} notes, the plan was made for {1}; split it again",
-                lines.get(relay).count(), strokes));
+                lines.get(relay).count(), strokes(relay)));
       }
     }
+    List<Player> found = players(catalogue, problems);
+    problems.throwIfAny();
+    List<Lock> kept = new ArrayList<>();
+    for (PlannedLock planned : locks) {
+      lock(planned, found, lines)
+          .ifPresentOrElse(
+              kept::add,
+              () ->
+                  problems.add(
+                      score.file(),
+                      Sentence.of("a lock names a player, technique or stroke not there")));
+    }
+    problems.throwIfAny();
+    return new Brief(lines, found, rules.with(kept));
+  }
+
+  /** Whether lines taken from the score once more have as many strokes as they had. */
+  public boolean fits(List<Line> lines) {
+    return IntStream.range(0, lines.size())
+        .allMatch(relay -> lines.get(relay).count() == strokes(relay));
+  }
+
+  /**
+   * What was asked, but for the locks, for lines that are no longer as they were.
+   *
+   * @throws UnreadableFile if an instrument or technique is not known
+   */
+  public Brief withoutLocks(List<Line> lines, Catalogue catalogue) throws UnreadableFile {
+    Problems problems = new Problems();
+    List<Player> found = players(catalogue, problems);
+    problems.throwIfAny();
+    return new Brief(lines, found, rules);
+  }
+
+  private int strokes(int relay) {
+    return relays.get(relay).orElse(source).strokes;
+  }
+
+  private List<Player> players(Catalogue catalogue, Problems problems) {
     long names = players.stream().map(PlannedPlayer::name).distinct().count();
     if (names == 0 || names < players.size()) {
       problems.add(
@@ -187,18 +246,7 @@ public record PlanFile(
     for (PlannedPlayer planned : players) {
       player(planned, catalogue, problems).ifPresent(found::add);
     }
-    problems.throwIfAny();
-    List<Lock> kept = new ArrayList<>();
-    for (PlannedLock planned : locks) {
-      lock(planned, found)
-          .ifPresentOrElse(
-              kept::add,
-              () ->
-                  problems.add(
-                      score.file(), Sentence.of("a lock names a player or technique not there")));
-    }
-    problems.throwIfAny();
-    return new Brief(lines, found, rules.with(kept));
+    return found;
   }
 
   /**
@@ -229,6 +277,14 @@ public record PlanFile(
     Map<String, Seat> seats = new HashMap<>();
     players.forEach(player -> player.seat.ifPresent(seat -> seats.put(player.name, seat)));
     return Map.copyOf(seats);
+  }
+
+  /** The players who leave out for the line what the score gives them. */
+  public Set<String> freed() {
+    return players.stream()
+        .filter(PlannedPlayer::freed)
+        .map(PlannedPlayer::name)
+        .collect(Collectors.toUnmodifiableSet());
   }
 
   private static Optional<Player> player(
@@ -268,10 +324,13 @@ public record PlanFile(
         base.techniques());
   }
 
-  private static Optional<Lock> lock(PlannedLock planned, List<Player> players) {
+  private static Optional<Lock> lock(PlannedLock planned, List<Player> players, List<Line> lines) {
     int relay = planned.relay;
     int first = planned.first;
     int last = planned.last;
+    if (relay >= lines.size() || Math.max(first, last) >= lines.get(relay).count()) {
+      return Optional.empty();
+    }
     if (planned.keep.equals("handoff")) {
       return Optional.of(new Lock.At(relay, first, last));
     }

@@ -20,6 +20,7 @@ import stafette.plan.Pattern;
 import stafette.plan.Rules;
 import stafette.plan.Weights;
 import stafette.score.ToneChoice;
+import stafette.score.Tremolo;
 import stafette.time.BeatUnit;
 import stafette.time.Rational;
 import stafette.time.TempoMark;
@@ -39,7 +40,11 @@ final class PlanFileReader {
   PlanFile read() throws UnreadableFile {
     Entry score = document.entry("score");
     Entry line = document.entry("line");
-    ScoreFile scoreFile = new ScoreFile(score.text("file"), score.text("sha256"));
+    Tremolo tremolo =
+        score.has("tremolo")
+            ? oneOf(score, "tremolo", Tremolo.values(), Tremolo.AS_WRITTEN)
+            : Tremolo.AS_WRITTEN;
+    ScoreFile scoreFile = new ScoreFile(score.text("file"), score.text("sha256"), tremolo);
     PlanFile.Source source = source(line);
     TempoMark tempo = tempo(line);
     Rules rules = rules(document.entry("settings"));
@@ -60,9 +65,15 @@ final class PlanFileReader {
 
   private PlanFile.Search search() {
     return new PlanFile.Search(
-        document.isText("result", "optimal"),
-        (int) document.notNegative("bound").orElse(0),
-        document.notNegative("searchSeconds").orElse(0));
+        document.text("result"),
+        document.has("bound")
+            ? Optional.of((int) document.notNegative("bound").orElse(0))
+            : Optional.empty(),
+        document.notNegative("searchSeconds").orElse(0),
+        document.entries("findings", "finding").stream()
+            .filter(finding -> !finding.has("kind"))
+            .map(finding -> finding.text("message"))
+            .toList());
   }
 
   private static PlanFile.Source source(Entry line) {
@@ -204,7 +215,8 @@ final class PlanFileReader {
         player.entries("busy", "busy stretch").stream().map(PlanFileReader::busy).toList(),
         player.demanded("level", player.number("level")),
         player.optionalEntry("breath").map(PlanFileReader::lungs),
-        player.optionalEntry(EarJson.SEAT).map(EarJson::seat));
+        player.optionalEntry(EarJson.SEAT).map(EarJson::seat),
+        player.isTrue("freed"));
   }
 
   private static PlanFile.PlannedSkill skill(Entry technique) {

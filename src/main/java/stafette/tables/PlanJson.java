@@ -28,6 +28,7 @@ import stafette.plan.Seat;
 import stafette.plan.Segment;
 import stafette.plan.Weights;
 import stafette.score.Line;
+import stafette.score.Tremolo;
 
 /**
  * Writes a plan with all it rests on, so that another program can verify constraints and cost
@@ -51,6 +52,9 @@ public final class PlanJson {
     JsonObject score = new JsonObject();
     score.addProperty("file", report.score().file());
     score.addProperty("sha256", report.score().sha256());
+    if (report.score().tremolo() != Tremolo.AS_WRITTEN) {
+      score.addProperty("tremolo", report.score().tremolo().name().toLowerCase(Locale.ROOT));
+    }
     json.add("score", score);
     Line line = report.brief().line();
     json.add("line", LineJson.of(line));
@@ -62,7 +66,12 @@ public final class PlanJson {
         "players",
         Json.array(
             report.brief().players(),
-            p -> PlayerJson.of(p, Optional.ofNullable(report.seats().get(p.name())), line)));
+            p ->
+                PlayerJson.of(
+                    p,
+                    Optional.ofNullable(report.seats().get(p.name())),
+                    report.freed().contains(p.name()),
+                    line)));
     json.addProperty("result", report.result());
     json.add(
         "cost", Json.orNull(report.judged(), j -> new JsonPrimitive(j.verdict().cost().total())));

@@ -3,6 +3,7 @@ package stafette.tables;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import stafette.check.Verdict;
 import stafette.plan.Brief;
 import stafette.plan.Plan;
@@ -14,6 +15,7 @@ import stafette.plan.Seat;
  * @param score where the line stands
  * @param brief what was asked
  * @param seats of those players whose seats are known, by name
+ * @param freed those players who leave out for the line what the score gives them
  * @param result "optimal", "stopped" or "none"
  * @param judged the plan and what the judge says of it; empty if there is none
  * @param bound no plan costs less; empty if there is no plan at all
@@ -26,6 +28,7 @@ public record PlanReport(
     ScoreFile score,
     Brief brief,
     Map<String, Seat> seats,
+    Set<String> freed,
     String result,
     Optional<Judged> judged,
     Optional<Integer> bound,
@@ -35,6 +38,7 @@ public record PlanReport(
     List<Remedy> remedies) {
   public PlanReport {
     seats = Map.copyOf(seats);
+    freed = Set.copyOf(freed);
     remarks = List.copyOf(remarks);
     remedies = List.copyOf(remedies);
   }

@@ -26,13 +26,16 @@ import stafette.score.Line;
 final class PlayerJson {
   private PlayerJson() {}
 
-  static JsonObject of(Player player, Optional<Seat> seat, Line line) {
+  static JsonObject of(Player player, Optional<Seat> seat, boolean freed, Line line) {
     Instrument instrument = player.instrument();
     JsonObject json = new JsonObject();
     json.addProperty("name", player.name());
     json.addProperty("instrument", instrument.name());
     json.addProperty("family", instrument.family());
     json.add("part", Json.orNull(player.part(), JsonPrimitive::new));
+    if (freed) {
+      json.addProperty("freed", true);
+    }
     json.add("busy", Json.array(player.busy(), PlayerJson::busy));
     json.add("techniques", Json.array(player.skills(), skill -> skill(player, skill, line)));
     json.add("recovery", Json.milli(longestRecovery(player.skills())));

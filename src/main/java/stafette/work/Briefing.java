@@ -54,7 +54,16 @@ final class Briefing {
   /** The same for a line that was found before. */
   static Briefing of(SplitLine.Request request, LimitsInForce limits, LineRequest.Found found)
       throws Refusal {
-    MeasuredPlayers measured = MeasuredPlayers.load(request.playersFile(), limits);
+    return of(request, limits, found, MeasuredPlayers.load(request.playersFile(), limits));
+  }
+
+  /** The same for players of whom more is known than a file says. */
+  static Briefing of(
+      SplitLine.Request request,
+      LimitsInForce limits,
+      LineRequest.Found found,
+      MeasuredPlayers measured)
+      throws Refusal {
     return new Briefing(request, limits, measured, found, request.relaying().lines(found.line()));
   }
 

@@ -88,7 +88,16 @@ public final class CheckScore {
       List<Allowance> allowances,
       LimitsInForce limits)
       throws Refusal {
-    OpenScore open = OpenScore.open(file, tremolo, false);
+    return passages(OpenScore.open(file, tremolo, false), tempo, assurance, allowances, limits);
+  }
+
+  /** The same for a score that is open. */
+  public static Checked passages(
+      OpenScore open,
+      Optional<TempoWish> tempo,
+      Assurance assurance,
+      List<Allowance> allowances,
+      LimitsInForce limits) {
     Score score = open.score();
     List<Report> reports = new ArrayList<>();
     for (Passage passage :

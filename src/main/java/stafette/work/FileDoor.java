@@ -59,6 +59,26 @@ final class FileDoor {
     }
   }
 
+  /** Makes the folder that a file shall stand in, if it is not there. */
+  static void makeFolderOf(Path file) throws Refusal {
+    try {
+      Files.createDirectories(file.toAbsolutePath().getParent());
+    } catch (IOException e) {
+      throw Refusal.ofFile(
+          Sentence.of("{0}: its folder can't be made ({1})", file, String.valueOf(e.getMessage())));
+    }
+  }
+
+  /** Removes a file, if it is there. */
+  static void remove(Path file) throws Refusal {
+    try {
+      Files.deleteIfExists(file);
+    } catch (IOException e) {
+      throw Refusal.ofFile(
+          Sentence.of("{0}: can't be removed ({1})", file, String.valueOf(e.getMessage())));
+    }
+  }
+
   /** Refuses a file that is there already, unless it may be replaced. */
   static void refuseToReplace(Path file, boolean replace) throws Refusal {
     if (Files.exists(file) && !replace) {

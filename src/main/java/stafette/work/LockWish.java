@@ -26,7 +26,8 @@ import stafette.words.Sentence;
  *       12.4-13.1}: one enters on the first and the other leaves on the second
  * </ul>
  *
- * {@code @2} at the end means the second relay.
+ * {@code @2} at the end means the second relay; {@code #14.1} means the bar counted from 1 where a
+ * number is printed more than once.
  *
  * @param text as typed
  * @param kind what is to be kept
@@ -194,7 +195,9 @@ public record LockWish(
     for (int j = 0; j < line.count(); j++) {
       BarBeat at = line.placeOf(j).at();
       String bare = at.dotted();
-      if (bare.equals(place) || (at.beatText().equals("1") && at.bar().equals(place))) {
+      if (bare.equals(place)
+          || (at.beatText().equals("1") && at.bar().equals(place))
+          || counted(line, j).equals(place)) {
         return j;
       }
     }
@@ -205,9 +208,15 @@ public record LockWish(
             place, named(line, 0), named(line, line.count() - 1)));
   }
 
+  /** By the printed number of its bar, if that is printed once. */
   private static String named(Line line, int stroke) {
     BarBeat at = line.placeOf(stroke).at();
-    return at.dotted();
+    return line.bars().isPrintedOnce(at.bar()) ? at.dotted() : counted(line, stroke);
+  }
+
+  private static String counted(Line line, int stroke) {
+    BarBeat at = line.placeOf(stroke).at();
+    return "#" + (line.bars().at(line.stroke(stroke).onset()).index() + 1) + "." + at.beatText();
   }
 
   private Refusal refused(Sentence why) {

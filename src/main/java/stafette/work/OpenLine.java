@@ -135,13 +135,12 @@ public final class OpenLine {
   }
 
   /** The line of a plan that was opened again, with all that was asked for it. */
-  static OpenLine of(OpenScore score, Brief brief, Map<String, Seat> seats, LimitsInForce limits)
-      throws Refusal {
-    OpenLine line = in(score, Reopening.request(score, brief, seats), limits);
-    for (Map.Entry<String, Map<String, Capability>> one : Reopening.measured(brief).entrySet()) {
-      line = line.measuring(one.getKey(), one.getValue());
-    }
-    return line;
+  static OpenLine of(Reopening reopening, LimitsInForce limits) throws Refusal {
+    LineRequest.Found found = reopening.request().line().in(reopening.score());
+    return new OpenLine(
+        Briefing.of(reopening.request(), limits, found, reopening.measured(limits)),
+        limits,
+        new Workbench());
   }
 
   /** The same with a player who leaves out for the line what the score gives, or doesn't. */
@@ -273,7 +272,7 @@ public final class OpenLine {
   public SideBySide beside(
       JudgedPlan present, boolean isBest, BooleanSupplier stop, SideBySide.Progress progress) {
     return SideBySide.beside(
-        outcome(Optional.of(present)),
+        outcome(Optional.of(present), Optional.empty()),
         isBest,
         limits,
         workbench,
@@ -321,18 +320,28 @@ public final class OpenLine {
     return Optional.empty();
   }
 
-  /** A report of what is asked and of a plan that was made by hand, to be kept as any other. */
-  public SplitLine.Outcome outcome(Optional<JudgedPlan> judged) {
-    return new SplitLine.Outcome(
-        score(),
-        brief(),
-        new SplitResult.Stopped(
-            judged.map(JudgedPlan::plan),
-            judged.stream().mapToInt(j -> j.verdict().cost().total()).findFirst(),
-            0),
+  /**
+   * A report of what is asked and of the plan on the desk, to be kept as any other.
+   *
+   * @param found what a search said of that plan; a plan made by hand has none
+   */
+  public SplitLine.Outcome outcome(Optional<JudgedPlan> judged, Optional<SplitLine.Outcome> found) {
+    return found(
+        found.map(SplitLine.Outcome::result).orElseGet(() -> byHand(judged)),
         judged,
-        0,
-        seats(),
-        List.of());
+        found.map(SplitLine.Outcome::searchSeconds).orElse(0.0));
+  }
+
+  /** What a search found for it earlier. */
+  SplitLine.Outcome found(SplitResult result, Optional<JudgedPlan> judged, double seconds) {
+    return new SplitLine.Outcome(
+        score(), brief(), result, judged, seconds, seats(), briefing.measured().freed(), List.of());
+  }
+
+  private static SplitResult byHand(Optional<JudgedPlan> judged) {
+    return new SplitResult.Stopped(
+        judged.map(JudgedPlan::plan),
+        judged.stream().mapToInt(j -> j.verdict().cost().total()).findFirst(),
+        0);
   }
 }

@@ -3,10 +3,12 @@ package stafette.work;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import stafette.plan.Brief;
 import stafette.plan.Plan;
 import stafette.plan.Seat;
@@ -14,7 +16,8 @@ import stafette.score.BarChoice;
 import stafette.score.Line;
 import stafette.score.LineChoice;
 import stafette.score.NoSuchLine;
-import stafette.score.Tremolo;
+import stafette.split.Reason;
+import stafette.split.SplitResult;
 import stafette.tables.PlanFile;
 import stafette.tables.UnreadableFile;
 import stafette.words.Sentence;
@@ -29,6 +32,7 @@ public final class OpenPlan {
    * @param score its score
    * @param judged the plan and the verdict
    * @param seats of players whose seats are known, by name
+   * @param freed players who leave out for the line what the score gives them
    * @param scoreChanged whether the score is no longer the one that the plan was made for
    * @param search what was proven when the plan was kept
    */
@@ -36,6 +40,7 @@ public final class OpenPlan {
       OpenScore score,
       JudgedPlan judged,
       Map<String, Seat> seats,
+      Set<String> freed,
       boolean scoreChanged,
       PlanFile.Search search) {}
 
@@ -53,7 +58,7 @@ public final class OpenPlan {
    */
   public static Opened open(Path file, Map<String, Seat> seats, LimitsInForce limits)
       throws Refusal {
-    Read read = read(file, seats, limits);
+    Read read = read(file, Optional.empty(), seats, true, limits);
     Plan plan =
         read.plan()
             .orElseThrow(
@@ -62,7 +67,12 @@ public final class OpenPlan {
                         Sentence.of(
                             "{0}: holds no plan, only the reasons why there is none", file)));
     return new Opened(
-        read.score(), JudgedPlan.of(plan), read.seats(), read.scoreChanged(), read.search());
+        read.score(),
+        JudgedPlan.of(plan),
+        read.seats(),
+        read.freed(),
+        read.scoreChanged(),
+        read.search());
   }
 
   /**
@@ -70,46 +80,120 @@ public final class OpenPlan {
    *
    * @param line the line with all that was asked for it
    * @param judged the plan and the verdict
-   * @param scoreChanged whether the score is no longer the one that the plan was made for
+   * @param found what the search said that found the plan, if that still holds
+   * @param score what became of the score
    */
-  public record OnDesk(OpenLine line, Optional<JudgedPlan> judged, boolean scoreChanged) {}
+  public record OnDesk(
+      OpenLine line,
+      Optional<JudgedPlan> judged,
+      Optional<SplitLine.Outcome> found,
+      ScoreNow score) {}
+
+  /** What became of the score since the plan was kept. */
+  public enum ScoreNow {
+    /** It is as it was. */
+    SAME,
+    /** It has changed, but the plan still fits the line. */
+    CHANGED,
+    /** It has changed, or the limits have, and the plan and its locks fit no longer. */
+    UNFIT
+  }
 
   /**
-   * Opens a plan to be worked on.
+   * Opens a plan to be worked on. If the score has changed so that the plan doesn't fit the line
+   * any more, players and rules are there without it.
    *
+   * @param score where the score is now; where the plan says if empty
    * @throws Refusal as {@link #open} does, but for a file that holds no plan
    */
-  public static OnDesk onDesk(Path file, LimitsInForce limits) throws Refusal {
-    Read read = read(file, Map.of(), limits);
-    OpenLine line = OpenLine.of(read.score(), read.brief(), read.seats(), limits);
-    return new OnDesk(
-        line, read.plan().flatMap(line::adopted).map(JudgedPlan::of), read.scoreChanged());
+  public static OnDesk onDesk(Path file, Optional<Path> score, LimitsInForce limits)
+      throws Refusal {
+    Read read = read(file, score, Map.of(), false, limits);
+    OpenLine line =
+        OpenLine.of(new Reopening(read.score(), read.brief(), read.seats(), read.freed()), limits);
+    Optional<JudgedPlan> judged = read.plan().flatMap(line::adopted).map(JudgedPlan::of);
+    boolean unfit = !read.fits() || judged.isPresent() != read.plan().isPresent();
+    ScoreNow now = unfit ? ScoreNow.UNFIT : read.scoreChanged() ? ScoreNow.CHANGED : ScoreNow.SAME;
+    Optional<SplitLine.Outcome> found =
+        now == ScoreNow.SAME
+            ? result(read.search(), judged)
+                .map(result -> line.found(result, judged, read.search().seconds()))
+            : Optional.empty();
+    return new OnDesk(line, judged, found, now);
+  }
+
+  /** What the search had said, if the judge says nothing else today. */
+  private static Optional<SplitResult> result(PlanFile.Search search, Optional<JudgedPlan> judged) {
+    if (!search.happened()) {
+      return Optional.empty();
+    }
+    int bound = search.bound().orElse(0);
+    if (search.result().equals("none")) {
+      return Optional.of(
+          new SplitResult.None(
+              search.remarks().stream()
+                  .map(text -> new Reason(Optional.empty(), Sentence.name(text)))
+                  .toList()));
+    }
+    OptionalInt cost = judged.stream().mapToInt(j -> j.verdict().cost().total()).findFirst();
+    if (!search.optimal()) {
+      return Optional.of(new SplitResult.Stopped(judged.map(JudgedPlan::plan), cost, bound));
+    }
+    return judged
+        .filter(best -> best.verdict().holds() && best.verdict().cost().total() == bound)
+        .map(best -> new SplitResult.Best(best.plan(), bound));
   }
 
   private record Read(
       OpenScore score,
+      PlanFile file,
       Brief brief,
       Optional<Plan> plan,
       Map<String, Seat> seats,
-      boolean scoreChanged,
-      PlanFile.Search search) {}
+      boolean fits) {
+    boolean scoreChanged() {
+      return !score.document().container().sha256().equals(file.score().sha256());
+    }
 
-  private static Read read(Path file, Map<String, Seat> seats, LimitsInForce limits)
+    Set<String> freed() {
+      return file.freed();
+    }
+
+    PlanFile.Search search() {
+      return file.search();
+    }
+  }
+
+  /**
+   * @param asked where the score is now; where the plan says if empty
+   * @param mustFit whether the plan is refused if its line is no longer as it was
+   */
+  private static Read read(
+      Path file,
+      Optional<Path> asked,
+      Map<String, Seat> seats,
+      boolean mustFit,
+      LimitsInForce limits)
       throws Refusal {
     try {
       PlanFile plan = PlanFile.read(file);
-      Path scoreFile = file.toAbsolutePath().resolveSibling(plan.score().file()).normalize();
-      OpenScore score = OpenScore.open(scoreFile, Tremolo.AS_WRITTEN, false);
-      Brief brief = plan.brief(lines(plan, score), limits.catalogue());
-      boolean changed =
-          !Reports.sha256(score.document().container().bytes()).equals(plan.score().sha256());
+      Path scoreFile =
+          asked.orElseGet(
+              () -> file.toAbsolutePath().resolveSibling(plan.score().file()).normalize());
+      OpenScore score = OpenScore.open(scoreFile, plan.score().tremolo(), false);
+      List<Line> lines = lines(plan, score);
+      boolean fits = mustFit || plan.fits(lines);
+      Brief brief =
+          fits
+              ? plan.brief(lines, limits.catalogue())
+              : plan.withoutLocks(lines, limits.catalogue());
       return new Read(
           score,
+          plan,
           brief,
-          plan.plan(brief),
+          fits ? plan.plan(brief) : Optional.empty(),
           Seats.of(brief.players(), seats, plan.seats()),
-          changed,
-          plan.search());
+          fits);
     } catch (UnreadableFile e) {
       throw Refusal.ofFile(Sentence.of("{0}: {1}", file, e.inWords()));
     } catch (NoSuchLine e) {
@@ -120,12 +204,14 @@ public final class OpenPlan {
   private static List<Line> lines(PlanFile plan, OpenScore score) throws NoSuchLine {
     Line asWritten = line(plan.source(), score);
     Line first = asWritten.at(asWritten.tempo().scaledTo(asWritten.clockStart(), plan.tempo()));
+    Map<PlanFile.Source, Line> others = new HashMap<>();
     List<Line> lines = new ArrayList<>();
     for (Optional<PlanFile.Source> other : plan.relays()) {
-      lines.add(
-          other.isEmpty()
-              ? first
-              : line(other.get(), score).at(first.tempo()).withClockFrom(first.clockStart()));
+      if (other.isPresent() && !others.containsKey(other.get())) {
+        Line line = line(other.get(), score);
+        others.put(other.get(), line.at(first.tempo()).withClockFrom(first.clockStart()));
+      }
+      lines.add(other.map(others::get).orElse(first));
     }
     return lines;
   }

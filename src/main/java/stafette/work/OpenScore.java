@@ -13,8 +13,9 @@ import stafette.words.Sentence;
  *
  * @param file where it is
  * @param document what it says, and where
+ * @param tremolo how tremolos are read
  */
-public record OpenScore(Path file, Document document) {
+public record OpenScore(Path file, Document document, Tremolo tremolo) {
   /**
    * Opens a score, plain or compressed.
    *
@@ -25,7 +26,7 @@ public record OpenScore(Path file, Document document) {
   public static OpenScore open(Path file, Tremolo tremolo, boolean cues) throws Refusal {
     byte[] bytes = FileDoor.read(file);
     try {
-      return new OpenScore(file, MusicXmlReader.read(bytes, tremolo, cues));
+      return new OpenScore(file, MusicXmlReader.read(bytes, tremolo, cues), tremolo);
     } catch (UnreadableScore e) {
       throw Refusal.ofFile(Sentence.of("{0}: {1}", file, e.inWords()));
     }

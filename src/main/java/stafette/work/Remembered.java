@@ -3,22 +3,22 @@ package stafette.work;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import stafette.words.Sentence;
+import java.util.stream.Stream;
 
 /**
  * What the program remembers from one time to the next, in a folder of its own: the files that were
- * opened last, and the plan that was on the desk, in case the program ends unforeseen.
+ * opened last, and what was on the desk, in case the program ends unforeseen.
  */
-public final class Remembered {
+public final class Remembered implements AutoCloseable {
   private static final int MOST_RECENT = 10;
 
   private final Path samples;
   private final Path recent;
-  private final Path plan;
+  private final Unfinished unfinished;
 
   /**
    * @param folder made when something is to be remembered
@@ -26,7 +26,7 @@ public final class Remembered {
   public Remembered(Path folder) {
     this.samples = folder.resolve("samples");
     this.recent = folder.resolve("recent.txt");
-    this.plan = folder.resolve("unfinished.json");
+    this.unfinished = new Unfinished(folder);
   }
 
   /** Where samples are put that are tried. */
@@ -34,14 +34,22 @@ public final class Remembered {
     return samples;
   }
 
-  /** The files that were opened last and are still there, the last first. */
+  /** The files that were opened last, the last first, whether they are still there or not. */
   public List<Path> recent() {
     try {
       return Files.exists(recent)
-          ? Files.readAllLines(recent).stream().map(Path::of).filter(Files::exists).toList()
+          ? Files.readAllLines(recent).stream().flatMap(Remembered::path).toList()
           : List.of();
     } catch (IOException e) {
       return List.of();
+    }
+  }
+
+  private static Stream<Path> path(String text) {
+    try {
+      return text.isBlank() ? Stream.of() : Stream.of(Path.of(text));
+    } catch (InvalidPathException e) {
+      return Stream.of();
     }
   }
 
@@ -51,48 +59,44 @@ public final class Remembered {
    * @throws Refusal if it can't be written down
    */
   public void opened(Path file) throws Refusal {
-    List<String> files = new ArrayList<>();
-    files.add(file.toAbsolutePath().normalize().toString());
-    recent().stream().map(Path::toString).filter(name -> !files.contains(name)).forEach(files::add);
-    String text = String.join("\n", files.subList(0, Math.min(MOST_RECENT, files.size())));
-    write(recent, text);
+    List<Path> files = new ArrayList<>();
+    files.add(whole(file));
+    recent().stream().filter(other -> !files.contains(other)).forEach(files::add);
+    write(files.subList(0, Math.min(MOST_RECENT, files.size())));
   }
 
   /**
-   * Keeps what is on the desk, with or without a plan.
+   * Leaves out a file from now on, if it is not there any more.
    *
-   * @throws Refusal if it can't be written down
+   * @return whether it is not there
+   * @throws Refusal if that can't be written down
    */
-  public void keep(OpenLine line, Optional<JudgedPlan> judged) throws Refusal {
-    makeFolder(plan);
-    Reports.savePlan(line.outcome(judged), plan, true);
-  }
-
-  /** What was on the desk when the program ended unforeseen: a plan file. */
-  public Optional<Path> unfinished() {
-    return Optional.of(plan).filter(Files::exists);
-  }
-
-  /** Forgets what was on the desk: it is kept elsewhere, or nobody wants it. */
-  public void finished() {
-    try {
-      Files.deleteIfExists(plan);
-    } catch (IOException e) {
-      throw new java.io.UncheckedIOException(e);
+  public boolean forgetMissing(Path file) throws Refusal {
+    boolean missing = !Files.exists(file);
+    if (missing) {
+      write(recent().stream().filter(other -> !other.equals(whole(file))).toList());
     }
+    return missing;
   }
 
-  private static void write(Path file, String text) throws Refusal {
-    makeFolder(file);
-    FileDoor.write(file, text.getBytes(StandardCharsets.UTF_8), true);
+  private static Path whole(Path file) {
+    return file.toAbsolutePath().normalize();
   }
 
-  private static void makeFolder(Path file) throws Refusal {
-    try {
-      Files.createDirectories(file.toAbsolutePath().getParent());
-    } catch (IOException e) {
-      throw Refusal.ofFile(
-          Sentence.of("{0}: its folder can't be made ({1})", file, String.valueOf(e.getMessage())));
-    }
+  private void write(List<Path> files) throws Refusal {
+    FileDoor.makeFolderOf(recent);
+    String text = String.join("\n", files.stream().map(Path::toString).toList());
+    FileDoor.write(recent, text.getBytes(StandardCharsets.UTF_8), true);
+  }
+
+  /** What was on the desk, now or when the program ended unforeseen. */
+  public Unfinished unfinished() {
+    return unfinished;
+  }
+
+  /** Ends remembering; what is unfinished stays for the next time. */
+  @Override
+  public void close() {
+    unfinished.close();
   }
 }

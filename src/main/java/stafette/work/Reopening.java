@@ -2,10 +2,13 @@ package stafette.work;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import stafette.limits.Capability;
+import stafette.limits.Instrument;
 import stafette.limits.Technique;
 import stafette.plan.Brief;
 import stafette.plan.Player;
@@ -15,54 +18,60 @@ import stafette.plan.Skill;
 import stafette.score.Line;
 import stafette.score.LineChoice;
 import stafette.score.ToneChoice;
+import stafette.tables.PlayersFile;
 import stafette.time.TempoMark;
 
-/** Finds the question to which a brief is the answer, so that it can be asked otherwise. */
-final class Reopening {
+/**
+ * Finds the question to which a brief is the answer, so that it can be asked otherwise.
+ *
+ * @param score the score that is open
+ * @param brief what was asked
+ * @param seats of players whose seats are known, by name
+ * @param freed players who leave out for the line what the score gives them
+ */
+record Reopening(OpenScore score, Brief brief, Map<String, Seat> seats, Set<String> freed) {
   private static final double SEARCH_SECONDS = 20;
 
-  private Reopening() {}
-
-  static SplitLine.Request request(OpenScore score, Brief brief, Map<String, Seat> seats) {
+  SplitLine.Request request() {
     Rules rules = brief.rules();
     return new SplitLine.Request(
-        lineRequest(score, brief),
+        lineRequest(),
         brief.players().stream()
             .map(player -> new PlayerWish(player.name(), Optional.of(player.instrument().name())))
             .toList(),
         Optional.empty(),
-        allowances(brief),
+        allowances(),
         rules.assurance(),
         rules.overlap(),
         rules.readySeconds(),
         rules.favour(),
-        relaying(brief),
+        relaying(),
         SEARCH_SECONDS,
         seats);
   }
 
-  private static LineRequest lineRequest(OpenScore score, Brief brief) {
+  private LineRequest lineRequest() {
     Line line = brief.line();
     LineChoice choice = LineChoice.of(line.source());
     TempoMark mark = line.tempo().at(line.stroke(0).onset());
     return LineRequest.whole(score.file())
-        .with(isEachTone(brief) ? choice.with(new ToneChoice.All()) : choice)
+        .with(score.tremolo())
+        .with(isEachTone() ? choice.with(new ToneChoice.All()) : choice)
         .with(new TempoWish(Optional.of(mark.unit()), mark.perMinute()));
   }
 
-  private static boolean isEachTone(Brief brief) {
+  private boolean isEachTone() {
     return brief.lines().stream().map(line -> line.source().tone()).distinct().count() > 1;
   }
 
-  private static Relaying relaying(Brief brief) {
+  private Relaying relaying() {
     int tones = (int) brief.lines().stream().distinct().count();
     List<LockWish> locks = new ArrayList<>();
     brief.rules().locks().forEach(lock -> locks.add(LockWish.of(lock, brief)));
-    return new Relaying(
-        brief.rules().hocket(), brief.lines().size() / tones, isEachTone(brief), locks);
+    return new Relaying(brief.rules().hocket(), brief.lines().size() / tones, isEachTone(), locks);
   }
 
-  private static List<Allowance> allowances(Brief brief) {
+  private List<Allowance> allowances() {
     List<Allowance> allowances = new ArrayList<>();
     for (Player player : brief.players()) {
       for (Skill skill : player.skills()) {
@@ -74,8 +83,19 @@ final class Reopening {
     return allowances;
   }
 
-  /** What players are capable of that the tables don't say, by player and technique. */
-  static Map<String, Map<String, Capability>> measured(Brief brief) {
+  /** What is known of the players that the tables don't say. */
+  MeasuredPlayers measured(LimitsInForce limits) {
+    Map<String, Instrument> own = new LinkedHashMap<>();
+    for (Player player : brief.players()) {
+      Instrument instrument = player.instrument();
+      if (!limits.catalogue().find(instrument.name()).equals(Optional.of(instrument))) {
+        own.put(player.name(), instrument);
+      }
+    }
+    return new MeasuredPlayers(new PlayersFile(own, Map.of()), capabilities(), freed);
+  }
+
+  private Map<String, Map<String, Capability>> capabilities() {
     Map<String, Map<String, Capability>> measured = new HashMap<>();
     for (Player player : brief.players()) {
       for (Skill skill : player.skills()) {

@@ -2,10 +2,8 @@ package stafette.work;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
 import stafette.check.TempoWindow;
@@ -47,7 +45,7 @@ public final class Reports {
    */
   public static String json(OpenPlan.Opened opened) {
     JudgedPlan judged = opened.judged();
-    int bound = opened.scoreChanged() ? 0 : opened.search().bound();
+    int bound = opened.scoreChanged() ? 0 : opened.search().bound().orElse(0);
     boolean optimal =
         opened.search().optimal()
             && judged.verdict().holds()
@@ -57,6 +55,7 @@ public final class Reports {
             scoreFile(opened.score(), opened.score().file()),
             judged.plan().brief(),
             opened.seats(),
+            opened.freed(),
             optimal ? "optimal" : "stopped",
             Optional.of(new PlanReport.Judged(judged.plan(), judged.verdict())),
             Optional.of(bound),
@@ -102,6 +101,7 @@ public final class Reports {
         scoreFile(outcome.score(), scoreFile),
         outcome.brief(),
         outcome.seats(),
+        outcome.freed(),
         outcome.result().match(best -> "optimal", none -> "none", stopped -> "stopped"),
         outcome.plan().map(judged -> new PlanReport.Judged(judged.plan(), judged.verdict())),
         outcome
@@ -154,24 +154,28 @@ public final class Reports {
 
   private static ScoreFile scoreFile(OpenScore score, Path path) {
     return new ScoreFile(
-        path.toString().replace('\\', '/'), sha256(score.document().container().bytes()));
+        path.toString().replace('\\', '/'), score.document().container().sha256(), score.tremolo());
   }
 
   /**
-   * Keeps a plan in a file, to be opened again; it names its score by the way from its own folder.
+   * Keeps a plan in a file, to be opened again; it names its score by the way from its own folder,
+   * if there is one.
    */
   public static void savePlan(SplitLine.Outcome outcome, Path file, boolean force) throws Refusal {
     Path score = outcome.score().file().toAbsolutePath().normalize();
-    Path besides = file.toAbsolutePath().normalize().resolveSibling("").relativize(score);
-    FileDoor.write(file, (json(outcome, besides) + "\n").getBytes(StandardCharsets.UTF_8), force);
+    Path folder = file.toAbsolutePath().normalize().resolveSibling("");
+    boolean oneDrive = Objects.equals(folder.getRoot(), score.getRoot());
+    save(outcome, oneDrive ? folder.relativize(score) : score, file, force);
   }
 
-  static String sha256(byte[] bytes) {
-    try {
-      return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java platform has SHA-256", e);
-    }
+  /** The same for a file that is moved about: it names its score by the whole way to it. */
+  static void saveMovable(SplitLine.Outcome outcome, Path file) throws Refusal {
+    save(outcome, outcome.score().file().toAbsolutePath().normalize(), file, true);
+  }
+
+  private static void save(SplitLine.Outcome outcome, Path score, Path file, boolean force)
+      throws Refusal {
+    FileDoor.write(file, (json(outcome, score) + "\n").getBytes(StandardCharsets.UTF_8), force);
   }
 
   private static PlanReport.Window window(TempoWindow window) {

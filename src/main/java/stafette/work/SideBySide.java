@@ -192,6 +192,7 @@ public record SideBySide(
               Optional.of(SplitLine.judged(found.plan())),
               seconds.getOrDefault(found.favour(), 0.0),
               main.seats(),
+              main.freed(),
               List.of());
       return new Column(outcome, traits, traits.against(ofMain));
     }

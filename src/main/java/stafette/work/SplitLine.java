@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import stafette.check.Judge;
@@ -154,6 +155,7 @@ public final class SplitLine {
    * @param plan the plan and its verdict, if there is one
    * @param searchSeconds how long the search took
    * @param seats of players whose seats are known, by name
+   * @param freed players who leave out for the line what the score gives them
    * @param remedies what would make a plan possible; empty if there is one
    */
   public record Outcome(
@@ -163,6 +165,7 @@ public final class SplitLine {
       Optional<JudgedPlan> plan,
       double searchSeconds,
       Map<String, Seat> seats,
+      Set<String> freed,
       List<Remedy> remedies) {}
 
   /**
@@ -212,6 +215,7 @@ public final class SplitLine {
             planOf(result).map(SplitLine::judged),
             seconds,
             briefing.seats(),
+            briefing.measured().freed(),
             List.of());
     double left = stop.getAsBoolean() ? 0 : request.searchSeconds() - seconds;
     return WithoutPlan.explained(outcome, briefing, limits, left);

@@ -29,6 +29,7 @@ final class WithoutPlan {
         outcome.plan(),
         outcome.searchSeconds(),
         outcome.seats(),
+        outcome.freed(),
         Remedies.of(briefing, limits, all));
   }
 }

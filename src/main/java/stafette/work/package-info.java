@@ -2,7 +2,17 @@
  * Sequences: one class for each thing that a user can ask for.
  *
  * <p>May import every room but the front ends. Both front ends do the same because both only call
- * this.
+ * this. Decisions:
+ *
+ * <ul>
+ *   <li>What is unfinished has a place for each program that runs, held by a lock of the system's:
+ *       a place with a file that nobody holds was left by a crash. It is removed only when it is on
+ *       a desk again and kept there, or when the user says so.
+ *   <li>A stroke is named by its bar as printed, or by the bar counted from 1 where a number is
+ *       printed more than once, so that locks find their stroke again.
+ *   <li>A kept plan opens with the question that it answers; where its score is another one by now
+ *       it opens without plan and locks rather than not at all.
+ * </ul>
  */
 @NullMarked
 package stafette.work;

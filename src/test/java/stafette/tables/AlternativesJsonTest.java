@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import stafette.Invented;
 import stafette.check.Judge;
@@ -92,6 +93,7 @@ class AlternativesJsonTest {
         new ScoreFile("invented.musicxml", "0".repeat(64)),
         plan.brief(),
         Map.of(),
+        Set.of(),
         "optimal",
         Optional.of(new PlanReport.Judged(plan, Judge.judge(plan))),
         Optional.of(1),

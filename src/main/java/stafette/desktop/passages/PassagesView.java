@@ -72,6 +72,11 @@ public final class PassagesView extends VBox {
     form.show(parts);
   }
 
+  /** No passage is chosen any more, so that any can be. */
+  public void unchoose() {
+    list.getSelectionModel().clearSelection();
+  }
+
   /** One passage: where, how fast, how near the limit in words and in ink. */
   private final class Cell extends ListCell<CheckScore.Report> {
     private final Label place = new Label();

@@ -16,6 +16,7 @@ import stafette.words.Sentence;
 import stafette.work.CheckScore;
 import stafette.work.JudgedPlan;
 import stafette.work.OpenLine;
+import stafette.work.SplitLine;
 
 /**
  * What is on the desk at one moment.
@@ -25,13 +26,15 @@ import stafette.work.OpenLine;
  * @param plan the plan, found or made by hand
  * @param found what the last search said, as long as it holds for what is asked and for the plan
  * @param source what writing makes of the line that was split
+ * @param kept where it is kept
  */
 public record Desk(
     Optional<CheckScore.Checked> score,
     Optional<OpenLine> line,
     Optional<JudgedPlan> plan,
-    Optional<SplitResult> found,
-    SourceTreatment source) {
+    Optional<SplitLine.Outcome> found,
+    SourceTreatment source,
+    Kept kept) {
   /** Nothing yet. */
   public static final Desk EMPTY =
       new Desk(
@@ -39,12 +42,18 @@ public record Desk(
           Optional.empty(),
           Optional.empty(),
           Optional.empty(),
-          SourceTreatment.KEEP);
+          SourceTreatment.KEEP,
+          Kept.EASILY_HAD_AGAIN);
 
   /** A score just opened. */
   static Desk of(CheckScore.Checked score) {
     return new Desk(
-        Optional.of(score), Optional.empty(), Optional.empty(), Optional.empty(), EMPTY.source);
+        Optional.of(score),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        EMPTY.source,
+        Kept.EASILY_HAD_AGAIN);
   }
 
   public List<CheckScore.Report> passages() {
@@ -70,21 +79,21 @@ public record Desk(
 
   /** The plan that the last search found is on the desk unchanged and proven the best. */
   public boolean isOptimal() {
-    return found
+    return result()
         .map(result -> result.match(best -> true, none -> false, stopped -> false))
         .orElse(false);
   }
 
   /** It is proven that there is no plan for what is asked. */
   public boolean isImpossible() {
-    return found
+    return result()
         .map(result -> result.match(best -> false, none -> true, stopped -> false))
         .orElse(false);
   }
 
   /** Why there is no plan; nothing if there is one, or nobody has asked. */
   public List<Sentence> reasons() {
-    return found
+    return result()
         .map(
             result ->
                 result.match(
@@ -94,20 +103,42 @@ public record Desk(
         .orElse(List.of());
   }
 
+  /** What the last search came to. */
+  public Optional<SplitResult> result() {
+    return found.map(SplitLine.Outcome::result);
+  }
+
+  /** Another line, for which nothing was done yet. */
+  Desk choosing(OpenLine other) {
+    return new Desk(
+        score,
+        Optional.of(other),
+        Optional.empty(),
+        Optional.empty(),
+        source,
+        Kept.EASILY_HAD_AGAIN);
+  }
+
   Desk with(OpenLine other, Optional<JudgedPlan> judged) {
-    return new Desk(score, Optional.of(other), judged, Optional.empty(), source);
+    return new Desk(score, Optional.of(other), judged, Optional.empty(), source, kept.changed());
   }
 
   Desk with(JudgedPlan judged) {
-    return new Desk(score, line, Optional.of(judged), Optional.empty(), source);
+    return new Desk(score, line, Optional.of(judged), Optional.empty(), source, kept.changed());
   }
 
-  Desk with(SplitResult result, Optional<JudgedPlan> judged) {
-    return new Desk(score, line, judged.or(() -> plan), Optional.of(result), source);
+  /** After a search. */
+  Desk with(SplitLine.Outcome outcome) {
+    return new Desk(
+        score, line, outcome.plan().or(() -> plan), Optional.of(outcome), source, kept.searched());
   }
 
   Desk with(SourceTreatment treatment) {
-    return new Desk(score, line, plan, found, treatment);
+    return new Desk(score, line, plan, found, treatment, kept);
+  }
+
+  Desk with(Kept now) {
+    return new Desk(score, line, plan, found, source, now);
   }
 
   /** With something else asked; the plan is taken over, as far as it can be, and judged. */
@@ -117,5 +148,10 @@ public record Desk(
 
   Optional<Plan> bare() {
     return plan.map(JudgedPlan::plan);
+  }
+
+  /** All of it, ready to be written down; empty if there is no line yet. */
+  Optional<SplitLine.Outcome> outcome() {
+    return line.map(open -> open.outcome(plan, found));
   }
 }

@@ -13,21 +13,39 @@ import stafette.work.Refusal;
 public final class Labour {
   private final Executor aside;
   private final Executor back;
+  private final Executor writer;
   private Going present;
+
+  /** The same where what is short to write is written at once. */
+  public Labour(Executor aside, Executor back) {
+    this(aside, back, Runnable::run);
+  }
 
   /**
    * @param aside where it goes on, one piece after the other
    * @param back leads back to the window's thread
+   * @param writer where what is short is written, one piece after the other
    */
-  public Labour(Executor aside, Executor back) {
+  public Labour(Executor aside, Executor back, Executor writer) {
     this.aside = aside;
     this.back = back;
+    this.writer = writer;
     this.present = new Going();
   }
 
   /** Other work in the same place, which ends none of this. */
   Labour another() {
-    return new Labour(aside, back);
+    return new Labour(aside, back, writer);
+  }
+
+  /** Writes something short beside the window, after what was to be written before. */
+  void write(Runnable piece) {
+    writer.execute(piece);
+  }
+
+  /** Goes on on the window's thread. */
+  void back(Runnable step) {
+    back.execute(step);
   }
 
   /** Something that takes long. */

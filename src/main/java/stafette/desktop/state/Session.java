@@ -26,6 +26,7 @@ import stafette.work.Refusal;
 import stafette.work.Remembered;
 import stafette.work.SplitLine;
 import stafette.work.TempoWish;
+import stafette.work.Unfinished;
 
 /**
  * Work on one score from opening it to writing it: choose a line, say who plays, plan, change by
@@ -35,6 +36,7 @@ public final class Session {
   private final LimitsInForce limits;
   private final Remembered remembered;
   private final Labour labour;
+  private final Keeping keeping;
   private final Writing writing;
   private final RuleChanges rules = new RuleChanges(this);
   private Watcher watcher = Watcher.NOBODY;
@@ -51,7 +53,9 @@ public final class Session {
     this.limits = limits;
     this.remembered = remembered;
     this.labour = labour;
-    this.writing = new Writing(this::desk, limits, remembered, labour.another(), this::refused);
+    this.keeping = new Keeping(remembered.unfinished(), labour, this::refused);
+    this.writing =
+        new Writing(this::desk, limits, remembered, this::kept, labour.another(), this::refused);
   }
 
   /** From now on this watcher is told. */
@@ -102,30 +106,53 @@ public final class Session {
 
   /** Opens a score, or a plan where it was left. */
   public void open(Path file) {
-    open(file, true);
-  }
-
-  /** Opens what was on the desk when the program ended unforeseen. */
-  public void recover() {
-    remembered.unfinished().ifPresent(file -> open(file, false));
-  }
-
-  private void open(Path file, boolean remember) {
     work(
         Watcher.Work.OPENING,
-        going -> read(file),
-        desk -> {
-          history = new History(desk);
-          tried = Optional.empty();
-          if (remember) {
-            attempt(() -> remembered.opened(file));
-          }
-          watcher.changed(desk, false);
+        going -> Opening.of(file, limits),
+        opened -> {
+          put(opened);
+          attempt(() -> remembered.opened(file));
         });
+  }
+
+  /**
+   * Opens what was on the desk when a program ended unforeseen.
+   *
+   * @param score where its score is now; where it was if empty
+   * @param refused told in words why it can't be opened
+   */
+  public void recover(
+      Unfinished.Left left,
+      Optional<Path> score,
+      Consumer<OpenPlan.ScoreNow> done,
+      Consumer<Sentence> refused) {
+    work(
+        Watcher.Work.OPENING,
+        going -> Opening.recovered(remembered.unfinished(), left, score, limits),
+        opened -> {
+          if (opened.score() != OpenPlan.ScoreNow.UNFIT) {
+            keeping.replaces(left);
+          }
+          put(opened);
+          done.accept(opened.score());
+        },
+        refused);
+  }
+
+  private void put(Opening opened) {
+    history = new History(opened.desk());
+    tried = Optional.empty();
+    show();
+    watcher.opened(opened.score());
   }
 
   /** Begins something that takes long, and tells the watcher when it begins and when it is over. */
   private <T> void work(Watcher.Work what, Labour.Piece<T> piece, Consumer<T> done) {
+    work(what, piece, done, this::refused);
+  }
+
+  private <T> void work(
+      Watcher.Work what, Labour.Piece<T> piece, Consumer<T> done, Consumer<Sentence> refused) {
     watcher.began(what);
     labour.start(
         piece,
@@ -135,22 +162,8 @@ public final class Session {
         },
         why -> {
           watcher.rests();
-          refused(why);
+          refused.accept(why);
         });
-  }
-
-  private Desk read(Path file) throws Refusal {
-    if (!OpenPlan.isPlan(file)) {
-      return Desk.of(passages(file));
-    }
-    OpenPlan.OnDesk opened = OpenPlan.onDesk(file, limits);
-    return Desk.of(passages(opened.line().score().file())).with(opened.line(), opened.judged());
-  }
-
-  private CheckScore.Checked passages(Path score) throws Refusal {
-    SplitLine.Request asked = SplitLine.Request.usual(LineRequest.whole(score));
-    return CheckScore.passages(
-        score, asked.line().tremolo(), Optional.empty(), asked.assurance(), List.of(), limits);
   }
 
   /** Chooses a passage, lets players be proposed, and plans. */
@@ -166,7 +179,7 @@ public final class Session {
             score ->
                 attempt(
                     () -> {
-                      go(desk().with(lineOf(score.score(), choice), Optional.empty()));
+                      go(desk().choosing(lineOf(score.score(), choice)));
                       plan();
                     }));
   }
@@ -277,9 +290,7 @@ public final class Session {
 
   /** Keeps a segment as it is, or no longer if it was kept. */
   public void lockSegment(int segment) {
-    desk()
-        .bare()
-        .filter(plan -> segment < plan.segments().size())
+    planWith(segment)
         .map(plan -> Locking.toggled(desk().locks(), plan.segments().get(segment)))
         .ifPresent(this::relock);
   }
@@ -297,25 +308,22 @@ public final class Session {
                         : Locking.without(desk().locks(), own)));
   }
 
+  private Optional<Plan> planWith(int segment) {
+    return desk().bare().filter(plan -> segment < plan.segments().size());
+  }
+
   private void relock(List<Lock> locks) {
     changeLine(line -> line.locking(locks));
   }
 
   /** Deals a turn out between its player and the next one who is not in it, or gives it back. */
   public void hocket(int segment) {
-    desk()
-        .bare()
-        .filter(plan -> segment < plan.segments().size())
-        .ifPresent(plan -> edit(HandEdits.hocket(plan, segment)));
+    planWith(segment).ifPresent(plan -> edit(HandEdits.hocket(plan, segment)));
   }
 
   /** Divides a segment; the second part goes to the player of the fewest strokes so far. */
   public void split(int segment, int stroke) {
-    desk()
-        .bare()
-        .filter(plan -> segment < plan.segments().size())
-        .flatMap(plan -> HandEdits.split(plan, segment, stroke))
-        .ifPresent(this::edit);
+    planWith(segment).flatMap(plan -> HandEdits.split(plan, segment, stroke)).ifPresent(this::edit);
   }
 
   /** Gives a segment to another player, with the technique that is preferred. */
@@ -340,7 +348,7 @@ public final class Session {
   }
 
   private void planned(Desk base, SplitLine.Outcome outcome) {
-    Desk desk = base.with(outcome.result(), outcome.plan());
+    Desk desk = base.with(outcome);
     if (base.plan().isEmpty() || outcome.plan().isEmpty()) {
       history.complete(desk);
       show();
@@ -405,7 +413,21 @@ public final class Session {
   /** The window was closed as it should be: nothing is left to recover. */
   public void close() {
     stop();
-    remembered.finished();
+    keeping.keep(Optional.empty());
+    keeping.settle();
+    remembered.close();
+  }
+
+  /** Where what is on the desk is kept, but for a drag that goes on. */
+  public Kept kept() {
+    return history.now().kept();
+  }
+
+  private void kept(Kept now) {
+    history.complete(history.now().with(now));
+    if (now.file().isPresent() && now.safe()) {
+      keeping.keep(Optional.empty());
+    }
   }
 
   interface LineChange {
@@ -449,7 +471,7 @@ public final class Session {
   private void show() {
     Desk desk = history.now();
     watcher.changed(desk, false);
-    desk.line().ifPresent(line -> attempt(() -> remembered.keep(line, desk.plan())));
+    keeping.keep(desk.outcome());
   }
 
   private void attempt(Step step) {

@@ -3,6 +3,7 @@ package stafette.desktop.state;
 import stafette.plan.Favour;
 import stafette.split.Splitter;
 import stafette.words.Sentence;
+import stafette.work.OpenPlan;
 import stafette.work.SideBySide;
 
 /** Is told what becomes of a session, on the window's thread. */
@@ -35,6 +36,13 @@ public interface Watcher {
    * @param dragging whether it is only tried, the tempi not looked for
    */
   void changed(Desk desk, boolean dragging);
+
+  /**
+   * A file was opened, or what was left behind.
+   *
+   * @param score what became of the score since
+   */
+  default void opened(OpenPlan.ScoreNow score) {}
 
   /** Something that takes long has begun. */
   void began(Work work);

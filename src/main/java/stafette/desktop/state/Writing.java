@@ -20,18 +20,25 @@ public final class Writing {
   private final Supplier<Desk> desk;
   private final LimitsInForce limits;
   private final Remembered remembered;
+  private final Consumer<Kept> kept;
   private final Labour glances;
   private final Consumer<Sentence> refused;
 
+  /**
+   * @param desk what is on the desk
+   * @param kept told where that is kept from now on
+   */
   Writing(
       Supplier<Desk> desk,
       LimitsInForce limits,
       Remembered remembered,
+      Consumer<Kept> kept,
       Labour glances,
       Consumer<Sentence> refused) {
     this.desk = desk;
     this.limits = limits;
     this.remembered = remembered;
+    this.kept = kept;
     this.glances = glances;
     this.refused = refused;
   }
@@ -71,7 +78,7 @@ public final class Writing {
         WriteScore.target(line.score().file(), file, false, true).orElseThrow();
     WriteScore.Saved saved =
         WriteScore.save(line.score(), plan().plan(), treatment, limits, target);
-    remembered.finished();
+    kept.accept(desk.get().kept().written());
     return saved;
   }
 
@@ -81,9 +88,9 @@ public final class Writing {
    * @throws Refusal if there is no line yet, or the file can't be written
    */
   public void savePlan(Path file) throws Refusal {
-    Reports.savePlan(line().outcome(desk.get().plan()), file, true);
+    Reports.savePlan(line().outcome(desk.get().plan(), desk.get().found()), file, true);
+    kept.accept(Kept.in(file));
     remembered.opened(file);
-    remembered.finished();
   }
 
   private OpenLine line() throws Refusal {

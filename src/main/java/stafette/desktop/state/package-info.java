@@ -6,6 +6,9 @@
  *       one.
  *   <li>A {@link stafette.desktop.state.Session} is used from one thread, that of the window; what
  *       takes long runs elsewhere and is taken over only if it is still wanted.
+ *   <li>The desk says where it is kept: work by hand that is in no file is asked about before the
+ *       desk is cleared; what a choice or a search brings back is not.
+ *   <li>Each step is kept in case of a crash, beside the window, the newest state only.
  * </ul>
  */
 @NullMarked

@@ -71,8 +71,10 @@ public final class WelcomeView extends VBox {
     if (!files.isEmpty()) {
       recent.getChildren().add(heading("welcome.recent"));
     }
-    for (Path file : files.subList(0, Math.min(MOST_RECENT, files.size()))) {
-      Hyperlink link = link(file.getFileName().toString());
+    List<String> names = RecentNames.of(files);
+    for (int i = 0; i < Math.min(MOST_RECENT, files.size()); i++) {
+      Path file = files.get(i);
+      Hyperlink link = link(names.get(i));
       link.setTooltip(new Tooltip(file.toString()));
       link.setOnAction(event -> doors.open(file));
       recent.getChildren().add(link);

@@ -26,6 +26,7 @@ final class Doer implements Tools.Actions {
   private final Session session;
   private final Remembered remembered;
   private final Asking asking;
+  private final Leaving leaving;
   private final Listener listener;
   private final Texts texts;
   private final Scene scene;
@@ -47,6 +48,7 @@ final class Doer implements Tools.Actions {
       Session session,
       Remembered remembered,
       Asking asking,
+      Leaving leaving,
       Listener listener,
       Texts texts,
       Scene scene,
@@ -54,6 +56,7 @@ final class Doer implements Tools.Actions {
     this.session = session;
     this.remembered = remembered;
     this.asking = asking;
+    this.leaving = leaving;
     this.listener = listener;
     this.texts = texts;
     this.scene = scene;
@@ -62,12 +65,23 @@ final class Doer implements Tools.Actions {
 
   @Override
   public void open() {
-    asking.toOpen().ifPresent(session::open);
+    asking.toOpen().ifPresent(this::opened);
   }
 
   @Override
   public void open(Path file) {
-    session.open(file);
+    attempt(
+        () -> {
+          if (remembered.forgetMissing(file)) {
+            words.warn(texts.get("window.missing", file));
+          } else {
+            opened(file);
+          }
+        });
+  }
+
+  private void opened(Path file) {
+    leaving.before(() -> session.open(file));
   }
 
   @Override

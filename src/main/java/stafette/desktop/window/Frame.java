@@ -2,7 +2,6 @@ package stafette.desktop.window;
 
 import java.util.List;
 import javafx.scene.Node;
-import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.SplitPane;
@@ -25,11 +24,10 @@ final class Frame extends BorderPane {
   private final Label status = new Label();
   private final TabPane side = new TabPane();
 
-  private final Texts texts;
-  private final HBox offer = new HBox(10);
+  private final Offer offer;
 
   Frame(Panels panels, Texts texts) {
-    this.texts = texts;
+    offer = new Offer(texts);
     tools.getStyleClass().add("bar");
     tools.setId("tools");
     status.setId("status");
@@ -53,10 +51,6 @@ final class Frame extends BorderPane {
     across.setDividerPositions(0.19, 0.77);
     SplitPane.setResizableWithParent(panels.passages(), false);
     SplitPane.setResizableWithParent(side, false);
-    offer.setId("offer");
-    offer.getStyleClass().add("bar");
-    offer.setVisible(false);
-    offer.setManaged(false);
     setTop(new VBox(tools, offer));
     setCenter(across);
     setBottom(foot);
@@ -100,27 +94,9 @@ final class Frame extends BorderPane {
     status.getStyleClass().add("beyond");
   }
 
-  /** Offers something once, above the panels. */
-  void offer(String words, String action, Runnable does) {
-    Button accept = new Button(action);
-    accept.setId("offer-accept");
-    accept.setOnAction(
-        event -> {
-          noOffer();
-          does.run();
-        });
-    Button refuse = new Button("\u00d7");
-    refuse.setId("offer-refuse");
-    refuse.setAccessibleText(texts.get("window.dismiss"));
-    refuse.setOnAction(event -> noOffer());
-    offer.getChildren().setAll(new Label(words), accept, refuse);
-    offer.setVisible(true);
-    offer.setManaged(true);
-  }
-
-  private void noOffer() {
-    offer.setVisible(false);
-    offer.setManaged(false);
+  /** Where something is offered. */
+  Offer offer() {
+    return offer;
   }
 
   /** Whether the bars that would be written are in front. */

@@ -2,6 +2,7 @@ package stafette.desktop.window;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.IntConsumer;
 import java.util.stream.IntStream;
 import stafette.check.Finding;
@@ -32,16 +33,19 @@ final class Gestures
   private final Session session;
   private final IntConsumer reveal;
   private final IntConsumer chosen;
+  private final Consumer<Runnable> leaving;
   private List<JudgedPlan> others = List.of();
 
   /**
    * @param reveal shows a segment and gives it the keyboard
    * @param chosen told which segment was chosen
+   * @param leaving does what clears the desk, unless the user would rather not
    */
-  Gestures(Session session, IntConsumer reveal, IntConsumer chosen) {
+  Gestures(Session session, IntConsumer reveal, IntConsumer chosen, Consumer<Runnable> leaving) {
     this.session = session;
     this.reveal = reveal;
     this.chosen = chosen;
+    this.leaving = leaving;
   }
 
   /** The plans that can be taken now, as numbered on the screen. */
@@ -165,18 +169,19 @@ final class Gestures
 
   @Override
   public void passage(CheckScore.Report passage) {
-    session.choose(passage);
+    leaving.accept(() -> session.choose(passage));
   }
 
   @Override
   public void line(LineForm.Wish line) {
-    session.choose(
+    LineChoice choice =
         new LineChoice(
             line.part(),
             line.bars().map(BarChoice::new),
             line.staff(),
             line.voice(),
-            Optional.of(line.tone())));
+            Optional.of(line.tone()));
+    leaving.accept(() -> session.choose(choice));
   }
 
   @Override

@@ -1,6 +1,8 @@
 package stafette.desktop.window;
 
+import java.io.File;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import javafx.application.Platform;
@@ -13,6 +15,7 @@ import javafx.scene.input.KeyCombination;
 import javafx.scene.input.TransferMode;
 import javafx.stage.Screen;
 import javafx.stage.Stage;
+import javafx.stage.WindowEvent;
 import stafette.desktop.state.Desk;
 import stafette.desktop.state.Labour;
 import stafette.desktop.state.Session;
@@ -22,6 +25,7 @@ import stafette.work.LimitsInForce;
 import stafette.work.Refusal;
 import stafette.work.Remembered;
 import stafette.work.Samples;
+import stafette.work.Unfinished;
 
 /** The program's window: a session, its panels and its tools, joined. */
 public final class MainWindow {
@@ -33,19 +37,16 @@ public final class MainWindow {
   private final Stage stage;
   private final Texts texts;
   private final Remembered remembered;
-  private final ExecutorService aside =
-      Executors.newSingleThreadExecutor(
-          work -> {
-            Thread thread = new Thread(work, "aside");
-            thread.setDaemon(true);
-            return thread;
-          });
+  private final ExecutorService aside = thread("aside");
+  private final ExecutorService writer = thread("writer");
   private final Session session;
   private final Panels panels;
   private final Frame frame;
   private final Tools tools;
   private final Listener listener;
   private final Doer doer;
+  private final Leaving leaving;
+  private final Recovery recovery;
 
   /**
    * A window with an empty desk.
@@ -57,9 +58,11 @@ public final class MainWindow {
     this.stage = stage;
     this.texts = texts;
     this.remembered = remembered;
-    session = new Session(limits, remembered, new Labour(aside, Platform::runLater));
-    Gestures gestures = new Gestures(session, this::reveal, this::choose);
-    Ruling ruling = new Ruling(session, texts, words -> frame().say(words));
+    session = new Session(limits, remembered, new Labour(aside, Platform::runLater, writer));
+    Doer.Words words = new OnFrame();
+    leaving = new Leaving(session, asking, words, texts);
+    Gestures gestures = new Gestures(session, this::reveal, this::choose, this::choosing);
+    Ruling ruling = new Ruling(session, texts, words::say);
     panels = Panels.of(texts, gestures, ruling, new Doors());
     panels.welcome().show(remembered.recent());
     frame = new Frame(panels, texts);
@@ -69,7 +72,10 @@ public final class MainWindow {
             panels.relay(),
             now -> tools().playing(now),
             () -> frame.say(texts.get("window.silent")));
-    doer = new Doer(session, remembered, asking, listener, texts, scene, new OnFrame());
+    doer = new Doer(session, remembered, asking, leaving, listener, texts, scene, words);
+    recovery =
+        new Recovery(
+            session, remembered.unfinished(), asking, leaving, frame.offer(), words, texts);
     tools = new Tools(texts, doer);
     frame.tools(tools.nodes());
     session.watchedBy(new Teller(panels, gestures, frame, tools, texts, limits, this::settled));
@@ -78,14 +84,20 @@ public final class MainWindow {
     Style.LIGHT.applyTo(scene);
     keys(scene);
     drops(scene);
+    stage.setOnCloseRequest(this::closing);
     stage.setOnHidden(event -> close());
     frame.whenWrittenIsSeen(this::lookAtBars);
     settled();
     frame.say(texts.get("window.begin"));
   }
 
-  private Frame frame() {
-    return frame;
+  private static ExecutorService thread(String name) {
+    return Executors.newSingleThreadExecutor(
+        work -> {
+          Thread thread = new Thread(work, name);
+          thread.setDaemon(true);
+          return thread;
+        });
   }
 
   private Tools tools() {
@@ -113,13 +125,13 @@ public final class MainWindow {
 
     @Override
     public void open(Path file) {
-      session.open(file);
+      doer.open(file);
     }
 
     @Override
     public void sample(String title) {
       try {
-        session.open(Samples.put(title, remembered.samples()));
+        MainWindow.this.open(Samples.put(title, remembered.samples()));
       } catch (Refusal e) {
         frame.warn(texts.say(e));
       }
@@ -144,17 +156,36 @@ public final class MainWindow {
     }
   }
 
+  /** Shows it, and offers what was left behind when a program ended unforeseen. */
   public void show() {
     stage.show();
     Platform.runLater(this::fit);
-    if (remembered.unfinished().isPresent()) {
-      frame.offer(texts.get("window.unfinished"), texts.get("window.recover"), session::recover);
+    aside.execute(this::lookForLeft);
+  }
+
+  private void lookForLeft() {
+    List<Unfinished.Left> left = remembered.unfinished().left();
+    Platform.runLater(() -> recovery.offer(left));
+  }
+
+  /** Opens a score or a plan, unless work by hand would be lost and the user would rather not. */
+  public void open(Path file) {
+    leaving.before(() -> session.open(file));
+  }
+
+  /** Chooses a line in place of the present one; the passage shown as chosen is that. */
+  private void choosing(Runnable choose) {
+    if (leaving.isAllowed()) {
+      choose.run();
+    } else {
+      Platform.runLater(panels.passages()::unchoose);
     }
   }
 
-  /** Opens a score or a plan. */
-  public void open(Path file) {
-    session.open(file);
+  private void closing(WindowEvent event) {
+    if (!leaving.isAllowed()) {
+      event.consume();
+    }
   }
 
   private void reveal(int segment) {
@@ -202,21 +233,29 @@ public final class MainWindow {
   private void drops(Scene scene) {
     scene.setOnDragOver(
         event -> {
-          if (event.getDragboard().hasFiles()) {
+          if (event.getDragboard().getFiles().size() == 1) {
             event.acceptTransferModes(TransferMode.COPY);
           }
         });
     scene.setOnDragDropped(this::dropped);
   }
 
+  /** Answers the other program first: it waits, and the user may be asked something. */
   private void dropped(DragEvent event) {
-    event.getDragboard().getFiles().stream().findFirst().ifPresent(file -> open(file.toPath()));
-    event.setDropCompleted(true);
+    List<File> files = event.getDragboard().getFiles();
+    event.setDropCompleted(!files.isEmpty());
+    Platform.runLater(() -> drop(files));
+  }
+
+  /** Opens what was dropped. */
+  void drop(List<File> files) {
+    files.stream().findFirst().map(File::toPath).ifPresent(this::open);
   }
 
   private void close() {
     session.close();
     listener.close();
     aside.shutdownNow();
+    writer.shutdown();
   }
 }

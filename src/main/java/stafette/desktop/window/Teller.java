@@ -21,6 +21,7 @@ import stafette.words.Sentence;
 import stafette.work.JudgedPlan;
 import stafette.work.LimitsInForce;
 import stafette.work.OpenLine;
+import stafette.work.OpenPlan;
 import stafette.work.SideBySide;
 
 /** Shows in the panels what becomes of a session. */
@@ -32,7 +33,7 @@ final class Teller implements Watcher {
   private final Texts texts;
   private final LimitsInForce limits;
   private final Runnable settled;
-  private List<?> shownPassages = List.of();
+  private Object shownScore = Desk.EMPTY.score();
 
   /**
    * @param settled run whenever the desk has changed and nothing is dragged
@@ -81,8 +82,8 @@ final class Teller implements Watcher {
   }
 
   private void showPassages(Desk desk) {
-    if (shownPassages != desk.passages()) {
-      shownPassages = desk.passages();
+    if (shownScore != desk.score()) {
+      shownScore = desk.score();
       panels
           .passages()
           .show(
@@ -101,7 +102,7 @@ final class Teller implements Watcher {
     panels.relay().show(judged.plan(), judged.verdict());
     panels.verdict().show(judged.plan(), judged.verdict(), dragging);
     if (!dragging) {
-      desk.found().ifPresent(panels.verdict()::proven);
+      desk.result().ifPresent(panels.verdict()::proven);
     }
     desk.line().ifPresent(line -> panels.tempo().show(line.tempo(), judged.window()));
   }
@@ -179,6 +180,15 @@ final class Teller implements Watcher {
       return texts.get(desk.isImpossible() ? "window.none" : "window.unplanned");
     }
     return texts.get(desk.isOptimal() ? "window.optimal" : "window.byhand");
+  }
+
+  @Override
+  public void opened(OpenPlan.ScoreNow score) {
+    switch (score) {
+      case CHANGED -> frame.warn(texts.get("window.changed"));
+      case UNFIT -> frame.warn(texts.get("window.unfit"));
+      case SAME -> {}
+    }
   }
 
   @Override

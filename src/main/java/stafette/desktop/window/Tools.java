@@ -13,6 +13,7 @@ import javafx.scene.control.MenuItem;
 import javafx.scene.control.ProgressIndicator;
 import javafx.scene.control.Tooltip;
 import stafette.desktop.texts.Texts;
+import stafette.desktop.welcome.RecentNames;
 
 /** What stands above the panels: opening, planning, undoing, hearing, writing. */
 final class Tools {
@@ -152,8 +153,11 @@ final class Tools {
     List<MenuItem> items = new ArrayList<>();
     items.add(item("tools.open.other", actions::open));
     Consumer<Path> reopen = actions::open;
-    for (Path file : actions.recent()) {
-      MenuItem recent = new MenuItem(file.getFileName().toString());
+    List<Path> files = actions.recent();
+    List<String> names = RecentNames.of(files);
+    for (int i = 0; i < files.size(); i++) {
+      Path file = files.get(i);
+      MenuItem recent = new MenuItem(names.get(i));
       recent.setMnemonicParsing(false);
       recent.setOnAction(event -> reopen.accept(file));
       items.add(recent);

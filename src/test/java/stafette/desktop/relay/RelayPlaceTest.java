@@ -87,7 +87,7 @@ class RelayPlaceTest {
     robot.interact(() -> relay.show(PLAN, Judge.judge(PLAN)));
     WaitForAsyncUtils.waitForFxEvents();
     assertEquals(OptionalLong.of(LINE.onsetMicros(64)), relay.playsFrom());
-    robot.interact(relay::clear);
+    robot.interact(() -> relay.clear("No plan yet."));
     assertEquals(OptionalLong.empty(), relay.playsFrom());
   }
 

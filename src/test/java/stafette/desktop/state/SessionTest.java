@@ -352,30 +352,6 @@ class SessionTest {
   }
 
   @Test
-  void after_a_crash_the_desk_is_as_it_was() throws Refusal {
-    planned();
-    session.edit(moved(present().handoffs().get(0), -3));
-    session.measured("Flute 2", "double tonguing", new OpenLine.Measured(10, 9, 12));
-    Plan plan = present();
-    Remembered remembered = new Remembered(folder.resolve("remembered"));
-    assertTrue(remembered.unfinished().isPresent());
-    session = newSession(Runnable::run);
-    session.recover();
-    assertEquals(List.of(), told.refused);
-    assertEquals(plan.segments(), present().segments());
-    assertEquals(
-        10.0,
-        present().brief().players().get(1).skills().stream()
-            .filter(skill -> skill.technique().name().equals("double tonguing"))
-            .findFirst()
-            .orElseThrow()
-            .capability()
-            .peakPerSecond());
-    session.close();
-    assertTrue(remembered.unfinished().isEmpty());
-  }
-
-  @Test
   void files_that_were_opened_are_remembered_the_last_first() {
     session.open(SAMPLE);
     session.open(Path.of("samples/mill-stairs.musicxml"));

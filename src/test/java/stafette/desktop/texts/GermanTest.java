@@ -262,7 +262,7 @@ class GermanTest {
                 () -> OpenScore.open(folder.resolve("0.mxl"), Tremolo.AS_WRITTEN, false),
                 () -> OpenScore.open(torn, Tremolo.AS_WRITTEN, false),
                 () -> OpenScore.open(poem, Tremolo.AS_WRITTEN, false),
-                () -> OpenPlan.onDesk(plan, limits),
+                () -> OpenPlan.onDesk(plan, Optional.empty(), limits),
                 () -> limits.instrument("fluta"),
                 () -> PlayerWish.parse("Anna, Anna"),
                 () -> new BarChoice("2-1").in(LINE.bars()),

@@ -69,6 +69,11 @@ class WindowNamesTest {
     public boolean agrees(String title, List<String> what) {
       return false;
     }
+
+    @Override
+    public Parting parting() {
+      return Parting.LEAVE;
+    }
   }
 
   @Test

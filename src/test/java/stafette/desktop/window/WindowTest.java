@@ -70,6 +70,11 @@ class WindowTest {
       agreedTo.addAll(what);
       return true;
     }
+
+    @Override
+    public Parting parting() {
+      return Parting.LEAVE;
+    }
   }
 
   @Test
@@ -144,17 +149,6 @@ class WindowTest {
     robot.clickOn("#tool-more");
     robot.clickOn("#tool-dark");
     seen("7-players-dark");
-  }
-
-  @Test
-  void after_a_crash_the_desk_is_offered_again(FxRobot robot) throws TimeoutException {
-    planned(robot);
-    assertTrue(new Remembered(folder.resolve("remembered")).unfinished().isPresent());
-    robot.interact(window::show);
-    robot.clickOn("#offer-accept");
-    until(() -> robot.lookup("#segment-1").tryQuery().isPresent());
-    WaitForAsyncUtils.waitForFxEvents();
-    seen("8-recovered");
   }
 
   @Test

@@ -1,0 +1,112 @@
+package stafette.desktop.state;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.FutureTask;
+import java.util.function.Consumer;
+import stafette.words.Sentence;
+import stafette.work.Refusal;
+import stafette.work.SplitLine;
+import stafette.work.Unfinished;
+
+/**
+ * Keeps what is on the desk beside the window, in case the program ends unforeseen. Of states that
+ * follow each other faster than they can be written only the newest is.
+ */
+final class Keeping {
+  private final Unfinished unfinished;
+  private final Labour labour;
+  private final Consumer<Sentence> refused;
+  private final List<Unfinished.Left> replaced = new ArrayList<>();
+  private Optional<State> next = Optional.empty();
+  private boolean told;
+
+  /**
+   * @param refused told in words, on the window's thread and once, that it can't be kept
+   */
+  Keeping(Unfinished unfinished, Labour labour, Consumer<Sentence> refused) {
+    this.unfinished = unfinished;
+    this.labour = labour;
+    this.refused = refused;
+  }
+
+  /** What is to be kept; nothing if empty. */
+  private record State(Optional<SplitLine.Outcome> outcome) {}
+
+  /** From now on this is what is kept; nothing if empty. */
+  void keep(Optional<SplitLine.Outcome> outcome) {
+    boolean goesOn;
+    synchronized (this) {
+      goesOn = next.isPresent();
+      next = Optional.of(new State(outcome));
+    }
+    if (!goesOn) {
+      labour.write(this::write);
+    }
+  }
+
+  /** What was left behind is on the desk now: once that is kept it is removed. */
+  synchronized void replaces(Unfinished.Left left) {
+    replaced.add(left);
+  }
+
+  private synchronized Optional<State> taken() {
+    Optional<State> taken = next;
+    next = Optional.empty();
+    return taken;
+  }
+
+  private void write() {
+    try {
+      Optional<State> state = taken();
+      if (state.isPresent()) {
+        write(state.get());
+      }
+    } catch (Refusal e) {
+      tell(e.inWords());
+    } catch (RuntimeException e) {
+      tell(Sentence.of("this should not happen: {0}", e.toString()));
+      throw e;
+    }
+  }
+
+  private void write(State state) throws Refusal {
+    if (state.outcome.isPresent()) {
+      unfinished.keep(state.outcome.get());
+    } else {
+      unfinished.finished();
+    }
+    for (Unfinished.Left left : noLongerNeeded()) {
+      unfinished.dismiss(left);
+    }
+    told = false;
+  }
+
+  private synchronized List<Unfinished.Left> noLongerNeeded() {
+    List<Unfinished.Left> all = List.copyOf(replaced);
+    replaced.clear();
+    return all;
+  }
+
+  private void tell(Sentence why) {
+    if (!told) {
+      told = true;
+      labour.back(() -> refused.accept(why));
+    }
+  }
+
+  /** Waits until everything is written. */
+  void settle() {
+    FutureTask<Boolean> last = new FutureTask<>(() -> true);
+    labour.write(last);
+    try {
+      last.get();
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    } catch (ExecutionException e) {
+      throw new IllegalStateException("nothing can fail in it", e);
+    }
+  }
+}

@@ -1,0 +1,175 @@
+package stafette.desktop.state;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import stafette.desktop.LeftBehind;
+import stafette.plan.Brief;
+import stafette.plan.Plan;
+import stafette.plan.SourceTreatment;
+import stafette.work.OpenLine;
+import stafette.work.OpenPlan;
+import stafette.work.Refusal;
+import stafette.work.Remembered;
+import stafette.work.Unfinished;
+
+/** Putting back what was on the desk, and knowing what is kept where. */
+class RecoveryTest {
+  @TempDir private Path folder = Path.of("");
+  private final List<OpenPlan.ScoreNow> scores = new ArrayList<>();
+  private final List<String> refused = new ArrayList<>();
+  private Path score = Path.of("");
+
+  @BeforeEach
+  void writeScore() throws IOException {
+    score = LeftBehind.score(folder);
+  }
+
+  private Path state() {
+    return folder.resolve("state");
+  }
+
+  private Session recovered(Optional<Path> elsewhere) {
+    Remembered remembered = new Remembered(state());
+    Session session = LeftBehind.session(remembered);
+    session.recover(
+        remembered.unfinished().left().get(0),
+        elsewhere,
+        scores::add,
+        why -> refused.add(why.toString()));
+    return session;
+  }
+
+  private List<Unfinished.Left> left() {
+    return new Remembered(state()).unfinished().left();
+  }
+
+  @Test
+  void after_a_crash_the_desk_is_as_it_was_and_is_kept_anew() {
+    Session crashed = LeftBehind.crashed(state(), score);
+    Session session = recovered(Optional.empty());
+    assertEquals(List.of(OpenPlan.ScoreNow.SAME), scores);
+    assertEquals(plan(crashed).segments(), plan(session).segments());
+    assertEquals(brief(crashed).players(), brief(session).players());
+    assertTrue(session.desk().line().orElseThrow().isFreed("Flute 1"));
+    assertFalse(session.kept().safe(), "it is in no file of the user's");
+    assertEquals(List.of(), left(), "it belongs to the window that has it");
+    session.close();
+    assertEquals(List.of(), left());
+  }
+
+  @Test
+  void a_score_changed_since_has_the_plan_judged_anew_and_says_so() throws IOException {
+    Session crashed = LeftBehind.crashed(state(), score);
+    change("<step>G</step><octave>5</octave>", "<step>A</step><octave>5</octave>");
+    Session session = recovered(Optional.empty());
+    assertEquals(List.of(OpenPlan.ScoreNow.CHANGED), scores);
+    assertEquals(plan(crashed).segments(), plan(session).segments());
+  }
+
+  @Test
+  void a_line_that_is_another_one_gets_its_players_back_and_the_old_plan_stays_in_its_file()
+      throws IOException {
+    Session crashed = LeftBehind.crashed(state(), score);
+    LeftBehind.silenceFirstNotes(score);
+    Session session = recovered(Optional.empty());
+    assertEquals(List.of(OpenPlan.ScoreNow.UNFIT), scores);
+    assertTrue(session.desk().plan().isEmpty());
+    assertEquals(names(crashed), names(session));
+    OpenLine line = session.desk().line().orElseThrow();
+    assertTrue(line.isFreed("Flute 1"));
+    assertTrue(line.measured().containsKey("Clarinet 1"));
+    session.close();
+    assertEquals(1, left().size());
+  }
+
+  @Test
+  void a_score_that_is_gone_is_told_and_can_be_shown_where_it_is_now() throws IOException {
+    Session crashed = LeftBehind.crashed(state(), score);
+    Path moved = Files.move(score, folder.resolve("moved.musicxml"));
+    Session empty = recovered(Optional.empty());
+    assertEquals(1, refused.size());
+    assertTrue(refused.get(0).contains("bells.musicxml: there is no such file"), refused.get(0));
+    assertTrue(empty.desk().score().isEmpty());
+    empty.close();
+    assertEquals(1, left().size());
+    Session session = recovered(Optional.of(moved));
+    assertEquals(plan(crashed).segments(), plan(session).segments());
+  }
+
+  @Test
+  void a_kept_plan_opens_where_it_was_left_and_kept_again_has_the_same_bytes()
+      throws IOException, Refusal {
+    Session session = LeftBehind.session(new Remembered(state()));
+    LeftBehind.work(session, score);
+    for (String name : List.of("byhand.json", "proven.json")) {
+      Path kept = folder.resolve(name);
+      session.writing().savePlan(kept);
+      byte[] bytes = Files.readAllBytes(kept);
+      Session other = LeftBehind.session(new Remembered(folder.resolve("other")));
+      other.open(kept);
+      assertEquals(plan(session).segments(), plan(other).segments());
+      assertEquals(session.desk().isOptimal(), other.desk().isOptimal(), name);
+      other.writing().savePlan(kept);
+      assertArrayEquals(bytes, Files.readAllBytes(kept), name);
+      session.plan();
+      assertTrue(session.desk().isOptimal());
+    }
+  }
+
+  @Test
+  void only_work_by_hand_that_is_in_no_file_is_not_safe() throws Refusal {
+    Session session = LeftBehind.session(new Remembered(state()));
+    session.open(score);
+    session.choose(LeftBehind.line());
+    assertTrue(session.kept().safe(), "a choice and a search bring it back");
+    session.add("Flute 2", Optional.empty());
+    assertFalse(session.kept().safe());
+    session.undo();
+    assertTrue(session.kept().safe());
+    session.redo();
+    session.plan();
+    assertFalse(session.kept().safe());
+    Path kept = folder.resolve("kept.json");
+    session.writing().savePlan(kept);
+    assertEquals(Kept.in(kept), session.kept());
+    assertEquals(List.of(), left());
+    session.add("Oboe 1", Optional.empty());
+    assertFalse(session.kept().safe());
+    session.plan();
+    session.writing().write(folder.resolve("out.musicxml"), SourceTreatment.KEEP);
+    assertFalse(session.kept().safe(), "the plan file lacks the oboe");
+    session.choose(LeftBehind.line());
+    assertEquals(Kept.EASILY_HAD_AGAIN, session.kept());
+  }
+
+  private void change(String before, String after) throws IOException {
+    String text = Files.readString(score);
+    assertTrue(text.contains(before));
+    int at = text.indexOf(before);
+    Files.writeString(score, text.substring(0, at) + after + text.substring(at + before.length()));
+  }
+
+  private static Brief brief(Session session) {
+    return session.desk().line().orElseThrow().brief();
+  }
+
+  private static List<String> names(Session session) {
+    return brief(session).players().stream().map(player -> player.name()).toList();
+  }
+
+  private static Plan plan(Session session) {
+    return session.desk().plan().orElseThrow().plan();
+  }
+}
