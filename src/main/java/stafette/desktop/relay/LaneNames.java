@@ -1,6 +1,6 @@
 package stafette.desktop.relay;
 
-import java.util.List;
+import java.util.stream.IntStream;
 import javafx.scene.control.Label;
 import javafx.scene.layout.Pane;
 import javafx.scene.layout.VBox;
@@ -10,40 +10,58 @@ import stafette.plan.Player;
 
 /** Who plays in each lane, beside the canvas: name and instrument. */
 final class LaneNames extends Pane {
-  static final double WIDTH = 132;
+  private static final double WIDTH = 132;
 
-  private final Texts texts;
-
-  LaneNames(Texts texts) {
-    this.texts = texts;
+  LaneNames() {
     getStyleClass().add("lane-names");
-    setPrefWidth(WIDTH);
-    setMinWidth(WIDTH);
-    setMaxWidth(WIDTH);
-    Rectangle clip = new Rectangle(0, LaneScale.RULER, WIDTH, 0);
-    clip.heightProperty().bind(heightProperty().subtract(LaneScale.RULER));
-    setClip(clip);
+    setManaged(false);
   }
 
-  void show(List<Player> players) {
-    getChildren().setAll(players.stream().map(this::box).toList());
+  static double width(Viewport port) {
+    return port.px(WIDTH);
   }
 
-  private VBox box(Player player) {
+  void show(ShownPlan shown) {
+    getChildren()
+        .setAll(IntStream.range(0, shown.lanes()).mapToObj(lane -> box(shown, lane)).toList());
+  }
+
+  void clear() {
+    getChildren().clear();
+  }
+
+  private static VBox box(ShownPlan shown, int lane) {
+    Player player = shown.plan().brief().players().get(lane);
     Label name = new Label(player.name());
     name.getStyleClass().add("lane-name");
-    Label instrument = new Label(texts.say(player.instrument()));
+    Label instrument = new Label(shown.texts().say(player.instrument()));
     instrument.getStyleClass().add("lane-instrument");
     VBox box = new VBox(name, instrument);
-    box.setAccessibleText(player.name() + ", " + instrument.getText());
+    box.setAccessibleText(words(shown, lane, player));
     return box;
   }
 
+  private static String words(ShownPlan shown, int lane, Player player) {
+    Texts texts = shown.texts();
+    long given = shown.barsGiven(lane);
+    String instrument = texts.say(player.instrument());
+    return given == 0
+        ? texts.get("relay.lane", player.name(), instrument)
+        : texts.get("relay.lane.given", player.name(), instrument, given);
+  }
+
   void place(LaneScale lanes) {
+    Viewport port = lanes.port();
+    double width = width(port);
+    setClip(new Rectangle(0, port.ruler(), width, port.height() - port.ruler()));
     for (int lane = 0; lane < getChildren().size(); lane++) {
-      VBox box = (VBox) getChildren().get(lane);
-      box.resizeRelocate(
-          10, lanes.middle(lane) - 12, WIDTH - 16, Math.min(40, lanes.laneHeight() - 4));
+      getChildren()
+          .get(lane)
+          .resizeRelocate(
+              port.px(10),
+              lanes.middle(lane) - port.px(12),
+              width - port.px(16),
+              Math.min(port.px(40), lanes.laneHeight() - port.px(4)));
     }
   }
 }

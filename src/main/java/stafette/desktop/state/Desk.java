@@ -84,6 +84,13 @@ public record Desk(
         .orElse(false);
   }
 
+  /** It is proven that there is no plan for what is asked. */
+  public boolean isImpossible() {
+    return found
+        .map(result -> result.match(best -> false, none -> true, stopped -> false))
+        .orElse(false);
+  }
+
   /** Why there is no plan; nothing if there is one, or nobody has asked. */
   public List<Sentence> reasons() {
     return result()

@@ -285,12 +285,14 @@ public final class Session {
 
   /** Keeps a handoff as it is, or no longer if it was kept. */
   public void lockHandoff(int handoff) {
-    handoff(handoff).map(Locking::of).ifPresent(this::toggle);
+    handoff(handoff).map(kept -> Locking.toggled(desk().locks(), kept)).ifPresent(this::relock);
   }
 
   /** Keeps a segment as it is, or no longer if it was kept. */
   public void lockSegment(int segment) {
-    planWith(segment).map(plan -> Locking.of(plan.segments().get(segment))).ifPresent(this::toggle);
+    planWith(segment)
+        .map(plan -> Locking.toggled(desk().locks(), plan.segments().get(segment)))
+        .ifPresent(this::relock);
   }
 
   /** Keeps all that a player plays as it is, or no longer. */
@@ -308,10 +310,6 @@ public final class Session {
 
   private Optional<Plan> planWith(int segment) {
     return desk().bare().filter(plan -> segment < plan.segments().size());
-  }
-
-  private void toggle(Lock lock) {
-    relock(Locking.toggled(desk().locks(), lock));
   }
 
   private void relock(List<Lock> locks) {

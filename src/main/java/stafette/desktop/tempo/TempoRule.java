@@ -1,6 +1,8 @@
 package stafette.desktop.tempo;
 
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javafx.geometry.Orientation;
 import javafx.geometry.Pos;
 import javafx.scene.AccessibleRole;
@@ -90,6 +92,15 @@ public final class TempoRule extends Region {
    * @param holds between which tempi the plan holds; empty if it doesn't now
    */
   public void show(TempoMark present, Optional<TempoWindow> holds) {
+    show(present, holds, texts.get("tempo.fails"));
+  }
+
+  /** Shows the tempo where there is no plan yet. */
+  public void show(TempoMark present) {
+    show(present, Optional.empty(), "");
+  }
+
+  private void show(TempoMark present, Optional<TempoWindow> holds, String otherwise) {
     double perMinute = present.perMinute().toDouble();
     double width = Math.max(1, getWidth() - 2 * SIDE);
     TempoScale fresh =
@@ -101,11 +112,12 @@ public final class TempoRule extends Region {
     TempoScale scale = dragging ? shown.map(Shown::scale).orElse(fresh) : fresh;
     shown = Optional.of(new Shown(present, holds, scale));
     mark.setText(texts.say(present));
-    slowest.setText(holds.map(this::slowEnd).orElseGet(() -> texts.get("tempo.fails")));
+    slowest.setText(holds.map(this::slowEnd).orElse(otherwise));
     fastest.setText(holds.map(this::fastEnd).orElse(""));
     now.setAccessibleText(
-        String.join(
-            ", ", texts.get("tempo.now", mark.getText()), slowest.getText(), fastest.getText()));
+        Stream.of(texts.get("tempo.now", mark.getText()), slowest.getText(), fastest.getText())
+            .filter(words -> !words.isEmpty())
+            .collect(Collectors.joining(", ")));
     requestLayout();
   }
 

@@ -164,6 +164,12 @@ public final class VerdictView extends VBox {
     others.getChildren().clear();
   }
 
+  /** Says that a search was ended before it found anything. */
+  public void giveUp() {
+    clear();
+    head.setText(texts.get("verdict.unfound"));
+  }
+
   /** Says why there is no plan, and what would help. */
   public void refuse(List<Sentence> reasons) {
     clear();

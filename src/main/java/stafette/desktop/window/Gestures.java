@@ -114,6 +114,9 @@ final class Gestures
   }
 
   @Override
+  public void playFrom(long lineMicros) {}
+
+  @Override
   public void chosen(int segment) {
     chosen.accept(segment);
   }

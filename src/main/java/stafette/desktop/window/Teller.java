@@ -108,16 +108,25 @@ final class Teller implements Watcher {
   }
 
   private void showNoPlan(Desk desk) {
-    panels.relay().clear();
-    if (desk.found().isPresent()) {
+    panels.relay().clear(texts.get(emptiness(desk)));
+    if (desk.isImpossible()) {
       panels.verdict().refuse(desk.reasons());
+      frame.bring("verdict");
+    } else if (desk.found().isPresent()) {
+      panels.verdict().giveUp();
       frame.bring("verdict");
     } else {
       panels.verdict().clear();
     }
-    desk.line()
-        .ifPresentOrElse(
-            line -> panels.tempo().show(line.tempo(), Optional.empty()), panels.tempo()::clear);
+    desk.line().ifPresentOrElse(line -> panels.tempo().show(line.tempo()), panels.tempo()::clear);
+  }
+
+  /** Why there is no relay to be seen. */
+  private static String emptiness(Desk desk) {
+    if (desk.line().isEmpty()) {
+      return "relay.choose";
+    }
+    return desk.isImpossible() ? "relay.none" : "relay.empty";
   }
 
   private void showPlayers(Desk desk) {
@@ -168,7 +177,7 @@ final class Teller implements Watcher {
           : texts.get("window.choose", desk.passages().size());
     }
     if (desk.plan().isEmpty()) {
-      return texts.get("window.unplanned");
+      return texts.get(desk.isImpossible() ? "window.none" : "window.unplanned");
     }
     return texts.get(desk.isOptimal() ? "window.optimal" : "window.byhand");
   }
