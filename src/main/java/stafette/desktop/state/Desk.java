@@ -86,7 +86,7 @@ public record Desk(
 
   /** It is proven that there is no plan for what is asked. */
   public boolean isImpossible() {
-    return found
+    return result()
         .map(result -> result.match(best -> false, none -> true, stopped -> false))
         .orElse(false);
   }
