@@ -59,7 +59,7 @@ class ReopeningTest {
   @BeforeContainer
   static void writeScore() throws IOException {
     folder = Files.createTempDirectory("stafette-reopening");
-    score = BellScore.write(folder.resolve("bells.musicxml"), NUMBERS);
+    score = BellScore.writeSlashed(folder.resolve("bells.musicxml"), NUMBERS);
   }
 
   @AfterContainer
