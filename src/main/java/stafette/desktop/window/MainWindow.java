@@ -252,10 +252,13 @@ public final class MainWindow {
     files.stream().findFirst().map(File::toPath).ifPresent(this::open);
   }
 
+  /** A stage that is shown again under another window is hidden again too. */
   private void close() {
-    session.close();
-    listener.close();
-    aside.shutdownNow();
-    writer.shutdown();
+    if (!aside.isShutdown()) {
+      session.close();
+      listener.close();
+      aside.shutdownNow();
+      writer.shutdown();
+    }
   }
 }
