@@ -1,17 +1,35 @@
 package stafette.desktop.relay;
 
 import java.util.List;
-import javafx.scene.control.Label;
+import java.util.stream.IntStream;
 import javafx.scene.layout.Pane;
-import javafx.scene.layout.VBox;
 import javafx.scene.shape.Rectangle;
+import stafette.desktop.playing.Balance;
+import stafette.desktop.texts.Texts;
 import stafette.plan.Player;
 
-/** Who plays in each lane, beside the canvas: name and instrument. */
+/** Who plays in each lane and is heard, beside the canvas. */
 final class LaneNames extends Pane {
   static final double WIDTH = 132;
 
-  LaneNames() {
+  private static final double ABOVE = 14;
+
+  private final Texts texts;
+  private List<LaneBox> boxes = List.of();
+  private LaneGestures gestures = new Deaf();
+  private Balance balance = Balance.EVERYBODY;
+
+  /** Nobody listens yet. */
+  private static final class Deaf implements LaneGestures {
+    @Override
+    public void silence(String player) {}
+
+    @Override
+    public void alone(String player) {}
+  }
+
+  LaneNames(Texts texts) {
+    this.texts = texts;
     getStyleClass().add("lane-names");
     setPrefWidth(WIDTH);
     setMinWidth(WIDTH);
@@ -21,25 +39,47 @@ final class LaneNames extends Pane {
     setClip(clip);
   }
 
-  void show(List<Player> players) {
-    getChildren().setAll(players.stream().map(LaneNames::box).toList());
+  void told(LaneGestures other) {
+    gestures = other;
   }
 
-  private static VBox box(Player player) {
-    Label name = new Label(player.name());
-    name.getStyleClass().add("lane-name");
-    Label instrument = new Label(player.instrument().name());
-    instrument.getStyleClass().add("lane-instrument");
-    VBox box = new VBox(name, instrument);
-    box.setAccessibleText(player.name() + ", " + player.instrument().name());
-    return box;
+  /** Boxes stay while the players do, so that the keyboard stays where it is. */
+  void show(List<Player> players) {
+    if (!players.equals(boxes.stream().map(LaneBox::player).toList())) {
+      boxes =
+          IntStream.range(0, players.size())
+              .mapToObj(lane -> new LaneBox(players.get(lane), lane, texts, new Passed()))
+              .toList();
+      getChildren().setAll(boxes);
+    }
+    hear(balance);
+  }
+
+  /** To whoever listens by then. */
+  private final class Passed implements LaneGestures {
+    @Override
+    public void silence(String player) {
+      gestures.silence(player);
+    }
+
+    @Override
+    public void alone(String player) {
+      gestures.alone(player);
+    }
+  }
+
+  void hear(Balance other) {
+    balance = other;
+    Balance here = balance.among(boxes.stream().map(box -> box.player().name()).toList());
+    boxes.forEach(box -> box.show(here));
   }
 
   void place(LaneScale lanes) {
-    for (int lane = 0; lane < getChildren().size(); lane++) {
-      VBox box = (VBox) getChildren().get(lane);
+    for (int lane = 0; lane < boxes.size(); lane++) {
+      LaneBox box = boxes.get(lane);
+      double most = lanes.laneHeight() - (lanes.middle(lane) - lanes.top(lane)) + ABOVE - 2;
       box.resizeRelocate(
-          10, lanes.middle(lane) - 12, WIDTH - 16, Math.min(40, lanes.laneHeight() - 4));
+          10, lanes.middle(lane) - ABOVE, WIDTH - 16, Math.min(box.prefHeight(-1), most));
     }
   }
 }

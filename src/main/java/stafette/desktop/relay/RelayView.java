@@ -17,6 +17,7 @@ import javafx.scene.input.MouseEvent;
 import javafx.scene.input.ScrollEvent;
 import javafx.scene.layout.Region;
 import stafette.check.Verdict;
+import stafette.desktop.playing.Balance;
 import stafette.desktop.texts.Texts;
 import stafette.plan.Plan;
 import stafette.time.Span;
@@ -33,7 +34,7 @@ public final class RelayView extends Region implements RelayStyle.Inked {
   private final Texts texts;
   private final RelayGestures gestures;
   private final Canvas canvas = new Canvas();
-  private final LaneNames names = new LaneNames();
+  private final LaneNames names;
   private final Handles handles = new Handles(new OnCanvas());
   private final ScrollBar across = new ScrollBar();
   private final ScrollBar down = new ScrollBar();
@@ -46,6 +47,7 @@ public final class RelayView extends Region implements RelayStyle.Inked {
   public RelayView(Texts texts, RelayGestures gestures) {
     this.texts = texts;
     this.gestures = gestures;
+    names = new LaneNames(texts);
     setId("relay");
     getStyleClass().add("relay");
     setAccessibleRole(AccessibleRole.PARENT);
@@ -87,6 +89,16 @@ public final class RelayView extends Region implements RelayStyle.Inked {
                     shown,
                     TimeScale.whole(shown.bars(), canvas.getWidth()),
                     LaneScale.plain(shown.lanes(), 0, canvas.getHeight())));
+  }
+
+  /** From now on these gestures to lanes are told. */
+  public void lanesTold(LaneGestures lanes) {
+    names.told(lanes);
+  }
+
+  /** Shows who is heard. */
+  public void hear(Balance balance) {
+    names.hear(balance);
   }
 
   /** Shows that there is no plan. */

@@ -25,6 +25,7 @@ final class Frame extends BorderPane {
 
   private final Texts texts;
   private final HBox offer = new HBox(10);
+  private final VBox hearing = new VBox();
 
   Frame(Panels panels, Texts texts) {
     this.texts = texts;
@@ -50,7 +51,7 @@ final class Frame extends BorderPane {
     offer.setManaged(false);
     setTop(new VBox(tools, offer));
     setCenter(across);
-    setBottom(foot);
+    setBottom(new VBox(hearing, foot));
     setPrefSize(1360, 820);
   }
 
@@ -64,6 +65,11 @@ final class Frame extends BorderPane {
   /** Sets what stands above the panels. */
   void tools(List<Node> nodes) {
     tools.getChildren().setAll(nodes);
+  }
+
+  /** Sets what stands under the panels. */
+  void hearing(Node strip) {
+    hearing.getChildren().setAll(strip);
   }
 
   /** Says what is going on, in a line. */

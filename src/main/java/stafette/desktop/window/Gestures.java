@@ -32,16 +32,19 @@ final class Gestures
   private final Session session;
   private final IntConsumer reveal;
   private final IntConsumer chosen;
+  private final IntConsumer chosenHandoff;
   private List<JudgedPlan> others = List.of();
 
   /**
    * @param reveal shows a segment and gives it the keyboard
    * @param chosen told which segment was chosen
+   * @param chosenHandoff told which handoff was chosen
    */
-  Gestures(Session session, IntConsumer reveal, IntConsumer chosen) {
+  Gestures(Session session, IntConsumer reveal, IntConsumer chosen, IntConsumer chosenHandoff) {
     this.session = session;
     this.reveal = reveal;
     this.chosen = chosen;
+    this.chosenHandoff = chosenHandoff;
   }
 
   /** The plans that can be taken now, as numbered on the screen. */
@@ -112,6 +115,11 @@ final class Gestures
   @Override
   public void chosen(int segment) {
     chosen.accept(segment);
+  }
+
+  @Override
+  public void chosenHandoff(int handoff) {
+    chosenHandoff.accept(handoff);
   }
 
   @Override

@@ -25,19 +25,15 @@ public final class MainWindow {
   private final Stage stage;
   private final Texts texts;
   private final Remembered remembered;
-  private final ExecutorService aside =
-      Executors.newSingleThreadExecutor(
-          work -> {
-            Thread thread = new Thread(work, "aside");
-            thread.setDaemon(true);
-            return thread;
-          });
+  private final ExecutorService aside = thread("aside");
+  private final ExecutorService hearing = thread("hearing");
   private final Session session;
   private final Panels panels;
   private final Frame frame;
   private final Tools tools;
   private final Listener listener;
   private final Doer doer;
+  private final Teller teller;
 
   /**
    * A window with an empty desk.
@@ -50,19 +46,19 @@ public final class MainWindow {
     this.texts = texts;
     this.remembered = remembered;
     session = new Session(limits, remembered, new Labour(aside, Platform::runLater));
-    Gestures gestures = new Gestures(session, this::reveal, this::choose);
+    Gestures gestures = new Gestures(session, this::reveal, this::choose, this::chooseHandoff);
     panels = Panels.of(texts, gestures);
     frame = new Frame(panels, texts);
     Scene scene = new Scene(frame);
-    listener =
-        new Listener(
-            panels.relay(),
-            now -> tools().playing(now),
-            () -> frame.say(texts.get("window.silent")));
-    doer = new Doer(session, remembered, asking, listener, texts, scene, new OnFrame());
+    OnFrame words = new OnFrame();
+    Labour preparing = new Labour(hearing, Platform::runLater);
+    listener = new Listener(panels.relay(), texts, limits, preparing, words);
+    frame.hearing(listener.strip());
+    doer = new Doer(session, remembered, asking, listener, texts, scene, words);
     tools = new Tools(texts, doer);
     frame.tools(tools.nodes());
-    session.watchedBy(new Teller(panels, gestures, frame, tools, texts, limits, this::settled));
+    teller = new Teller(panels, gestures, frame, tools, texts, limits, this::settled);
+    session.watchedBy(teller);
     stage.setTitle(texts.get("window.title"));
     stage.setScene(scene);
     Style.LIGHT.applyTo(scene);
@@ -74,8 +70,13 @@ public final class MainWindow {
     frame.say(texts.get("window.begin"));
   }
 
-  private Tools tools() {
-    return tools;
+  private static ExecutorService thread(String name) {
+    return Executors.newSingleThreadExecutor(
+        work -> {
+          Thread thread = new Thread(work, name);
+          thread.setDaemon(true);
+          return thread;
+        });
   }
 
   /** What the frame says for the tools. */
@@ -88,6 +89,11 @@ public final class MainWindow {
     @Override
     public void warn(String words) {
       frame.warn(words);
+    }
+
+    @Override
+    public void rest() {
+      teller.tell(session.desk());
     }
 
     @Override
@@ -116,9 +122,13 @@ public final class MainWindow {
     listener.choose(segment);
   }
 
+  private void chooseHandoff(int handoff) {
+    listener.chooseHandoff(handoff);
+  }
+
   private void settled() {
     Desk desk = session.desk();
-    listener.stop();
+    listener.show(desk);
     tools.allow(
         new Tools.Allowed(
             desk.line().isPresent(),
@@ -144,7 +154,7 @@ public final class MainWindow {
         new KeyCodeCombination(KeyCode.Z, KeyCombination.SHORTCUT_DOWN, KeyCombination.SHIFT_DOWN),
         doer::redo);
     key(scene, new KeyCodeCombination(KeyCode.ENTER, KeyCombination.SHORTCUT_DOWN), doer::plan);
-    key(scene, new KeyCodeCombination(KeyCode.SPACE, KeyCombination.SHORTCUT_DOWN), doer::play);
+    key(scene, new KeyCodeCombination(KeyCode.SPACE, KeyCombination.SHORTCUT_DOWN), doer::hear);
   }
 
   private static void key(Scene scene, KeyCombination keys, Runnable action) {
@@ -170,5 +180,6 @@ public final class MainWindow {
     session.close();
     listener.close();
     aside.shutdownNow();
+    hearing.shutdownNow();
   }
 }

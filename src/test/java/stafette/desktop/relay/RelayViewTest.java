@@ -227,5 +227,8 @@ class RelayViewTest {
 
     @Override
     public void chosen(int segment) {}
+
+    @Override
+    public void chosenHandoff(int handoff) {}
   }
 }

@@ -161,9 +161,9 @@ class WindowTest {
   void with_or_without_a_sound_card_the_cursor_moves_while_it_plays(FxRobot robot)
       throws TimeoutException {
     planned(robot);
-    robot.clickOn("#tool-play");
+    robot.clickOn("#hear-now");
     until(() -> robot.lookup("#play-cursor").query().isVisible());
-    robot.clickOn("#tool-play");
+    robot.clickOn("#hear-now");
     until(() -> !robot.lookup("#play-cursor").query().isVisible());
   }
 
