@@ -52,7 +52,7 @@ class ExportPlanTest {
     for (String ending : List.of("svg", "png", "pdf")) {
       ExportPlan.timeline(split.judged(), folder.resolve("t." + ending));
     }
-    assertEquals("<svg", begins("t.svg", 4));
+    assertEquals("<?xml", begins("t.svg", 5));
     assertEquals("PNG", begins("t.png", 4).substring(1));
     assertEquals("%PDF", begins("t.pdf", 4));
     ExportPlan.Heard heard =

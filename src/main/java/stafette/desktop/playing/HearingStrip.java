@@ -129,7 +129,7 @@ public final class HearingStrip extends FlowPane {
     place.getEditor().setPrefColumnCount(10);
     place.setAccessibleText(texts.get("hearing.from.long"));
     place.getEditor().setAccessibleText(texts.get("hearing.from.long"));
-    place.getEditor().setTooltip(new Tooltip(texts.get("hearing.from.long")));
+    place.setTooltip(new Tooltip(texts.get("hearing.from.long")));
     place.valueProperty().addListener(this::placed);
     place.focusedProperty().addListener(observed -> writePlace());
   }
