@@ -126,7 +126,7 @@ public final class HearingStrip extends FlowPane {
   private void lookLikePlace() {
     place.setId("hear-from");
     place.setEditable(true);
-    place.getEditor().setPrefColumnCount(10);
+    place.getEditor().setPrefColumnCount(12);
     place.setAccessibleText(texts.get("hearing.from.long"));
     place.getEditor().setAccessibleText(texts.get("hearing.from.long"));
     place.setTooltip(new Tooltip(texts.get("hearing.from.long")));

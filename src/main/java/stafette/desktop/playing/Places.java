@@ -22,7 +22,7 @@ import stafette.time.Span;
  * bars in which it sounds is such a place, and every stroke.
  */
 public final class Places {
-  private static final Pattern NUMBER = Pattern.compile("\\d+[a-z]*(\\.\\d+)?");
+  private static final Pattern NUMBER = Pattern.compile("\\d+[a-z]*(\\.\\d+)?(\\+\\d+/\\d+)?");
 
   /** The beginning of each beat, and the end of the last. */
   private final long[] beats;

@@ -4,8 +4,10 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import javax.sound.midi.InvalidMidiDataException;
+import javax.sound.midi.MidiDeviceReceiver;
 import javax.sound.midi.MidiSystem;
 import javax.sound.midi.MidiUnavailableException;
+import javax.sound.midi.Receiver;
 import javax.sound.midi.Sequencer;
 import javax.sound.midi.Synthesizer;
 import stafette.work.Playback;
@@ -23,38 +25,41 @@ public final class Playing implements AutoCloseable {
   private static final double MICROS = 1e6;
 
   private final Sequencer sequencer;
-  private final Optional<Synthesizer> synthesizer;
+  private final Optional<Receiver> ear;
   private Optional<Playback> present = Optional.empty();
   private Optional<Stretch> stretch = Optional.empty();
   private Balance balance = Balance.EVERYBODY;
   private int percent = 100;
 
-  private Playing(Sequencer sequencer, Optional<Synthesizer> synthesizer) {
+  private Playing(Sequencer sequencer, Optional<Receiver> ear) throws MidiUnavailableException {
     this.sequencer = sequencer;
-    this.synthesizer = synthesizer;
+    this.ear = ear;
+    sequencer.open();
+    if (ear.isPresent()) {
+      sequencer.getTransmitter().setReceiver(ear.get());
+    }
   }
 
   /** Ready to play, which may take a second; empty if this Java has no sequencer at all. */
   public static Optional<Playing> open() {
+    return into(synthesizer());
+  }
+
+  /** The same into another ear than the sound card's, or none. */
+  public static Optional<Playing> into(Optional<Receiver> ear) {
     try {
-      Sequencer sequencer = MidiSystem.getSequencer(false);
-      sequencer.open();
-      Optional<Synthesizer> synthesizer = synthesizer();
-      if (synthesizer.isPresent()) {
-        sequencer.getTransmitter().setReceiver(synthesizer.get().getReceiver());
-      }
-      return Optional.of(new Playing(sequencer, synthesizer));
+      return Optional.of(new Playing(MidiSystem.getSequencer(false), ear));
     } catch (MidiUnavailableException | IllegalArgumentException e) {
       return Optional.empty();
     }
   }
 
   /** Empty without a sound card: then opening it fails in one of several ways. */
-  private static Optional<Synthesizer> synthesizer() {
+  private static Optional<Receiver> synthesizer() {
     try {
       Synthesizer synthesizer = MidiSystem.getSynthesizer();
       synthesizer.open();
-      return Optional.of(synthesizer);
+      return Optional.of(synthesizer.getReceiver());
     } catch (MidiUnavailableException | IllegalArgumentException e) {
       return Optional.empty();
     }
@@ -62,7 +67,7 @@ public final class Playing implements AutoCloseable {
 
   /** Whether anything can be heard. */
   public boolean isHeard() {
-    return synthesizer.isPresent();
+    return ear.isPresent();
   }
 
   public boolean isPlaying() {
@@ -151,14 +156,6 @@ public final class Playing implements AutoCloseable {
     }
   }
 
-  /** Whether a player who has something to play would be heard. */
-  boolean isSounding(String player) {
-    return present.stream()
-        .map(Playback::voices)
-        .map(voices -> voices.indexOf(player))
-        .anyMatch(voice -> voice >= 0 && !sequencer.getTrackMute(voice + 1));
-  }
-
   /**
    * Where on the line's clock is what is heard now; nowhere if nothing is loaded, or at its end.
    */
@@ -182,6 +179,13 @@ public final class Playing implements AutoCloseable {
   @Override
   public void close() {
     sequencer.close();
-    synthesizer.ifPresent(Synthesizer::close);
+    ear.ifPresent(Playing::close);
+  }
+
+  private static void close(Receiver ear) {
+    ear.close();
+    if (ear instanceof MidiDeviceReceiver device) {
+      device.getMidiDevice().close();
+    }
   }
 }

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import javafx.animation.AnimationTimer;
 import stafette.desktop.playing.HearingStrip;
 import stafette.desktop.playing.HearingStrip.Going;
@@ -29,6 +30,7 @@ final class Listener implements HearingStrip.Asked, LaneGestures {
   private final Texts texts;
   private final LimitsInForce limits;
   private final Labour labour;
+  private final Supplier<Optional<Playing>> open;
   private final Doer.Words words;
   private volatile Optional<Playing> playing = Optional.empty();
   private Optional<Piece> piece = Optional.empty();
@@ -55,12 +57,20 @@ final class Listener implements HearingStrip.Asked, LaneGestures {
    * A listener who has nothing to hear yet.
    *
    * @param labour where what is heard is made ready
+   * @param open opens what plays it
    */
-  Listener(RelayView relay, Texts texts, LimitsInForce limits, Labour labour, Doer.Words words) {
+  Listener(
+      RelayView relay,
+      Texts texts,
+      LimitsInForce limits,
+      Labour labour,
+      Supplier<Optional<Playing>> open,
+      Doer.Words words) {
     this.relay = relay;
     this.texts = texts;
     this.limits = limits;
     this.labour = labour;
+    this.open = open;
     this.words = words;
     strip = new HearingStrip(texts, this);
     relay.lanesTold(this);
@@ -266,7 +276,7 @@ final class Listener implements HearingStrip.Asked, LaneGestures {
   /** Opened at the first need, beside the window, since that takes a while. */
   private synchronized void engine() {
     if (playing.isEmpty()) {
-      playing = Playing.open();
+      playing = open.get();
     }
   }
 

@@ -11,6 +11,7 @@ import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.input.KeyCombination;
 import javafx.scene.input.TransferMode;
 import javafx.stage.Stage;
+import stafette.desktop.playing.Playing;
 import stafette.desktop.state.Desk;
 import stafette.desktop.state.Labour;
 import stafette.desktop.state.Session;
@@ -52,7 +53,7 @@ public final class MainWindow {
     Scene scene = new Scene(frame);
     OnFrame words = new OnFrame();
     Labour preparing = new Labour(hearing, Platform::runLater);
-    listener = new Listener(panels.relay(), texts, limits, preparing, words);
+    listener = new Listener(panels.relay(), texts, limits, preparing, Playing::open, words);
     frame.hearing(listener.strip());
     doer = new Doer(session, remembered, asking, listener, texts, scene, words);
     tools = new Tools(texts, doer);
