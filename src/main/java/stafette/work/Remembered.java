@@ -15,6 +15,7 @@ import java.util.Optional;
 public final class Remembered {
   private static final int MOST_RECENT = 10;
 
+  private final Path samples;
   private final Path recent;
   private final Path plan;
 
@@ -22,8 +23,14 @@ public final class Remembered {
    * @param folder made when something is to be remembered
    */
   public Remembered(Path folder) {
+    this.samples = folder.resolve("samples");
     this.recent = folder.resolve("recent.txt");
     this.plan = folder.resolve("unfinished.json");
+  }
+
+  /** Where samples are put that are tried. */
+  public Path samples() {
+    return samples;
   }
 
   /** The files that were opened last and are still there, the last first. */

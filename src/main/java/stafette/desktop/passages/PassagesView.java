@@ -40,7 +40,7 @@ public final class PassagesView extends VBox {
     list.setId("passages-list");
     list.getStyleClass().add("plain-list");
     list.setAccessibleText(texts.get("passages.title"));
-    list.setPlaceholder(new Label(texts.get("passages.none")));
+    list.setPlaceholder(new Label());
     list.setCellFactory(view -> new Cell());
     list.getSelectionModel()
         .selectedItemProperty()
@@ -53,6 +53,12 @@ public final class PassagesView extends VBox {
     getChildren().addAll(title, list, other);
   }
 
+  private Label none() {
+    Label none = new Label(texts.get("passages.none"));
+    none.setWrapText(true);
+    return none;
+  }
+
   private static void choose(CheckScore.@Nullable Report now, Consumer<CheckScore.Report> chosen) {
     if (now != null) {
       chosen.accept(now);
@@ -62,6 +68,7 @@ public final class PassagesView extends VBox {
   /** Shows what a check found. */
   public void show(List<CheckScore.Report> reports, List<Part> parts) {
     list.getItems().setAll(reports);
+    list.setPlaceholder(none());
     form.show(parts);
   }
 

@@ -4,12 +4,14 @@ import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.control.SplitPane;
 import javafx.scene.control.Tab;
 import javafx.scene.control.TabPane;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import javafx.stage.Stage;
 import stafette.desktop.texts.Texts;
@@ -41,7 +43,13 @@ final class Frame extends BorderPane {
             tab("written", texts.get("window.bars"), panels.written()));
     VBox middle = new VBox(panels.relay(), panels.tempo());
     VBox.setVgrow(panels.relay(), Priority.ALWAYS);
-    SplitPane across = new SplitPane(panels.passages(), middle, side);
+    ScrollPane beginning = new ScrollPane(panels.welcome());
+    beginning.setFitToWidth(true);
+    beginning.getStyleClass().add("welcome-scroll");
+    beginning.visibleProperty().bind(panels.welcome().visibleProperty());
+    beginning.managedProperty().bind(beginning.visibleProperty());
+    middle.visibleProperty().bind(beginning.visibleProperty().not());
+    SplitPane across = new SplitPane(panels.passages(), new StackPane(middle, beginning), side);
     across.setDividerPositions(0.19, 0.77);
     SplitPane.setResizableWithParent(panels.passages(), false);
     SplitPane.setResizableWithParent(side, false);
@@ -52,7 +60,6 @@ final class Frame extends BorderPane {
     setTop(new VBox(tools, offer));
     setCenter(across);
     setBottom(new VBox(hearing, foot));
-    setPrefSize(1360, 820);
   }
 
   private static Tab tab(String id, String title, Node content) {

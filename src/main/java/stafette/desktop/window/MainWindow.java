@@ -4,25 +4,35 @@ import java.nio.file.Path;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import javafx.application.Platform;
+import javafx.geometry.Rectangle2D;
 import javafx.scene.Scene;
 import javafx.scene.input.DragEvent;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.input.KeyCombination;
 import javafx.scene.input.TransferMode;
+import javafx.stage.Screen;
 import javafx.stage.Stage;
 import stafette.desktop.playing.Playing;
 import stafette.desktop.state.Desk;
 import stafette.desktop.state.Labour;
 import stafette.desktop.state.Session;
 import stafette.desktop.texts.Texts;
+import stafette.desktop.welcome.WelcomeView;
 import stafette.plan.SourceTreatment;
 import stafette.work.LimitsInForce;
 import stafette.work.OpenLine;
+import stafette.work.Refusal;
 import stafette.work.Remembered;
+import stafette.work.Samples;
 
 /** The program's window: a session, its panels and its tools, joined. */
 public final class MainWindow {
+  private static final double WIDTH = 1360;
+  private static final double HEIGHT = 820;
+  private static final double LEAST_WIDTH = 900;
+  private static final double LEAST_HEIGHT = 560;
+
   private final Stage stage;
   private final Texts texts;
   private final Remembered remembered;
@@ -48,9 +58,10 @@ public final class MainWindow {
     this.remembered = remembered;
     session = new Session(limits, remembered, new Labour(aside, Platform::runLater));
     Gestures gestures = new Gestures(session, this::reveal, this::choose, this::chooseHandoff);
-    panels = Panels.of(texts, gestures);
+    panels = Panels.of(texts, gestures, new Doors());
+    panels.welcome().show(remembered.recent());
     frame = new Frame(panels, texts);
-    Scene scene = new Scene(frame);
+    Scene scene = new Scene(frame, WIDTH, HEIGHT);
     OnFrame words = new OnFrame();
     Labour preparing = new Labour(hearing, Platform::runLater);
     listener = new Listener(panels.relay(), texts, limits, preparing, Playing::open, words);
@@ -80,6 +91,40 @@ public final class MainWindow {
         });
   }
 
+  /**
+   * As large as it should be, or as the screen allows. Some window managers forget what they are
+   * asked before a window is seen.
+   */
+  private void fit() {
+    Rectangle2D room = Screen.getPrimary().getVisualBounds();
+    stage.setWidth(Math.min(WIDTH, room.getWidth()));
+    stage.setHeight(Math.min(HEIGHT, room.getHeight()));
+    stage.setMinWidth(Math.min(LEAST_WIDTH, room.getWidth()));
+    stage.setMinHeight(Math.min(LEAST_HEIGHT, room.getHeight()));
+  }
+
+  /** The ways in that are offered at the beginning. */
+  private final class Doors implements WelcomeView.Doors {
+    @Override
+    public void open() {
+      doer.open();
+    }
+
+    @Override
+    public void open(Path file) {
+      session.open(file);
+    }
+
+    @Override
+    public void sample(String title) {
+      try {
+        session.open(Samples.put(title, remembered.samples()));
+      } catch (Refusal e) {
+        frame.warn(String.valueOf(e.getMessage()));
+      }
+    }
+  }
+
   /** What the frame says for the tools. */
   private final class OnFrame implements Doer.Words {
     @Override
@@ -105,6 +150,7 @@ public final class MainWindow {
 
   public void show() {
     stage.show();
+    Platform.runLater(this::fit);
     if (remembered.unfinished().isPresent()) {
       frame.offer(texts.get("window.unfinished"), texts.get("window.recover"), session::recover);
     }

@@ -6,7 +6,9 @@ import stafette.desktop.relay.RelayView;
 import stafette.desktop.tempo.TempoRule;
 import stafette.desktop.texts.Texts;
 import stafette.desktop.verdict.VerdictView;
+import stafette.desktop.welcome.WelcomeView;
 import stafette.desktop.written.WrittenView;
+import stafette.work.Samples;
 
 /** The panels of one window. */
 record Panels(
@@ -15,8 +17,12 @@ record Panels(
     TempoRule tempo,
     PlayersView players,
     VerdictView verdict,
-    WrittenView written) {
-  static Panels of(Texts texts, Gestures gestures) {
+    WrittenView written,
+    WelcomeView welcome) {
+  /**
+   * @param doors the ways to a score
+   */
+  static Panels of(Texts texts, Gestures gestures, WelcomeView.Doors doors) {
     RelayView relay = new RelayView(texts, gestures);
     return new Panels(
         relay,
@@ -24,6 +30,7 @@ record Panels(
         new TempoRule(texts, gestures),
         new PlayersView(texts, gestures),
         new VerdictView(texts, gestures),
-        new WrittenView(texts, bar -> relay.reveal(bar.span())));
+        new WrittenView(texts, bar -> relay.reveal(bar.span())),
+        new WelcomeView(texts, doors, Samples.titles()));
   }
 }

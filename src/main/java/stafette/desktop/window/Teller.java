@@ -54,6 +54,7 @@ final class Teller implements Watcher {
   @Override
   public void changed(Desk desk, boolean dragging) {
     if (!dragging) {
+      panels.welcome().setVisible(desk.score().isEmpty());
       showPassages(desk);
       showPlayers(desk);
     }
