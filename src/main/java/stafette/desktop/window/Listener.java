@@ -342,5 +342,6 @@ final class Listener implements HearingStrip.Asked, LaneGestures {
     labour.stop();
     clock.stop();
     playing.ifPresent(Playing::close);
+    playing = Optional.empty();
   }
 }

@@ -6,15 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Map;
 import java.util.Optional;
-import java.util.Queue;
 import java.util.Set;
-import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
-import java.util.stream.Collectors;
-import javax.sound.midi.MidiMessage;
-import javax.sound.midi.Receiver;
-import javax.sound.midi.ShortMessage;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -104,7 +98,7 @@ class PlayingTest {
     until(() -> ear.channels().size() == 1);
     playing.hear(Balance.EVERYBODY.alone("Oboe 1"));
     onceRound();
-    ear.struck.clear();
+    ear.forget();
     onceRound();
     assertEquals(Set.of(), ear.channels());
   }
@@ -156,26 +150,5 @@ class PlayingTest {
     while (!condition.getAsBoolean()) {
       Thread.sleep(5);
     }
-  }
-
-  /** Notes each tone. */
-  private static final class Ear implements Receiver {
-    private final Queue<ShortMessage> struck = new ConcurrentLinkedQueue<>();
-
-    @Override
-    public void send(MidiMessage message, long time) {
-      if (message instanceof ShortMessage heard
-          && heard.getCommand() == ShortMessage.NOTE_ON
-          && heard.getData2() > 0) {
-        struck.add(heard);
-      }
-    }
-
-    Set<Integer> channels() {
-      return struck.stream().map(ShortMessage::getChannel).collect(Collectors.toSet());
-    }
-
-    @Override
-    public void close() {}
   }
 }
