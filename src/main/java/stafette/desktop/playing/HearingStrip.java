@@ -126,7 +126,7 @@ public final class HearingStrip extends FlowPane {
   private void lookLikePlace() {
     place.setId("hear-from");
     place.setEditable(true);
-    place.getEditor().setPrefColumnCount(12);
+    place.getEditor().setPrefColumnCount(14);
     place.setAccessibleText(texts.get("hearing.from.long"));
     place.getEditor().setAccessibleText(texts.get("hearing.from.long"));
     place.setTooltip(new Tooltip(texts.get("hearing.from.long")));
@@ -221,7 +221,7 @@ public final class HearingStrip extends FlowPane {
 
   private String notice(Shown now) {
     if (now.going() == Going.PREPARING) {
-      return texts.get("hearing.preparing");
+      return texts.get("hearing.waiting");
     }
     return now.heard() ? "" : texts.get("hearing.soundless");
   }

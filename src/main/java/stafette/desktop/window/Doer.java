@@ -146,9 +146,11 @@ final class Doer implements Tools.Actions {
   public void export(Tools.Export what) {
     Optional<JudgedPlan> judged = session.desk().plan();
     Optional<OpenLine> line = session.desk().line();
-    if (what == Tools.Export.SOUND && listener.heard().isEmpty()) {
+    if (judged.isEmpty() || line.isEmpty()) {
+      words.rest();
+    } else if (what == Tools.Export.SOUND && listener.heard().isEmpty()) {
       words.warn(texts.get("hearing.nobody"));
-    } else if (judged.isPresent() && line.isPresent()) {
+    } else {
       asking
           .toWrite(words.proposed(what.ending()))
           .ifPresent(

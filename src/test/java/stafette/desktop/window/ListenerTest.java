@@ -225,7 +225,7 @@ class ListenerTest {
   void what_is_being_prepared_can_be_given_up(FxRobot robot) {
     wait = true;
     robot.clickOn("#hear-now");
-    assertEquals("Preparing what is heard …", text(robot, "#hear-notice"));
+    assertEquals("Preparing …", text(robot, "#hear-notice"));
     robot.clickOn("#hear-now");
     assertEquals("", text(robot, "#hear-notice"));
     robot.interact(() -> waiting.forEach(Runnable::run));
