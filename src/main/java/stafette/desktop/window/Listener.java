@@ -248,6 +248,7 @@ final class Listener implements HearingStrip.Asked, LaneGestures {
     engine.to(from);
     engine.again(stretch);
     engine.speed(wish.percent());
+    engine.hear(now.balance(wish));
     engine.play();
     going = Going.PLAYING;
     clock.start();
