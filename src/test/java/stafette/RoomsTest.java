@@ -24,19 +24,21 @@ class RoomsTest {
   private static final Map<String, List<String>> DOORS = new LinkedHashMap<>();
 
   static {
-    DOORS.put("time", List.of());
-    DOORS.put("score", List.of("time"));
-    DOORS.put("limits", List.of("time", "score"));
-    DOORS.put("plan", List.of("time", "score", "limits"));
-    DOORS.put("check", List.of("time", "score", "limits", "plan"));
-    DOORS.put("split", List.of("time", "score", "limits", "plan", "check"));
-    DOORS.put("musicxml", List.of("time", "score", "limits", "plan"));
-    DOORS.put("tables", List.of("time", "score", "limits", "plan", "check"));
-    DOORS.put("sound", List.of("time", "score", "limits", "plan", "check"));
-    DOORS.put("picture", List.of("time", "score", "limits", "plan", "check"));
+    DOORS.put("words", List.of());
+    DOORS.put("time", List.of("words"));
+    DOORS.put("score", List.of("words", "time"));
+    DOORS.put("limits", List.of("words", "time", "score"));
+    DOORS.put("plan", List.of("words", "time", "score", "limits"));
+    DOORS.put("check", List.of("words", "time", "score", "limits", "plan"));
+    DOORS.put("split", List.of("words", "time", "score", "limits", "plan", "check"));
+    DOORS.put("musicxml", List.of("words", "time", "score", "limits", "plan"));
+    DOORS.put("tables", List.of("words", "time", "score", "limits", "plan", "check"));
+    DOORS.put("sound", List.of("words", "time", "score", "limits", "plan", "check"));
+    DOORS.put("picture", List.of("words", "time", "score", "limits", "plan", "check"));
     DOORS.put(
         "work",
         List.of(
+            "words",
             "time",
             "score",
             "limits",
@@ -47,13 +49,14 @@ class RoomsTest {
             "tables",
             "sound",
             "picture"));
-    DOORS.put("cli", List.of("time", "score", "limits", "plan", "check", "split", "work"));
+    DOORS.put("cli", List.of("words", "time", "score", "limits", "plan", "check", "split", "work"));
     DOORS.put(
-        "desktop", List.of("time", "score", "limits", "plan", "check", "split", "picture", "work"));
+        "desktop",
+        List.of("words", "time", "score", "limits", "plan", "check", "split", "picture", "work"));
   }
 
   private static final List<String> CORE =
-      List.of("time", "score", "limits", "plan", "check", "split");
+      List.of("words", "time", "score", "limits", "plan", "check", "split");
 
   private static final JavaClasses PROGRAM =
       new ClassFileImporter()

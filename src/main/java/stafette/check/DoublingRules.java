@@ -5,6 +5,7 @@ import java.util.List;
 import stafette.plan.Handoff;
 import stafette.plan.Plan;
 import stafette.score.Line;
+import stafette.words.Sentence;
 
 /**
  * Where always several play the same line, their handoffs must not meet: no stroke stands in the
@@ -40,8 +41,9 @@ final class DoublingRules {
         Finding.Kind.OVERLAP,
         Whereabouts.of(
             plan.player(handoff.enters().segments().get(0)), line, handoff.enters().first()),
-        "takes over just when "
-            + plan.names(other.enters())
-            + " does, who plays along; let one of the two handoffs come earlier or later");
+        Sentence.of(
+            "takes over just when {0} does, who plays along; let one of the two handoffs come"
+                + " earlier or later",
+            plan.who(other.enters())));
   }
 }

@@ -1,6 +1,7 @@
 package stafette.check;
 
 import stafette.score.Place;
+import stafette.words.Sentence;
 
 /**
  * One rule that a plan breaks.
@@ -9,7 +10,7 @@ import stafette.score.Place;
  * @param place where
  * @param message a sentence that begins with the place and ends with what to try
  */
-public record Finding(Kind kind, Place place, String message) {
+public record Finding(Kind kind, Place place, Sentence message) {
   /** The rules, by what they are about. */
   public enum Kind {
     /** Every stroke by one player outside the overlaps, by two inside, never by three. */
@@ -36,7 +37,7 @@ public record Finding(Kind kind, Place place, String message) {
     LOCK
   }
 
-  static Finding at(Kind kind, Place place, String sentence) {
-    return new Finding(kind, place, place + ": " + sentence);
+  static Finding at(Kind kind, Place place, Sentence sentence) {
+    return new Finding(kind, place, Sentence.of("{0}: {1}", place, sentence));
   }
 }

@@ -5,6 +5,7 @@ import stafette.plan.Brief;
 import stafette.plan.Handoff;
 import stafette.plan.Weights;
 import stafette.score.Line;
+import stafette.words.Sentence;
 
 /**
  * Why a handoff costs what it costs: a few words for each part of {@link HandoffCost}.
@@ -16,36 +17,39 @@ import stafette.score.Line;
  * @param blend from what instrument to what; of hocket pairs the two that blend worst
  */
 public record HandoffReasons(
-    String handoff, String entry, String landing, String overlap, String blend) {
+    Sentence handoff, Sentence entry, Sentence landing, Sentence overlap, Sentence blend) {
   public static HandoffReasons of(Brief brief, Handoff handoff) {
     Line line = brief.line(handoff.enters().relay());
     Weights weights = brief.rules().weights();
     boolean free = Costing.overSilence(line, handoff);
     return new HandoffReasons(
         free
-            ? "after a rest of the line, which costs nothing"
+            ? Sentence.of("after a rest of the line, which costs nothing")
             : price(weights, line.cover(handoff.leaves().last())),
-        "enters " + at(line, handoff.enters().first()),
-        "lands " + at(line, handoff.leaves().last()),
+        Sentence.of("enters {0}", at(line, handoff.enters().first())),
+        Sentence.of("lands {0}", at(line, handoff.leaves().last())),
         free
-            ? "nothing shared"
+            ? Sentence.of("nothing shared")
             : overlap(handoff.shared(), Costing.target(brief, handoff.leaves())),
         blend(weights, Pairing.worst(brief, handoff)));
   }
 
-  private static String price(Weights weights, int cover) {
+  private static Sentence price(Weights weights, int cover) {
     int taken = Math.min(Math.min(cover, weights.coverMost()), weights.handoff());
     return taken == 0
-        ? "nothing covers it"
-        : weights.handoff() + " less " + taken + ": attacks of other parts cover it";
+        ? Sentence.of("nothing covers it")
+        : Sentence.of("{0} less {1}: attacks of other parts cover it", weights.handoff(), taken);
   }
 
-  private static String at(Line line, int stroke) {
+  private static Sentence at(Line line, int stroke) {
     return switch (line.rank(stroke)) {
-      case BAR -> "on the first beat of the bar";
-      case BEAT -> "on the beat";
-      case HALF -> isThird(line, stroke) ? "on a third of the beat" : "on half the beat";
-      case ELSEWHERE -> "off the beat";
+      case BAR -> Sentence.of("on the first beat of the bar");
+      case BEAT -> Sentence.of("on the beat");
+      case HALF ->
+          isThird(line, stroke)
+              ? Sentence.of("on a third of the beat")
+              : Sentence.of("on half the beat");
+      case ELSEWHERE -> Sentence.of("off the beat");
     };
   }
 
@@ -53,26 +57,32 @@ public record HandoffReasons(
     return line.placeOf(stroke).at().beatText().endsWith("/3");
   }
 
-  private static String overlap(int shared, int target) {
-    String wanted = target == 1 ? "the landing note alone" : "the " + target + " aimed at";
+  private static Sentence overlap(int shared, int target) {
+    Sentence wanted =
+        target == 1
+            ? Sentence.of("the landing note alone")
+            : Sentence.of("the {0} aimed at", target);
     int beside = Math.abs(shared - target);
-    return beside == 0
-        ? "shares " + wanted
-        : Wording.notes(beside) + (shared > target ? " more" : " fewer") + " shared than " + wanted;
+    if (beside == 0) {
+      return Sentence.of("shares {0}", wanted);
+    }
+    return shared > target
+        ? Sentence.of("{0} more shared than {1}", Wording.notes(beside), wanted)
+        : Sentence.of("{0} fewer shared than {1}", Wording.notes(beside), wanted);
   }
 
-  private static String blend(Weights weights, Pairing pairing) {
+  private static Sentence blend(Weights weights, Pairing pairing) {
     Instrument leaving = pairing.leaving();
     Instrument entering = pairing.entering();
-    if (leaving.name().equals(entering.name())) {
-      return leaving.name() + " to " + entering.name();
-    }
     double louder = entering.levelDecibel() - leaving.levelDecibel();
-    return leaving.name()
-        + " to "
-        + entering.name()
-        + (Math.abs(louder) > weights.decibelFree()
-            ? ", " + Wording.decibel(Math.abs(louder)) + (louder > 0 ? " louder" : " softer")
-            : "");
+    boolean alike =
+        leaving.name().equals(entering.name()) || Math.abs(louder) <= weights.decibelFree();
+    if (alike) {
+      return Sentence.of("{0} to {1}", leaving, entering);
+    }
+    Sentence decibel = Wording.decibel(Math.abs(louder));
+    return louder > 0
+        ? Sentence.of("{0} to {1}, {2} louder", leaving, entering, decibel)
+        : Sentence.of("{0} to {1}, {2} softer", leaving, entering, decibel);
   }
 }

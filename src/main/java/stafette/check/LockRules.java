@@ -9,6 +9,8 @@ import stafette.plan.Plan;
 import stafette.plan.Segment;
 import stafette.score.Line;
 import stafette.score.Place;
+import stafette.time.BarBeat;
+import stafette.words.Sentence;
 
 /** What was locked has been kept. */
 final class LockRules {
@@ -70,13 +72,16 @@ final class LockRules {
     Line line = plan.brief().line(lock.relay());
     Place from = line.placeOf(lock.first());
     if (lock instanceof Lock.At) {
-      return Finding.at(Finding.Kind.LOCK, from, "the handoff locked here is not kept");
+      return Finding.at(
+          Finding.Kind.LOCK, from, Sentence.of("the handoff locked here is not kept"));
     }
     int player = Lock.player(lock).orElseThrow();
-    String verb = lock instanceof Lock.Out ? "was to be left out" : "was to play";
+    BarBeat to = line.placeOf(lock.last()).at();
     return Finding.at(
         Finding.Kind.LOCK,
         new Place(plan.brief().players().get(player).name(), from.at()),
-        verb + " from here to " + line.placeOf(lock.last()).at() + ", and that is not kept");
+        lock instanceof Lock.Out
+            ? Sentence.of("was to be left out from here to {0}, and that is not kept", to)
+            : Sentence.of("was to play from here to {0}, and that is not kept", to));
   }
 }

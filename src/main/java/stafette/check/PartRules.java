@@ -8,6 +8,7 @@ import stafette.plan.Plan;
 import stafette.plan.Player;
 import stafette.score.Line;
 import stafette.score.Place;
+import stafette.words.Sentence;
 
 /**
  * What holds along a player's whole part: tiredness and breath, carried over from stint to stint;
@@ -99,22 +100,28 @@ final class PartRules {
     return Finding.at(
         Finding.Kind.TIREDNESS,
         Whereabouts.of(player, line, excess.micros),
-        spoilt(excess)
-            + "is spent here and can't keep the speed up; hand over earlier, rest longer before,"
-            + " or lower the tempo");
+        spoilt(
+            excess,
+            Sentence.of(
+                "is spent here and can't keep the speed up; hand over earlier, rest longer before,"
+                    + " or lower the tempo")));
   }
 
   private Finding breathless(Excess excess) {
     return Finding.at(
         Finding.Kind.BREATH,
         Whereabouts.of(player, line, excess.micros),
-        spoilt(excess)
-            + "runs out of air here; hand over earlier, rest longer before, or leave a place to"
-            + " breathe");
+        spoilt(
+            excess,
+            Sentence.of(
+                "runs out of air here; hand over earlier, rest longer before, or leave a place to"
+                    + " breathe")));
   }
 
-  private String spoilt(Excess excess) {
-    return part.stints().get(excess.stint).isGiven() ? "in a passage of its own part " : "";
+  private Sentence spoilt(Excess excess, Sentence what) {
+    return part.stints().get(excess.stint).isGiven()
+        ? Sentence.of("in a passage of its own part {0}", what)
+        : what;
   }
 
   private List<Finding> rests(double stretch) {
@@ -126,13 +133,12 @@ final class PartRules {
                 Finding.Kind.REST,
                 entry(rest.entering),
                 rest.micros < 0
-                    ? "is still playing when it should enter; enter later or leave earlier"
-                    : "has "
-                        + Wording.seconds(rest.micros * stretch / 1e6)
-                        + " to get ready and"
-                        + " needs "
-                        + Wording.seconds(readyMicros / 1e6)
-                        + "; enter later or leave earlier"));
+                    ? Sentence.of(
+                        "is still playing when it should enter; enter later or leave earlier")
+                    : Sentence.of(
+                        "has {0} to get ready and needs {1}; enter later or leave earlier",
+                        Wording.seconds(rest.micros * stretch / 1e6),
+                        Wording.seconds(readyMicros / 1e6))));
       }
     }
     return findings;
@@ -166,8 +172,9 @@ final class PartRules {
                 Finding.at(
                     Finding.Kind.BUSY,
                     entry(stint),
-                    "the score already gives this player something to play here; give the stretch"
-                        + " to somebody else, or end it before"))
+                    Sentence.of(
+                        "the score already gives this player something to play here; give the"
+                            + " stretch to somebody else, or end it before")))
         .toList();
   }
 

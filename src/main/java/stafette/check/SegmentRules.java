@@ -1,10 +1,12 @@
 package stafette.check;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import stafette.limits.Demand;
 import stafette.limits.Instrument;
+import stafette.limits.Technique;
 import stafette.plan.Plan;
 import stafette.plan.Played;
 import stafette.plan.Player;
@@ -14,6 +16,7 @@ import stafette.score.Line;
 import stafette.score.Pitch;
 import stafette.score.Place;
 import stafette.score.Stroke;
+import stafette.words.Sentence;
 
 /** What holds inside a segment, whatever its player did before: range, technique, rates. */
 final class SegmentRules {
@@ -54,7 +57,7 @@ final class SegmentRules {
                     Finding.at(
                         Finding.Kind.TECHNIQUE,
                         place(first),
-                        skill.technique().name() + " " + why)));
+                        Sentence.of("{0} {1}", skill.technique(), why))));
     rate(worst(Finding.Kind.PEAK), stretch).ifPresent(findings::add);
     rate(worst(Finding.Kind.MOVING), stretch).ifPresent(findings::add);
     return findings;
@@ -110,24 +113,26 @@ final class SegmentRules {
     }
     double limit = use.limitMilli / 1000.0;
     double rate = limit * share;
-    String what = use.kind == Finding.Kind.PEAK ? " strokes a second" : " changing notes a second";
-    String sentence =
-        Wording.above(rate, limit)
-            + what
-            + " is beyond the "
-            + Wording.below(rate, limit)
-            + " of "
-            + skill.technique().name()
-            + "; "
-            + advice(share);
+    BigDecimal above = Wording.above(rate, limit);
+    BigDecimal below = Wording.below(rate, limit);
+    Technique technique = skill.technique();
+    Sentence advice = advice(share);
+    Sentence sentence =
+        use.kind == Finding.Kind.PEAK
+            ? Sentence.of(
+                "{0} strokes a second is beyond the {1} of {2}; {3}",
+                above, below, technique, advice)
+            : Sentence.of(
+                "{0} changing notes a second is beyond the {1} of {2}; {3}",
+                above, below, technique, advice);
     return Optional.of(Finding.at(use.kind, place(use.stroke), sentence));
   }
 
-  private String advice(double share) {
-    String tempo = "lower the tempo to " + Wording.tempo(line, 1 / share);
+  private Sentence advice(double share) {
+    Sentence tempo = Wording.tempo(line, 1 / share);
     return player.skills().size() > 1
-        ? "choose a faster technique, or " + tempo
-        : "give it to a faster player, or " + tempo;
+        ? Sentence.of("choose a faster technique, or lower the tempo to {0}", tempo)
+        : Sentence.of("give it to a faster player, or lower the tempo to {0}", tempo);
   }
 
   private Optional<Finding> range() {
@@ -143,27 +148,30 @@ final class SegmentRules {
     if (outside == 0) {
       return Optional.empty();
     }
-    String notes = outside == 1 ? "is" : "is, with " + (outside - 1) + " more,";
-    return Optional.of(
-        Finding.at(
-            Finding.Kind.RANGE,
-            place(where),
-            outOf(line.stroke(where))
-                + " "
-                + notes
-                + " out of the range of the "
-                + instrument.name()
-                + "; give these notes to an instrument that has them"));
+    Sentence note = outOf(line.stroke(where));
+    Sentence sentence =
+        outside == 1
+            ? Sentence.of(
+                "{0} is out of the range of the {1}; give these notes to an instrument that has"
+                    + " them",
+                note, instrument)
+            : Sentence.of(
+                "{0} is, with {2} more, out of the range of the {1}; give these notes to an"
+                    + " instrument that has them",
+                note, instrument, outside - 1);
+    return Optional.of(Finding.at(Finding.Kind.RANGE, place(where), sentence));
   }
 
   static boolean inRange(Instrument instrument, Stroke stroke) {
     return stroke.tones().stream().allMatch(instrument::reaches);
   }
 
-  private String outOf(Stroke stroke) {
+  private Sentence outOf(Stroke stroke) {
     return stroke.tones().stream()
         .filter(tone -> !player.instrument().reaches(tone))
-        .map(tone -> tone instanceof Pitch pitch ? pitch.toString() : "a drum")
+        .map(
+            tone ->
+                tone instanceof Pitch pitch ? Sentence.list(List.of(pitch)) : Sentence.of("a drum"))
         .findFirst()
         .orElseThrow();
   }

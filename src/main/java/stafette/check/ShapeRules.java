@@ -10,6 +10,7 @@ import stafette.plan.Plan;
 import stafette.plan.Turn;
 import stafette.score.Line;
 import stafette.score.Place;
+import stafette.words.Sentence;
 
 /**
  * How segments must follow one another: every stroke by one player outside the overlaps, by two
@@ -60,11 +61,9 @@ final class ShapeRules {
       shape(
           first,
           0,
-          "nobody plays the first "
-              + Wording.notes(first.first())
-              + " of the line; let "
-              + name(first)
-              + " begin here");
+          Sentence.of(
+              "nobody plays the first {0} of the line; let {1} begin here",
+              Wording.notes(first.first()), name(first)));
     }
     Turn last = turns.get(turns.size() - 1);
     int left = line.count() - 1 - last.last();
@@ -72,11 +71,9 @@ final class ShapeRules {
       shape(
           last,
           last.last(),
-          "nobody plays the last "
-              + Wording.notes(left)
-              + " of the line; let "
-              + name(last)
-              + " play to the end");
+          Sentence.of(
+              "nobody plays the last {0} of the line; let {1} play to the end",
+              Wording.notes(left), name(last)));
     }
   }
 
@@ -87,19 +84,23 @@ final class ShapeRules {
       shape(
           enters,
           enters.first(),
-          "enters no later than " + name(leaves) + ", who should come before; let it enter later");
+          Sentence.of(
+              "enters no later than {0}, who should come before; let it enter later",
+              name(leaves)));
     }
     if (enters.last() <= leaves.last()) {
       shape(
           enters,
           enters.last(),
-          "leaves no later than " + name(leaves) + ", who should be relieved; let it play on");
+          Sentence.of(
+              "leaves no later than {0}, who should be relieved; let it play on", name(leaves)));
     }
     if (enters.shares(leaves)) {
       shape(
           enters,
           enters.first(),
-          "follows itself; give one of the two stretches to somebody else, or make them one");
+          Sentence.of(
+              "follows itself; give one of the two stretches to somebody else, or make them one"));
     }
   }
 
@@ -110,11 +111,9 @@ final class ShapeRules {
       shape(
           handoff.leaves(),
           from,
-          "nobody plays "
-              + Wording.notes(missing)
-              + " from here; let "
-              + name(handoff.enters())
-              + " enter on the landing note");
+          Sentence.of(
+              "nobody plays {0} from here; let {1} enter on the landing note",
+              Wording.notes(missing), name(handoff.enters())));
     } else if (!Costing.overSilence(line, handoff)) {
       length(handoff);
     }
@@ -126,27 +125,20 @@ final class ShapeRules {
     if (shared < rule.min()) {
       overlap(
           handoff,
-          "shares "
-              + Wording.notes(Math.max(0, shared))
-              + " with "
-              + name(handoff.leaves())
-              + ", and at least "
-              + rule.min()
-              + " should be shared; let it enter earlier");
+          Sentence.of(
+              "shares {0} with {1}, and at least {2} should be shared; let it enter earlier",
+              Wording.notes(Math.max(0, shared)), name(handoff.leaves()), rule.min()));
     } else if (rule.max().isPresent() && shared > rule.max().getAsInt()) {
       overlap(
           handoff,
-          "shares "
-              + Wording.notes(shared)
-              + " with "
-              + name(handoff.leaves())
-              + ", and at most "
-              + rule.max().getAsInt()
-              + " should be shared; let it enter later");
+          Sentence.of(
+              "shares {0} with {1}, and at most {2} should be shared; let it enter later",
+              Wording.notes(shared), name(handoff.leaves()), rule.max().getAsInt()));
     } else if (rule.max().isEmpty() && longerThanBeat(handoff)) {
       overlap(
           handoff,
-          "shares more than a beat with " + name(handoff.leaves()) + "; let it enter later");
+          Sentence.of(
+              "shares more than a beat with {0}; let it enter later", name(handoff.leaves())));
     }
   }
 
@@ -161,11 +153,9 @@ final class ShapeRules {
       shape(
           enters,
           enters.first(),
-          "enters before "
-              + name(before)
-              + " has left, so three play at once; let "
-              + name(before)
-              + " leave earlier");
+          Sentence.of(
+              "enters before {0} has left, so three play at once; let {0} leave earlier",
+              name(before)));
     }
   }
 
@@ -180,23 +170,24 @@ final class ShapeRules {
         shape(
             turn,
             j,
-            "is one of a pair who take notes in turn, but this beat has an odd number of them;"
-                + " let the pair play elsewhere, or take groups or beats in turn");
+            Sentence.of(
+                "is one of a pair who take notes in turn, but this beat has an odd number of them;"
+                    + " let the pair play elsewhere, or take groups or beats in turn"));
         return;
       }
     }
   }
 
-  private String name(Turn turn) {
-    return plan.names(turn);
+  private Sentence name(Turn turn) {
+    return plan.who(turn);
   }
 
-  private void shape(Turn turn, int stroke, String sentence) {
+  private void shape(Turn turn, int stroke, Sentence sentence) {
     Place place = Whereabouts.of(plan.player(turn.segments().get(0)), line, stroke);
     findings.add(Finding.at(Finding.Kind.SHAPE, place, sentence));
   }
 
-  private void overlap(Handoff handoff, String sentence) {
+  private void overlap(Handoff handoff, Sentence sentence) {
     Turn enters = handoff.enters();
     Place place = Whereabouts.of(plan.player(enters.segments().get(0)), line, enters.first());
     findings.add(Finding.at(Finding.Kind.OVERLAP, place, sentence));

@@ -10,6 +10,7 @@ import stafette.limits.Technique;
 import stafette.score.Line;
 import stafette.score.Pitch;
 import stafette.score.Tone;
+import stafette.words.Sentence;
 
 /** Where a technique is used at all. */
 final class TechniqueRules {
@@ -18,29 +19,30 @@ final class TechniqueRules {
   /**
    * Why a technique does not go for a stretch of a line with its times stretched, if it doesn't.
    */
-  static Optional<String> obstacle(
+  static Optional<Sentence> obstacle(
       Technique technique, Line line, int first, int last, double stretch) {
     double usual = Demand.usualRatePerSecond(line) / stretch;
     double lowest = technique.lowestPerSecond();
     if (!Tolerance.reaches(usual, lowest)) {
       return Optional.of(
-          "needs at least "
-              + Wording.below(usual, lowest)
-              + " notes a second, and the line has "
-              + Wording.above(usual, lowest)
-              + "; choose another technique or a faster tempo");
+          Sentence.of(
+              "needs at least {0} notes a second, and the line has {1}; choose another technique or"
+                  + " a faster tempo",
+              Wording.below(usual, lowest), Wording.above(usual, lowest)));
     }
     if (stretch == 1 && usual >= lowest && !Demand.applies(technique, line)) {
       return Optional.of(
-          "is not used on such a line (" + custom(technique) + "); choose another technique");
+          Sentence.of(
+              "is not used on such a line ({0}); choose another technique", custom(technique)));
     }
     if (technique.groups() == Groups.THREES && line.placeInThree(first) != 0) {
-      return Optional.of("enters on the first of a group of three; move the entry");
+      return Optional.of(Sentence.of("enters on the first of a group of three; move the entry"));
     }
     if (technique.twinStrings() && !twins(line, first, last)) {
       return Optional.of(
-          "finds no setting of the pedals that gives every repeated note a twin"
-              + " string; choose one string or other notes");
+          Sentence.of(
+              "finds no setting of the pedals that gives every repeated note a twin string; choose"
+                  + " one string or other notes"));
     }
     return Optional.empty();
   }
@@ -70,18 +72,18 @@ final class TechniqueRules {
     return HarpPedals.twinsPossible(sounding, repeated);
   }
 
-  private static String custom(Technique technique) {
+  private static Sentence custom(Technique technique) {
     if (technique.pitches() == Technique.Pitches.REPEATED) {
-      return "only where each note repeats the one before";
+      return Sentence.of("only where each note repeats the one before");
     }
     if (technique.pitches() == Technique.Pitches.MOVING) {
-      return "only where no note repeats the one before";
+      return Sentence.of("only where no note repeats the one before");
     }
     if (technique.slurs() == Technique.Slurs.NONE) {
-      return "only without slurs";
+      return Sentence.of("only without slurs");
     }
     return technique.slurs() == Technique.Slurs.ALL
-        ? "only under slurs"
-        : "only on beats divided into threes";
+        ? Sentence.of("only under slurs")
+        : Sentence.of("only on beats divided into threes");
   }
 }

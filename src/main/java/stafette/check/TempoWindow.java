@@ -6,6 +6,7 @@ import java.util.stream.Stream;
 import stafette.plan.Plan;
 import stafette.time.Rational;
 import stafette.time.TempoMark;
+import stafette.words.Sentence;
 
 /**
  * The tempi round the present one between which a plan holds, all of them: a connected interval. A
@@ -31,10 +32,10 @@ import stafette.time.TempoMark;
 public record TempoWindow(
     double slowestFactor,
     double fastestFactor,
-    String slowestText,
-    String fastestText,
-    String slowestLimit,
-    String fastestLimit) {
+    Sentence slowestText,
+    Sentence fastestText,
+    Sentence slowestLimit,
+    Sentence fastestLimit) {
   /** How far beyond an end to look for what breaks there. */
   private static final double HAIR = 1e-6;
 
@@ -42,7 +43,7 @@ public record TempoWindow(
   private static final double ROUNDING = 1e-5;
 
   private static final int STEPS_TRIED = 10;
-  private static final String NOTHING = "nothing";
+  private static final Sentence NOTHING = Sentence.of("nothing");
 
   /** The window of a plan; empty if it does not even hold at the present tempo. */
   public static Optional<TempoWindow> of(Plan plan) {
@@ -57,10 +58,10 @@ public record TempoWindow(
         new TempoWindow(
             slowest,
             fastest,
-            slowest == 0 ? "any slower tempo" : slowestMark(plan, slowest).toString(),
+            slowest == 0 ? Sentence.of("any slower tempo") : slowestMark(plan, slowest).inWords(),
             fastest == Double.POSITIVE_INFINITY
-                ? "any faster tempo"
-                : fastestMark(plan, fastest).toString(),
+                ? Sentence.of("any faster tempo")
+                : fastestMark(plan, fastest).inWords(),
             slowest == 0 ? NOTHING : breaksAt(plan, demands, slowest * (1 - HAIR)),
             fastest == Double.POSITIVE_INFINITY
                 ? NOTHING
@@ -109,27 +110,25 @@ public record TempoWindow(
     return plan.line().tempo().at(plan.line().stroke(0).onset());
   }
 
-  private static String breaksAt(Plan plan, Demands demands, double factor) {
+  private static Sentence breaksAt(Plan plan, Demands demands, double factor) {
     return Judge.findings(plan, demands, 1 / factor).stream()
         .findFirst()
         .map(
             finding ->
-                limit(finding.kind())
-                    + " of "
-                    + finding.place().part()
-                    + " at "
-                    + finding.place().at())
+                Sentence.of(
+                    "{0} of {1} at {2}",
+                    limit(finding.kind()), finding.place().part(), finding.place().at()))
         .orElse(NOTHING);
   }
 
-  private static String limit(Finding.Kind kind) {
+  private static Sentence limit(Finding.Kind kind) {
     return switch (kind) {
-      case PEAK -> "peak rate";
-      case MOVING -> "rate of changing notes";
-      case TIREDNESS -> "tiredness";
-      case BREATH -> "breath";
-      case REST -> "rest before the entry";
-      case TECHNIQUE -> "lowest rate of the technique";
+      case PEAK -> Sentence.of("peak rate");
+      case MOVING -> Sentence.of("rate of changing notes");
+      case TIREDNESS -> Sentence.of("tiredness");
+      case BREATH -> Sentence.of("breath");
+      case REST -> Sentence.of("rest before the entry");
+      case TECHNIQUE -> Sentence.of("lowest rate of the technique");
       case SHAPE, OVERLAP, RANGE, BUSY, LOCK ->
           throw new IllegalStateException("the tempo has no part in this: " + kind);
     };

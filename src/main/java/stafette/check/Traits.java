@@ -8,6 +8,7 @@ import stafette.plan.Plan;
 import stafette.plan.Player;
 import stafette.plan.Rules;
 import stafette.score.Place;
+import stafette.words.Sentence;
 
 /**
  * What can be held against another plan for the same brief, whatever each was made for.
@@ -80,7 +81,7 @@ public record Traits(
   }
 
   /** What is different from another plan for the same players, in words; at least one. */
-  public List<String> against(Traits other) {
+  public List<Sentence> against(Traits other) {
     return new Differences(this, other).inWords();
   }
 }

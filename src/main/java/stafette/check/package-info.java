@@ -2,7 +2,8 @@
  * Judges: a line or a plan against the limits. The only room whose comparison of a rate with a
  * limit reaches the user.
  *
- * <p>May import {@code time}, {@code score}, {@code limits} and {@code plan}. Decisions:
+ * <p>May import {@code words}, {@code time}, {@code score}, {@code limits} and {@code plan}.
+ * Decisions:
  *
  * <ul>
  *   <li>A plan is judged from scratch, stroke by stroke, in floating point with one part in a

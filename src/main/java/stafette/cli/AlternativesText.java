@@ -9,6 +9,7 @@ import stafette.check.Strain;
 import stafette.check.TempoWindow;
 import stafette.check.Traits;
 import stafette.score.Place;
+import stafette.words.Sentence;
 import stafette.work.JudgedPlan;
 import stafette.work.SideBySide;
 import stafette.work.SplitLine;
@@ -100,8 +101,8 @@ final class AlternativesText {
     return place.part() + ", " + place.at().dotted();
   }
 
-  private static String window(SplitLine.Outcome outcome, Function<TempoWindow, String> end) {
-    return outcome.plan().flatMap(JudgedPlan::window).map(end).orElse("-");
+  private static String window(SplitLine.Outcome outcome, Function<TempoWindow, Sentence> end) {
+    return outcome.plan().flatMap(JudgedPlan::window).map(end).map(Sentence::toString).orElse("-");
   }
 
   private static String own(SplitLine.Outcome outcome) {
@@ -123,7 +124,7 @@ final class AlternativesText {
           .append("  ")
           .append(column.favour().text())
           .append(": ")
-          .append(String.join(", ", column.differs()))
+          .append(Sentence.list(column.differs()))
           .append('\n');
     }
     return out.toString();

@@ -69,7 +69,7 @@ final class CheckText {
   /** Rates always leave some tempo; air may not, since slower notes need more of it. */
   private static String fastest(Judged row) {
     return row.fastestTempo()
-        .map(mark -> mark.toString(RoundingMode.FLOOR, 0))
+        .map(mark -> mark.inWords(RoundingMode.FLOOR, 0).toString())
         .orElse(
             row.ease() == Ease.OUT_OF_RANGE ? "-" : row.breath() > 1 ? "no breath for it" : "-");
   }

@@ -62,11 +62,11 @@ final class CostText {
               PlanText.names(plan, handoffs.get(i)),
               "handoff",
               Integer.toString(parts.handoff()),
-              why.handoff())
-          .row("", "", "entry", Integer.toString(parts.entry()), why.entry())
-          .row("", "", "landing", Integer.toString(parts.landing()), why.landing())
-          .row("", "", "overlap", Integer.toString(parts.overlap()), why.overlap())
-          .row("", "", "blend", Integer.toString(parts.blend()), why.blend());
+              why.handoff().toString())
+          .row("", "", "entry", Integer.toString(parts.entry()), why.entry().toString())
+          .row("", "", "landing", Integer.toString(parts.landing()), why.landing().toString())
+          .row("", "", "overlap", Integer.toString(parts.overlap()), why.overlap().toString())
+          .row("", "", "blend", Integer.toString(parts.blend()), why.blend().toString());
     }
     return table.text(2);
   }

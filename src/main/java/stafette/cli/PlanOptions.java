@@ -24,7 +24,6 @@ import stafette.work.SplitLine;
 
 /** Options that say among whom a line is split, and by which rules. */
 final class PlanOptions {
-  private static final int MOST_TOGETHER = 4;
   private static final Pattern OVERLAP =
       Pattern.compile("([0-9]{1,3})(?:\\.\\.([0-9]{1,3}|beat))?");
 
@@ -129,8 +128,8 @@ final class PlanOptions {
   }
 
   private Relaying relaying(ScoreOptions score) throws Refusal {
-    if (together < 1 || together > MOST_TOGETHER) {
-      throw Refusal.wrongUse("--double lies between 1 and " + MOST_TOGETHER);
+    if (together < 1 || together > Relaying.MOST_TOGETHER) {
+      throw Refusal.wrongUse("--double lies between 1 and " + Relaying.MOST_TOGETHER);
     }
     if (together > 1 && score.eachTone()) {
       throw Refusal.wrongUse("--double and --tone each don't go together; choose one of them");

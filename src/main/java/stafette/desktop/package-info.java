@@ -9,8 +9,8 @@
  *   <li>The relay is drawn by the shapes of {@code picture}, so that screen and paper look alike.
  *   <li>Colours are looked up from one style sheet with a light and a dark half; sizes of type are
  *       relative to the system's own.
- *   <li>All words come from {@link stafette.desktop.texts.Texts}; what the judge says is shown as
- *       it says it.
+ *   <li>All words come from {@link stafette.desktop.texts.Texts}; what the judge says, names and
+ *       refusals are said in the user's language there, and never shown by {@code getMessage}.
  * </ul>
  */
 @NullMarked

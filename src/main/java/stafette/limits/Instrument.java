@@ -6,6 +6,8 @@ import stafette.score.Drum;
 import stafette.score.Pitch;
 import stafette.score.Tone;
 import stafette.score.Transposition;
+import stafette.words.Sayable;
+import stafette.words.Sentence;
 
 /**
  * One instrument.
@@ -36,10 +38,16 @@ public record Instrument(
     Optional<Breath> breath,
     int midiProgram,
     List<Technique> techniques,
-    Source source) {
+    Source source)
+    implements Sayable {
   public Instrument {
     aliases = List.copyOf(aliases);
     techniques = List.copyOf(techniques);
+  }
+
+  @Override
+  public Sentence inWords() {
+    return Sentence.name(name);
   }
 
   public boolean reaches(Tone tone) {

@@ -1,6 +1,8 @@
 package stafette.limits;
 
 import java.util.Map;
+import stafette.words.Sayable;
+import stafette.words.Sentence;
 
 /**
  * One way to make strokes on an instrument.
@@ -30,9 +32,15 @@ public record Technique(
     double lowestPerSecond,
     Map<Condition, Double> factors,
     Source source,
-    String note) {
+    String note)
+    implements Sayable {
   public Technique {
     factors = Map.copyOf(factors);
+  }
+
+  @Override
+  public Sentence inWords() {
+    return Sentence.name(name);
   }
 
   /** Which notes of a line a technique takes. */

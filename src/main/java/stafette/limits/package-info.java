@@ -1,8 +1,9 @@
 /**
  * Allows: what an instrument and a technique can do, each figure with its source and its grade.
  *
- * <p>May import {@code time} and {@code score}. Figures about people are data, not code: they stand
- * in the tables of {@code limits/}, and this room only says what they mean. Decisions:
+ * <p>May import {@code words}, {@code time} and {@code score}. Figures about people are data, not
+ * code: they stand in the tables of {@code limits/}, and this room only says what they mean.
+ * Decisions:
  *
  * <ul>
  *   <li>A figure for a population becomes a figure for a player once, at an {@link

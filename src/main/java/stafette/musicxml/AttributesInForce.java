@@ -10,6 +10,7 @@ import stafette.score.Transposition;
 import stafette.time.Length;
 import stafette.time.Meter;
 import stafette.time.Rational;
+import stafette.words.Sentence;
 
 /** What a part's attributes elements have said so far. */
 final class AttributesInForce {
@@ -132,7 +133,7 @@ final class AttributesInForce {
     Optional<String> number = element.attribute("number").map(String::trim);
     if (number.isPresent() && !number.get().matches("[1-9]\\d?")) {
       throw new Malformed(
-          "<" + element.name() + "> names a staff that does not exist: number=\"…\"");
+          Sentence.of("<{0}> names a staff that does not exist: number=\"…\"", element.name()));
     }
     return number.map(Integer::parseInt);
   }

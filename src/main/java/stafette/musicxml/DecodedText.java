@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import stafette.words.Sentence;
 
 /**
  * The text of an XML file, decoded strictly: by its byte-order mark, else as UTF-16 if the first
@@ -71,9 +72,10 @@ record DecodedText(String text, Charset charset, boolean byteOrderMark) {
       return Charset.forName(name);
     } catch (IllegalCharsetNameException | UnsupportedCharsetException e) {
       throw new UnreadableScore(
-          "The file says that its text is encoded as \""
-              + name
-              + "\", which is not known here. Export the score again as UTF-8.");
+          Sentence.of(
+              "The file says that its text is encoded as \"{0}\", which is not known here. Export"
+                  + " the score again as UTF-8.",
+              name));
     }
   }
 
@@ -92,12 +94,10 @@ record DecodedText(String text, Charset charset, boolean byteOrderMark) {
     }
     if (result.isError()) {
       throw new UnreadableScore(
-          "The byte at offset "
-              + in.position()
-              + " is no "
-              + charset.name()
-              + " text. Export the score again, as UTF-8, or correct the encoding that its first"
-              + " line declares.");
+          Sentence.of(
+              "The byte at offset {0} is no {1} text. Export the score again, as UTF-8, or correct"
+                  + " the encoding that its first line declares.",
+              in.position(), charset.name()));
     }
     return out.flip().toString();
   }

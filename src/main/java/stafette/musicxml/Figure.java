@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import stafette.time.Rational;
+import stafette.words.Sentence;
 
 /**
  * Numbers as files write them: plain decimals of at most nine figures on either side of the point.
@@ -40,14 +41,9 @@ final class Figure {
     int value = of(element).rounded().intValueExact();
     if (value < least || value > most) {
       throw new Malformed(
-          "<"
-              + element.name()
-              + "> is "
-              + value
-              + ", which is not between "
-              + least
-              + " and "
-              + most);
+          Sentence.of(
+              "<{0}> is {1}, which is not between {2} and {3}",
+              element.name(), value, least, most));
     }
     return value;
   }
@@ -62,10 +58,8 @@ final class Figure {
   private static Malformed notANumber(Element element) {
     String text = element.text();
     return new Malformed(
-        "<"
-            + element.name()
-            + "> should hold a number but holds \""
-            + (text.length() > SHOWN ? text.substring(0, SHOWN) + "…" : text)
-            + "\"");
+        Sentence.of(
+            "<{0}> should hold a number but holds \"{1}\"",
+            element.name(), text.length() > SHOWN ? text.substring(0, SHOWN) + "…" : text));
   }
 }

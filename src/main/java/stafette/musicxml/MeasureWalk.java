@@ -7,6 +7,7 @@ import stafette.musicxml.Origin.Attributes;
 import stafette.time.Length;
 import stafette.time.Meter;
 import stafette.time.Rational;
+import stafette.words.Sentence;
 
 /** Reads one measure, keeping its cursor. */
 final class MeasureWalk {
@@ -66,14 +67,12 @@ final class MeasureWalk {
 
   private static UnreadableScore unreadable(Malformed e, String part, String number, int line) {
     return new UnreadableScore(
-        part
-            + ", bar "
-            + (number.length() > 20 ? number.substring(0, 20) + "…" : number)
-            + " (line "
-            + line
-            + "): "
-            + e.getMessage()
-            + ". Correct this place and export the score again.");
+        Sentence.of(
+            "{0}, bar {1} (line {2}): {3}. Correct this place and export the score again.",
+            part,
+            number.length() > 20 ? number.substring(0, 20) + "…" : number,
+            line,
+            e.inWords()));
   }
 
   private void read(Element element) throws Malformed {

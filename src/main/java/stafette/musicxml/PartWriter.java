@@ -24,6 +24,7 @@ import stafette.score.Tone;
 import stafette.time.Bar;
 import stafette.time.Length;
 import stafette.time.Span;
+import stafette.words.Sentence;
 
 /**
  * Writes what a player has of the line into a part that the score has already, in place of rests.
@@ -72,11 +73,10 @@ final class PartWriter {
         replacements.addAll(inBar(bar, part.measures().get(index)));
       } else if (!assigned.sounds(index).isEmpty()) {
         throw new UnwritablePlan(
-            assigned.player().name()
-                + ", bar "
-                + bar.number()
-                + ": this part ends before that bar; fill it up with rests, or give the player a new"
-                + " part by another name");
+            Sentence.of(
+                "{0}, bar {1}: this part ends before that bar; fill it up with rests, or give the"
+                    + " player a new part by another name",
+                assigned.player().name(), bar.number()));
       }
     }
     replacements.addAll(dynamics.restored(voices, assigned, fragments));
@@ -110,11 +110,11 @@ final class PartWriter {
               .orElseThrow(
                   () ->
                       new UnwritablePlan(
-                          assigned.player().name()
-                              + ", bar "
-                              + bar.number()
-                              + ": no voice of this part has a rest where the line goes, though nothing sounds there;"
-                              + " write rests into that bar, or give the player a new part by another name"));
+                          Sentence.of(
+                              "{0}, bar {1}: no voice of this part has a rest where the line goes,"
+                                  + " though nothing sounds there; write rests into that bar, or"
+                                  + " give the player a new part by another name",
+                              assigned.player().name(), bar.number())));
       left.removeIf(span -> run.span().contains(span.start()));
       over(bar, measure, run, accidentals).ifPresent(replacements::add);
     }

@@ -3,6 +3,7 @@ package stafette.musicxml;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import stafette.words.Sentence;
 
 /** Reads a whole score in one pass. */
 final class ScoreWalk {
@@ -28,12 +29,13 @@ final class ScoreWalk {
 
   static WrittenScore read(String text) throws UnreadableScore {
     if (text.isBlank()) {
-      throw new UnreadableScore("The file is empty. Export the score again.");
+      throw new UnreadableScore(Sentence.of("The file is empty. Export the score again."));
     }
     if (!text.stripLeading().startsWith("<")) {
       throw new UnreadableScore(
-          "This is no MusicXML: it does not begin with \"<\". Export the score as MusicXML"
-              + " (.musicxml or .mxl) from the notation program.");
+          Sentence.of(
+              "This is no MusicXML: it does not begin with \"<\". Export the score as MusicXML"
+                  + " (.musicxml or .mxl) from the notation program."));
     }
     return new ScoreWalk(XmlWalk.open(text)).read();
   }
@@ -54,9 +56,9 @@ final class ScoreWalk {
     walk.finish();
     if (parts.stream().allMatch(part -> part.measures().isEmpty())) {
       throw new UnreadableScore(
-          "The score holds "
-              + (parts.isEmpty() ? "no parts" : "no measures")
-              + ". Export the whole score again.");
+          parts.isEmpty()
+              ? Sentence.of("The score holds no parts. Export the whole score again.")
+              : Sentence.of("The score holds no measures. Export the whole score again."));
     }
     int first = parts.get(0).whole().start();
     return new WrittenScore(
@@ -71,16 +73,19 @@ final class ScoreWalk {
       case "score-partwise" -> {}
       case "score-timewise" ->
           throw new UnreadableScore(
-              "The score is in the timewise form (<score-timewise>). Convert it to"
-                  + " <score-partwise>: open it in a notation program and export it again.");
+              Sentence.of(
+                  "The score is in the timewise form (<score-timewise>). Convert it to"
+                      + " <score-partwise>: open it in a notation program and export it again."));
       case "opus" ->
           throw new UnreadableScore(
-              "This is a list of scores (<opus>). Open one of the scores that it names.");
+              Sentence.of(
+                  "This is a list of scores (<opus>). Open one of the scores that it names."));
       default ->
           throw new UnreadableScore(
-              "This is no MusicXML score: its root is <"
-                  + (root.length() > 40 ? root.substring(0, 40) + "…" : root)
-                  + ">, not <score-partwise>. Export the score as MusicXML.");
+              Sentence.of(
+                  "This is no MusicXML score: its root is <{0}>, not <score-partwise>. Export the"
+                      + " score as MusicXML.",
+                  root.length() > 40 ? root.substring(0, 40) + "…" : root));
     }
   }
 

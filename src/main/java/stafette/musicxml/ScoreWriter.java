@@ -16,6 +16,7 @@ import stafette.plan.Segment;
 import stafette.plan.SourceTreatment;
 import stafette.score.Line;
 import stafette.score.Part;
+import stafette.words.Sentence;
 
 /**
  * Writes a plan into the text of its score: into the parts of players whom the score knows, in
@@ -31,7 +32,7 @@ public final class ScoreWriter {
   private final Fragments fragments = new Fragments();
   private final TextStyle style;
   private final List<Replacement> replacements = new ArrayList<>();
-  private final List<String> changes = new ArrayList<>();
+  private final List<Sentence> changes = new ArrayList<>();
   private final Map<Integer, StringBuilder> insertions = new LinkedHashMap<>();
   private final Set<String> takenIds = new HashSet<>();
 
@@ -144,11 +145,11 @@ public final class ScoreWriter {
   private void note(Assigned assigned, List<Replacement> made) {
     replacements.addAll(made);
     if (!made.isEmpty()) {
-      changes.add(assigned.player().name() + ": plays in " + barsOf(assigned));
+      changes.add(Sentence.of("{0}: plays in {1}", assigned.player().name(), barsOf(assigned)));
     }
   }
 
-  private String barsOf(Assigned assigned) {
+  private Sentence barsOf(Assigned assigned) {
     List<String> stretches = new ArrayList<>();
     List<Integer> bars = assigned.bars();
     int from = 0;
@@ -160,7 +161,8 @@ public final class ScoreWriter {
         from = i;
       }
     }
-    return (bars.size() == 1 ? "bar " : "bars ") + String.join(", ", stretches);
+    Sentence all = Sentence.list(stretches);
+    return bars.size() == 1 ? Sentence.of("bar {0}", all) : Sentence.of("bars {0}", all);
   }
 
   private Optional<PartText> partOf(String id) {
@@ -182,12 +184,13 @@ public final class ScoreWriter {
     String partBreak = style.breakLike(origin.text(), before.whole().start());
     insert(listed, entryBreak + part.scorePart(entryBreak, channel()));
     insert(before.whole().end(), partBreak + part.part(partBreak));
-    String where =
+    Sentence where =
         neighbour
             .flatMap(n -> document.score().part(n.id()))
-            .map(n -> "new part after " + n.name())
-            .orElse("new part at the end");
-    changes.add(assigned.player().name() + ": " + where + ", plays in " + barsOf(assigned));
+            .map(n -> Sentence.of("new part after {0}", n.name()))
+            .orElse(Sentence.of("new part at the end"));
+    changes.add(
+        Sentence.of("{0}: {1}, plays in {2}", assigned.player().name(), where, barsOf(assigned)));
   }
 
   private Optional<TextSpan> lastEntry() {
@@ -243,10 +246,9 @@ public final class ScoreWriter {
     replacements.addAll(made);
     if (!made.isEmpty()) {
       changes.add(
-          plan.line().source().partName()
-              + (treatment == SourceTreatment.CUE
-                  ? ": the line is cued"
-                  : ": the line is taken out"));
+          treatment == SourceTreatment.CUE
+              ? Sentence.of("{0}: the line is cued", plan.line().source().partName())
+              : Sentence.of("{0}: the line is taken out", plan.line().source().partName()));
     }
   }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import stafette.time.Length;
 import stafette.time.Meter;
+import stafette.words.Sentence;
 
 /**
  * A time signature.
@@ -41,7 +42,8 @@ record TimeSignature(String text, Meter meter) {
       int value = trimmed.matches("\\d{1,3}") ? Integer.parseInt(trimmed) : 0;
       if (value == 0 || figures.size() * value > MOST_BEATS) {
         throw new Malformed(
-            "the time signature \"" + shortened(upper) + "\" can't be read as a number of beats");
+            Sentence.of(
+                "the time signature \"{0}\" can't be read as a number of beats", shortened(upper)));
       }
       figures.add(value);
     }

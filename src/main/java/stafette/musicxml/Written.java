@@ -1,14 +1,15 @@
 package stafette.musicxml;
 
 import java.util.List;
+import stafette.words.Sentence;
 
 /** A score with a plan written into it. */
 public final class Written {
   private final byte[] bytes;
   private final List<Replacement> replacements;
-  private final List<String> changes;
+  private final List<Sentence> changes;
 
-  Written(byte[] bytes, List<Replacement> replacements, List<String> changes) {
+  Written(byte[] bytes, List<Replacement> replacements, List<Sentence> changes) {
     this.bytes = bytes;
     this.replacements = List.copyOf(replacements);
     this.changes = List.copyOf(changes);
@@ -25,7 +26,7 @@ public final class Written {
   }
 
   /** A sentence for each part that was changed; empty if the score had it all already. */
-  public List<String> changes() {
+  public List<Sentence> changes() {
     return changes;
   }
 }

@@ -9,6 +9,7 @@ import stafette.score.Tone;
 import stafette.score.Transposition;
 import stafette.time.BeatUnit;
 import stafette.time.Length;
+import stafette.words.Sentence;
 
 /**
  * A note element.
@@ -76,7 +77,7 @@ record WrittenNote(
     }
     var divisions = Figure.of(duration.get());
     if (divisions.signum() < 0) {
-      throw new Malformed("<duration> is below zero: " + divisions);
+      throw new Malformed(Sentence.of("<duration> is below zero: {0}", divisions));
     }
     return new Length(attributes.quarters(divisions));
   }
@@ -126,6 +127,7 @@ record WrittenNote(
         return step;
       }
     }
-    throw new Malformed("a pitch has the step \"" + letter + "\", which is no letter from A to G");
+    throw new Malformed(
+        Sentence.of("a pitch has the step \"{0}\", which is no letter from A to G", letter));
   }
 }

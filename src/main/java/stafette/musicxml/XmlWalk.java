@@ -14,6 +14,7 @@ import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
 import org.codehaus.stax2.XMLInputFactory2;
 import org.codehaus.stax2.XMLStreamReader2;
+import stafette.words.Sentence;
 
 /**
  * Walks over XML text from start tag to start tag, and knows where each stands. A document type is
@@ -157,12 +158,10 @@ final class XmlWalk {
       int event = reader.next();
       if (event == XMLStreamConstants.ENTITY_REFERENCE) {
         throw new UnreadableScore(
-            "Line "
-                + lineOf(start())
-                + ": the entity &"
-                + reader.getLocalName()
-                + "; is not declared, and entities of a file's own are not read. Write the"
-                + " character itself.");
+            Sentence.of(
+                "Line {0}: the entity &{1}; is not declared, and entities of a file's own are not"
+                    + " read. Write the character itself.",
+                lineOf(start()), reader.getLocalName()));
       }
       return event;
     } catch (XMLStreamException e) {
@@ -186,10 +185,10 @@ final class XmlWalk {
     if (reader.getEventType() == XMLStreamConstants.DTD
         && text.substring(start(), end()).contains("<!ENTITY")) {
       throw new UnreadableScore(
-          "Line "
-              + lineOf(start())
-              + ": the document type declares entities of its own, which are not read for safety."
-              + " Export the score again, without them.");
+          Sentence.of(
+              "Line {0}: the document type declares entities of its own, which are not read for"
+                  + " safety. Export the score again, without them.",
+              lineOf(start())));
     }
   }
 
@@ -197,17 +196,16 @@ final class XmlWalk {
     int line = e.getLocation() == null ? 1 : Math.max(1, e.getLocation().getLineNumber());
     if (e instanceof WstxEOFException) {
       return new UnreadableScore(
-          "Line "
-              + line
-              + ": the file ends in the middle of the score. It was cut off: copy or export it"
-              + " again.");
+          Sentence.of(
+              "Line {0}: the file ends in the middle of the score. It was cut off: copy or export"
+                  + " it again.",
+              line));
     }
     String message = e.getMessage() == null ? "" : e.getMessage().lines().findFirst().orElse("");
     return new UnreadableScore(
-        "Line "
-            + line
-            + ": this is not well-formed XML ("
-            + message
-            + "). Export the score again from the notation program.");
+        Sentence.of(
+            "Line {0}: this is not well-formed XML ({1}). Export the score again from the notation"
+                + " program.",
+            line, message));
   }
 }

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
+import stafette.words.Sentence;
 
 /**
  * The score inside a compressed file (.mxl): the first root file of META-INF/container.xml that is
@@ -58,8 +59,9 @@ final class ZippedScore {
       }
     }
     throw new UnreadableScore(
-        "This zip archive holds no MusicXML score. Export the score as MusicXML (.musicxml or"
-            + " .mxl).");
+        Sentence.of(
+            "This zip archive holds no MusicXML score. Export the score as MusicXML (.musicxml or"
+                + " .mxl)."));
   }
 
   private static List<String> rootFiles(Map<String, byte[]> entries) throws UnreadableScore {
@@ -88,19 +90,18 @@ final class ZippedScore {
         left -= content.length;
         if (left < 0 || entries.size() >= MOST_ENTRIES) {
           throw new UnreadableScore(
-              "This compressed score would unpack to more than "
-                  + (most >> 20)
-                  + " MB or "
-                  + MOST_ENTRIES
-                  + " files. If it is sound, unpack it and open the .musicxml file inside.");
+              Sentence.of(
+                  "This compressed score would unpack to more than {0} MB or {1} files. If it is"
+                      + " sound, unpack it and open the .musicxml file inside.",
+                  most >> 20, MOST_ENTRIES));
         }
         entries.putIfAbsent(entry.getName(), content);
       }
     } catch (IOException | IllegalArgumentException e) {
       throw new UnreadableScore(
-          "This compressed score (.mxl) is damaged: "
-              + e.getMessage()
-              + ". Copy or export it again.");
+          Sentence.of(
+              "This compressed score (.mxl) is damaged: {0}. Copy or export it again.",
+              String.valueOf(e.getMessage())));
     }
     return entries;
   }

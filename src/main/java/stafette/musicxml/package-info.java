@@ -1,7 +1,8 @@
 /**
  * Translates: MusicXML to score, and a plan back into the text it came from.
  *
- * <p>May import {@code time}, {@code score}, {@code limits} and {@code plan}. Decisions:
+ * <p>May import {@code words}, {@code time}, {@code score}, {@code limits} and {@code plan}.
+ * Decisions:
  *
  * <ul>
  *   <li>Reading is one streaming pass over the strictly decoded text; the same pass notes where

@@ -32,10 +32,12 @@ public final class TempoGauge {
     List<Mark> marks = new ArrayList<>();
     marks.add(new Mark.Fill(wedge(left, to, y), Ink.SOFT));
     marks.add(new Mark.Fill(drop(now, y), Ink.JOIN));
-    String start = window.slowestFactor() == 0 ? "any slower" : window.slowestText();
+    String start = window.slowestFactor() == 0 ? "any slower" : window.slowestText().toString();
     marks.add(soft(start, left, top + 13));
     String end =
-        Double.isInfinite(window.fastestFactor()) ? "any faster" : number(window.fastestText());
+        Double.isInfinite(window.fastestFactor())
+            ? "any faster"
+            : number(window.fastestText().toString());
     marks.add(soft(end, right - Face.PLAIN.width(end, TEXT_SIZE), top + 13));
     String present = line.tempo().at(line.stroke(0).onset()).toString();
     double width = Face.BOLD.width(present, TEXT_SIZE);

@@ -1,8 +1,8 @@
 /**
  * Draws: a plan as a picture, on no device yet, and such drawings onto SVG, PDF and PNG.
  *
- * <p>May import {@code time}, {@code score}, {@code limits}, {@code plan} and {@code check}.
- * Decisions:
+ * <p>May import {@code words}, {@code time}, {@code score}, {@code limits}, {@code plan} and {@code
+ * check}. Decisions:
  *
  * <ul>
  *   <li>A {@link stafette.picture.Drawing} knows points and inks only; whatever shows it is a

@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import stafette.score.Line;
+import stafette.words.Sentence;
 
 /**
  * Who plays which stretch of which line.
@@ -107,9 +107,15 @@ public record Plan(Brief brief, List<Segment> segments) {
 
   /** Who plays a turn: "Flute 1", or "Flute 1 and Flute 2". */
   public String names(Turn turn) {
+    return who(turn).toString();
+  }
+
+  /** The same in any language. */
+  public Sentence who(Turn turn) {
     return turn.segments().stream()
-        .map(segment -> player(segment).name())
-        .collect(Collectors.joining(" and "));
+        .map(segment -> Sentence.list(List.of(player(segment).name())))
+        .reduce((one, other) -> Sentence.of("{0} and {1}", one, other))
+        .orElse(Sentence.NONE);
   }
 
   /**

@@ -1,8 +1,8 @@
 /**
  * Assigns: who plays which stretch of a line, and where they meet.
  *
- * <p>May import {@code time}, {@code score} and {@code limits}. Judging and choosing stay out of
- * here. Decisions:
+ * <p>May import {@code words}, {@code time}, {@code score} and {@code limits}. Judging and choosing
+ * stay out of here. Decisions:
  *
  * <ul>
  *   <li>The shape of a plan is an invariant, its rules are findings: a gap between two segments is

@@ -7,6 +7,7 @@ import java.util.regex.Pattern;
 import stafette.time.Bar;
 import stafette.time.Bars;
 import stafette.time.Span;
+import stafette.words.Sentence;
 
 /**
  * Some bars of a score, as people ask for them.
@@ -26,12 +27,13 @@ public record BarChoice(String text) {
     Matcher form = FORM.matcher(text);
     if (!form.matches()) {
       throw new NoSuchLine(
-          "\"" + text + "\" names no bars; write 12-20, or #12-#20 to count bars from 1");
+          Sentence.of("\"{0}\" names no bars; write 12-20, or #12-#20 to count bars from 1", text));
     }
     Bar first = one(form.group(1), bars);
     Bar last = form.group(2) == null ? first : one(form.group(2), bars);
     if (last.index() < first.index()) {
-      throw new NoSuchLine("bars " + text + " end before they begin; write the earlier bar first");
+      throw new NoSuchLine(
+          Sentence.of("bars {0} end before they begin; write the earlier bar first", text));
     }
     return new Span(first.span().start(), last.span().end());
   }
@@ -48,22 +50,15 @@ public record BarChoice(String text) {
     }
     if (found.isEmpty()) {
       throw new NoSuchLine(
-          "there is no bar "
-              + name
-              + "; the score has bars "
-              + bars.get(0).number()
-              + " to "
-              + bars.get(bars.count() - 1).number());
+          Sentence.of(
+              "there is no bar {0}; the score has bars {1} to {2}",
+              name, bars.get(0).number(), bars.get(bars.count() - 1).number()));
     }
     if (found.size() > 1) {
       throw new NoSuchLine(
-          "bar "
-              + name
-              + " is printed "
-              + found.size()
-              + " times; count bars from 1 instead: #"
-              + (found.get(0).index() + 1)
-              + " is the first of them");
+          Sentence.of(
+              "bar {0} is printed {1} times; count bars from 1 instead: #{2} is the first of them",
+              name, found.size(), found.get(0).index() + 1));
     }
     return found.get(0);
   }
@@ -72,7 +67,8 @@ public record BarChoice(String text) {
     String digits = name.substring(1);
     int index = digits.matches("[0-9]{1,6}") ? Integer.parseInt(digits) - 1 : -1;
     if (index < 0 || index >= bars.count()) {
-      throw new NoSuchLine("there is no bar " + name + "; the score has #1 to #" + bars.count());
+      throw new NoSuchLine(
+          Sentence.of("there is no bar {0}; the score has #1 to #{1}", name, bars.count()));
     }
     return bars.get(index);
   }

@@ -1,11 +1,12 @@
 package stafette.score;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.stream.Collectors;
 import stafette.time.Span;
+import stafette.words.Sentence;
 
 /**
  * A line as people ask for it.
@@ -53,8 +54,10 @@ public record LineChoice(
     Optional<Stroke> chord = strokes.stream().filter(Stroke::isChord).findFirst();
     if (chord.isPresent() && tone.isEmpty()) {
       throw new NoSuchLine(
-          new Place(found.name(), score.bars().nameOf(chord.get().onset()))
-              + ": the line has chords; choose a tone with --tone top, bottom, a number counted from the top, or all");
+          Sentence.of(
+              "{0}: the line has chords; choose a tone with --tone top, bottom, a number counted"
+                  + " from the top, or all",
+              new Place(found.name(), score.bars().nameOf(chord.get().onset()))));
     }
     ToneChoice tones = tone.orElse(new ToneChoice.All());
     List<Stroke> thinned =
@@ -64,11 +67,8 @@ public record LineChoice(
             .toList();
     if (thinned.isEmpty()) {
       throw new NoSuchLine(
-          found.name()
-              + where()
-              + " has no chord with a tone number "
-              + tones.text()
-              + " from the top");
+          Sentence.of(
+              "{0} has no chord with a tone number {1} from the top", where(found), tones.text()));
     }
     return score.line(found, chosen, thinned, tones);
   }
@@ -79,12 +79,11 @@ public record LineChoice(
         .orElseThrow(
             () ->
                 new NoSuchLine(
-                    "there is no part \""
-                        + part
-                        + "\"; the score has "
-                        + score.parts().stream()
-                            .map(p -> p.id() + " " + p.name())
-                            .collect(Collectors.joining(", "))));
+                    Sentence.of(
+                        "there is no part \"{0}\"; the score has {1}",
+                        part,
+                        Sentence.list(
+                            score.parts().stream().map(p -> p.id() + " " + p.name()).toList()))));
   }
 
   private Voice voiceIn(Part found, Span span) throws NoSuchLine {
@@ -96,31 +95,33 @@ public record LineChoice(
         .orElseThrow(
             () ->
                 new NoSuchLine(
-                    found.name()
-                        + where()
-                        + " has no notes"
-                        + there(found)
-                        + "; there is no line to take"));
+                    voice.isEmpty() && staff.isEmpty()
+                        ? Sentence.of("{0} has no notes; there is no line to take", where(found))
+                        : Sentence.of(
+                            "{0} has no notes there (its staves and voices: {1}); there is no line"
+                                + " to take",
+                            where(found), there(found))));
   }
 
   private static long attacks(Voice voice, Span span) {
     return voice.strokes().stream().filter(stroke -> span.contains(stroke.onset())).count();
   }
 
-  private String where() {
-    return bars.map(b -> ", bars " + b.text() + ",").orElse("")
-        + (staff.isPresent() ? " staff " + staff.getAsInt() : "")
-        + voice.map(v -> " voice " + v).orElse("");
+  private Sentence where(Part found) {
+    List<Object> words = new ArrayList<>();
+    words.add(
+        bars.<Object>map(b -> Sentence.of("{0}, bars {1},", found.name(), b.text()))
+            .orElse(found.name()));
+    staff.ifPresent(number -> words.add(Sentence.of("staff {0}", number)));
+    voice.ifPresent(name -> words.add(Sentence.of("voice {0}", name)));
+    return Sentence.list(" ", words);
   }
 
-  private String there(Part found) {
-    return voice.isEmpty() && staff.isEmpty()
-        ? ""
-        : " there (its staves and voices: "
-            + found.voices().stream()
-                .map(v -> "staff " + v.staff() + " voice " + v.name())
-                .collect(Collectors.joining(", "))
-            + ")";
+  private static Sentence there(Part found) {
+    return Sentence.list(
+        found.voices().stream()
+            .map(v -> Sentence.of("staff {0} voice {1}", v.staff(), v.name()))
+            .toList());
   }
 
   private static Span wholeOf(Score score) {

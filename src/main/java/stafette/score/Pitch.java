@@ -1,12 +1,15 @@
 package stafette.score;
 
+import stafette.words.Sayable;
+import stafette.words.Sentence;
+
 /**
  * A pitch with its spelling.
  *
  * @param alter in semitones, 1 for a sharp
  * @param octave 4 begins with middle C
  */
-public record Pitch(Step step, int alter, int octave) implements Tone, Comparable<Pitch> {
+public record Pitch(Step step, int alter, int octave) implements Tone, Comparable<Pitch>, Sayable {
   private static final String[] ALTERS = {"bb", "b", "", "#", "x"};
 
   /** The MIDI number, 60 for middle C. */
@@ -39,11 +42,16 @@ public record Pitch(Step step, int alter, int octave) implements Tone, Comparabl
     return byMidi != 0 ? byMidi : Integer.compare(diatonic(), other.diatonic());
   }
 
+  @Override
+  public Sentence inWords() {
+    String sign =
+        Math.abs(alter) <= 2 ? ALTERS[alter + 2] : (alter > 0 ? "#" : "b").repeat(Math.abs(alter));
+    return Sentence.of("{0}{1}", Sentence.name(step + sign), octave);
+  }
+
   /** "F#5", "Bb3". */
   @Override
   public String toString() {
-    String sign =
-        Math.abs(alter) <= 2 ? ALTERS[alter + 2] : (alter > 0 ? "#" : "b").repeat(Math.abs(alter));
-    return step + sign + octave;
+    return inWords().toString();
   }
 }

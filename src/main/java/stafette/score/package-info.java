@@ -1,7 +1,7 @@
 /**
  * Says what is written: parts, voices, strokes and lines, free of any file format.
  *
- * <p>May import {@code time} only. Decisions:
+ * <p>May import {@code words} and {@code time}. Decisions:
  *
  * <ul>
  *   <li>Pitches are sounding pitches; how a part writes them is the translator's business.

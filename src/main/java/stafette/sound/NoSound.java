@@ -1,14 +1,17 @@
 package stafette.sound;
 
+import stafette.words.Objection;
+import stafette.words.Sentence;
+
 /** Sound can't be made on this Java, or with this soundbank; the message says why, for people. */
-public final class NoSound extends Exception {
+public final class NoSound extends Objection {
   private static final long serialVersionUID = 1;
 
-  NoSound(String message, Throwable cause) {
-    super(message, cause);
+  NoSound(Sentence sentence, Throwable cause) {
+    super(sentence, cause);
   }
 
-  NoSound(String message) {
-    super(message);
+  NoSound(Sentence sentence) {
+    super(sentence);
   }
 }

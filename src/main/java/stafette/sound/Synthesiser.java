@@ -25,6 +25,7 @@ import javax.sound.sampled.AudioFormat;
 import javax.sound.sampled.AudioInputStream;
 import javax.sound.sampled.AudioSystem;
 import javax.sound.sampled.UnsupportedAudioFileException;
+import stafette.words.Sentence;
 
 /**
  * The JDK's software synthesiser, faster than time and without a sound card. With its own sounds it
@@ -62,7 +63,9 @@ final class Synthesiser {
       stream.skipNBytes(Audio.bytes(LATE_FRAMES));
       stream.readNBytes(samples, 0, bytes);
     } catch (IOException e) {
-      throw new NoSound("the synthesiser of this Java stopped: " + e.getMessage(), e);
+      throw new NoSound(
+          Sentence.of("the synthesiser of this Java stopped: {0}", String.valueOf(e.getMessage())),
+          e);
     }
     return new Audio(samples);
   }
@@ -72,7 +75,9 @@ final class Synthesiser {
       return AudioSystem.getAudioInputStream(new ByteArrayInputStream(Tape.file(even)));
     } catch (UnsupportedAudioFileException e) {
       throw new NoSound(
-          "this Java has no software synthesiser; use a JDK that has the module java.desktop", e);
+          Sentence.of(
+              "this Java has no software synthesiser; use a JDK that has the module java.desktop"),
+          e);
     }
   }
 
@@ -85,17 +90,20 @@ final class Synthesiser {
           open.invoke(synthesizer, Audio.FORMAT, Map.of("load default soundbank", false));
       if (!synthesizer.loadAllInstruments(bank)) {
         synthesizer.close();
-        throw new NoSound("holds no instrument that can be used; is it an SF2 or DLS soundbank?");
+        throw new NoSound(
+            Sentence.of("holds no instrument that can be used; is it an SF2 or DLS soundbank?"));
       }
       send(even, synthesizer.getReceiver());
       return (AudioInputStream) Objects.requireNonNull(stream);
     } catch (IllegalAccessException e) {
       throw new NoSound(
-          "a soundbank needs java --add-exports java.desktop/com.sun.media.sound=ALL-UNNAMED "
-              + "(java -jar stafette.jar has it built in)",
+          Sentence.of(
+              "a soundbank needs java --add-exports java.desktop/com.sun.media.sound=ALL-UNNAMED"
+                  + " (java -jar stafette.jar has it built in)"),
           e);
     } catch (MidiUnavailableException | ReflectiveOperationException | IllegalArgumentException e) {
-      throw new NoSound("this Java's synthesiser takes no soundbank: " + reason(e), e);
+      throw new NoSound(
+          Sentence.of("this Java's synthesiser takes no soundbank: {0}", reason(e)), e);
     }
   }
 

@@ -1,8 +1,8 @@
 /**
  * Plays: a plan to MIDI and, through the JDK's synthesiser and without a sound card, to audio.
  *
- * <p>May import {@code time}, {@code score}, {@code limits}, {@code plan} and {@code check}.
- * Decisions:
+ * <p>May import {@code words}, {@code time}, {@code score}, {@code limits}, {@code plan} and {@code
+ * check}. Decisions:
  *
  * <ul>
  *   <li>A {@link stafette.sound.Performance} is notes in microseconds. Rendered and played by a

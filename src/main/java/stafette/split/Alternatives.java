@@ -8,6 +8,7 @@ import stafette.plan.Brief;
 import stafette.plan.Favour;
 import stafette.plan.Plan;
 import stafette.plan.Weights;
+import stafette.words.Sentence;
 
 /**
  * Other plans for the same line and players, each the best for what it favours.
@@ -41,14 +42,14 @@ public record Alternatives(List<Alternative> kept, List<Dropped> dropped) {
    * @param favour what was favoured
    * @param why in words
    */
-  public record Dropped(Favour favour, String why) {}
+  public record Dropped(Favour favour, Sentence why) {}
 
   /** Searches a brief; {@code left} searches are to come at most, this one included. */
   public interface Search {
     SplitResult best(Brief brief, int left);
   }
 
-  /** How many searches {@link #to} makes at most. */
+  /** How many searches {@link #to} makes at most; {@link #toAny} makes one more. */
   public static int mostSearches() {
     return Favour.values().length - 1;
   }
@@ -60,15 +61,32 @@ public record Alternatives(List<Alternative> kept, List<Dropped> dropped) {
    * @param most how many are wanted; no more searches are made once there are so many
    */
   public static Alternatives to(Plan main, Weights base, int most, Search search) {
+    return to(main, others(main), base, most, search);
+  }
+
+  /** The same for a plan that need not be the best: what it favours itself comes first. */
+  public static Alternatives toAny(Plan main, Weights base, int most, Search search) {
+    List<Favour> favours = new ArrayList<>();
+    favours.add(main.brief().rules().favour());
+    favours.addAll(others(main));
+    return to(main, favours, base, most, search);
+  }
+
+  private static List<Favour> others(Plan main) {
+    return Arrays.stream(Favour.values())
+        .filter(favour -> favour != main.brief().rules().favour())
+        .toList();
+  }
+
+  private static Alternatives to(
+      Plan main, List<Favour> favours, Weights base, int most, Search search) {
     List<Alternative> kept = new ArrayList<>();
     List<Dropped> dropped = new ArrayList<>();
-    List<Favour> others =
-        Arrays.stream(Favour.values()).filter(f -> f != main.brief().rules().favour()).toList();
-    for (int i = 0; i < others.size() && kept.size() < most; i++) {
-      Favour favour = others.get(i);
-      SplitResult result = search.best(favouring(main.brief(), favour, base), others.size() - i);
+    for (int i = 0; i < favours.size() && kept.size() < most; i++) {
+      Favour favour = favours.get(i);
+      SplitResult result = search.best(favouring(main.brief(), favour, base), favours.size() - i);
       Optional<Plan> plan = plan(result);
-      Optional<String> why =
+      Optional<Sentence> why =
           plan.map(found -> duplicate(found, main, kept, base)).orElseGet(() -> missing(result));
       why.ifPresentOrElse(
           text -> dropped.add(new Dropped(favour, text)),
@@ -87,23 +105,23 @@ public record Alternatives(List<Alternative> kept, List<Dropped> dropped) {
         best -> Optional.of(best.plan()), none -> Optional.empty(), SplitResult.Stopped::plan);
   }
 
-  private static Optional<String> duplicate(
+  private static Optional<Sentence> duplicate(
       Plan plan, Plan main, List<Alternative> kept, Weights base) {
     if (NearDuplicates.are(plan, main, base)) {
-      return Optional.of("nearly the same as the plan");
+      return Optional.of(Sentence.of("nearly the same as the plan"));
     }
     for (int i = 0; i < kept.size(); i++) {
       if (NearDuplicates.are(plan, kept.get(i).plan(), base)) {
-        return Optional.of("nearly the same as alternative " + (i + 1));
+        return Optional.of(Sentence.of("nearly the same as alternative {0}", i + 1));
       }
     }
     return Optional.empty();
   }
 
-  private static Optional<String> missing(SplitResult result) {
+  private static Optional<Sentence> missing(SplitResult result) {
     return result.match(
         best -> Optional.empty(),
         none -> Optional.of(none.reasons().get(0).text()),
-        stopped -> Optional.of("none was found in the time set"));
+        stopped -> Optional.of(Sentence.of("none was found in the time set")));
   }
 }

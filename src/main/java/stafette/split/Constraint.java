@@ -17,13 +17,15 @@ import stafette.plan.Player;
 import stafette.plan.Skill;
 import stafette.score.Line;
 import stafette.score.Pitch;
+import stafette.words.Sayable;
+import stafette.words.Sentence;
 
 /**
  * What can stand in the way of a plan, and be thought away by itself. With all of them thought away
  * anybody plays everything alone. The order is that in which they are tried as superfluous: what a
  * musician would name first is kept longest.
  */
-enum Constraint {
+enum Constraint implements Sayable {
   LOCKS,
   /** What each technique is good for, and that not everybody has it. */
   TECHNIQUES,
@@ -44,6 +46,21 @@ enum Constraint {
   private static final double BREATH_WITHOUT_END_SECONDS = 1e9;
   private static final double NO_TIME_SECONDS = 1e-6;
   private static final Range EVERYTHING = new Range(0, 127);
+
+  @Override
+  public Sentence inWords() {
+    return switch (this) {
+      case LOCKS -> Sentence.of("locks");
+      case TECHNIQUES -> Sentence.of("techniques");
+      case OVERLAP -> Sentence.of("overlap");
+      case READY -> Sentence.of("ready");
+      case BUSY -> Sentence.of("busy");
+      case BREATH -> Sentence.of("breath");
+      case RANGE -> Sentence.of("range");
+      case TIREDNESS -> Sentence.of("tiredness");
+      case RATES -> Sentence.of("rates");
+    };
+  }
 
   /** The brief without this constraint. */
   Brief thoughtAwayIn(Brief brief) {

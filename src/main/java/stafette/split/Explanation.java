@@ -2,13 +2,13 @@ package stafette.split;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import stafette.limits.Demand;
 import stafette.plan.Brief;
 import stafette.plan.Player;
 import stafette.plan.Skill;
 import stafette.score.Line;
+import stafette.words.Sentence;
 
 /** Why there is no plan, from the plainest reason to the least plain one. */
 final class Explanation {
@@ -39,9 +39,11 @@ final class Explanation {
       reasons.add(
           new Reason(
               Optional.empty(),
-              "every note can be played, but no chain of handoffs holds from the first to the last:"
-                  + " overlaps, rests before entries or breaths don't fit together;"
-                  + " add a player, allow wider overlaps (--overlap), less rest (--ready) or a slower tempo"));
+              Sentence.of(
+                  "every note can be played, but no chain of handoffs holds from the first to the"
+                      + " last: overlaps, rests before entries or breaths don't fit together;"
+                      + " add a player, allow wider overlaps (--overlap), less rest (--ready) or a"
+                      + " slower tempo")));
     }
     return reasons;
   }
@@ -52,9 +54,10 @@ final class Explanation {
         reasons.add(
             new Reason(
                 Optional.empty(),
-                player.name()
-                    + " has no technique for such a line (its slurs, repeated notes or rate);"
-                    + " allow one with --allow, or name another player"));
+                Sentence.of(
+                    "{0} has no technique for such a line (its slurs, repeated notes or rate);"
+                        + " allow one with --allow, or name another player",
+                    player.name())));
       }
     }
   }
@@ -73,10 +76,9 @@ final class Explanation {
         reasons.add(
             new Reason(
                 Optional.of(line.placeOf(j)),
-                line.placeOf(j)
-                    + ": "
-                    + line.stroke(j).tones().get(0)
-                    + " is out of the range of all these players; add one who has it"));
+                Sentence.of(
+                    "{0}: {1} is out of the range of all these players; add one who has it",
+                    line.placeOf(j), line.stroke(j).tones().get(0))));
         return;
       }
       if (j > 0 && !anybodyJoins(j)) {
@@ -105,24 +107,24 @@ final class Explanation {
   }
 
   private Reason tooFast(int j) {
-    double rate = 1e6 / (line.onsetMicros(j) - line.onsetMicros(j - 1));
+    double rate = 1e6 / Math.max(1, line.onsetMicros(j) - line.onsetMicros(j - 1));
     double fastest =
         brief.players().stream()
             .flatMap(player -> player.skills().stream())
             .mapToDouble(skill -> skill.capability().peakPerSecond())
             .max()
             .orElse(0);
-    String sentence =
+    Sentence sentence =
         rate > fastest
-            ? String.format(
-                Locale.ROOT,
-                "%.1f notes a second are beyond the peak of all these players (%.1f at most); lower the tempo,"
-                    + " allow a faster technique (--allow), or choose other instruments",
-                rate,
-                fastest)
-            : "nobody can play this note together with the one before it: who is in range is too slow or plays"
-                + " something else; add a player who has both";
-    return new Reason(Optional.of(line.placeOf(j)), line.placeOf(j) + ": " + sentence);
+            ? Sentence.of(
+                "{0} notes a second are beyond the peak of all these players ({1} at most); lower"
+                    + " the tempo, allow a faster technique (--allow), or choose other instruments",
+                Sentence.decimal(rate, 1), Sentence.decimal(fastest, 1))
+            : Sentence.of(
+                "nobody can play this note together with the one before it: who is in range is too"
+                    + " slow or plays something else; add a player who has both");
+    return new Reason(
+        Optional.of(line.placeOf(j)), Sentence.of("{0}: {1}", line.placeOf(j), sentence));
   }
 
   /** Nobody free at some place of the line. */
@@ -140,9 +142,10 @@ final class Explanation {
         reasons.add(
             new Reason(
                 Optional.of(line.placeOf(j)),
-                line.placeOf(j)
-                    + ": the score gives all these players something else to play here;"
-                    + " add one who is free"));
+                Sentence.of(
+                    "{0}: the score gives all these players something else to play here; add one"
+                        + " who is free",
+                    line.placeOf(j))));
         return;
       }
     }
@@ -166,12 +169,11 @@ final class Explanation {
       reasons.add(
           new Reason(
               Optional.empty(),
-              String.format(
-                  Locale.ROOT,
-                  "these players can't relieve each other fast enough: together they keep up %.1f notes a second, the"
-                      + " line has %.1f and every overlap is played twice; add a player, or lower the tempo",
-                  together,
-                  rate)));
+              Sentence.of(
+                  "these players can't relieve each other fast enough: together they keep up {0}"
+                      + " notes a second, the line has {1} and every overlap is played twice; add a"
+                      + " player, or lower the tempo",
+                  Sentence.decimal(together, 1), Sentence.decimal(rate, 1))));
     }
   }
 }

@@ -14,6 +14,7 @@ import stafette.check.PartTrial;
 import stafette.plan.Brief;
 import stafette.plan.Lock;
 import stafette.plan.Plan;
+import stafette.words.Sentence;
 
 /**
  * The cheapest regular rotation: the players take turns in a fixed order, each with one technique,
@@ -28,9 +29,10 @@ import stafette.plan.Plan;
  * longer units, then to fewer players, then to players listed first.
  */
 final class RegularSearch {
-  private static final String SEVERAL =
-      "a regular rotation shares out one line at a time; favour something else where several lines"
-          + " are split together";
+  private static final Sentence SEVERAL =
+      Sentence.of(
+          "a regular rotation shares out one line at a time; favour something else where several lines"
+              + " are split together");
 
   private final Brief brief;
   private final BooleanSupplier stop;
@@ -174,8 +176,9 @@ final class RegularSearch {
     return List.of(
         new Reason(
             Optional.empty(),
-            "no regular rotation holds: whether a beat, half a bar, one, two or four bars each, no"
-                + " two or more of these players can take turns in a fixed order; try --favour"
-                + " balance, add a player, or lower the tempo"));
+            Sentence.of(
+                "no regular rotation holds: whether a beat, half a bar, one, two or four bars each,"
+                    + " no two or more of these players can take turns in a fixed order; try"
+                    + " --favour balance, add a player, or lower the tempo")));
   }
 }

@@ -1,13 +1,13 @@
 package stafette.split;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import java.util.function.BooleanSupplier;
 import java.util.function.IntFunction;
 import java.util.function.ToDoubleFunction;
-import java.util.stream.Collectors;
 import stafette.limits.Demand;
 import stafette.plan.Brief;
 import stafette.plan.OverlapRule;
@@ -16,6 +16,7 @@ import stafette.plan.Skill;
 import stafette.score.Line;
 import stafette.score.Place;
 import stafette.score.Stroke;
+import stafette.words.Sentence;
 
 /** Says why a brief has no plan: where, and which constraints together leave none. */
 public final class WhyNot {
@@ -43,90 +44,90 @@ public final class WhyNot {
 
   private List<Reason> reasons() {
     List<Reason> reasons = new ArrayList<>();
-    reasons.add(reason(where() + extent()));
+    reasons.add(reason(extent(where())));
     conflict.constraints().forEach(constraint -> reasons.add(reason(sentence(constraint))));
     return reasons;
   }
 
-  private Reason reason(String text) {
+  private Reason reason(Sentence text) {
     return new Reason(Optional.of(line.placeOf(conflict.first())), text);
   }
 
-  private String where() {
+  private Sentence where() {
     Place from = line.placeOf(conflict.first());
     Place to = line.placeOf(conflict.last());
     if (conflict.first() == 0 && conflict.last() == line.count() - 1) {
-      return "the line as a whole";
+      return Sentence.of("the line as a whole");
     }
     return conflict.first() == conflict.last()
-        ? from.toString()
-        : from + " to " + to.at() + ", already this stretch";
+        ? from.inWords()
+        : Sentence.of("{0} to {1}, already this stretch", from, to.at());
   }
 
-  private String extent() {
-    String reasons =
+  private Sentence extent(Sentence where) {
+    Sentence reasons =
         conflict.constraints().size() == 1
-            ? " can't be played for one reason, and without it could"
-            : " can't be played for these reasons together, and without any one of them could";
-    return reasons
-        + (conflict.isProven() ? "" : " (the time set ended this search" + unsettled() + ")");
+            ? Sentence.of("{0} can't be played for one reason, and without it could", where)
+            : Sentence.of(
+                "{0} can't be played for these reasons together, and without any one of them could",
+                where);
+    return conflict.isProven() ? reasons : Sentence.of("{0} ({1})", reasons, unsettled());
   }
 
-  private String unsettled() {
-    String others =
-        conflict.unsettled().stream()
-            .map(constraint -> constraint.name().toLowerCase(Locale.ROOT))
-            .collect(Collectors.joining(", "));
-    return (conflict.shortest() ? "" : "; fewer bars may be enough")
-        + (others.isEmpty() ? "" : "; may play a part too: " + others);
+  private Sentence unsettled() {
+    List<Sentence> words = new ArrayList<>();
+    words.add(Sentence.of("the time set ended this search"));
+    if (!conflict.shortest()) {
+      words.add(Sentence.of("fewer bars may be enough"));
+    }
+    if (!conflict.unsettled().isEmpty()) {
+      words.add(Sentence.of("may play a part too: {0}", Sentence.list(conflict.unsettled())));
+    }
+    return Sentence.list("; ", words);
   }
 
-  private String sentence(Constraint constraint) {
+  private Sentence sentence(Constraint constraint) {
     return switch (constraint) {
-      case LOCKS -> "locks: what is to be kept leaves no other way; take some locks off";
-      case TECHNIQUES -> "techniques: " + techniques();
-      case OVERLAP -> "overlap: two players share " + overlap() + " at each handoff";
-      case READY -> "rest: " + ready();
+      case LOCKS ->
+          Sentence.of("locks: what is to be kept leaves no other way; take some locks off");
+      case TECHNIQUES -> Sentence.of("techniques: {0}", techniques());
+      case OVERLAP -> Sentence.of("overlap: two players share {0} at each handoff", overlap());
+      case READY -> Sentence.of("rest: up to {0} seconds before a player may enter again", ready());
       case BUSY ->
-          "other notes: the score gives "
-              + names(brief.players().stream().filter(this::isBusy).toList())
-              + " something else to play at that time";
+          Sentence.of(
+              "other notes: the score gives {0} something else to play at that time",
+              names(brief.players().stream().filter(this::isBusy).toList()));
       case BREATH ->
-          "breath: "
-              + each(
-                  player -> player.instrument().breath().map(b -> b.capacitySeconds()).orElse(0.0),
-                  "%.0f seconds")
-              + ", and the stretch lasts "
-              + String.format(Locale.ROOT, "%.1f", seconds());
-      case RANGE -> "range: " + range();
+          Sentence.of(
+              "breath: {0}, and the stretch lasts {1}", breaths(), Sentence.decimal(seconds(), 1));
+      case RANGE -> Sentence.of("range: {0}", range());
       case TIREDNESS ->
-          String.format(
-              Locale.ROOT,
-              "tiredness: the line goes on at %.1f notes a second, and they keep up %s before they tire",
-              Demand.usualRatePerSecond(line),
-              each(best(skill -> skill.capability().sustainedPerSecond()), "%.1f"));
-      case RATES -> "speed: " + rates();
+          Sentence.of(
+              "tiredness: the line goes on at {0} notes a second, and they keep up {1} before they"
+                  + " tire",
+              Sentence.decimal(Demand.usualRatePerSecond(line), 1),
+              rates(skill -> skill.capability().sustainedPerSecond()));
+      case RATES -> Sentence.of("speed: {0}", rates());
     };
   }
 
-  private String rates() {
+  private Sentence rates() {
     int fastest = conflict.first();
     for (int j = conflict.first() + 1; j <= conflict.last(); j++) {
       fastest = rate(j) > rate(fastest) || fastest == conflict.first() ? j : fastest;
     }
-    return String.format(
-        Locale.ROOT,
-        "up to %.1f notes a second (%s), and for a moment they reach %s",
-        rate(fastest),
+    return Sentence.of(
+        "up to {0} notes a second ({1}), and for a moment they reach {2}",
+        Sentence.decimal(rate(fastest), 1),
         line.placeOf(fastest).at(),
-        each(best(skill -> skill.capability().peakPerSecond()), "%.1f"));
+        rates(skill -> skill.capability().peakPerSecond()));
   }
 
   private double rate(int j) {
     return j == 0 ? 0 : 1e6 / Math.max(1, line.onsetMicros(j) - line.onsetMicros(j - 1));
   }
 
-  private String range() {
+  private Sentence range() {
     for (int j = conflict.first(); j <= conflict.last(); j++) {
       Stroke stroke = line.stroke(j);
       List<Player> without =
@@ -134,37 +135,37 @@ public final class WhyNot {
               .filter(p -> !stroke.tones().stream().allMatch(p.instrument()::reaches))
               .toList();
       if (!without.isEmpty()) {
-        return stroke.tones().get(0)
-            + " ("
-            + line.placeOf(j).at()
-            + ") is out of the range of "
-            + names(without);
+        return Sentence.of(
+            "{0} ({1}) is out of the range of {2}",
+            stroke.tones().get(0), line.placeOf(j).at(), names(without));
       }
     }
-    return "not everybody has every note";
+    return Sentence.of("not everybody has every note");
   }
 
-  private String techniques() {
+  private Sentence techniques() {
     List<Player> without = brief.players().stream().filter(p -> p.skills().isEmpty()).toList();
     return without.isEmpty()
-        ? "only those are used that fit the notes and that everybody can be relied on to have"
-        : names(without) + " has none for such a line (its slurs, repeated notes or rate)";
+        ? Sentence.of(
+            "only those are used that fit the notes and that everybody can be relied on to have")
+        : Sentence.of(
+            "{0} has none for such a line (its slurs, repeated notes or rate)", names(without));
   }
 
-  private String overlap() {
+  private Sentence overlap() {
     OverlapRule rule = brief.rules().overlap();
     if (rule.max().isEmpty()) {
-      return "at least " + rule.min() + " and at most a beat of notes";
+      return Sentence.of("at least {0} and at most a beat of notes", rule.min());
     }
     return rule.min() == rule.max().getAsInt()
-        ? "just " + rule.min()
-        : rule.min() + " to " + rule.max().getAsInt() + " notes";
+        ? Sentence.of("just {0}", rule.min())
+        : Sentence.of("{0} to {1} notes", rule.min(), rule.max().getAsInt());
   }
 
-  private String ready() {
+  private BigDecimal ready() {
     double most =
         brief.players().stream().mapToLong(brief.rules()::readyMicros).max().orElse(0) / 1e6;
-    return String.format(Locale.ROOT, "up to %.2f seconds before a player may enter again", most);
+    return Sentence.decimal(most, 2);
   }
 
   private double seconds() {
@@ -179,19 +180,29 @@ public final class WhyNot {
                     && busy.fromMicros() < line.endMicros(conflict.last()));
   }
 
-  private static String names(List<Player> players) {
-    return players.stream().map(Player::name).collect(Collectors.joining(", "));
-  }
-
-  private static ToDoubleFunction<Player> best(ToDoubleFunction<Skill> figure) {
-    return player -> player.skills().stream().mapToDouble(figure).max().orElse(0);
+  private static Sentence names(List<Player> players) {
+    return Sentence.list(players.stream().map(Player::name).toList());
   }
 
   /** "Flute 1 9.2, Clarinet 1 7.5", players without a figure left out. */
-  private String each(ToDoubleFunction<Player> figure, String format) {
-    return brief.players().stream()
-        .filter(player -> figure.applyAsDouble(player) > 0)
-        .map(p -> p.name() + " " + String.format(Locale.ROOT, format, figure.applyAsDouble(p)))
-        .collect(Collectors.joining(", "));
+  private Sentence rates(ToDoubleFunction<Skill> figure) {
+    return each(
+        player -> player.skills().stream().mapToDouble(figure).max().orElse(0),
+        (player, rate) -> Sentence.of("{0} {1}", player, Sentence.decimal(rate, 1)));
+  }
+
+  private Sentence breaths() {
+    return each(
+        player -> player.instrument().breath().map(b -> b.capacitySeconds()).orElse(0.0),
+        (player, seconds) -> Sentence.of("{0} {1} seconds", player, Sentence.decimal(seconds, 0)));
+  }
+
+  private Sentence each(
+      ToDoubleFunction<Player> figure, BiFunction<String, Double, Sentence> words) {
+    return Sentence.list(
+        brief.players().stream()
+            .filter(player -> figure.applyAsDouble(player) > 0)
+            .map(player -> words.apply(player.name(), figure.applyAsDouble(player)))
+            .toList());
   }
 }

@@ -1,8 +1,8 @@
 /**
  * Chooses: the cheapest plan, and proves it.
  *
- * <p>May import {@code time}, {@code score}, {@code limits}, {@code plan} and {@code check}. {@link
- * stafette.split.Splitter} tells the whole pipeline. Decisions:
+ * <p>May import {@code words}, {@code time}, {@code score}, {@code limits}, {@code plan} and {@code
+ * check}. {@link stafette.split.Splitter} tells the whole pipeline. Decisions:
  *
  * <ul>
  *   <li>The search runs on whole numbers, each rounded once against the player, so that what it

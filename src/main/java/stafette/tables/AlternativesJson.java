@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.OptionalInt;
 import stafette.check.Traits;
 import stafette.plan.Favour;
+import stafette.words.Sentence;
 
 /**
  * Writes a plan as {@link PlanJson} does, with its alternatives: of each its own weights and all
@@ -24,7 +25,7 @@ public final class AlternativesJson {
    * @param traits compared by the weights of the main plan
    * @param differs what is different from the main plan, in words
    */
-  public record Alternative(PlanReport report, Traits traits, List<String> differs) {
+  public record Alternative(PlanReport report, Traits traits, List<Sentence> differs) {
     public Alternative {
       differs = List.copyOf(differs);
     }
@@ -36,7 +37,7 @@ public final class AlternativesJson {
    * @param favour what was favoured
    * @param why in words
    */
-  public record Dropped(Favour favour, String why) {}
+  public record Dropped(Favour favour, Sentence why) {}
 
   /**
    * The text of the document.
@@ -83,7 +84,8 @@ public final class AlternativesJson {
     json.add("meanStrain", Json.number(traits.meanStrain()));
     json.add("tightest", tightest(traits));
     json.addProperty("blend", traits.blend());
-    json.add("differs", Json.words(alternative.differs()));
+    json.add(
+        "differs", Json.words(alternative.differs().stream().map(Sentence::toString).toList()));
     json.add("segments", Json.array(PlanJson.segments(report), entry -> entry));
     json.add("handoffs", Json.array(PlanJson.handoffs(report), entry -> entry));
     json.add("tempoWindow", Json.orNull(report.window(), PlanJson::window));
@@ -100,7 +102,7 @@ public final class AlternativesJson {
   private static JsonElement dropped(Dropped dropped) {
     JsonObject json = new JsonObject();
     json.addProperty("favour", name(dropped.favour()));
-    json.addProperty("message", dropped.why());
+    json.addProperty("message", dropped.why().toString());
     return json;
   }
 

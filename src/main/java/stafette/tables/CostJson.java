@@ -37,11 +37,11 @@ final class CostJson {
 
   static JsonElement of(HandoffReasons why) {
     JsonObject words = new JsonObject();
-    words.addProperty("handoff", why.handoff());
-    words.addProperty("entry", why.entry());
-    words.addProperty("landing", why.landing());
-    words.addProperty("overlap", why.overlap());
-    words.addProperty("blend", why.blend());
+    words.addProperty("handoff", why.handoff().toString());
+    words.addProperty("entry", why.entry().toString());
+    words.addProperty("landing", why.landing().toString());
+    words.addProperty("overlap", why.overlap().toString());
+    words.addProperty("blend", why.blend().toString());
     return words;
   }
 }

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import stafette.limits.Spelling;
+import stafette.words.Sentence;
 
 /**
  * One object of a JSON file that people may have written. What a member can't give becomes a
@@ -42,15 +43,18 @@ final class Entry {
       throws UnreadableFile {
     JsonElement element = parsed(file, text);
     if (!element.isJsonObject()) {
-      throw new UnreadableFile(List.of(file + ": must be one object in braces"));
+      throw new UnreadableFile(List.of(Sentence.of("{0}: must be one object in braces", file)));
     }
     Entry entry = new Entry(file, element.getAsJsonObject(), problems);
     if (!entry.optionalText("format").equals(Optional.of(format))) {
-      throw new UnreadableFile(List.of(file + ": format must be \"" + format + "\""));
+      throw new UnreadableFile(List.of(Sentence.of("{0}: format must be \"{1}\"", file, format)));
     }
     if (entry.whole("version", 1) != 1) {
       throw new UnreadableFile(
-          List.of(file + ": is of a later version; open it with a newer release of this program"));
+          List.of(
+              Sentence.of(
+                  "{0}: is of a later version; open it with a newer release of this program",
+                  file)));
     }
     return entry;
   }
@@ -59,11 +63,12 @@ final class Entry {
     try {
       JsonElement element = PARSER.fromJson(text, JsonElement.class);
       if (element == null) {
-        throw new UnreadableFile(List.of(file + ": is empty"));
+        throw new UnreadableFile(List.of(Sentence.of("{0}: is empty", file)));
       }
       return element;
     } catch (JsonParseException e) {
-      throw new UnreadableFile(List.of(file + ": is not JSON: " + e.getMessage()));
+      throw new UnreadableFile(
+          List.of(Sentence.of("{0}: is not JSON: {1}", file, String.valueOf(e.getMessage()))));
     }
   }
 
@@ -72,6 +77,10 @@ final class Entry {
   }
 
   void problem(String what) {
+    problems.add(place, what);
+  }
+
+  void problem(Sentence what) {
     problems.add(place, what);
   }
 
@@ -93,10 +102,9 @@ final class Entry {
       if (!names.contains(name)) {
         List<String> near = Spelling.nearest(name, names);
         problem(
-            "'"
-                + name
-                + "' is not known here; use "
-                + String.join(", ", near.isEmpty() ? names : near));
+            Sentence.of(
+                "'{0}' is not known here; use {1}",
+                name, Sentence.list(near.isEmpty() ? names : near)));
       }
     }
   }
@@ -104,7 +112,7 @@ final class Entry {
   String text(String name) {
     Optional<String> text = optionalText(name);
     if (text.isEmpty() && !has(name)) {
-      problem(name + " is missing; add it");
+      problem(Sentence.of("{0} is missing; add it", name));
     }
     return text.orElse("");
   }
@@ -114,7 +122,7 @@ final class Entry {
       return Optional.empty();
     }
     if (primitive(name).filter(JsonPrimitive::isString).isEmpty()) {
-      refuse(name, "a text in quotes");
+      refuse(name, Sentence.of("a text in quotes"));
       return Optional.empty();
     }
     return primitive(name).map(JsonPrimitive::getAsString);
@@ -122,28 +130,28 @@ final class Entry {
 
   /** A number above zero; empty if there is none. */
   OptionalDouble positive(String name) {
-    return number(name, Double.MIN_VALUE, LARGEST, "a number above 0");
+    return number(name, Double.MIN_VALUE, LARGEST, Sentence.of("a number above 0"));
   }
 
   /** Zero or a number above; empty if there is none. */
   OptionalDouble notNegative(String name) {
-    return number(name, 0, LARGEST, "0 or above");
+    return number(name, 0, LARGEST, Sentence.of("0 or above"));
   }
 
   OptionalDouble number(String name) {
-    return number(name, -LARGEST, LARGEST, "a number");
+    return number(name, -LARGEST, LARGEST, Sentence.of("a number"));
   }
 
   /** The value, or a problem if the member is missing. */
   double demanded(String name, OptionalDouble value) {
     if (!has(name)) {
-      problem(name + " is missing; add it");
+      problem(Sentence.of("{0} is missing; add it", name));
     }
     return value.orElse(1);
   }
 
   int whole(String name, int least) {
-    String wanted = "a whole number from " + least;
+    Sentence wanted = Sentence.of("a whole number from {0}", least);
     double value = demanded(name, number(name, least, Integer.MAX_VALUE, wanted));
     if (value != Math.rint(value)) {
       refuse(name, wanted);
@@ -156,7 +164,7 @@ final class Entry {
     if (object.get(name) instanceof JsonObject inner) {
       return inside(name, inner);
     }
-    problem(name + " must be an object in braces");
+    problem(Sentence.of("{0} must be an object in braces", name));
     return inside(name, new JsonObject());
   }
 
@@ -176,7 +184,7 @@ final class Entry {
       if (element instanceof JsonObject inner) {
         result.add(inside(label, inner));
       } else {
-        problem(label + " must be an object in braces");
+        problem(Sentence.of("{0} must be an object in braces", label));
       }
     }
     return result;
@@ -188,7 +196,7 @@ final class Entry {
       if (element instanceof JsonPrimitive primitive && primitive.isNumber()) {
         result.add(primitive.getAsDouble());
       } else {
-        problem(name + " must hold numbers only, found " + element);
+        problem(Sentence.of("{0} must hold numbers only, found {1}", name, element));
       }
     }
     return result;
@@ -199,11 +207,12 @@ final class Entry {
     return List.copyOf(object.keySet());
   }
 
-  void refuse(String name, String wanted) {
-    problem(name + " must be " + wanted + ", found " + object.get(name));
+  void refuse(String name, Sentence wanted) {
+    problem(
+        Sentence.of("{0} must be {1}, found {2}", name, wanted, String.valueOf(object.get(name))));
   }
 
-  private OptionalDouble number(String name, double least, double most, String wanted) {
+  private OptionalDouble number(String name, double least, double most, Sentence wanted) {
     if (!has(name)) {
       return OptionalDouble.empty();
     }
@@ -229,7 +238,7 @@ final class Entry {
     if (object.get(name) instanceof JsonArray array) {
       return array;
     }
-    problem(name + " must be a list in brackets");
+    problem(Sentence.of("{0} must be a list in brackets", name));
     return new JsonArray();
   }
 

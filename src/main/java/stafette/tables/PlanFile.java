@@ -25,6 +25,7 @@ import stafette.plan.Skill;
 import stafette.score.Line;
 import stafette.score.ToneChoice;
 import stafette.time.TempoMark;
+import stafette.words.Sentence;
 
 /**
  * What is needed to open a plan again that {@link PlanJson} wrote: which line of which score at
@@ -172,16 +173,15 @@ public record PlanFile(
       if (lines.get(relay).count() != strokes) {
         problems.add(
             score.file(),
-            "the line has "
-                + lines.get(relay).count()
-                + " notes, the plan was made for "
-                + strokes
-                + "; split it again");
+            Sentence.of(
+                "the line has {0} notes, the plan was made for {1}; split it again",
+                lines.get(relay).count(), strokes));
       }
     }
     long names = players.stream().map(PlannedPlayer::name).distinct().count();
     if (names == 0 || names < players.size()) {
-      problems.add(score.file(), "the plan needs players, each with a name of its own");
+      problems.add(
+          score.file(), Sentence.of("the plan needs players, each with a name of its own"));
     }
     List<Player> found = new ArrayList<>();
     for (PlannedPlayer planned : players) {
@@ -193,7 +193,9 @@ public record PlanFile(
       lock(planned, found)
           .ifPresentOrElse(
               kept::add,
-              () -> problems.add(score.file(), "a lock names a player or technique not there"));
+              () ->
+                  problems.add(
+                      score.file(), Sentence.of("a lock names a player or technique not there")));
     }
     problems.throwIfAny();
     return new Brief(lines, found, rules.with(kept));
@@ -214,13 +216,9 @@ public record PlanFile(
               () ->
                   problems.add(
                       planned.player,
-                      "has no "
-                          + planned.technique
-                          + " from stroke "
-                          + planned.first
-                          + " to "
-                          + planned.last
-                          + " in this plan; split it again"));
+                      Sentence.of(
+                          "has no {0} from stroke {1} to {2} in this plan; split it again",
+                          Sentence.name(planned.technique), planned.first, planned.last)));
     }
     problems.throwIfAny();
     return found.isEmpty() ? Optional.empty() : Optional.of(new Plan(brief, found));
@@ -245,7 +243,9 @@ public record PlanFile(
       Optional<Technique> technique = Catalogue.technique(base.get(), skill.technique);
       if (technique.isEmpty()) {
         problems.add(
-            planned.name, base.get().name() + " has no '" + skill.technique + "' in these tables");
+            planned.name,
+            Sentence.of(
+                "{0} has no '{1}' in these tables", base.get(), Sentence.name(skill.technique)));
       }
       technique.ifPresent(known -> skills.add(new Skill(known, skill.capability)));
     }

@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import java.util.stream.Collectors;
 import stafette.limits.Assurance;
 import stafette.limits.Capability;
 import stafette.limits.Spelling;
@@ -24,6 +23,7 @@ import stafette.score.ToneChoice;
 import stafette.time.BeatUnit;
 import stafette.time.Rational;
 import stafette.time.TempoMark;
+import stafette.words.Sentence;
 
 /** Reads what {@link PlanJson} writes, as far as it is needed to open the plan again. */
 final class PlanFileReader {
@@ -68,11 +68,11 @@ final class PlanFileReader {
   private static PlanFile.Source source(Entry line) {
     Optional<ToneChoice> tone = ToneChoice.parse(line.text("tone"));
     if (tone.isEmpty() && line.has("tone")) {
-      line.refuse("tone", "top, bottom, all or a number");
+      line.refuse("tone", Sentence.of("top, bottom, all or a number"));
     }
     List<Double> bars = line.numbers("barsCounted");
     if (bars.size() != 2 || bars.get(0) < 1 || bars.get(1) < bars.get(0)) {
-      line.problem("barsCounted must be the first and the last bar, counted from 1");
+      line.problem(Sentence.of("barsCounted must be the first and the last bar, counted from 1"));
       bars = List.of(1.0, 1.0);
     }
     return new PlanFile.Source(
@@ -88,18 +88,18 @@ final class PlanFileReader {
   private static TempoMark tempo(Entry line) {
     List<Entry> marks = line.entries("tempo", "tempo");
     if (marks.isEmpty()) {
-      line.problem("tempo needs a mark at the line's start");
+      line.problem(Sentence.of("tempo needs a mark at the line's start"));
       return TempoMark.QUARTER_120;
     }
     Entry first = marks.get(0);
     Optional<BeatUnit> unit = BeatUnit.parse(first.text("unit"));
     if (unit.isEmpty()) {
-      first.refuse("unit", "a note value such as dotted quarter");
+      first.refuse("unit", Sentence.of("a note value such as dotted quarter"));
     }
     try {
       return new TempoMark(unit.orElse(BeatUnit.QUARTER), Rational.parse(first.text("perMinute")));
     } catch (IllegalArgumentException e) {
-      first.refuse("perMinute", "a number or fraction above 0, as text");
+      first.refuse("perMinute", Sentence.of("a number or fraction above 0, as text"));
       return TempoMark.QUARTER_120;
     }
   }
@@ -107,7 +107,7 @@ final class PlanFileReader {
   private static Rules rules(Entry settings) {
     double percent = settings.demanded("assurance", settings.positive("assurance"));
     if (percent >= 100) {
-      settings.refuse("assurance", "above 0 and below 100");
+      settings.refuse("assurance", Sentence.of("above 0 and below 100"));
       percent = Assurance.DEFAULT.percent();
     }
     return new Rules(
@@ -127,7 +127,7 @@ final class PlanFileReader {
     }
     int max = overlap.whole("max", 1);
     if (max < min) {
-      overlap.refuse("max", "beat or a number not below min");
+      overlap.refuse("max", Sentence.of("beat or a number not below min"));
       return OverlapRule.DEFAULT;
     }
     return new OverlapRule(min, OptionalInt.of(max));
@@ -142,9 +142,8 @@ final class PlanFileReader {
     }
     entry.refuse(
         name,
-        Arrays.stream(values)
-            .map(value -> value.name().toLowerCase(Locale.ROOT))
-            .collect(Collectors.joining(", ")));
+        Sentence.list(
+            Arrays.stream(values).map(value -> value.name().toLowerCase(Locale.ROOT)).toList()));
     return otherwise;
   }
 
@@ -185,7 +184,7 @@ final class PlanFileReader {
   private static List<Integer> ranks(Entry weights, String name) {
     List<Integer> points = weights.numbers(name).stream().map(Double::intValue).toList();
     if (points.size() != RANKS) {
-      weights.refuse(name, "four numbers");
+      weights.refuse(name, Sentence.of("four numbers"));
     }
     return points;
   }

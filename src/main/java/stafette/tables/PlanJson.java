@@ -244,7 +244,7 @@ public final class PlanJson {
     json.addProperty("kind", finding.kind().name().toLowerCase(Locale.ROOT));
     json.addProperty("part", finding.place().part());
     Json.addPlace(json, finding.place().at());
-    json.addProperty("message", finding.message());
+    json.addProperty("message", finding.message().toString());
     return json;
   }
 }

@@ -8,6 +8,7 @@ import java.util.regex.Pattern;
 import stafette.limits.Grade;
 import stafette.limits.Source;
 import stafette.limits.Spelling;
+import stafette.words.Sentence;
 
 /**
  * One row of a table. What a cell can't give becomes a problem and a stand-in value, so that
@@ -34,6 +35,10 @@ final class Row {
   }
 
   void problem(String what) {
+    problems.add(place, what);
+  }
+
+  void problem(Sentence what) {
     problems.add(place, what);
   }
 

@@ -15,6 +15,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Stream;
 import stafette.limits.Spelling;
+import stafette.words.Sentence;
 
 /** The text of the tables, from the program itself or from a user's directory. */
 final class TableFiles {
@@ -63,13 +64,13 @@ final class TableFiles {
     try {
       byte[] bytes = Files.readAllBytes(file);
       if (bytes.length == 0) {
-        problems.add(name, "is empty");
+        problems.add(name, Sentence.of("is empty"));
       }
       return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
     } catch (CharacterCodingException e) {
-      problems.add(name, "is not in UTF-8; save it as UTF-8");
+      problems.add(name, Sentence.of("is not in UTF-8; save it as UTF-8"));
     } catch (IOException e) {
-      problems.add(name, "can't be read: " + e.getMessage());
+      problems.add(name, Sentence.of("can't be read: {0}", String.valueOf(e.getMessage())));
     }
     return "";
   }

@@ -1,22 +1,24 @@
 package stafette.tables;
 
 import java.util.List;
+import stafette.words.Objection;
+import stafette.words.Sentence;
 
 /** A table or a JSON file that can't be used, with everything that is wrong in it. */
-public final class UnreadableFile extends Exception {
+public final class UnreadableFile extends Objection {
   private static final long serialVersionUID = 1;
 
-  private final transient List<String> problems;
+  private final transient List<Sentence> problems;
 
   /**
    * @param problems at least one, each a sentence that names file and place
    */
-  public UnreadableFile(List<String> problems) {
-    super(String.join(System.lineSeparator(), problems));
+  public UnreadableFile(List<Sentence> problems) {
+    super(Sentence.list(System.lineSeparator(), problems));
     this.problems = List.copyOf(problems);
   }
 
   public List<String> problems() {
-    return problems;
+    return problems.stream().map(Sentence::toString).toList();
   }
 }

@@ -4,11 +4,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import stafette.limits.Catalogue;
 import stafette.limits.Instrument;
 import stafette.limits.Spelling;
 import stafette.plan.Weights;
+import stafette.words.Sentence;
 
 /** Reads the rows of weights.csv and blend.csv. */
 final class WeightRows {
@@ -106,14 +106,17 @@ final class WeightRows {
         whole("blend other"));
   }
 
-  static String unknown(String instrument, Catalogue known) {
+  static Sentence unknown(String instrument, Catalogue known) {
     List<String> near = known.nearest(instrument);
-    return "no instrument is called '"
-        + instrument
-        + "'"
-        + (near.isEmpty()
-            ? "; add it to instruments.csv"
-            : near.stream().collect(Collectors.joining(" or ", "; use ", "")));
+    return near.isEmpty()
+        ? Sentence.of("no instrument is called '{0}'; add it to instruments.csv", instrument)
+        : Sentence.of(
+            "no instrument is called '{0}'; use {1}",
+            instrument,
+            near.stream()
+                .map(Sentence::name)
+                .reduce((one, other) -> Sentence.of("{0} or {1}", one, other))
+                .orElse(Sentence.NONE));
   }
 
   private int whole(String name) {

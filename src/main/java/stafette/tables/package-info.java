@@ -2,8 +2,8 @@
  * Translates: the tables in {@code limits/} to limits and weights; plans and verdicts to and from
  * JSON.
  *
- * <p>May import {@code time}, {@code score}, {@code limits}, {@code plan} and {@code check} (whose
- * verdicts it writes down). Decisions:
+ * <p>May import {@code words}, {@code time}, {@code score}, {@code limits}, {@code plan} and {@code
+ * check} (whose verdicts it writes down). Decisions:
  *
  * <ul>
  *   <li>Figures stand in CSV tables that a spreadsheet opens; each row names its source and grade.

@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
+import stafette.words.Sayable;
+import stafette.words.Sentence;
 
 /**
  * The note value that a metronome mark counts.
@@ -11,7 +13,7 @@ import java.util.stream.Stream;
  * @param name as people write it: "quarter", "dotted quarter", "eighth"
  * @param length how long it is
  */
-public record BeatUnit(String name, Length length) {
+public record BeatUnit(String name, Length length) implements Sayable {
   public static final BeatUnit QUARTER = new BeatUnit("quarter", Length.QUARTER);
 
   /**
@@ -22,6 +24,8 @@ public record BeatUnit(String name, Length length) {
       List.of(
           "long", "breve", "whole", "half", "quarter", "eighth", "16th", "32nd", "64th", "128th",
           "256th");
+
+  private static final String DOTTED = "dotted ";
 
   private static final int QUARTER_INDEX = VALUES.indexOf("quarter");
 
@@ -40,18 +44,29 @@ public record BeatUnit(String name, Length length) {
             ? Rational.of(1L << (QUARTER_INDEX - index))
             : Rational.of(1, 1L << (index - QUARTER_INDEX));
     Rational dotted = plain.times(Rational.of((1L << (dots + 1)) - 1, 1L << dots));
-    return Optional.of(new BeatUnit("dotted ".repeat(dots) + value, new Length(dotted)));
+    return Optional.of(new BeatUnit(DOTTED.repeat(dots) + value, new Length(dotted)));
   }
 
   /** Reads "quarter", "dotted quarter" or "half", in any case. */
   public static Optional<BeatUnit> parse(String name) {
     String rest = name.trim().toLowerCase(Locale.ROOT);
     int dots = 0;
-    while (rest.startsWith("dotted ")) {
+    while (rest.startsWith(DOTTED)) {
       dots++;
-      rest = rest.substring("dotted ".length()).trim();
+      rest = rest.substring(DOTTED.length()).trim();
     }
     return of(rest, dots);
+  }
+
+  @Override
+  public Sentence inWords() {
+    return said(name);
+  }
+
+  private static Sentence said(String name) {
+    return name.startsWith(DOTTED)
+        ? Sentence.of("dotted {0}", said(name.substring(DOTTED.length())))
+        : Sentence.name(name);
   }
 
   /** The undotted or singly dotted value of that length, if there is one. */

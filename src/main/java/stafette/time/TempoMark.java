@@ -2,6 +2,8 @@ package stafette.time;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import stafette.words.Sayable;
+import stafette.words.Sentence;
 
 /**
  * So many beats a minute.
@@ -9,7 +11,7 @@ import java.math.RoundingMode;
  * @param unit the note value that is counted
  * @param perMinute how many of them a minute holds, above zero
  */
-public record TempoMark(BeatUnit unit, Rational perMinute) {
+public record TempoMark(BeatUnit unit, Rational perMinute) implements Sayable {
   public static final TempoMark QUARTER_120 = new TempoMark(BeatUnit.QUARTER, Rational.of(120));
 
   /**
@@ -46,21 +48,26 @@ public record TempoMark(BeatUnit unit, Rational perMinute) {
     return new TempoMark(unit, perMinute.times(factor));
   }
 
+  @Override
+  public Sentence inWords() {
+    return inWords(RoundingMode.HALF_UP, 2);
+  }
+
+  /** With so many decimals, rounded the way that is asked for. */
+  public Sentence inWords(RoundingMode rounding, int decimals) {
+    return Sentence.of("{0} = {1}", unit, decimal(rounding, decimals));
+  }
+
   /** "dotted quarter = 92", with at most two decimals. */
   @Override
   public String toString() {
-    return unit.name() + " = " + decimal(RoundingMode.HALF_UP, 2);
+    return inWords().toString();
   }
 
-  /** The same with so many decimals, rounded the way that is asked for. */
-  public String toString(RoundingMode rounding, int decimals) {
-    return unit.name() + " = " + decimal(rounding, decimals);
-  }
-
-  private String decimal(RoundingMode rounding, int decimals) {
+  private BigDecimal decimal(RoundingMode rounding, int decimals) {
     BigDecimal value =
         new BigDecimal(perMinute.numerator())
             .divide(new BigDecimal(perMinute.denominator()), decimals, rounding);
-    return value.signum() == 0 ? "0" : value.stripTrailingZeros().toPlainString();
+    return value.signum() == 0 ? BigDecimal.ZERO : value.stripTrailingZeros();
   }
 }

@@ -2,7 +2,7 @@
  * Measures: exact musical time, the tempo map, metres and bars, and their clock time. Knows no
  * notes.
  *
- * <p>May import no other room. Decisions:
+ * <p>May import {@code words}. Decisions:
  *
  * <ul>
  *   <li>Positions are exact fractions of quarter notes with {@code BigInteger} inside: a {@code

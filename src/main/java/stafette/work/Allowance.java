@@ -5,7 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import stafette.limits.Catalogue;
 import stafette.limits.Instrument;
+import stafette.limits.Spelling;
 import stafette.limits.Technique;
+import stafette.plan.Player;
 
 /**
  * A technique that not everybody has, allowed for all players or for one.
@@ -28,6 +30,21 @@ public record Allowance(Optional<String> player, String technique) {
       }
     }
     return List.copyOf(result);
+  }
+
+  /** The same said of each player whom it covers. */
+  List<Allowance> forEachOf(List<Player> players) {
+    return players.stream()
+        .flatMap(
+            one ->
+                Catalogue.technique(one.instrument(), technique).stream()
+                    .filter(wanted -> covers(one.name(), one.instrument(), wanted))
+                    .map(wanted -> new Allowance(Optional.of(one.name()), wanted.name())))
+        .toList();
+  }
+
+  boolean isFor(String name) {
+    return player.filter(one -> Spelling.same(one, name)).isPresent();
   }
 
   boolean covers(String playerName, Instrument instrument, Technique wanted) {

@@ -11,6 +11,7 @@ import stafette.plan.Player;
 import stafette.plan.Rules;
 import stafette.plan.Seat;
 import stafette.score.Line;
+import stafette.score.Tremolo;
 import stafette.time.TempoMap;
 import stafette.time.TempoMark;
 
@@ -73,6 +74,14 @@ final class Briefing {
   /** The same with a player who leaves out what the score gives, or doesn't. */
   Briefing freeing(String player, boolean free) throws Refusal {
     return with(request, measured.freeing(player, free));
+  }
+
+  /** The same in its score read again, with nothing locked. */
+  Briefing in(OpenScore again, Tremolo tremolo) throws Refusal {
+    SplitLine.Request free = request.with(request.relaying().with(List.<LockWish>of()));
+    SplitLine.Request other = free.with(free.line().with(tremolo));
+    LineRequest.Found line = other.line().in(again);
+    return new Briefing(other, limits, measured, line, other.relaying().lines(line.line()));
   }
 
   private Briefing with(SplitLine.Request other, MeasuredPlayers players) throws Refusal {

@@ -17,6 +17,7 @@ import stafette.score.Line;
 import stafette.score.Part;
 import stafette.score.Score;
 import stafette.score.Tremolo;
+import stafette.words.Sentence;
 
 /** Checks every fast passage of a score, or one line, against the limits of instruments. */
 public final class CheckScore {
@@ -142,8 +143,10 @@ public final class CheckScore {
               .orElseThrow(
                   () ->
                       Refusal.wrongUse(
-                          part.name()
-                              + " is no instrument that the limits know; say against which to check, such as --as \"flute, harp\"")));
+                          Sentence.of(
+                              "{0} is no instrument that the limits know; say against which to"
+                                  + " check, such as --as \"flute, harp\"",
+                              part.name()))));
     }
     return instruments;
   }

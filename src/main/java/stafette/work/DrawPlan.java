@@ -10,6 +10,7 @@ import stafette.picture.PdfInk;
 import stafette.picture.PngInk;
 import stafette.picture.SvgInk;
 import stafette.picture.Timeline;
+import stafette.words.Sentence;
 
 /** Draws a plan into a file. */
 public final class DrawPlan {
@@ -73,7 +74,7 @@ public final class DrawPlan {
         return format;
       }
     }
-    throw Refusal.wrongUse(file + ": a timeline is drawn as .svg, .png or .pdf");
+    throw Refusal.wrongUse(Sentence.of("{0}: a timeline is drawn as .svg, .png or .pdf", file));
   }
 
   private static Paper paperOf(Request request) throws Refusal {

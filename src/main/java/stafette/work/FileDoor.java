@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import stafette.words.Sentence;
 
 /** Reads files whole, and writes them so that a reader never sees half of one. */
 final class FileDoor {
@@ -17,17 +18,19 @@ final class FileDoor {
   static byte[] read(Path file) throws Refusal {
     try {
       if (Files.isDirectory(file)) {
-        throw Refusal.ofFile(file + ": is a folder; name a file in it");
+        throw Refusal.ofFile(Sentence.of("{0}: is a folder; name a file in it", file));
       }
       if (Files.size(file) > LARGEST_BYTES) {
         throw Refusal.ofFile(
-            file + ": is larger than " + (LARGEST_BYTES >> 20) + " MB, too large for a score");
+            Sentence.of(
+                "{0}: is larger than {1} MB, too large for a score", file, LARGEST_BYTES >> 20));
       }
       return Files.readAllBytes(file);
     } catch (NoSuchFileException e) {
-      throw Refusal.ofFile(file + ": there is no such file");
+      throw Refusal.ofFile(Sentence.of("{0}: there is no such file", file));
     } catch (IOException e) {
-      throw Refusal.ofFile(file + ": can't be read (" + e.getMessage() + ")");
+      throw Refusal.ofFile(
+          Sentence.of("{0}: can't be read ({1})", file, String.valueOf(e.getMessage())));
     }
   }
 
@@ -50,10 +53,9 @@ final class FileDoor {
       }
     } catch (IOException e) {
       throw Refusal.ofFile(
-          file
-              + ": can't be written ("
-              + e.getMessage()
-              + "); is the folder there, and yours to write to?");
+          Sentence.of(
+              "{0}: can't be written ({1}); is the folder there, and yours to write to?",
+              file, String.valueOf(e.getMessage())));
     }
   }
 
@@ -61,7 +63,8 @@ final class FileDoor {
   static void refuseToReplace(Path file, boolean replace) throws Refusal {
     if (Files.exists(file) && !replace) {
       throw Refusal.ofFile(
-          file + ": exists already; add --force to replace it, or name another file");
+          Sentence.of(
+              "{0}: exists already; add --force to replace it, or name another file", file));
     }
   }
 

@@ -9,6 +9,7 @@ import stafette.limits.Instrument;
 import stafette.plan.Weights;
 import stafette.tables.LimitTables;
 import stafette.tables.UnreadableFile;
+import stafette.words.Sentence;
 
 /**
  * The limits and weights that a command works with: the built-in tables, with the user's own laid
@@ -29,7 +30,7 @@ public record LimitsInForce(Catalogue catalogue, Weights weights) {
       LimitTables tables = own.isPresent() ? LimitTables.over(own.get()) : LimitTables.builtIn();
       return new LimitsInForce(tables.catalogue(), tables.weights());
     } catch (UnreadableFile e) {
-      throw Refusal.ofFile(String.join("\n", e.problems()));
+      throw Refusal.ofFile(e.inWords());
     }
   }
 
@@ -51,11 +52,12 @@ public record LimitsInForce(Catalogue catalogue, Weights weights) {
         .orElseThrow(
             () ->
                 Refusal.wrongUse(
-                    "the limits know no instrument \""
-                        + name
-                        + "\"; nearest: "
-                        + String.join(", ", catalogue.nearest(name))
-                        + " (the command limits lists them all; --limits DIR adds your own)"));
+                    Sentence.of(
+                        "the limits know no instrument \"{0}\"; nearest: {1} (the command limits"
+                            + " lists them all; --limits DIR adds your own)",
+                        name,
+                        Sentence.list(
+                            catalogue.nearest(name).stream().map(Sentence::name).toList()))));
   }
 
   /**

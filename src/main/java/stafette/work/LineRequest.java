@@ -7,6 +7,7 @@ import stafette.score.Line;
 import stafette.score.LineChoice;
 import stafette.score.NoSuchLine;
 import stafette.score.Tremolo;
+import stafette.words.Sentence;
 
 /**
  * A line in a file.
@@ -35,6 +36,11 @@ public record LineRequest(
   /** The same line at another tempo. */
   public LineRequest with(TempoWish other) {
     return new LineRequest(file, choice, Optional.of(other), tremolo, cues);
+  }
+
+  /** The same line with tremolos read otherwise. */
+  public LineRequest with(Tremolo other) {
+    return new LineRequest(file, choice, tempo, other, cues);
   }
 
   /** The score and the line in it. */
@@ -69,9 +75,9 @@ public record LineRequest(
         return choice.take(OpenScore.open(file, tremolo, true).score());
       }
     } catch (NoSuchLine e) {
-      throw Refusal.wrongUse(file + ": " + e.getMessage());
+      throw Refusal.wrongUse(Sentence.of("{0}: {1}", file, e.inWords()));
     }
-    throw Refusal.wrongUse(file + ": " + withoutCues.getMessage());
+    throw Refusal.wrongUse(Sentence.of("{0}: {1}", file, withoutCues.inWords()));
   }
 
   private Line atTempo(Line line) {

@@ -12,6 +12,7 @@ import stafette.plan.Lock;
 import stafette.plan.Player;
 import stafette.score.Line;
 import stafette.time.BarBeat;
+import stafette.words.Sentence;
 
 /**
  * What a plan must keep, as people ask for it: bars and beats, both ends included.
@@ -135,7 +136,8 @@ public record LockWish(
    */
   Lock in(Brief brief) throws Refusal {
     if (relay >= brief.lines().size()) {
-      throw refused("there is no relay " + (relay + 1) + ", only " + brief.lines().size());
+      throw refused(
+          Sentence.of("there is no relay {0}, only {1}", relay + 1, brief.lines().size()));
     }
     int first = stroke(brief.line(relay), from);
     int last = stroke(brief.line(relay), to);
@@ -143,7 +145,7 @@ public record LockWish(
       return new Lock.At(relay, first, last);
     }
     if (last < first) {
-      throw refused("the stretch ends before it begins");
+      throw refused(Sentence.of("the stretch ends before it begins"));
     }
     int who = player(brief);
     return switch (kind) {
@@ -151,6 +153,15 @@ public record LockWish(
       case IN -> new Lock.In(relay, who, first, last);
       default -> new Lock.Out(relay, who, first, last);
     };
+  }
+
+  /** Whether a brief has all that the lock speaks of. */
+  boolean fits(Brief brief) {
+    try {
+      return in(brief).relay() == relay;
+    } catch (Refusal nothingToKeep) {
+      return false;
+    }
   }
 
   private int player(Brief brief) throws Refusal {
@@ -161,10 +172,9 @@ public record LockWish(
         .orElseThrow(
             () ->
                 refused(
-                    "there is no player "
-                        + player.orElse("")
-                        + "; there are "
-                        + String.join(", ", names)));
+                    Sentence.of(
+                        "there is no player {0}; there are {1}",
+                        player.orElse(""), Sentence.list(names))));
   }
 
   private OptionalInt skill(Player who) throws Refusal {
@@ -176,7 +186,8 @@ public record LockWish(
         return OptionalInt.of(i);
       }
     }
-    throw refused(who.name() + " has no " + technique.get() + " for this line");
+    throw refused(
+        Sentence.of("{0} has no {1} for this line", who.name(), Sentence.name(technique.get())));
   }
 
   private int stroke(Line line, String place) throws Refusal {
@@ -188,13 +199,10 @@ public record LockWish(
       }
     }
     throw refused(
-        "the line has no note at "
-            + place
-            + " (it runs from "
-            + named(line, 0)
-            + " to "
-            + named(line, line.count() - 1)
-            + "; bar, point, beat, as in 12.1 or 12.2+1/2)");
+        Sentence.of(
+            "the line has no note at {0} (it runs from {1} to {2}; bar, point, beat, as in 12.1 or"
+                + " 12.2+1/2)",
+            place, named(line, 0), named(line, line.count() - 1)));
   }
 
   private static String named(Line line, int stroke) {
@@ -202,7 +210,7 @@ public record LockWish(
     return at.dotted();
   }
 
-  private Refusal refused(String why) {
-    return Refusal.wrongUse("--lock \"" + text + "\": " + why);
+  private Refusal refused(Sentence why) {
+    return Refusal.wrongUse(Sentence.of("--lock \"{0}\": {1}", text, why));
   }
 }

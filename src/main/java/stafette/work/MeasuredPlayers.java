@@ -36,7 +36,7 @@ record MeasuredPlayers(
           Map.of(),
           Set.of());
     } catch (UnreadableFile e) {
-      throw Refusal.ofFile(String.join("\n", e.problems()));
+      throw Refusal.ofFile(e.inWords());
     }
   }
 

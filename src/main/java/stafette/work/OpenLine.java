@@ -10,6 +10,7 @@ import java.util.function.Consumer;
 import java.util.function.Predicate;
 import stafette.limits.Capability;
 import stafette.limits.Spelling;
+import stafette.limits.Technique;
 import stafette.plan.Brief;
 import stafette.plan.Lock;
 import stafette.plan.Plan;
@@ -18,6 +19,9 @@ import stafette.plan.Seat;
 import stafette.plan.Segment;
 import stafette.plan.Skill;
 import stafette.score.Line;
+import stafette.score.NoSuchLine;
+import stafette.score.ToneChoice;
+import stafette.score.Tremolo;
 import stafette.split.SplitResult;
 import stafette.split.Splitter;
 import stafette.split.Workbench;
@@ -57,6 +61,68 @@ public final class OpenLine {
    */
   public OpenLine asking(SplitLine.Request other) throws Refusal {
     return new OpenLine(briefing.with(other), limits, workbench);
+  }
+
+  /**
+   * The same as {@link #asking}, but locks that the other question leaves no place for are given up
+   * rather than refused.
+   */
+  public OpenLine askingWithoutLostLocks(SplitLine.Request other) throws Refusal {
+    OpenLine free = asking(other.with(other.relaying().with(List.<LockWish>of())));
+    List<LockWish> kept =
+        other.relaying().locks().stream().filter(lock -> lock.fits(free.brief())).toList();
+    return kept.isEmpty() ? free : free.asking(other.with(other.relaying().with(kept)));
+  }
+
+  /**
+   * The same with slashes through stems read otherwise; the score is read again.
+   *
+   * @throws Refusal if the score can't be read any more, or as {@link #in} does
+   */
+  public OpenLine reading(Tremolo tremolo) throws Refusal {
+    OpenScore score = OpenScore.open(score().file(), tremolo, false);
+    OpenLine again = new OpenLine(briefing.in(score, tremolo), limits, new Workbench());
+    return again.askingWithoutLostLocks(
+        again.asked().with(again.asked().relaying().with(asked().relaying().locks())));
+  }
+
+  /**
+   * The same with a technique that not everybody has, allowed to a player or no longer.
+   *
+   * @throws Refusal if the player's instrument has no such technique
+   */
+  public OpenLine allowing(String player, String technique, boolean allowed) throws Refusal {
+    List<Allowance> allowances = new ArrayList<>(allowances());
+    Allowance one = new Allowance(Optional.of(player), technique);
+    allowances.removeIf(one::equals);
+    if (allowed) {
+      allowances.add(one);
+    }
+    return askingWithoutLostLocks(asked().with(asked().players(), allowances));
+  }
+
+  /** What is allowed, player by player. */
+  private List<Allowance> allowances() {
+    return asked().allowances().stream()
+        .flatMap(allowance -> allowance.forEachOf(brief().players()).stream())
+        .distinct()
+        .toList();
+  }
+
+  /** Whether a player may use a technique that not everybody has. */
+  public boolean isAllowed(Player player, Technique technique) {
+    return asked().allowances().stream()
+        .anyMatch(allowance -> allowance.covers(player.name(), player.instrument(), technique));
+  }
+
+  /** How many tones the fullest chord has from which the line takes its own. */
+  public int tones() {
+    try {
+      Line chords = asked().line().choice().with(new ToneChoice.All()).take(score().score());
+      return chords.strokes().stream().mapToInt(stroke -> stroke.tones().size()).max().orElse(1);
+    } catch (NoSuchLine onlyAmongCues) {
+      return line().strokes().stream().mapToInt(stroke -> stroke.tones().size()).max().orElse(1);
+    }
   }
 
   /**
@@ -133,7 +199,7 @@ public final class OpenLine {
   }
 
   /**
-   * The same for other players; locks and seats of those who go, go with them.
+   * The same for other players; locks, seats and techniques of those who go, go with them.
    *
    * @throws Refusal if what a newcomer plays is not known
    */
@@ -146,11 +212,13 @@ public final class OpenLine {
         asked().relaying().locks().stream()
             .filter(lock -> lock.player().stream().allMatch(stays))
             .toList();
+    List<PlayerWish> same = asked().players().stream().filter(wishes::contains).toList();
+    List<Allowance> allowances =
+        allowances().stream()
+            .filter(one -> same.stream().anyMatch(wish -> one.isFor(wish.name())))
+            .toList();
     return asking(
-        asked()
-            .with(wishes, asked().allowances())
-            .with(seats)
-            .with(asked().relaying().with(locks)));
+        asked().with(wishes, allowances).with(seats).with(asked().relaying().with(locks)));
   }
 
   public SplitLine.Request asked() {
@@ -193,6 +261,25 @@ public final class OpenLine {
   public SplitLine.Outcome plan(BooleanSupplier stop, Consumer<Splitter.Progress> progress)
       throws Refusal {
     return SplitLine.split(briefing, limits, workbench, stop, progress);
+  }
+
+  /**
+   * Looks for plans beside one for this line, each the best for something else.
+   *
+   * @param present the plan, under the rules of this line
+   * @param isBest whether nothing better is to be found for what is favoured
+   * @param stop asked often; ends all searches if it says yes, with what was found so far
+   */
+  public SideBySide beside(
+      JudgedPlan present, boolean isBest, BooleanSupplier stop, SideBySide.Progress progress) {
+    return SideBySide.beside(
+        outcome(Optional.of(present)),
+        isBest,
+        limits,
+        workbench,
+        asked().searchSeconds(),
+        stop,
+        progress);
   }
 
   /**

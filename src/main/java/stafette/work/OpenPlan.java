@@ -17,6 +17,7 @@ import stafette.score.NoSuchLine;
 import stafette.score.Tremolo;
 import stafette.tables.PlanFile;
 import stafette.tables.UnreadableFile;
+import stafette.words.Sentence;
 
 /** Opens a plan that was kept in a file, with its score, and has it judged anew. */
 public final class OpenPlan {
@@ -57,7 +58,9 @@ public final class OpenPlan {
         read.plan()
             .orElseThrow(
                 () ->
-                    Refusal.wrongUse(file + ": holds no plan, only the reasons why there is none"));
+                    Refusal.wrongUse(
+                        Sentence.of(
+                            "{0}: holds no plan, only the reasons why there is none", file)));
     return new Opened(
         read.score(), JudgedPlan.of(plan), read.seats(), read.scoreChanged(), read.search());
   }
@@ -108,9 +111,9 @@ public final class OpenPlan {
           changed,
           plan.search());
     } catch (UnreadableFile e) {
-      throw Refusal.ofFile(file + ": " + String.join("\n", e.problems()));
+      throw Refusal.ofFile(Sentence.of("{0}: {1}", file, e.inWords()));
     } catch (NoSuchLine e) {
-      throw Refusal.ofFile(file + ": the score has changed: " + e.getMessage());
+      throw Refusal.ofFile(Sentence.of("{0}: the score has changed: {1}", file, e.inWords()));
     }
   }
 

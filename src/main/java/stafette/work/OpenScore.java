@@ -6,6 +6,7 @@ import stafette.musicxml.MusicXmlReader;
 import stafette.musicxml.UnreadableScore;
 import stafette.score.Score;
 import stafette.score.Tremolo;
+import stafette.words.Sentence;
 
 /**
  * A score that has been opened.
@@ -26,7 +27,7 @@ public record OpenScore(Path file, Document document) {
     try {
       return new OpenScore(file, MusicXmlReader.read(bytes, tremolo, cues));
     } catch (UnreadableScore e) {
-      throw Refusal.ofFile(file + ": " + e.getMessage());
+      throw Refusal.ofFile(Sentence.of("{0}: {1}", file, e.inWords()));
     }
   }
 

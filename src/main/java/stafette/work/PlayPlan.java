@@ -31,6 +31,7 @@ import stafette.sound.Performance;
 import stafette.sound.Timing;
 import stafette.time.Rational;
 import stafette.time.Span;
+import stafette.words.Sentence;
 
 /** Plays a plan into a file. */
 public final class PlayPlan {
@@ -174,7 +175,8 @@ public final class PlayPlan {
       List<Step> steps = steps(measured, what, request);
       return new Heard(performance.lengthMicros() / 1e6, audio.seconds(), steps, mean(steps));
     } catch (NoSound e) {
-      throw Refusal.ofFile(request.bank().orElse(request.file()) + ": " + e.getMessage());
+      throw Refusal.ofFile(
+          Sentence.of("{0}: {1}", request.bank().orElse(request.file()), e.inWords()));
     }
   }
 
@@ -288,7 +290,7 @@ public final class PlayPlan {
     try {
       return MidiSystem.getSoundbank(new ByteArrayInputStream(bytes));
     } catch (InvalidMidiDataException | IOException e) {
-      throw Refusal.ofFile(file + ": is no soundbank that can be read (SF2 or DLS)");
+      throw Refusal.ofFile(Sentence.of("{0}: is no soundbank that can be read (SF2 or DLS)", file));
     }
   }
 
@@ -299,6 +301,6 @@ public final class PlayPlan {
         return format;
       }
     }
-    throw Refusal.wrongUse(file + ": a plan is played into .wav or .mid");
+    throw Refusal.wrongUse(Sentence.of("{0}: a plan is played into .wav or .mid", file));
   }
 }

@@ -13,6 +13,7 @@ import stafette.limits.Instrument;
 import stafette.limits.Technique;
 import stafette.plan.Brief;
 import stafette.plan.Player;
+import stafette.words.Sentence;
 
 /** Remedies by more players: of the instruments that are there, or of others that suit the line. */
 final class PlayerRemedies {
@@ -72,7 +73,9 @@ final class PlayerRemedies {
     int count = wishes.size();
     return trials.remedy(
         "add " + names,
-        "with " + count + " more " + instrument.name() + (count == 1 ? "" : " players"),
+        count == 1
+            ? Sentence.of("with 1 more {0}", instrument)
+            : Sentence.of("with {0} more {1} players", count, instrument),
         briefing.adding(wishes));
   }
 

@@ -3,6 +3,7 @@ package stafette.work;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import stafette.words.Sentence;
 
 /**
  * A player as people ask for it.
@@ -28,11 +29,12 @@ public record PlayerWish(String name, Optional<String> instrument) {
           equals < 0 ? Optional.empty() : Optional.of(entry.substring(equals + 1).trim());
       if (name.isEmpty()) {
         throw Refusal.wrongUse(
-            "players \"" + text + "\": a name is missing before \"" + entry.trim() + "\"");
+            Sentence.of("players \"{0}\": a name is missing before \"{1}\"", text, entry.trim()));
       }
       if (wishes.stream().anyMatch(wish -> wish.name().equalsIgnoreCase(name))) {
         throw Refusal.wrongUse(
-            "players \"" + text + "\": " + name + " is named twice; give each player its own name");
+            Sentence.of(
+                "players \"{0}\": {1} is named twice; give each player its own name", text, name));
       }
       wishes.add(new PlayerWish(name, instrument));
     }

@@ -10,6 +10,7 @@ import stafette.picture.Paper;
 import stafette.picture.PdfInk;
 import stafette.picture.sheet.Sheet;
 import stafette.picture.sheet.SheetContent;
+import stafette.words.Sentence;
 
 /** Lays a plan out as a sheet for the rehearsal, in a file. */
 public final class PrintSheet {
@@ -31,7 +32,7 @@ public final class PrintSheet {
      */
     public void refuseWhatCannotBe() throws Refusal {
       if (!String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT).endsWith(".pdf")) {
-        throw Refusal.wrongUse(file + ": a sheet is printed as .pdf");
+        throw Refusal.wrongUse(Sentence.of("{0}: a sheet is printed as .pdf", file));
       }
       paperOf(paper);
       FileDoor.refuseToReplace(file, replace);

@@ -1,6 +1,7 @@
 package stafette.work;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -21,7 +22,10 @@ public final class ProposePlayers {
 
   private ProposePlayers() {}
 
-  /** At most four, the best first; none if no instrument reaches the line. */
+  /**
+   * At most four, the best first. Where nobody can play all of it, those who together reach most of
+   * it, so that a search can say what would help.
+   */
   public static List<PlayerWish> forLine(
       OpenScore score, Line line, SplitLine.Request request, LimitsInForce limits) {
     List<Candidate> parts = new ArrayList<>();
@@ -29,14 +33,19 @@ public final class ProposePlayers {
       limits
           .catalogue()
           .of(part)
-          .flatMap(instrument -> candidate(part.name(), instrument, line, request))
+          .map(instrument -> candidate(part.name(), instrument, line, request))
+          .filter(found -> parts.stream().noneMatch(other -> other.name().equals(found.name())))
           .ifPresent(parts::add);
     }
-    parts.sort(Comparator.comparingDouble(Candidate::strain));
-    List<String> names = parts.stream().map(Candidate::name).distinct().limit(MOST).toList();
-    return names.size() > 1
-        ? names.stream().map(name -> new PlayerWish(name, Optional.empty())).toList()
-        : newcomers(line, request, limits);
+    List<Candidate> usual = usual(line, request, limits);
+    List<Candidate> able = able(parts, line.count());
+    if (able.size() > 1) {
+      return players(able.subList(0, Math.min(MOST, able.size())));
+    }
+    if (!able(usual, line.count()).isEmpty()) {
+      return newcomers(able(usual, line.count()));
+    }
+    return parts.size() > 1 ? players(together(parts)) : newcomers(together(usual));
   }
 
   /**
@@ -50,26 +59,75 @@ public final class ProposePlayers {
     return request.with(forLine(score, line, request, limits), request.allowances());
   }
 
-  private record Candidate(String name, double strain) {}
+  /**
+   * Somebody who might play.
+   *
+   * @param reached the strokes that are within the range
+   * @param strain the share of the peak rate that the best technique needs; infinite without one
+   */
+  private record Candidate(String name, BitSet reached, double strain) {
+    boolean isAble(int strokes) {
+      return reached.cardinality() == strokes && strain <= 1;
+    }
 
-  private static Optional<Candidate> candidate(
-      String name, Instrument instrument, Line line, SplitLine.Request request) {
-    boolean reaches =
-        line.strokes().stream()
-            .allMatch(stroke -> stroke.tones().stream().allMatch(instrument::reaches));
-    CheckScore.Answer answer =
-        CheckScore.answer(line, instrument, name, request.assurance(), request.allowances());
-    return reaches && !answer.rows().isEmpty() && answer.peakUse() <= 1
-        ? Optional.of(new Candidate(name, answer.peakUse()))
-        : Optional.empty();
+    int adds(BitSet before) {
+      BitSet more = (BitSet) reached.clone();
+      more.andNot(before);
+      return more.cardinality();
+    }
   }
 
-  private static List<PlayerWish> newcomers(
-      Line line, SplitLine.Request request, LimitsInForce limits) {
+  private static Candidate candidate(
+      String name, Instrument instrument, Line line, SplitLine.Request request) {
+    BitSet reached = new BitSet();
+    for (int stroke = 0; stroke < line.count(); stroke++) {
+      reached.set(stroke, line.stroke(stroke).tones().stream().allMatch(instrument::reaches));
+    }
+    CheckScore.Answer answer =
+        CheckScore.answer(line, instrument, name, request.assurance(), request.allowances());
+    return new Candidate(name, reached, answer.peakUse());
+  }
+
+  private static List<Candidate> able(List<Candidate> all, int strokes) {
+    return all.stream()
+        .filter(one -> one.isAble(strokes))
+        .sorted(Comparator.comparingDouble(Candidate::strain))
+        .toList();
+  }
+
+  /** One after the other who adds most to what the others reach; of equals, the least strained. */
+  private static List<Candidate> together(List<Candidate> all) {
+    List<Candidate> left = new ArrayList<>(all);
+    List<Candidate> chosen = new ArrayList<>();
+    BitSet reached = new BitSet();
+    while (!left.isEmpty() && chosen.size() < MOST) {
+      Candidate next =
+          left.stream()
+              .min(
+                  Comparator.comparingInt((Candidate one) -> -one.adds(reached))
+                      .thenComparing(one -> -one.reached().cardinality())
+                      .thenComparing(Candidate::strain))
+              .orElseThrow();
+      left.remove(next);
+      chosen.add(next);
+      reached.or(next.reached());
+    }
+    return chosen;
+  }
+
+  private static List<PlayerWish> players(List<Candidate> chosen) {
+    return chosen.stream().map(one -> new PlayerWish(one.name(), Optional.empty())).toList();
+  }
+
+  private static List<Candidate> usual(Line line, SplitLine.Request request, LimitsInForce limits) {
     return USUAL.stream()
         .flatMap(name -> limits.catalogue().find(name).stream())
-        .flatMap(i -> candidate(i.name(), i, line, request).stream())
-        .sorted(Comparator.comparingDouble(Candidate::strain))
+        .map(instrument -> candidate(instrument.name(), instrument, line, request))
+        .toList();
+  }
+
+  private static List<PlayerWish> newcomers(List<Candidate> instruments) {
+    return instruments.stream()
         .limit(MOST / NEW_OF_EACH)
         .flatMap(
             found ->

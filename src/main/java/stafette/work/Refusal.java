@@ -1,7 +1,10 @@
 package stafette.work;
 
+import stafette.words.Objection;
+import stafette.words.Sentence;
+
 /** Something can't be done as asked; the message says what is wrong, where, and what to do. */
-public final class Refusal extends Exception {
+public final class Refusal extends Objection {
   private static final long serialVersionUID = 1;
 
   private final Cause cause;
@@ -14,17 +17,27 @@ public final class Refusal extends Exception {
     FILE
   }
 
-  private Refusal(Cause cause, String message) {
-    super(message);
+  private Refusal(Cause cause, Sentence sentence) {
+    super(sentence);
     this.cause = cause;
   }
 
-  public static Refusal wrongUse(String message) {
-    return new Refusal(Cause.WRONG_USE, message);
+  public static Refusal wrongUse(Sentence sentence) {
+    return new Refusal(Cause.WRONG_USE, sentence);
   }
 
+  /** In words that only the command line says, of its options. */
+  public static Refusal wrongUse(String message) {
+    return wrongUse(Sentence.name(message));
+  }
+
+  public static Refusal ofFile(Sentence sentence) {
+    return new Refusal(Cause.FILE, sentence);
+  }
+
+  /** In words that only the command line says. */
   public static Refusal ofFile(String message) {
-    return new Refusal(Cause.FILE, message);
+    return ofFile(Sentence.name(message));
   }
 
   public Cause cause() {

@@ -21,6 +21,9 @@ public record Relaying(Hocket hocket, int together, boolean eachTone, List<LockW
   /** One relay, no hocket, nothing locked. */
   public static final Relaying PLAIN = new Relaying(Hocket.NO, 1, false, List.of());
 
+  /** More than so many at a time would be a crowd. */
+  public static final int MOST_TOGETHER = 4;
+
   public Relaying {
     locks = List.copyOf(locks);
   }
@@ -28,6 +31,16 @@ public record Relaying(Hocket hocket, int together, boolean eachTone, List<LockW
   /** The same with or without hockets. */
   public Relaying with(Hocket other) {
     return new Relaying(other, together, eachTone, locks);
+  }
+
+  /** The same with so many who always play. */
+  public Relaying with(int players) {
+    return new Relaying(hocket, players, eachTone, locks);
+  }
+
+  /** The same with a relay for each tone of chords, or one for all. */
+  public Relaying withEachTone(boolean each) {
+    return new Relaying(hocket, together, each, locks);
   }
 
   /** The same with other locks. */

@@ -1,6 +1,7 @@
 package stafette.work;
 
 import stafette.check.SegmentReport;
+import stafette.words.Sentence;
 
 /**
  * A change under which a line has a plan, verified by making one.
@@ -10,8 +11,8 @@ import stafette.check.SegmentReport;
  * @param sentence what changes and what comes of it
  * @param plan a plan under the changed brief, the cheapest that was found
  */
-public record Remedy(String option, String sentence, JudgedPlan plan) {
-  static Remedy of(String option, String change, JudgedPlan judged) {
+public record Remedy(String option, Sentence sentence, JudgedPlan plan) {
+  static Remedy of(String option, Sentence change, JudgedPlan judged) {
     long percent =
         Math.round(
             100
@@ -21,12 +22,9 @@ public record Remedy(String option, String sentence, JudgedPlan plan) {
                     .orElse(0));
     return new Remedy(
         option,
-        change
-            + ": "
-            + String.join(", ", judged.plan().playing())
-            + " play it, highest strain "
-            + percent
-            + " %",
+        Sentence.of(
+            "{0}: {1} play it, highest strain {2} %",
+            change, Sentence.list(judged.plan().playing()), percent),
         judged);
   }
 }

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import stafette.words.Sentence;
 
 /**
  * What the program remembers from one time to the next, in a folder of its own: the files that were
@@ -90,7 +91,8 @@ public final class Remembered {
     try {
       Files.createDirectories(file.toAbsolutePath().getParent());
     } catch (IOException e) {
-      throw Refusal.ofFile(file + ": its folder can't be made (" + e.getMessage() + ")");
+      throw Refusal.ofFile(
+          Sentence.of("{0}: its folder can't be made ({1})", file, String.valueOf(e.getMessage())));
     }
   }
 }

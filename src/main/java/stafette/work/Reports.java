@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import stafette.check.TempoWindow;
-import stafette.split.Reason;
 import stafette.split.TempoCell;
 import stafette.split.TempoTable;
 import stafette.tables.AlternativesJson;
@@ -115,7 +114,7 @@ public final class Reports {
         outcome.plan().flatMap(JudgedPlan::window).map(Reports::window),
         remarks(outcome),
         outcome.remedies().stream()
-            .map(remedy -> new PlanReport.Remedy(remedy.option(), remedy.sentence()))
+            .map(remedy -> new PlanReport.Remedy(remedy.option(), remedy.sentence().toString()))
             .toList());
   }
 
@@ -142,7 +141,9 @@ public final class Reports {
                 table.presentRow().fewestIsProven()),
             outcome.presentPlan().map(JudgedPlan::verdict),
             outcome.searchSeconds(),
-            table.presentRow().reasons().stream().map(Reason::text).toList()));
+            table.presentRow().reasons().stream()
+                .map(reason -> reason.text().toString())
+                .toList()));
   }
 
   private static TempoReport.Cell cell(TempoCell cell, CompareTempi.Outcome outcome) {
@@ -175,10 +176,10 @@ public final class Reports {
 
   private static PlanReport.Window window(TempoWindow window) {
     return new PlanReport.Window(
-        Optional.of(window.slowestText()),
-        window.fastestText(),
-        Optional.of(window.slowestLimit()),
-        window.fastestLimit());
+        Optional.of(window.slowestText().toString()),
+        window.fastestText().toString(),
+        Optional.of(window.slowestLimit().toString()),
+        window.fastestLimit().toString());
   }
 
   private static List<String> remarks(SplitLine.Outcome outcome) {
@@ -186,7 +187,7 @@ public final class Reports {
         .result()
         .match(
             best -> List.of(),
-            none -> none.reasons().stream().map(Reason::text).toList(),
+            none -> none.reasons().stream().map(reason -> reason.text().toString()).toList(),
             stopped ->
                 stopped.plan().isPresent()
                     ? List.of()

@@ -14,6 +14,7 @@ import stafette.plan.Skill;
 import stafette.score.Line;
 import stafette.score.Part;
 import stafette.score.Score;
+import stafette.words.Sentence;
 
 /**
  * Turns the names of players into players who know their instrument, their limits and what they
@@ -44,7 +45,7 @@ final class Roster {
 
   List<Player> of(List<PlayerWish> wishes) throws Refusal {
     if (wishes.isEmpty()) {
-      throw Refusal.wrongUse("who shall play? Name at least one player");
+      throw Refusal.wrongUse(Sentence.of("who shall play? Name at least one player"));
     }
     List<Player> players = beside(wishes);
     refuseUnknownAllowances(players);
@@ -97,10 +98,10 @@ final class Roster {
     return found.orElseThrow(
         () ->
             Refusal.wrongUse(
-                wish.name()
-                    + " plays no instrument that the limits know; write \""
-                    + wish.name()
-                    + "=flute\", with its instrument after the sign (the command limits lists them)"));
+                Sentence.of(
+                    "{0} plays no instrument that the limits know; write \"{0}=flute\", with its"
+                        + " instrument after the sign (the command limits lists them)",
+                    wish.name())));
   }
 
   private boolean isAllowed(String player, Instrument instrument, Technique technique) {

@@ -1,5 +1,6 @@
 package stafette.work;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -11,6 +12,7 @@ import stafette.plan.Hocket;
 import stafette.plan.OverlapRule;
 import stafette.plan.Player;
 import stafette.plan.Rules;
+import stafette.words.Sentence;
 
 /** Remedies that leave players and tempo as they are: other techniques, other rules. */
 final class RuleRemedies {
@@ -43,7 +45,7 @@ final class RuleRemedies {
       trials
           .remedy(
               "--allow \"" + name + "\"",
-              "with " + name + " by all who can",
+              Sentence.of("with {0} by all who can", Sentence.name(name)),
               briefing.allowing(new Allowance(Optional.empty(), name)))
           .ifPresent(found::add);
     }
@@ -80,10 +82,9 @@ final class RuleRemedies {
     String most = rule.max().isPresent() ? String.valueOf(rule.max().getAsInt()) : "beat";
     return trials.remedy(
         "--overlap " + rule.min() + ".." + most,
-        "with overlaps of "
-            + rule.min()
-            + " to "
-            + (rule.max().isPresent() ? most + " notes" : "a beat of notes"),
+        rule.max().isPresent()
+            ? Sentence.of("with overlaps of {0} to {1} notes", rule.min(), most)
+            : Sentence.of("with overlaps of {0} to a beat of notes", rule.min()),
         with(rule));
   }
 
@@ -106,10 +107,11 @@ final class RuleRemedies {
         fails = middle;
       }
     }
-    String seconds = String.format(Locale.ROOT, "%.1f", works / TENTHS);
+    BigDecimal seconds = Sentence.decimal(works / TENTHS, 1);
     return trials.remedy(
         "--ready " + seconds,
-        "with " + seconds + " seconds of rest before entries (winds at least catch breath)",
+        Sentence.of(
+            "with {0} seconds of rest before entries (winds at least catch breath)", seconds),
         ready(works));
   }
 
@@ -126,7 +128,7 @@ final class RuleRemedies {
         trials
             .remedy(
                 "--hocket " + by,
-                "with pairs who take turns by the " + by,
+                Sentence.of("with pairs who take turns by the {0}", Sentence.name(by)),
                 brief.with(rules.with(hocket)))
             .ifPresent(found::add);
       }

@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import stafette.words.Sentence;
 
 /** The scores that the program brings along to be tried on. */
 public final class Samples {
@@ -33,7 +34,8 @@ public final class Samples {
       FileDoor.write(file, sample.readAllBytes(), true);
       return file;
     } catch (IOException e) {
-      throw Refusal.ofFile(file + ": can't be written (" + e.getMessage() + ")");
+      throw Refusal.ofFile(
+          Sentence.of("{0}: can't be written ({1})", file, String.valueOf(e.getMessage())));
     }
   }
 

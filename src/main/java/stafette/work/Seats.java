@@ -9,6 +9,7 @@ import java.util.regex.Pattern;
 import stafette.limits.Spelling;
 import stafette.plan.Player;
 import stafette.plan.Seat;
+import stafette.words.Sentence;
 
 /** Who sits where on the stage. */
 public final class Seats {
@@ -59,11 +60,10 @@ public final class Seats {
     for (String name : asked.keySet()) {
       if (names.stream().noneMatch(player -> Spelling.same(player, name))) {
         throw Refusal.wrongUse(
-            "--seats: "
-                + name
-                + " is none of the players, who are "
-                + String.join(", ", names)
-                + "; correct the name or leave it out");
+            Sentence.of(
+                "--seats: {0} is none of the players, who are {1}; correct the name or leave it"
+                    + " out",
+                name, Sentence.list(names)));
       }
     }
     Map<String, Seat> seats = new LinkedHashMap<>();

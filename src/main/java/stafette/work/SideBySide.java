@@ -5,14 +5,20 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import stafette.check.Traits;
+import stafette.plan.Brief;
 import stafette.plan.Favour;
 import stafette.plan.Plan;
 import stafette.plan.Rules;
 import stafette.split.Alternatives;
 import stafette.split.SplitResult;
 import stafette.split.Splitter;
+import stafette.split.Workbench;
+import stafette.words.Sentence;
 
 /**
  * A split line with its alternatives, each the best for what it favours.
@@ -39,7 +45,7 @@ public record SideBySide(
    * @param traits compared by the weights of the main plan
    * @param differs what is different from the main plan, in words
    */
-  public record Column(SplitLine.Outcome outcome, Traits traits, List<String> differs) {
+  public record Column(SplitLine.Outcome outcome, Traits traits, List<Sentence> differs) {
     public Column {
       differs = List.copyOf(differs);
     }
@@ -70,14 +76,15 @@ public record SideBySide(
     if (most == 0) {
       return without(SplitLine.split(request, limits, progress));
     }
-    int searches = 1 + Alternatives.mostSearches();
-    double share = request.searchSeconds() / searches;
+    double share = request.searchSeconds() / (1 + Alternatives.mostSearches());
     SplitLine.Outcome main = SplitLine.split(request.within(share), limits, progress);
     if (main.plan().isEmpty()) {
       return without(main);
     }
     double left = request.searchSeconds() - main.searchSeconds();
-    return new Searches(main, limits, left).sideBySide(main.plan().get().plan(), most);
+    Searches searches = new Searches(main, Workbench::new, left, () -> false, Progress.UNTOLD);
+    Plan plan = main.plan().get().plan();
+    return searches.sideBySide(plan, Alternatives.to(plan, limits.weights(), most, searches::best));
   }
 
   private static SideBySide without(SplitLine.Outcome main) {
@@ -88,33 +95,86 @@ public record SideBySide(
         List.of());
   }
 
+  /** Is told how far the searches have come. */
+  public interface Progress {
+    /** Hears nothing. */
+    Progress UNTOLD = (favour, left) -> {};
+
+    /**
+     * A search begins.
+     *
+     * @param favour what it favours
+     * @param left searches to come at most, this one included
+     */
+    void searching(Favour favour, int left);
+  }
+
+  /**
+   * Looks for alternatives to a plan that stands already, found or made by hand.
+   *
+   * @param main what is asked, with the plan
+   * @param isBest whether the plan is known to be the best for what it favours; if not, that is
+   *     searched too
+   * @param seconds for all searches
+   * @param stop asked often; ends everything, with what was found so far
+   */
+  static SideBySide beside(
+      SplitLine.Outcome main,
+      boolean isBest,
+      LimitsInForce limits,
+      Workbench workbench,
+      double seconds,
+      BooleanSupplier stop,
+      Progress progress) {
+    Plan plan = main.plan().orElseThrow().plan();
+    Searches searches = new Searches(main, () -> workbench, seconds, stop, progress);
+    int most = Alternatives.mostSearches();
+    return searches.sideBySide(
+        plan,
+        isBest
+            ? Alternatives.to(plan, limits.weights(), most, searches::best)
+            : Alternatives.toAny(plan, limits.weights(), most, searches::best));
+  }
+
   /** The searches for alternatives, with the time they have taken. */
   private static final class Searches {
     private final SplitLine.Outcome main;
-    private final LimitsInForce limits;
+    private final Supplier<Workbench> workbench;
+    private final BooleanSupplier stop;
+    private final Progress progress;
     private final Map<Favour, Double> seconds = new EnumMap<>(Favour.class);
     private double left;
 
-    Searches(SplitLine.Outcome main, LimitsInForce limits, double left) {
+    Searches(
+        SplitLine.Outcome main,
+        Supplier<Workbench> workbench,
+        double left,
+        BooleanSupplier stop,
+        Progress progress) {
       this.main = main;
-      this.limits = limits;
+      this.workbench = workbench;
       this.left = left;
+      this.stop = stop;
+      this.progress = progress;
     }
 
-    SideBySide sideBySide(Plan plan, int most) {
-      Alternatives alternatives =
-          Alternatives.to(
-              plan,
-              limits.weights(),
-              most,
-              (brief, searches) -> {
-                long start = System.nanoTime();
-                SplitResult result = Splitter.split(brief, SplitLine.after(start, left / searches));
-                double taken = (System.nanoTime() - start) / 1e9;
-                seconds.put(brief.rules().favour(), taken);
-                left -= taken;
-                return result;
-              });
+    SplitResult best(Brief brief, int searches) {
+      if (stop.getAsBoolean()) {
+        return new SplitResult.Stopped(Optional.empty(), OptionalInt.empty(), 0);
+      }
+      progress.searching(brief.rules().favour(), searches);
+      long start = System.nanoTime();
+      BooleanSupplier over = SplitLine.after(start, left / searches);
+      SplitResult result =
+          Splitter.split(
+              brief, workbench.get(), () -> stop.getAsBoolean() || over.getAsBoolean(), told -> {});
+      double taken = (System.nanoTime() - start) / 1e9;
+      seconds.put(brief.rules().favour(), taken);
+      left -= taken;
+      return result;
+    }
+
+    SideBySide sideBySide(Plan plan, Alternatives alternatives) {
       Rules rules = main.brief().rules();
       Traits traits = Traits.of(plan, rules);
       List<Column> columns = new ArrayList<>();

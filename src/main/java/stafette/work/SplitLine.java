@@ -72,39 +72,61 @@ public final class SplitLine {
 
     /** The same with another time for the search. */
     public Request within(double seconds) {
-      return changed(line, players, allowances, favour, relaying, seconds, seats);
+      return changed(line, players, allowances, relaying, seconds, seats);
     }
 
     /** The same with other seats. */
     public Request with(Map<String, Seat> others) {
-      return changed(line, players, allowances, favour, relaying, searchSeconds, others);
+      return changed(line, players, allowances, relaying, searchSeconds, others);
     }
 
     /** The same for another line or at another tempo. */
     public Request with(LineRequest other) {
-      return changed(other, players, allowances, favour, relaying, searchSeconds, seats);
+      return changed(other, players, allowances, relaying, searchSeconds, seats);
     }
 
     /** The same relayed otherwise. */
     public Request with(Relaying other) {
-      return changed(line, players, allowances, favour, other, searchSeconds, seats);
+      return changed(line, players, allowances, other, searchSeconds, seats);
     }
 
     /** The same favouring something else. */
     public Request with(Favour other) {
-      return changed(line, players, allowances, other, relaying, searchSeconds, seats);
+      return under(assurance, overlap, readySeconds, other);
+    }
+
+    /** The same under other rules. */
+    public Request under(
+        Assurance otherAssurance, OverlapRule otherOverlap, double seconds, Favour otherFavour) {
+      return new Request(
+          line,
+          players,
+          playersFile,
+          allowances,
+          otherAssurance,
+          otherOverlap,
+          seconds,
+          otherFavour,
+          relaying,
+          searchSeconds,
+          seats);
+    }
+
+    /** The same under the rules of another request, which lock nothing. */
+    public Request underRulesOf(Request other) {
+      return under(other.assurance, other.overlap, other.readySeconds, other.favour)
+          .with(new Relaying(other.relaying.hocket(), other.relaying.together(), false, List.of()));
     }
 
     /** The same with other players and techniques. */
     public Request with(List<PlayerWish> others, List<Allowance> techniques) {
-      return changed(line, others, techniques, favour, relaying, searchSeconds, seats);
+      return changed(line, others, techniques, relaying, searchSeconds, seats);
     }
 
     private Request changed(
         LineRequest otherLine,
         List<PlayerWish> otherPlayers,
         List<Allowance> otherAllowances,
-        Favour otherFavour,
         Relaying otherRelaying,
         double seconds,
         Map<String, Seat> otherSeats) {
@@ -116,7 +138,7 @@ public final class SplitLine {
           assurance,
           overlap,
           readySeconds,
-          otherFavour,
+          favour,
           otherRelaying,
           seconds,
           otherSeats);

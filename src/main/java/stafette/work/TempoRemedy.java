@@ -7,6 +7,7 @@ import stafette.score.Line;
 import stafette.time.BeatUnit;
 import stafette.time.Rational;
 import stafette.time.TempoMark;
+import stafette.words.Sentence;
 
 /**
  * The fastest slower tempo at which a plan was found, in whole beats a minute. Slower is not always
@@ -68,7 +69,10 @@ final class TempoRemedy {
     long fastest = works;
     boolean small = fastest >= SMALL_CHANGE * present.perMinute().toDouble();
     return trials
-        .remedy("--tempo " + fastest, "at " + mark(fastest) + ", now " + present, at(fastest))
+        .remedy(
+            "--tempo " + fastest,
+            Sentence.of("at {0}, now {1}", mark(fastest), present),
+            at(fastest))
         .map(remedy -> new Slower(fastest, small, remedy));
   }
 

@@ -5,6 +5,7 @@ import stafette.plan.Brief;
 import stafette.plan.Plan;
 import stafette.split.AnyPlan;
 import stafette.split.Splitter;
+import stafette.words.Sentence;
 
 /** Tries changed briefs, each in its share of the time. */
 final class Trials {
@@ -26,7 +27,7 @@ final class Trials {
   }
 
   /** The remedy that a change is, if a plan is found. */
-  Optional<Remedy> remedy(String option, String change, Brief brief) {
+  Optional<Remedy> remedy(String option, Sentence change, Brief brief) {
     if (time.isOver()) {
       return Optional.empty();
     }

@@ -17,6 +17,7 @@ import stafette.plan.Player;
 import stafette.plan.SourceTreatment;
 import stafette.score.Part;
 import stafette.score.Score;
+import stafette.words.Sentence;
 
 /** Writes a plan into a copy of the score that it was made for. */
 public final class WriteScore {
@@ -36,7 +37,7 @@ public final class WriteScore {
    * @param file the file
    * @param changes a sentence for each part that was changed; empty if the score had it all already
    */
-  public record Saved(Path file, List<String> changes) {}
+  public record Saved(Path file, List<Sentence> changes) {}
 
   /**
    * The target of a command's options; empty if nothing is to be written.
@@ -56,7 +57,8 @@ public final class WriteScore {
       return Optional.empty();
     }
     if (FileDoor.same(score, out)) {
-      throw Refusal.ofFile(out + ": is the score itself; name another file, or say --in-place");
+      throw Refusal.ofFile(
+          Sentence.of("{0}: is the score itself; name another file, or say --in-place", out));
     }
     FileDoor.refuseToReplace(out, force);
     return Optional.of(new Target(out, force));
@@ -117,7 +119,7 @@ public final class WriteScore {
           treatment,
           player -> neighbour(player, score.score(), limits.catalogue()));
     } catch (UnwritablePlan e) {
-      throw Refusal.ofFile(score.file() + ": " + e.getMessage());
+      throw Refusal.ofFile(Sentence.of("{0}: {1}", score.file(), e.inWords()));
     }
   }
 
@@ -126,7 +128,7 @@ public final class WriteScore {
    *
    * @throws Refusal if it can't be written
    */
-  public static List<String> changes(
+  public static List<Sentence> changes(
       OpenScore score, Plan plan, SourceTreatment treatment, LimitsInForce limits) throws Refusal {
     return written(score, Optional.of(plan), List.of(), treatment, limits).changes();
   }

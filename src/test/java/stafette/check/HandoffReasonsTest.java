@@ -49,12 +49,12 @@ class HandoffReasonsTest {
 
   @Test
   void entries_and_landings_are_told_by_their_place_in_the_bar() {
-    assertEquals("enters on the first beat of the bar", at(4, 16, 16).entry());
-    assertEquals("enters on the beat", at(4, 8, 8).entry());
-    assertEquals("enters on half the beat", at(4, 10, 10).entry());
-    assertEquals("enters off the beat", at(4, 11, 11).entry());
-    assertEquals("lands off the beat", at(4, 11, 11).landing());
-    assertEquals("lands on the beat", at(4, 8, 8).landing());
+    assertEquals("enters on the first beat of the bar", at(4, 16, 16).entry().toString());
+    assertEquals("enters on the beat", at(4, 8, 8).entry().toString());
+    assertEquals("enters on half the beat", at(4, 10, 10).entry().toString());
+    assertEquals("enters off the beat", at(4, 11, 11).entry().toString());
+    assertEquals("lands off the beat", at(4, 11, 11).landing().toString());
+    assertEquals("lands on the beat", at(4, 8, 8).landing().toString());
   }
 
   @Test
@@ -68,20 +68,23 @@ class HandoffReasonsTest {
             Bars.regular(Meter.of(List.of(6), 8), 3),
             plain.tempo());
     assertEquals(
-        "enters on a third of the beat", reasons(brief(gigue, Invented.WEIGHTS), 4, 6).entry());
+        "enters on a third of the beat",
+        reasons(brief(gigue, Invented.WEIGHTS), 4, 6).entry().toString());
     assertEquals(
         "lands on the first beat of the bar",
-        reasons(brief(gigue, Invented.WEIGHTS), 4, 6).landing());
+        reasons(brief(gigue, Invented.WEIGHTS), 4, 6).landing().toString());
   }
 
   @Test
   void the_overlap_is_told_beside_what_was_aimed_at() {
-    assertEquals("shares the landing note alone", at(4, 8, 8).overlap());
-    assertEquals("2 notes more shared than the landing note alone", at(4, 6, 8).overlap());
+    assertEquals("shares the landing note alone", at(4, 8, 8).overlap().toString());
+    assertEquals(
+        "2 notes more shared than the landing note alone", at(4, 6, 8).overlap().toString());
     Weights three = withTarget(3);
     Brief brief = brief(Invented.line(2, 4, 120), three);
-    assertEquals("shares the 3 aimed at", reasons(brief, 6, 8).overlap());
-    assertEquals("1 note fewer shared than the 3 aimed at", reasons(brief, 7, 8).overlap());
+    assertEquals("shares the 3 aimed at", reasons(brief, 6, 8).overlap().toString());
+    assertEquals(
+        "1 note fewer shared than the 3 aimed at", reasons(brief, 7, 8).overlap().toString());
   }
 
   @Test
@@ -90,19 +93,20 @@ class HandoffReasonsTest {
     List<Integer> cover = IntStream.range(0, plain.count()).mapToObj(j -> j == 16 ? 9 : 0).toList();
     Line covered = new Line(plain.source(), plain.strokes(), cover, plain.bars(), plain.tempo());
     Brief brief = brief(covered, Invented.WEIGHTS);
-    assertEquals("12 less 8: attacks of other parts cover it", reasons(brief, 16, 16).handoff());
-    assertEquals("nothing covers it", reasons(brief, 8, 8).handoff());
+    assertEquals(
+        "12 less 8: attacks of other parts cover it", reasons(brief, 16, 16).handoff().toString());
+    assertEquals("nothing covers it", reasons(brief, 8, 8).handoff().toString());
   }
 
   @Test
   void the_blend_is_told_by_instruments_and_a_difference_in_level_that_is_paid_for() {
-    assertEquals("pipe to reed", at(4, 8, 8).blend());
+    assertEquals("pipe to reed", at(4, 8, 8).blend().toString());
     Brief loud =
         Invented.brief(
             Invented.line(2, 4, 120),
             Invented.player("One", PIPE, 10, 7, 20, 8),
             Invented.player("Two", louder(REED, 6), 10, 7, 20, 8));
-    assertEquals("pipe to reed, 6.0 dB louder", reasons(loud, 8, 8).blend());
+    assertEquals("pipe to reed, 6.0 dB louder", reasons(loud, 8, 8).blend().toString());
   }
 
   @Test
@@ -114,7 +118,7 @@ class HandoffReasonsTest {
                 new Segment(0, 0, 0, 0, 16, Pattern.ODD),
                 new Segment(0, 1, 0, 0, 16, Pattern.EVEN)));
     Handoff handoff = new Handoff(pair, turn(new Segment(0, 0, 16, 31)));
-    assertEquals("reed to pipe", HandoffReasons.of(brief, handoff).blend());
+    assertEquals("reed to pipe", HandoffReasons.of(brief, handoff).blend().toString());
     assertEquals(10, Costing.handoff(brief, handoff).blend());
   }
 
@@ -130,8 +134,8 @@ class HandoffReasonsTest {
                         Invented.A4))
             .toList();
     HandoffReasons why = reasons(brief(Invented.lineOf(strokes, 120), Invented.WEIGHTS), 4, 3);
-    assertEquals("after a rest of the line, which costs nothing", why.handoff());
-    assertEquals("nothing shared", why.overlap());
+    assertEquals("after a rest of the line, which costs nothing", why.handoff().toString());
+    assertEquals("nothing shared", why.overlap().toString());
   }
 
   private static HandoffReasons at(int perBeat, int entry, int landing) {

@@ -292,7 +292,7 @@ class SpoiltPlansTest {
         with(Invented.player("One", PIPE, 10, 7, 8, 8), new Busy(8_000_000L, 8_500_000L, after));
     List<Finding> findings = Judge.judge(alone(LINE, tired)).findings();
     assertEquals(List.of(TIREDNESS), findings.stream().map(Finding::kind).toList());
-    assertTrue(findings.get(0).message().contains("own part"), findings.toString());
+    assertTrue(findings.get(0).message().toString().contains("own part"), findings.toString());
   }
 
   @Test

@@ -66,12 +66,12 @@ class TempoWindowTest {
     TempoWindow window = TempoWindow.of(plan).orElseThrow();
     double present = plan.line().tempo().at(Position.START).perMinute().toDouble();
     if (window.slowestFactor() > 0) {
-      long beats = beats(window.slowestText());
+      long beats = beats(window.slowestText().toString());
       assertTrue(beats >= present * window.slowestFactor() * (1 - 1e-5), window.toString());
       assertTrue(beats <= present);
     }
     if (window.fastestFactor() < Double.POSITIVE_INFINITY) {
-      long beats = beats(window.fastestText());
+      long beats = beats(window.fastestText().toString());
       assertTrue(beats <= present * window.fastestFactor() * (1 + 1e-5), window.toString());
       assertTrue(beats >= present);
     }
@@ -87,8 +87,8 @@ class TempoWindowTest {
     Set<String> limits = new TreeSet<>();
     for (long seed = 0; seed < 400; seed++) {
       TempoWindow window = TempoWindow.of(RandomPlans.holding(seed)).orElseThrow();
-      limits.add("slowest: " + window.slowestLimit().replaceAll(" of P.*", ""));
-      limits.add("fastest: " + window.fastestLimit().replaceAll(" of P.*", ""));
+      limits.add("slowest: " + window.slowestLimit().toString().replaceAll(" of P.*", ""));
+      limits.add("fastest: " + window.fastestLimit().toString().replaceAll(" of P.*", ""));
     }
     assertEquals(
         Set.of(
@@ -113,11 +113,11 @@ class TempoWindowTest {
     TempoWindow window =
         TempoWindow.of(alone(Invented.line(1, 4, 120), piper(10, 9.9, 9))).orElseThrow();
     assertEquals(0, window.slowestFactor());
-    assertEquals("any slower tempo", window.slowestText());
-    assertEquals("nothing", window.slowestLimit());
+    assertEquals("any slower tempo", window.slowestText().toString());
+    assertEquals("nothing", window.slowestLimit().toString());
     assertEquals(1.25, window.fastestFactor(), 1e-6);
-    assertEquals("quarter = 150", window.fastestText());
-    assertEquals("peak rate of Piper at bar 1, beat 1+1/4", window.fastestLimit());
+    assertEquals("quarter = 150", window.fastestText().toString());
+    assertEquals("peak rate of Piper at bar 1, beat 1+1/4", window.fastestLimit().toString());
   }
 
   private static Player piper(double peak, double sustained, double stamina) {
@@ -131,8 +131,8 @@ class TempoWindowTest {
         TempoWindow.of(alone(Invented.line(40, 4, 100, i -> Invented.A4), piper(12, 7, 5)))
             .orElseThrow();
     assertEquals(273 / 34.0 / 4 * 60 / 100, window.fastestFactor(), 1e-6);
-    assertEquals("quarter = 120", window.fastestText());
-    assertEquals("tiredness of Piper at bar 3, beat 2+3/4", window.fastestLimit());
+    assertEquals("quarter = 120", window.fastestText().toString());
+    assertEquals("tiredness of Piper at bar 3, beat 2+3/4", window.fastestLimit().toString());
   }
 
   /** 16 quarters at 120 sound for 8 seconds; the air lasts 10. */
@@ -144,8 +144,8 @@ class TempoWindowTest {
     Player piper = Invented.player("Piper", pipe, 20, 19, 9, 8);
     TempoWindow window = TempoWindow.of(alone(Invented.line(4, 4, 120), piper)).orElseThrow();
     assertEquals(0.8, window.slowestFactor(), 1e-6);
-    assertEquals("quarter = 96", window.slowestText());
-    assertEquals("breath of Piper at bar 4, beat 4+3/4", window.slowestLimit());
+    assertEquals("quarter = 96", window.slowestText().toString());
+    assertEquals("breath of Piper at bar 4, beat 4+3/4", window.slowestLimit().toString());
   }
 
   /** Four beats, one silent, four more; the air lasts three seconds, catching it takes 0.4. */
@@ -163,10 +163,10 @@ class TempoWindowTest {
             "pipe", new Range(60, 96), Optional.of(new Breath(3, 0.4, 0.5, Map.of())));
     Plan plan = alone(Invented.lineOf(strokes, 90), Invented.player("Piper", pipe, 40, 39, 9, 8));
     TempoWindow window = TempoWindow.of(plan).orElseThrow();
-    assertEquals("quarter = 80", window.slowestText());
-    assertEquals("breath of Piper at bar 1, beat 4+3/4", window.slowestLimit());
-    assertEquals("quarter = 150", window.fastestText());
-    assertEquals("breath of Piper at bar 2, beat 4+1/2", window.fastestLimit());
+    assertEquals("quarter = 80", window.slowestText().toString());
+    assertEquals("breath of Piper at bar 1, beat 4+3/4", window.slowestLimit().toString());
+    assertEquals("quarter = 150", window.fastestText().toString());
+    assertEquals("breath of Piper at bar 2, beat 4+1/2", window.fastestLimit().toString());
   }
 
   /** Out for two beats of four, 1 s at 120; half a second is needed. */
@@ -181,7 +181,7 @@ class TempoWindowTest {
             List.of(new Segment(0, 0, 0, 7), new Segment(1, 0, 7, 16), new Segment(0, 0, 16, 31)));
     TempoWindow window = TempoWindow.of(plan).orElseThrow();
     assertEquals(2.0, window.fastestFactor(), 1e-6);
-    assertEquals("rest before the entry of One at bar 2, beat 1", window.fastestLimit());
+    assertEquals("rest before the entry of One at bar 2, beat 1", window.fastestLimit().toString());
   }
 
   private static Plan alone(Line line, Player player) {

@@ -9,6 +9,7 @@ import stafette.limits.Instrument;
 import stafette.plan.Brief;
 import stafette.plan.Plan;
 import stafette.plan.Segment;
+import stafette.words.Sentence;
 
 class TraitsTest {
   private static final Instrument FLUTE = Invented.instrument("flute");
@@ -53,7 +54,8 @@ class TraitsTest {
 
   @Test
   void what_differs_is_told_in_words() {
-    List<String> words = traits(withClarinet).against(traits(twoFlutes));
+    List<String> words =
+        traits(withClarinet).against(traits(twoFlutes)).stream().map(Sentence::toString).toList();
     assertEquals("1 handoff more", words.get(0));
     assertEquals("Flute 2 not needed", words.get(1));
     assertEquals("Clarinet 1 plays too", words.get(2));
@@ -65,6 +67,7 @@ class TraitsTest {
   @Test
   void the_same_figures_leave_the_places_to_hand_over() {
     Plan later = plan(new Segment(0, 0, 0, 72), new Segment(1, 0, 72, 127));
-    assertEquals(List.of("other places to hand over"), traits(later).against(traits(twoFlutes)));
+    assertEquals(
+        "[other places to hand over]", traits(later).against(traits(twoFlutes)).toString());
   }
 }

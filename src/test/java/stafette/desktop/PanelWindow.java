@@ -15,6 +15,7 @@ public final class PanelWindow {
     Scene scene = new Scene(panel, width, height);
     style.applyTo(scene);
     stage.setScene(scene);
+    stage.sizeToScene();
     stage.show();
   }
 

@@ -242,7 +242,7 @@ class WriteBackTest {
     Case both = Case.of(sample);
     assertEquals(both.players().size(), both.written.changes().size());
     for (int i = 0; i < both.players().size(); i++) {
-      String sentence = both.written.changes().get(i);
+      String sentence = both.written.changes().get(i).toString();
       assertTrue(sentence.startsWith(both.players().get(i).name() + ": "), sentence);
     }
   }

@@ -148,7 +148,7 @@ final class AllRelays {
                 f ->
                     f.kind() == Finding.Kind.REST
                         || (f.kind() == Finding.Kind.SHAPE
-                            && f.message().contains("nobody plays")));
+                            && f.message().toString().contains("nobody plays")));
     if (possible) {
       turns.add(turn);
     }

@@ -182,7 +182,10 @@ class ConflictTest {
 
   private static String said(Brief brief) {
     return String.join(
-        "; ", WhyNot.of(brief, n -> () -> false).stream().map(Reason::text).toList());
+        "; ",
+        WhyNot.of(brief, n -> () -> false).stream()
+            .map(reason -> reason.text().toString())
+            .toList());
   }
 
   private static Conflict conflict(Brief brief) {

@@ -76,7 +76,7 @@ class RegularTest {
     List<Reason> reasons =
         Splitter.split(regular(brief), () -> false)
             .match(best -> List.of(), SplitResult.None::reasons, stopped -> List.of());
-    assertTrue(reasons.get(0).text().contains("one line at a time"), reasons.toString());
+    assertTrue(reasons.get(0).text().toString().contains("one line at a time"), reasons.toString());
   }
 
   private static int costOf(SplitResult.Best best) {
@@ -231,7 +231,8 @@ class RegularTest {
     List<Reason> reasons =
         Splitter.split(regular(Invented.brief(Invented.line(4, 4, 240), flutes(2))), () -> false)
             .match(best -> List.of(), SplitResult.None::reasons, stopped -> List.of());
-    assertTrue(reasons.get(0).text().contains("no regular rotation holds"), reasons.toString());
+    assertTrue(
+        reasons.get(0).text().toString().contains("no regular rotation holds"), reasons.toString());
   }
 
   private static Brief regular(Brief brief) {

@@ -116,7 +116,7 @@ class TempoTableTest {
   void the_reasons_of_the_present_tempo_are_kept_where_there_is_no_plan() {
     TempoTable table = table(Invented.brief(Invented.line(2, 4, 240), flutes(2, 8, 20)), 1);
     assertEquals(List.of(TempoCell.NONE, TempoCell.NONE), table.presentRow().cells());
-    assertTrue(table.presentRow().reasons().get(0).text().contains("beyond the peak"));
+    assertTrue(table.presentRow().reasons().get(0).text().toString().contains("beyond the peak"));
     assertEquals(Optional.empty(), table.fastest().get(1).mark());
     assertTrue(table.fastest().get(1).proven());
   }

@@ -18,6 +18,7 @@ import stafette.plan.Brief;
 import stafette.plan.Favour;
 import stafette.plan.Plan;
 import stafette.plan.Segment;
+import stafette.words.Sentence;
 
 class AlternativesJsonTest {
   private static final Instrument PIPE = Invented.instrument("pipe");
@@ -81,7 +82,8 @@ class AlternativesJsonTest {
                 report(OTHER),
                 traits,
                 traits.against(Traits.of(MAIN, BRIEF.rules())).subList(0, 2))),
-        List.of(new AlternativesJson.Dropped(Favour.BLEND, "nearly the same as the plan")),
+        List.of(
+            new AlternativesJson.Dropped(Favour.BLEND, Sentence.of("nearly the same as the plan"))),
         taken);
   }
 

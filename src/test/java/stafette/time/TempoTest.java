@@ -36,8 +36,8 @@ class TempoTest {
   @Test
   void marks_are_shown_rounded_the_way_that_is_asked_for() {
     TempoMark mark = new TempoMark(BeatUnit.QUARTER, Rational.of(1015, 10));
-    assertEquals("quarter = 101", mark.toString(RoundingMode.FLOOR, 0));
-    assertEquals("quarter = 102", mark.toString(RoundingMode.CEILING, 0));
+    assertEquals("quarter = 101", mark.inWords(RoundingMode.FLOOR, 0).toString());
+    assertEquals("quarter = 102", mark.inWords(RoundingMode.CEILING, 0).toString());
     assertEquals("quarter = 101.5", mark.toString());
   }
 

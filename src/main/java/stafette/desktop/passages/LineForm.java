@@ -14,15 +14,25 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import stafette.desktop.texts.Texts;
 import stafette.score.Part;
+import stafette.score.ToneChoice;
 import stafette.score.Voice;
 
 /** A line named by part, staff, voice and bars; offers the staves and voices that a part has. */
 public final class LineForm extends GridPane {
+  private static final List<ToneChoice> TONES =
+      List.of(
+          new ToneChoice.All(),
+          new ToneChoice.FromTop(1),
+          new ToneChoice.FromTop(2),
+          new ToneChoice.FromTop(3),
+          new ToneChoice.Bottom());
+
   private final Texts texts;
   private final ComboBox<String> part = new ComboBox<>();
   private final ComboBox<String> staff = new ComboBox<>();
   private final ComboBox<String> voice = new ComboBox<>();
   private final TextField bars = new TextField();
+  private final ComboBox<String> tone = new ComboBox<>();
   private List<Part> parts = List.of();
 
   /**
@@ -30,9 +40,14 @@ public final class LineForm extends GridPane {
    *
    * @param part the id of the part
    * @param bars as printed: "12-20"; all if empty
+   * @param tone of chords
    */
   public record Wish(
-      String part, OptionalInt staff, Optional<String> voice, Optional<String> bars) {}
+      String part,
+      OptionalInt staff,
+      Optional<String> voice,
+      Optional<String> bars,
+      ToneChoice tone) {}
 
   LineForm(Texts texts, Consumer<Wish> wished) {
     this.texts = texts;
@@ -42,8 +57,11 @@ public final class LineForm extends GridPane {
     row(1, "line.staff", staff, "line-staff");
     row(2, "line.voice", voice, "line-voice");
     row(3, "line.bars", bars, "line-bars");
+    row(4, "line.tone", tone, "line-tone");
     bars.setPromptText("12-20");
-    for (ComboBox<String> box : List.of(part, staff, voice)) {
+    tone.getItems().setAll(TONES.stream().map(texts::tone).toList());
+    tone.getSelectionModel().selectFirst();
+    for (ComboBox<String> box : List.of(part, staff, voice, tone)) {
       box.setMaxWidth(Double.MAX_VALUE);
       GridPane.setHgrow(box, Priority.ALWAYS);
     }
@@ -52,7 +70,7 @@ public final class LineForm extends GridPane {
     show.setId("line-show");
     show.setOnAction(event -> wish().ifPresent(wished));
     bars.setOnAction(event -> show.fire());
-    add(show, 1, 4);
+    add(show, 1, 5);
   }
 
   private void row(int row, String key, Node field, String id) {
@@ -97,7 +115,8 @@ public final class LineForm extends GridPane {
                     one.id(),
                     picked(staff).stream().mapToInt(Integer::parseInt).findFirst(),
                     picked(voice),
-                    Optional.of(bars.getText().strip()).filter(typed -> !typed.isEmpty())));
+                    Optional.of(bars.getText().strip()).filter(typed -> !typed.isEmpty()),
+                    TONES.get(tone.getSelectionModel().getSelectedIndex())));
   }
 
   private static Optional<String> picked(ComboBox<String> box) {

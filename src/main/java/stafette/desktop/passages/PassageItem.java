@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.Optional;
 import stafette.check.Ease;
 import stafette.check.Judged;
+import stafette.limits.Technique;
 import stafette.score.Line;
 import stafette.work.CheckScore;
 
@@ -17,7 +18,7 @@ import stafette.work.CheckScore;
 record PassageItem(
     String part, String firstBar, String lastBar, int strokes, double rate, Optional<Best> best) {
   /** What the part's own instrument makes of it. */
-  record Best(String technique, double strain, Ease ease) {}
+  record Best(Technique technique, double strain, Ease ease) {}
 
   static PassageItem of(CheckScore.Report report) {
     Line line = report.line();
@@ -31,7 +32,7 @@ record PassageItem(
         line.placeOf(line.count() - 1).at().bar(),
         line.count(),
         highestRate(line),
-        best.map(row -> new Best(row.technique().name(), row.strain(), row.ease())));
+        best.map(row -> new Best(row.technique(), row.strain(), row.ease())));
   }
 
   private static double highestRate(Line line) {

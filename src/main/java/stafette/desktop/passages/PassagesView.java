@@ -122,7 +122,7 @@ public final class PassagesView extends VBox {
                           "passages.ease",
                           texts.get("ease." + best.ease().name()),
                           texts.percent(best.strain()),
-                          best.technique()))
+                          texts.say(best.technique())))
               .orElseGet(() -> texts.get("passages.unknown")));
       ink.setVisible(item.best().isPresent());
       item.best().ifPresent(best -> ink.show(best.strain()));

@@ -10,6 +10,7 @@ import stafette.plan.Skill;
  *
  * @param instrument its name; empty while it is not known
  * @param skills with the limits in force
+ * @param extras techniques of its instrument that not everybody has
  * @param locked whether what it plays is kept
  * @param hasOther whether the score gives it something in these bars
  * @param countsOther whether that is kept clear
@@ -19,12 +20,17 @@ public record Entry(
     String name,
     Optional<String> instrument,
     List<Skill> skills,
+    List<Extra> extras,
     boolean locked,
     boolean hasOther,
     boolean countsOther,
     Optional<Seat> seat,
     int segments) {
+  /** A technique that not everybody has. */
+  public record Extra(String technique, boolean allowed) {}
+
   public Entry {
     skills = List.copyOf(skills);
+    extras = List.copyOf(extras);
   }
 }

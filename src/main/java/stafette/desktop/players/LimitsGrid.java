@@ -7,6 +7,7 @@ import javafx.scene.control.TextField;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import stafette.desktop.texts.Texts;
+import stafette.desktop.texts.Typed;
 import stafette.limits.Capability;
 import stafette.plan.Skill;
 
@@ -44,7 +45,7 @@ final class LimitsGrid extends GridPane {
     for (TextField field : List.of(peak, sustained, stamina)) {
       Typed.whenSettled(field, () -> measure(technique, peak, sustained, stamina));
     }
-    add(new Label(technique), 0, 1 + 2 * number, 3, 1);
+    add(new Label(texts.name(technique)), 0, 1 + 2 * number, 3, 1);
     addRow(2 + 2 * number, peak, sustained, stamina);
   }
 
@@ -62,7 +63,8 @@ final class LimitsGrid extends GridPane {
     field.setId(id + "-" + what + "-" + (number + 1));
     field.setPrefColumnCount(5);
     field.setAccessibleText(
-        texts.get("players.limit", entry.name(), technique, texts.get("players." + what)));
+        texts.get(
+            "players.limit", entry.name(), texts.name(technique), texts.get("players." + what)));
     return field;
   }
 

@@ -10,6 +10,7 @@ import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import stafette.desktop.texts.Texts;
+import stafette.desktop.texts.Typed;
 import stafette.plan.Seat;
 
 /** All that is settled about one player. */
@@ -49,6 +50,9 @@ final class PlayerForm extends VBox {
     if (!entry.skills().isEmpty()) {
       getChildren().add(new LimitsGrid(entry, id, texts, gestures));
     }
+    for (int i = 0; i < entry.extras().size(); i++) {
+      getChildren().add(extra(i + 1, entry.extras().get(i)));
+    }
     getChildren().addAll(seat(), places(place, count));
   }
 
@@ -56,6 +60,7 @@ final class PlayerForm extends VBox {
     ComboBox<String> choice = new ComboBox<>();
     choice.getItems().setAll(all);
     entry.instrument().ifPresent(choice::setValue);
+    choice.setConverter(new Named(texts));
     choice.setId(id + "-instrument");
     choice.setPromptText(texts.get("players.which"));
     choice.setAccessibleText(texts.get("players.instrument", entry.name()));
@@ -77,6 +82,14 @@ final class PlayerForm extends VBox {
         texts.get("players.other"),
         entry.countsOther(),
         counts -> gestures.countOther(entry.name(), counts));
+  }
+
+  private CheckBox extra(int number, Entry.Extra extra) {
+    return box(
+        id + "-extra-" + number,
+        texts.get("players.extra", texts.name(extra.technique())),
+        extra.allowed(),
+        allowed -> gestures.allow(entry.name(), extra.technique(), allowed));
   }
 
   private interface Settled {

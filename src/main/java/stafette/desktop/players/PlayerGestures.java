@@ -26,6 +26,9 @@ public interface PlayerGestures {
   /** Whether what the score gives it is kept clear. */
   void countOther(String name, boolean counts);
 
+  /** Whether it may use a technique that not everybody has. */
+  void allow(String name, String technique, boolean allowed);
+
   void sit(String name, Optional<Seat> seat);
 
   /**

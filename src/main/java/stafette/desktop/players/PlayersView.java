@@ -178,7 +178,8 @@ public final class PlayersView extends VBox {
   }
 
   private String about(Entry entry) {
-    String instrument = entry.instrument().orElseGet(() -> texts.get("players.unknown"));
+    String instrument =
+        entry.instrument().map(texts::name).orElseGet(() -> texts.get("players.unknown"));
     String words = texts.get("players.about", instrument, entry.segments());
     return entry.locked() ? texts.get("players.locked", words) : words;
   }

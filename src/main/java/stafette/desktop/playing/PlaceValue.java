@@ -15,7 +15,7 @@ final class PlaceValue extends SpinnerValueFactory<Long> {
         new StringConverter<>() {
           @Override
           public String toString(Long micros) {
-            return places.map(all -> texts.place(all.name(micros))).orElse("");
+            return places.map(all -> texts.say(all.name(micros))).orElse("");
           }
 
           @Override

@@ -2,6 +2,7 @@ package stafette.desktop.relay;
 
 import java.util.Map;
 import javafx.scene.canvas.GraphicsContext;
+import stafette.desktop.texts.Texts;
 import stafette.picture.Face;
 import stafette.picture.Ink;
 import stafette.picture.Mark;
@@ -20,13 +21,15 @@ final class Grid {
   private static final double LEAST_BEAT = 9;
 
   private final Line line;
+  private final Texts texts;
   private final Row row;
   private final LaneScale lanes;
   private final GraphicsContext canvas;
   private final Inks inks;
 
-  Grid(Line line, Row row, LaneScale lanes, GraphicsContext canvas, Inks inks) {
-    this.line = line;
+  Grid(ShownPlan shown, Row row, LaneScale lanes, GraphicsContext canvas, Inks inks) {
+    this.line = shown.plan().line();
+    this.texts = shown.texts();
     this.row = row;
     this.lanes = lanes;
     this.canvas = canvas;
@@ -80,7 +83,7 @@ final class Grid {
       Position at = change.getKey().isBefore(start) ? start : change.getKey();
       double x = Math.max(4, row.xWithin(at));
       if (x >= free) {
-        String text = change.getValue().toString();
+        String text = texts.say(change.getValue());
         hand.words(words(text, x, TEMPO_Y, Face.BOLD, Ink.FULL));
         free = x + Face.BOLD.width(text, NUMBER_SIZE) + 12;
       }

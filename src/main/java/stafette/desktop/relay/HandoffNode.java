@@ -84,10 +84,10 @@ final class HandoffNode extends Region {
     View view = stage.view();
     Handoff handoff = handoff();
     int relay = handoff.leaves().relay();
-    String enters = view.place(relay, handoff.enters().first());
-    String leaves = view.place(relay, handoff.leaves().last());
-    String leaving = view.shown().plan().names(handoff.leaves());
-    String entering = view.shown().plan().names(handoff.enters());
+    String enters = texts.say(view.place(relay, handoff.enters().first()));
+    String leaves = texts.say(view.place(relay, handoff.leaves().last()));
+    String leaving = texts.say(view.shown().plan().who(handoff.leaves()));
+    String entering = texts.say(view.shown().plan().who(handoff.enters()));
     return switch (end) {
       case BOTH -> texts.get("relay.handoff", index + 1, leaving, entering, enters, leaves);
       case ENTERS -> texts.get("relay.handoff.enters", index + 1, entering, enters);

@@ -24,7 +24,7 @@ final class LaneBox extends VBox {
     getStyleClass().add("lane-box");
     Label name = new Label(player.name());
     name.getStyleClass().add("lane-name");
-    Label instrument = new Label(player.instrument().name());
+    Label instrument = new Label(texts.say(player.instrument()));
     instrument.getStyleClass().add("lane-instrument");
     silenced = toggle("lane-silenced", texts.get("lane.silence", player.name()), lane);
     silenced.setOnAction(event -> gestures.silence(player.name()));
@@ -33,7 +33,7 @@ final class LaneBox extends VBox {
     HBox toggles = new HBox(silenced, alone);
     toggles.getStyleClass().add("lane-toggles");
     getChildren().setAll(name, instrument, toggles);
-    setAccessibleText(player.name() + ", " + player.instrument().name());
+    setAccessibleText(player.name() + ", " + instrument.getText());
   }
 
   private static ToggleButton toggle(String look, String words, int lane) {

@@ -50,7 +50,7 @@ final class RelayPainter {
   void paint() {
     canvas.setFill(inks.paper());
     canvas.fillRect(0, 0, time.width(), lanes.height());
-    Grid grid = new Grid(shown.plan().line(), row, lanes, canvas, inks);
+    Grid grid = new Grid(shown, row, lanes, canvas, inks);
     canvas.save();
     canvas.beginPath();
     canvas.rect(0, LaneScale.RULER, time.width(), lanes.height() - LaneScale.RULER);

@@ -47,7 +47,7 @@ public final class RelayView extends Region implements RelayStyle.Inked {
   public RelayView(Texts texts, RelayGestures gestures) {
     this.texts = texts;
     this.gestures = gestures;
-    names = new LaneNames(texts);
+    this.names = new LaneNames(texts);
     setId("relay");
     getStyleClass().add("relay");
     setAccessibleRole(AccessibleRole.PARENT);
@@ -71,7 +71,7 @@ public final class RelayView extends Region implements RelayStyle.Inked {
 
   /** Shows a plan; where the view stands is kept while the bars are the same. */
   public void show(Plan plan, Verdict verdict) {
-    ShownPlan shown = ShownPlan.of(plan, verdict);
+    ShownPlan shown = ShownPlan.of(plan, verdict, texts);
     names.show(plan.brief().players());
     view = Optional.of(placed(shown));
     setAccessibleText(texts.get("relay.name", plan.segments().size(), plan.handoffs().size()));

@@ -66,9 +66,9 @@ final class SegmentNode extends Region {
         "relay.segment",
         index + 1,
         view.shown().plan().player(segment).name(),
-        view.shown().plan().skill(segment).technique().name(),
-        view.place(segment.relay(), segment.first()),
-        view.place(segment.relay(), segment.last()),
+        texts.say(view.shown().plan().skill(segment).technique()),
+        texts.say(view.place(segment.relay(), segment.first())),
+        texts.say(view.place(segment.relay(), segment.last())),
         texts.percent(view.shown().strain(index)));
   }
 

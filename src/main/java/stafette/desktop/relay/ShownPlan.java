@@ -5,6 +5,7 @@ import java.util.stream.IntStream;
 import stafette.check.Reserves;
 import stafette.check.Strain;
 import stafette.check.Verdict;
+import stafette.desktop.texts.Texts;
 import stafette.picture.RelayPieces;
 import stafette.plan.Plan;
 import stafette.plan.Segment;
@@ -18,6 +19,7 @@ import stafette.time.Position;
  * @param bars all in which something sounds
  * @param clock from times to places
  * @param rhythm of the first relay's line
+ * @param texts for what stands in words
  */
 record ShownPlan(
     Plan plan,
@@ -26,17 +28,19 @@ record ShownPlan(
     List<Reserves> reserves,
     List<Bar> bars,
     Clock clock,
-    Rhythm rhythm) {
+    Rhythm rhythm,
+    Texts texts) {
   ShownPlan {
     reserves = List.copyOf(reserves);
     bars = List.copyOf(bars);
   }
 
-  static ShownPlan of(Plan plan, Verdict verdict) {
+  static ShownPlan of(Plan plan, Verdict verdict, Texts texts) {
     RelayPieces pieces = RelayPieces.of(plan, verdict);
     Clock clock = new Clock(plan.line(), pieces.bars());
     Rhythm rhythm = new Rhythm(plan.line());
-    return new ShownPlan(plan, verdict, pieces, Reserves.of(plan), pieces.bars(), clock, rhythm);
+    return new ShownPlan(
+        plan, verdict, pieces, Reserves.of(plan), pieces.bars(), clock, rhythm, texts);
   }
 
   List<Segment> segments() {
@@ -54,7 +58,7 @@ record ShownPlan(
   /** What can stand beside a segment, the fullest first: "96 % double tonguing". */
   List<String> labels(int segment) {
     String strain = Strain.percent(strain(segment));
-    String technique = plan.skill(segments().get(segment)).technique().name();
+    String technique = texts.say(plan.skill(segments().get(segment)).technique());
     return List.of(strain + "  " + technique, strain);
   }
 

@@ -1,6 +1,7 @@
 package stafette.desktop.relay;
 
 import stafette.score.Line;
+import stafette.time.BarBeat;
 import stafette.time.Span;
 
 /** What is seen at a moment: a plan, and where it stands on the screen. */
@@ -10,9 +11,9 @@ record View(ShownPlan shown, TimeScale time, LaneScale lanes) {
   }
 
   /** "bar 12, beat 1" of a stroke. */
-  String place(int relay, int stroke) {
+  BarBeat place(int relay, int stroke) {
     Line line = line(relay);
-    return line.bars().nameOf(line.stroke(stroke).onset()).toString();
+    return line.bars().nameOf(line.stroke(stroke).onset());
   }
 
   boolean sees(Span span) {

@@ -2,10 +2,17 @@ package stafette.desktop.state;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.IntStream;
 import stafette.plan.Brief;
 import stafette.plan.Lock;
 import stafette.plan.Plan;
+import stafette.plan.Segment;
+import stafette.plan.SourceTreatment;
+import stafette.split.Reason;
 import stafette.split.SplitResult;
+import stafette.time.BarBeat;
+import stafette.words.Sentence;
 import stafette.work.CheckScore;
 import stafette.work.JudgedPlan;
 import stafette.work.OpenLine;
@@ -17,23 +24,43 @@ import stafette.work.OpenLine;
  * @param line the line chosen, with all that is asked for it
  * @param plan the plan, found or made by hand
  * @param found what the last search said, as long as it holds for what is asked and for the plan
+ * @param source what writing makes of the line that was split
  */
 public record Desk(
     Optional<CheckScore.Checked> score,
     Optional<OpenLine> line,
     Optional<JudgedPlan> plan,
-    Optional<SplitResult> found) {
+    Optional<SplitResult> found,
+    SourceTreatment source) {
   /** Nothing yet. */
   public static final Desk EMPTY =
-      new Desk(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+      new Desk(
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          SourceTreatment.KEEP);
 
   /** A score just opened. */
   static Desk of(CheckScore.Checked score) {
-    return new Desk(Optional.of(score), Optional.empty(), Optional.empty(), Optional.empty());
+    return new Desk(
+        Optional.of(score), Optional.empty(), Optional.empty(), Optional.empty(), EMPTY.source);
   }
 
   public List<CheckScore.Report> passages() {
     return score.map(CheckScore.Checked::reports).orElse(List.of());
+  }
+
+  /** Whether a segment of the plan on the desk has a stroke at a place. */
+  public boolean covers(int segment, BarBeat place) {
+    return bare()
+        .map(
+            plan -> {
+              Segment one = plan.segments().get(segment);
+              return IntStream.rangeClosed(one.first(), one.last())
+                  .anyMatch(stroke -> plan.line(one).placeOf(stroke).at().equals(place));
+            })
+        .orElse(false);
   }
 
   /** What must be kept. */
@@ -49,27 +76,36 @@ public record Desk(
   }
 
   /** Why there is no plan; nothing if there is one, or nobody has asked. */
-  public List<String> reasons() {
+  public List<Sentence> reasons() {
     return found
         .map(
             result ->
                 result.match(
-                    best -> List.<String>of(),
-                    none -> none.reasons().stream().map(reason -> reason.text()).toList(),
-                    stopped -> List.<String>of()))
+                    best -> List.<Sentence>of(),
+                    none -> none.reasons().stream().map(Reason::text).toList(),
+                    stopped -> List.<Sentence>of()))
         .orElse(List.of());
   }
 
   Desk with(OpenLine other, Optional<JudgedPlan> judged) {
-    return new Desk(score, Optional.of(other), judged, Optional.empty());
+    return new Desk(score, Optional.of(other), judged, Optional.empty(), source);
   }
 
   Desk with(JudgedPlan judged) {
-    return new Desk(score, line, Optional.of(judged), Optional.empty());
+    return new Desk(score, line, Optional.of(judged), Optional.empty(), source);
   }
 
   Desk with(SplitResult result, Optional<JudgedPlan> judged) {
-    return new Desk(score, line, judged.or(() -> plan), Optional.of(result));
+    return new Desk(score, line, judged.or(() -> plan), Optional.of(result), source);
+  }
+
+  Desk with(SourceTreatment treatment) {
+    return new Desk(score, line, plan, found, treatment);
+  }
+
+  /** With something else asked; the plan is taken over, as far as it can be, and judged. */
+  Desk under(OpenLine other, Function<Plan, JudgedPlan> judge) {
+    return with(other, bare().flatMap(other::adopted).map(judge));
   }
 
   Optional<Plan> bare() {

@@ -3,6 +3,7 @@ package stafette.desktop.state;
 import java.util.concurrent.Executor;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Consumer;
+import stafette.words.Sentence;
 import stafette.work.Refusal;
 
 /**
@@ -59,14 +60,14 @@ public final class Labour {
           });
     }
 
-    private <T> void run(Piece<T> piece, Consumer<T> done, Consumer<String> refused) {
+    private <T> void run(Piece<T> piece, Consumer<T> done, Consumer<Sentence> refused) {
       try {
         T result = piece.of(this);
         tell(() -> done.accept(result));
       } catch (Refusal e) {
-        tell(() -> refused.accept(String.valueOf(e.getMessage())));
+        tell(() -> refused.accept(e.inWords()));
       } catch (RuntimeException e) {
-        tell(() -> refused.accept("this should not happen: " + e));
+        tell(() -> refused.accept(Sentence.of("this should not happen: {0}", e.toString())));
         throw e;
       }
     }
@@ -78,7 +79,7 @@ public final class Labour {
    * @param done gets the result, unless it is no longer wanted
    * @param refused gets the words in which it was refused, likewise
    */
-  public <T> void start(Piece<T> piece, Consumer<T> done, Consumer<String> refused) {
+  public <T> void start(Piece<T> piece, Consumer<T> done, Consumer<Sentence> refused) {
     stop();
     Going going = new Going();
     present = going;

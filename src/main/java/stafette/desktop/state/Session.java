@@ -4,19 +4,15 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
-import java.util.function.Function;
 import java.util.function.UnaryOperator;
-import java.util.stream.IntStream;
 import stafette.plan.Handoff;
-import stafette.plan.Hocket;
 import stafette.plan.Lock;
 import stafette.plan.Plan;
 import stafette.plan.PlanEdit;
 import stafette.plan.Seat;
-import stafette.plan.Segment;
 import stafette.score.LineChoice;
-import stafette.time.BarBeat;
 import stafette.time.TempoMark;
+import stafette.words.Sentence;
 import stafette.work.CheckScore;
 import stafette.work.JudgedPlan;
 import stafette.work.LimitsInForce;
@@ -28,7 +24,6 @@ import stafette.work.PlayerWish;
 import stafette.work.ProposePlayers;
 import stafette.work.Refusal;
 import stafette.work.Remembered;
-import stafette.work.SideBySide;
 import stafette.work.SplitLine;
 import stafette.work.TempoWish;
 
@@ -37,15 +32,11 @@ import stafette.work.TempoWish;
  * hand, undo, write. What is refused leaves the desk as it is and is told to the watcher.
  */
 public final class Session {
-  private static final int MOST_ALTERNATIVES = 5;
-
-  /** The searches for other plans can't be ended, so they are short. */
-  private static final double COMPARING_SECONDS = 8;
-
   private final LimitsInForce limits;
   private final Remembered remembered;
   private final Labour labour;
   private final Writing writing;
+  private final RuleChanges rules = new RuleChanges(this);
   private Watcher watcher = Watcher.NOBODY;
   private History history = new History(Desk.EMPTY);
   private Optional<Desk> tried = Optional.empty();
@@ -142,9 +133,9 @@ public final class Session {
           watcher.rests();
           done.accept(result);
         },
-        message -> {
+        why -> {
           watcher.rests();
-          refused(message);
+          refused(why);
         });
   }
 
@@ -182,7 +173,9 @@ public final class Session {
 
   private OpenLine lineOf(OpenScore score, LineChoice choice) throws Refusal {
     LineRequest line = LineRequest.whole(score.file()).with(choice);
-    SplitLine.Request usual = SplitLine.Request.usual(line);
+    SplitLine.Request plain = SplitLine.Request.usual(line);
+    SplitLine.Request usual =
+        desk().line().map(before -> plain.underRulesOf(before.asked())).orElse(plain);
     return OpenLine.in(score, ProposePlayers.into(usual, score, limits), limits);
   }
 
@@ -223,9 +216,9 @@ public final class Session {
     changeLine(line -> line.seating(name, seat));
   }
 
-  /** Relays the line otherwise. */
-  public void hocket(Hocket hocket) {
-    changeLine(line -> line.asking(line.asked().with(line.asked().relaying().with(hocket))));
+  /** Puts the line under other rules. */
+  public RuleChanges rules() {
+    return rules;
   }
 
   /**
@@ -239,7 +232,10 @@ public final class Session {
     if (done) {
       changeLine(change);
     } else {
-      withLine(change, JudgedPlan::atOnce, this::attemptDesk);
+      Desk base = history.now();
+      base.line()
+          .ifPresent(
+              line -> attempt(() -> attemptDesk(base.under(change.of(line), JudgedPlan::atOnce))));
     }
   }
 
@@ -357,21 +353,23 @@ public final class Session {
     }
   }
 
-  /** Looks for plans that are the best for something else. */
+  /** Looks for plans that are the best for something else than the one on the desk. */
   public void compare() {
-    desk()
-        .line()
-        .ifPresent(
-            line ->
-                work(
-                    Watcher.Work.COMPARING,
-                    going ->
-                        SideBySide.split(
-                            line.asked().within(COMPARING_SECONDS),
-                            limits,
-                            MOST_ALTERNATIVES,
-                            progress -> {}),
-                    watcher::compared));
+    Desk base = history.now();
+    base.line()
+        .ifPresent(line -> base.plan().ifPresent(plan -> compare(line, plan, base.isOptimal())));
+  }
+
+  private void compare(OpenLine line, JudgedPlan plan, boolean isBest) {
+    work(
+        Watcher.Work.COMPARING,
+        going ->
+            line.beside(
+                plan,
+                isBest,
+                going::isOver,
+                (favour, left) -> going.tell(() -> watcher.comparing(favour, left))),
+        watcher::compared);
   }
 
   /** Takes a plan that was found beside the present one. */
@@ -414,29 +412,39 @@ public final class Session {
     remembered.finished();
   }
 
-  private interface LineChange {
+  interface LineChange {
     OpenLine of(OpenLine line) throws Refusal;
   }
 
-  private void changeLine(LineChange change) {
-    withLine(change, JudgedPlan::of, this::go);
+  void changeLine(LineChange change) {
+    attempt(() -> otherwise(change));
   }
 
-  /** The plan is taken over to what is asked now, as far as it can be. */
-  private void withLine(LineChange change, Function<Plan, JudgedPlan> judge, Consumer<Desk> then) {
+  /** Something else about the line, in one step; none if the line stays the very same. */
+  void otherwise(LineChange change) throws Refusal {
+    Desk base = history.now();
+    if (base.line().isPresent()) {
+      adopt(base, change.of(base.line().get()));
+    }
+  }
+
+  /** The same where it takes long, beside the window. */
+  void otherwiseBeside(LineChange change) {
     Desk base = history.now();
     base.line()
         .ifPresent(
             line ->
-                attempt(
-                    () -> {
-                      OpenLine other = change.of(line);
-                      then.accept(base.with(other, base.bare().flatMap(other::adopted).map(judge)));
-                    }));
+                work(Watcher.Work.OPENING, going -> change.of(line), other -> adopt(base, other)));
+  }
+
+  private void adopt(Desk base, OpenLine other) {
+    if (base.line().stream().noneMatch(line -> line == other)) {
+      go(base.under(other, JudgedPlan::of));
+    }
   }
 
   /** One step on; what still goes on was asked for another desk. */
-  private void go(Desk desk) {
+  void go(Desk desk) {
     stop();
     history.go(desk);
     show();
@@ -452,12 +460,12 @@ public final class Session {
     try {
       step.run();
     } catch (Refusal e) {
-      refused(String.valueOf(e.getMessage()));
+      refused(e.inWords());
     }
   }
 
-  private void refused(String message) {
-    watcher.refused(message);
+  private void refused(Sentence why) {
+    watcher.refused(why);
   }
 
   /** A handoff of the plan as it was before a drag. */
@@ -468,18 +476,5 @@ public final class Session {
         .map(Plan::handoffs)
         .filter(all -> number < all.size())
         .map(all -> all.get(number));
-  }
-
-  /** Whether a segment of the plan on the desk has a stroke at a place. */
-  public boolean covers(int segment, BarBeat place) {
-    return desk()
-        .bare()
-        .map(
-            plan -> {
-              Segment one = plan.segments().get(segment);
-              return IntStream.rangeClosed(one.first(), one.last())
-                  .anyMatch(stroke -> plan.line(one).placeOf(stroke).at().equals(place));
-            })
-        .orElse(false);
   }
 }

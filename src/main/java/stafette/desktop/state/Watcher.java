@@ -1,6 +1,8 @@
 package stafette.desktop.state;
 
+import stafette.plan.Favour;
 import stafette.split.Splitter;
+import stafette.words.Sentence;
 import stafette.work.SideBySide;
 
 /** Is told what becomes of a session, on the window's thread. */
@@ -24,7 +26,7 @@ public interface Watcher {
         public void compared(SideBySide plans) {}
 
         @Override
-        public void refused(String message) {}
+        public void refused(Sentence why) {}
       };
 
   /**
@@ -40,6 +42,14 @@ public interface Watcher {
   /** A search goes on. */
   void progress(Splitter.Progress progress);
 
+  /**
+   * A search for another plan begins.
+   *
+   * @param favour what it favours
+   * @param left how many are to come at most, this one included
+   */
+  default void comparing(Favour favour, int left) {}
+
   /** Nothing that takes long goes on any more. */
   void rests();
 
@@ -47,7 +57,7 @@ public interface Watcher {
   void compared(SideBySide plans);
 
   /** Something can't be done; in words for a musician. */
-  void refused(String message);
+  void refused(Sentence why);
 
   /** What takes long. */
   enum Work {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import stafette.plan.SourceTreatment;
+import stafette.words.Sentence;
 import stafette.work.ChangedPart;
 import stafette.work.JudgedPlan;
 import stafette.work.LimitsInForce;
@@ -20,14 +21,14 @@ public final class Writing {
   private final LimitsInForce limits;
   private final Remembered remembered;
   private final Labour glances;
-  private final Consumer<String> refused;
+  private final Consumer<Sentence> refused;
 
   Writing(
       Supplier<Desk> desk,
       LimitsInForce limits,
       Remembered remembered,
       Labour glances,
-      Consumer<String> refused) {
+      Consumer<Sentence> refused) {
     this.desk = desk;
     this.limits = limits;
     this.remembered = remembered;
@@ -40,7 +41,7 @@ public final class Writing {
    *
    * @throws Refusal if there is no plan, or it can't be written into this score
    */
-  public List<String> changes(SourceTreatment treatment) throws Refusal {
+  public List<Sentence> changes(SourceTreatment treatment) throws Refusal {
     return WriteScore.changes(line().score(), plan().plan(), treatment, limits);
   }
 
@@ -86,10 +87,14 @@ public final class Writing {
   }
 
   private OpenLine line() throws Refusal {
-    return desk.get().line().orElseThrow(() -> Refusal.wrongUse("choose a line first"));
+    return desk.get()
+        .line()
+        .orElseThrow(() -> Refusal.wrongUse(Sentence.of("choose a line first")));
   }
 
   private JudgedPlan plan() throws Refusal {
-    return desk.get().plan().orElseThrow(() -> Refusal.wrongUse("there is no plan yet"));
+    return desk.get()
+        .plan()
+        .orElseThrow(() -> Refusal.wrongUse(Sentence.of("there is no plan yet")));
   }
 }

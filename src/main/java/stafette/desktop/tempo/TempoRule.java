@@ -100,7 +100,7 @@ public final class TempoRule extends Region {
             width);
     TempoScale scale = dragging ? shown.map(Shown::scale).orElse(fresh) : fresh;
     shown = Optional.of(new Shown(present, holds, scale));
-    mark.setText(texts.tempo(present.toString()));
+    mark.setText(texts.say(present));
     slowest.setText(holds.map(this::slowEnd).orElseGet(() -> texts.get("tempo.fails")));
     fastest.setText(holds.map(this::fastEnd).orElse(""));
     now.setAccessibleText(
@@ -112,13 +112,15 @@ public final class TempoRule extends Region {
   private String slowEnd(TempoWindow holds) {
     return holds.slowestFactor() == 0
         ? texts.get("tempo.any.slower")
-        : texts.get("tempo.slowest", texts.tempo(holds.slowestText()), holds.slowestLimit());
+        : texts.get(
+            "tempo.slowest", texts.say(holds.slowestText()), texts.say(holds.slowestLimit()));
   }
 
   private String fastEnd(TempoWindow holds) {
     return holds.fastestFactor() == Double.POSITIVE_INFINITY
         ? texts.get("tempo.any.faster")
-        : texts.get("tempo.fastest", texts.tempo(holds.fastestText()), holds.fastestLimit());
+        : texts.get(
+            "tempo.fastest", texts.say(holds.fastestText()), texts.say(holds.fastestLimit()));
   }
 
   /** Shows that there is no plan. */

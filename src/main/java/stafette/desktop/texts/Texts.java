@@ -1,27 +1,37 @@
 package stafette.desktop.texts;
 
+import java.math.BigDecimal;
 import java.text.MessageFormat;
+import java.text.NumberFormat;
 import java.util.Locale;
 import java.util.ResourceBundle;
+import java.util.stream.Stream;
 import stafette.check.Strain;
-import stafette.time.BarBeat;
+import stafette.score.ToneChoice;
+import stafette.words.Sayable;
+import stafette.words.Sentence;
 
 /** All words of the desktop, in the user's language; English where there is no translation. */
 public final class Texts {
-  private static final String BUNDLE = "stafette.desktop.texts.desktop";
-
-  private static final String DOTTED = "dotted ";
+  private static final String HERE = "stafette.desktop.texts.";
 
   private final Locale locale;
   private final ResourceBundle bundle;
+  private final ResourceBundle sentences;
+  private final ResourceBundle names;
 
   private Texts(Locale locale) {
     this.locale = locale;
-    bundle =
-        ResourceBundle.getBundle(
-            BUNDLE,
-            locale,
-            ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_DEFAULT));
+    bundle = bundle("desktop", locale);
+    sentences = bundle("sentences", locale);
+    names = bundle("names", locale);
+  }
+
+  private static ResourceBundle bundle(String name, Locale locale) {
+    return ResourceBundle.getBundle(
+        HERE + name,
+        locale,
+        ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_DEFAULT));
   }
 
   public static Texts in(Locale locale) {
@@ -46,26 +56,45 @@ public final class Texts {
     return get("percent", Strain.wholePercent(share));
   }
 
-  /** "bar 34, beat 2". */
-  public String place(BarBeat at) {
-    return get("place", at.bar(), at.beatText());
+  /** What the judge and the others say, in the user's language; English where it can't be said. */
+  public String say(Sayable what) {
+    Sentence sentence = what.inWords();
+    return Sentence.fill(translated(sentence.template()), sentence.facts(), this::said);
   }
 
-  /**
-   * A metronome mark in the user's language.
-   *
-   * @param mark as the judge writes it: "dotted quarter = 92"; other words stay as they are
-   */
-  public String tempo(String mark) {
-    int equals = mark.indexOf(" = ");
-    return equals < 0
-        ? mark
-        : get("beat.mark", unit(mark.substring(0, equals)), mark.substring(equals + 3));
+  /** Which tones of chords. */
+  public String tone(ToneChoice choice) {
+    if (choice instanceof ToneChoice.FromTop fromTop) {
+      return fromTop.number() == 1 ? get("tone.top") : get("tone.number", fromTop.number());
+    }
+    return get(choice instanceof ToneChoice.Bottom ? "tone.bottom" : "tone.all");
   }
 
-  private String unit(String name) {
-    return name.startsWith(DOTTED)
-        ? get("beat.dotted", unit(name.substring(DOTTED.length())))
-        : get("beat." + name);
+  /** An instrument or a technique in the user's language. */
+  public String name(String name) {
+    return say(Sentence.name(name));
+  }
+
+  private String translated(String template) {
+    return Stream.of(sentences, names)
+        .filter(words -> words.containsKey(template))
+        .map(words -> words.getString(template))
+        .findFirst()
+        .orElse(template);
+  }
+
+  private String said(Object fact) {
+    if (fact instanceof Sayable sayable) {
+      return say(sayable);
+    }
+    return fact instanceof BigDecimal decimal ? figure(decimal) : fact.toString();
+  }
+
+  private String figure(BigDecimal decimal) {
+    NumberFormat format = NumberFormat.getNumberInstance(locale);
+    format.setGroupingUsed(false);
+    format.setMinimumFractionDigits(Math.max(0, decimal.scale()));
+    format.setMaximumFractionDigits(Math.max(0, decimal.scale()));
+    return format.format(decimal);
   }
 }

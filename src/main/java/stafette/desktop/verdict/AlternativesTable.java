@@ -18,6 +18,7 @@ import stafette.check.Traits;
 import stafette.desktop.texts.Texts;
 import stafette.plan.Favour;
 import stafette.score.Place;
+import stafette.words.Sentence;
 import stafette.work.JudgedPlan;
 import stafette.work.SideBySide;
 
@@ -58,7 +59,10 @@ final class AlternativesTable {
       String favours = texts.get("favour." + column.favour().name());
       Label words =
           new Label(
-              texts.get("alternatives.differs", favours, String.join("; ", column.differs())));
+              texts.get(
+                  "alternatives.differs",
+                  favours,
+                  texts.say(Sentence.list("; ", column.differs()))));
       words.setWrapText(true);
       words.getStyleClass().add("quiet");
       all.getChildren().add(words);
@@ -96,8 +100,8 @@ final class AlternativesTable {
     return texts.get("alternatives.spot", place.part(), place.at().bar(), place.at().beatText());
   }
 
-  private String window(Column column, Function<TempoWindow, String> end) {
-    return column.plan().window().map(end).map(texts::tempo).orElse("–");
+  private String window(Column column, Function<TempoWindow, Sentence> end) {
+    return column.plan().window().map(end).map(texts::say).orElse("–");
   }
 
   private void row(String key, Function<Column, String> cell) {

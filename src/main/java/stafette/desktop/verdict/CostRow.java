@@ -40,7 +40,7 @@ record CostRow(String what, int points, String why) {
 
   private static void add(
       List<CostRow> rows, Plan plan, Segment segment, SegmentCost cost, Texts texts) {
-    String place = texts.place(at(plan.line(segment), segment.first()));
+    String place = texts.say(at(plan.line(segment), segment.first()));
     String name = plan.player(segment).name();
     rows.add(new CostRow(texts.get("cost.strain", name, place), cost.strain(), ""));
     rows.add(new CostRow(texts.get("cost.register", name, place), cost.register(), ""));
@@ -50,12 +50,15 @@ record CostRow(String what, int points, String why) {
       List<CostRow> rows, Plan plan, Handoff handoff, HandoffCost cost, Texts texts) {
     HandoffReasons why = HandoffReasons.of(plan.brief(), handoff);
     String place =
-        texts.place(at(plan.brief().line(handoff.leaves().relay()), handoff.enters().first()));
-    rows.add(new CostRow(texts.get("cost.handoff", place), cost.handoff(), why.handoff()));
-    rows.add(new CostRow(texts.get("cost.entry", place), cost.entry(), why.entry()));
-    rows.add(new CostRow(texts.get("cost.landing", place), cost.landing(), why.landing()));
-    rows.add(new CostRow(texts.get("cost.overlap", place), cost.overlap(), why.overlap()));
-    rows.add(new CostRow(texts.get("cost.blend", place), cost.blend(), why.blend()));
+        texts.say(at(plan.brief().line(handoff.leaves().relay()), handoff.enters().first()));
+    rows.add(
+        new CostRow(texts.get("cost.handoff", place), cost.handoff(), texts.say(why.handoff())));
+    rows.add(new CostRow(texts.get("cost.entry", place), cost.entry(), texts.say(why.entry())));
+    rows.add(
+        new CostRow(texts.get("cost.landing", place), cost.landing(), texts.say(why.landing())));
+    rows.add(
+        new CostRow(texts.get("cost.overlap", place), cost.overlap(), texts.say(why.overlap())));
+    rows.add(new CostRow(texts.get("cost.blend", place), cost.blend(), texts.say(why.blend())));
   }
 
   private static BarBeat at(Line line, int stroke) {

@@ -14,6 +14,7 @@ import stafette.check.Verdict;
 import stafette.desktop.texts.Texts;
 import stafette.plan.Plan;
 import stafette.split.SplitResult;
+import stafette.words.Sentence;
 import stafette.work.SideBySide;
 
 /** The verdict in words; each finding jumps to its place, each alternative can be taken. */
@@ -98,7 +99,7 @@ public final class VerdictView extends VBox {
   }
 
   private void add(Finding finding) {
-    Hyperlink link = new Hyperlink(finding.message());
+    Hyperlink link = new Hyperlink(texts.say(finding.message()));
     link.setId("finding-" + (findings.getChildren().size() + 1));
     link.getStyleClass().add("link");
     link.setWrapText(true);
@@ -164,12 +165,12 @@ public final class VerdictView extends VBox {
   }
 
   /** Says why there is no plan, and what would help. */
-  public void refuse(List<String> reasons) {
+  public void refuse(List<Sentence> reasons) {
     clear();
     head.getStyleClass().setAll("label", "beyond");
     head.setText(texts.get("verdict.refused"));
-    for (String reason : reasons) {
-      findings.getChildren().add(wrapped(reason));
+    for (Sentence reason : reasons) {
+      findings.getChildren().add(wrapped(texts.say(reason)));
     }
   }
 }

@@ -7,9 +7,8 @@ import javafx.scene.Scene;
 import stafette.desktop.playing.Wish;
 import stafette.desktop.state.Session;
 import stafette.desktop.texts.Texts;
-import stafette.plan.Hocket;
-import stafette.plan.SourceTreatment;
 import stafette.time.Rational;
+import stafette.words.Sentence;
 import stafette.work.ExportPlan;
 import stafette.work.JudgedPlan;
 import stafette.work.OpenLine;
@@ -100,11 +99,6 @@ final class Doer implements Tools.Actions {
     session.compare();
   }
 
-  @Override
-  public void hocket(Hocket unit) {
-    session.hocket(unit);
-  }
-
   /** Hears the plan, or silences it. */
   void hear() {
     listener.hear();
@@ -114,10 +108,11 @@ final class Doer implements Tools.Actions {
   public void write() {
     attempt(
         () -> {
-          List<String> changes = session.writing().changes(SourceTreatment.KEEP);
+          List<Sentence> changes = session.writing().changes(session.desk().source());
           if (changes.isEmpty()) {
             words.say(texts.get("window.unchanged"));
-          } else if (asking.agrees(texts.get("write.title"), changes)) {
+          } else if (asking.agrees(
+              texts.get("write.title"), changes.stream().map(texts::say).toList())) {
             write(asking.toWrite(words.proposed("-relay.musicxml")));
           }
         });
@@ -125,7 +120,7 @@ final class Doer implements Tools.Actions {
 
   private void write(Optional<Path> file) throws Refusal {
     if (file.isPresent()) {
-      WriteScore.Saved saved = session.writing().write(file.get(), SourceTreatment.KEEP);
+      WriteScore.Saved saved = session.writing().write(file.get(), session.desk().source());
       words.say(texts.get("window.written", saved.file()));
     }
   }
@@ -191,7 +186,7 @@ final class Doer implements Tools.Actions {
     try {
       step.run();
     } catch (Refusal e) {
-      words.warn(String.valueOf(e.getMessage()));
+      words.warn(texts.say(e));
     }
   }
 }

@@ -39,6 +39,7 @@ final class Frame extends BorderPane {
     side.getTabs()
         .setAll(
             tab("players", texts.get("window.players"), panels.players()),
+            tab("rules", texts.get("window.rules"), panels.rules()),
             tab("verdict", texts.get("window.verdict"), panels.verdict()),
             tab("written", texts.get("window.bars"), panels.written()));
     VBox middle = new VBox(panels.relay(), panels.tempo());

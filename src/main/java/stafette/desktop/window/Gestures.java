@@ -148,6 +148,11 @@ final class Gestures
   }
 
   @Override
+  public void allow(String name, String technique, boolean allowed) {
+    session.rules().allow(name, technique, allowed);
+  }
+
+  @Override
   public void sit(String name, Optional<Seat> seat) {
     session.sit(name, seat);
   }
@@ -176,7 +181,7 @@ final class Gestures
             line.bars().map(BarChoice::new),
             line.staff(),
             line.voice(),
-            Optional.empty()));
+            Optional.of(line.tone())));
   }
 
   @Override
@@ -193,7 +198,7 @@ final class Gestures
                             plan.player(plan.segments().get(i))
                                 .name()
                                 .equals(finding.place().part()))
-                    .filter(i -> session.covers(i, finding.place().at()))
+                    .filter(i -> session.desk().covers(i, finding.place().at()))
                     .findFirst()
                     .ifPresent(reveal));
   }

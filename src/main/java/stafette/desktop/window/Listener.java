@@ -253,7 +253,7 @@ final class Listener implements HearingStrip.Asked, LaneGestures {
     going = Going.PLAYING;
     clock.start();
     if (engine.isHeard() || saidSoundless) {
-      words.say(texts.get("hearing.heard", texts.place(now.places().name(from))));
+      words.say(texts.get("hearing.heard", texts.say(now.places().name(from))));
     } else {
       words.say(texts.get("window.silent"));
       saidSoundless = true;
@@ -270,7 +270,7 @@ final class Listener implements HearingStrip.Asked, LaneGestures {
         then,
         refusal -> {
           silence();
-          words.warn(refusal);
+          words.warn(texts.say(refusal));
         });
   }
 

@@ -19,9 +19,7 @@ import stafette.desktop.state.Labour;
 import stafette.desktop.state.Session;
 import stafette.desktop.texts.Texts;
 import stafette.desktop.welcome.WelcomeView;
-import stafette.plan.SourceTreatment;
 import stafette.work.LimitsInForce;
-import stafette.work.OpenLine;
 import stafette.work.Refusal;
 import stafette.work.Remembered;
 import stafette.work.Samples;
@@ -58,7 +56,8 @@ public final class MainWindow {
     this.remembered = remembered;
     session = new Session(limits, remembered, new Labour(aside, Platform::runLater));
     Gestures gestures = new Gestures(session, this::reveal, this::choose, this::chooseHandoff);
-    panels = Panels.of(texts, gestures, new Doors());
+    Ruling ruling = new Ruling(session, texts, words -> frame().say(words));
+    panels = Panels.of(texts, gestures, ruling, new Doors());
     panels.welcome().show(remembered.recent());
     frame = new Frame(panels, texts);
     Scene scene = new Scene(frame, WIDTH, HEIGHT);
@@ -80,6 +79,10 @@ public final class MainWindow {
     frame.whenWrittenIsSeen(this::lookAtBars);
     settled();
     frame.say(texts.get("window.begin"));
+  }
+
+  private Frame frame() {
+    return frame;
   }
 
   private static ExecutorService thread(String name) {
@@ -120,7 +123,7 @@ public final class MainWindow {
       try {
         session.open(Samples.put(title, remembered.samples()));
       } catch (Refusal e) {
-        frame.warn(String.valueOf(e.getMessage()));
+        frame.warn(texts.say(e));
       }
     }
   }
@@ -181,15 +184,14 @@ public final class MainWindow {
             desk.line().isPresent(),
             desk.plan().isPresent(),
             session.canUndo(),
-            session.canRedo(),
-            desk.line().map(OpenLine::brief).map(brief -> brief.rules().hocket())));
+            session.canRedo()));
     if (frame.isWrittenSeen()) {
       lookAtBars();
     }
   }
 
   private void lookAtBars() {
-    session.writing().lookAtBars(SourceTreatment.KEEP, panels.written()::show);
+    session.writing().lookAtBars(session.desk().source(), panels.written()::show);
   }
 
   private void keys(Scene scene) {

@@ -7,14 +7,17 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import stafette.check.Verdict;
 import stafette.desktop.players.Entry;
+import stafette.desktop.rules.RulesNow;
 import stafette.desktop.state.Desk;
 import stafette.desktop.state.Watcher;
 import stafette.desktop.texts.Texts;
+import stafette.plan.Favour;
 import stafette.plan.Lock;
 import stafette.plan.Plan;
 import stafette.plan.Player;
 import stafette.score.Part;
 import stafette.split.Splitter;
+import stafette.words.Sentence;
 import stafette.work.JudgedPlan;
 import stafette.work.LimitsInForce;
 import stafette.work.OpenLine;
@@ -57,6 +60,7 @@ final class Teller implements Watcher {
       panels.welcome().setVisible(desk.score().isEmpty());
       showPassages(desk);
       showPlayers(desk);
+      panels.rules().show(desk.line().map(line -> RulesNow.of(line, desk.source())));
     }
     desk.plan().ifPresentOrElse(judged -> showPlan(desk, judged, dragging), () -> showNoPlan(desk));
     if (dragging) {
@@ -77,7 +81,7 @@ final class Teller implements Watcher {
     verdict.findings().stream()
         .findFirst()
         .ifPresentOrElse(
-            finding -> frame.warn(finding.message()),
+            finding -> frame.warn(texts.say(finding.message())),
             () -> frame.say(texts.get("verdict.holds", verdict.cost().total())));
   }
 
@@ -146,6 +150,10 @@ final class Teller implements Watcher {
         player.name(),
         Optional.of(player.instrument().name()),
         player.skills(),
+        player.instrument().techniques().stream()
+            .filter(technique -> !technique.expected())
+            .map(technique -> new Entry.Extra(technique.name(), line.isAllowed(player, technique)))
+            .toList(),
         locked,
         freed || !player.busy().isEmpty(),
         !freed,
@@ -184,6 +192,11 @@ final class Teller implements Watcher {
   }
 
   @Override
+  public void comparing(Favour favour, int left) {
+    frame.say(texts.get("window.comparing", texts.get("favour." + favour), left));
+  }
+
+  @Override
   public void rests() {
     tools.busy(false);
   }
@@ -197,7 +210,7 @@ final class Teller implements Watcher {
   }
 
   @Override
-  public void refused(String message) {
-    frame.warn(message);
+  public void refused(Sentence why) {
+    frame.warn(texts.say(why));
   }
 }

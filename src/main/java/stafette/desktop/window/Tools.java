@@ -8,13 +8,11 @@ import java.util.function.Consumer;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckMenuItem;
-import javafx.scene.control.ComboBox;
 import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.ProgressIndicator;
 import javafx.scene.control.Tooltip;
 import stafette.desktop.texts.Texts;
-import stafette.plan.Hocket;
 
 /** What stands above the panels: opening, planning, undoing, hearing, writing. */
 final class Tools {
@@ -27,7 +25,6 @@ final class Tools {
   private final Button redo;
   private final Button compare;
   private final Button write;
-  private final ComboBox<Hocket> hocket = new ComboBox<>();
   private final MenuButton more;
   private final ProgressIndicator turning = new ProgressIndicator();
   private Optional<Path> score = Optional.empty();
@@ -49,8 +46,6 @@ final class Tools {
     void redo();
 
     void compare();
-
-    void hocket(Hocket unit);
 
     void write();
 
@@ -92,12 +87,6 @@ final class Tools {
     compare = button("tools.compare", actions::compare);
     write = button("tools.write", actions::write);
     more = more();
-    hocket.setId("tool-hocket");
-    hocket.getItems().setAll(Hocket.values());
-    hocket.setConverter(new HocketWords(texts));
-    hocket.setAccessibleText(texts.get("tools.hocket"));
-    hocket.setTooltip(new Tooltip(texts.get("tools.hocket")));
-    hocket.setOnAction(event -> Optional.ofNullable(hocket.getValue()).ifPresent(actions::hocket));
     turning.setMaxSize(18, 18);
     turning.setId("turning");
     fillRecent();
@@ -152,7 +141,7 @@ final class Tools {
   }
 
   List<Node> nodes() {
-    return List.of(open, plan, stop, undo, redo, hocket, compare, write, more, turning);
+    return List.of(open, plan, stop, undo, redo, compare, write, more, turning);
   }
 
   /** Something that takes long goes on, or doesn't. */
@@ -175,22 +164,12 @@ final class Tools {
   /** Which tools make sense now. */
   void allow(Allowed now) {
     plan.setDisable(!now.line());
-    hocket.setDisable(!now.line());
     compare.setDisable(!now.plan());
     write.setDisable(!now.plan());
     undo.setDisable(!now.undo());
     redo.setDisable(!now.redo());
-    now.hocket()
-        .filter(unit -> unit != hocket.getValue())
-        .ifPresent(
-            unit -> {
-              var action = hocket.getOnAction();
-              hocket.setOnAction(null);
-              hocket.setValue(unit);
-              hocket.setOnAction(action);
-            });
   }
 
   /** What there is. */
-  record Allowed(boolean line, boolean plan, boolean undo, boolean redo, Optional<Hocket> hocket) {}
+  record Allowed(boolean line, boolean plan, boolean undo, boolean redo) {}
 }

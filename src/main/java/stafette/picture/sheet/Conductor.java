@@ -132,7 +132,7 @@ final class Conductor {
   private List<Block> findings() {
     List<Block> all =
         content.verdict().findings().stream()
-            .map(finding -> text(finding.message(), Type.TEXT, right - left))
+            .map(finding -> text(finding.message().toString(), Type.TEXT, right - left))
             .toList();
     return Block.headed(
         text("This plan does not hold", Type.SECTION, right - left).after(GAP), all);

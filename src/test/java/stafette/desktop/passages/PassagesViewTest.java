@@ -24,6 +24,7 @@ import stafette.desktop.PanelWindow;
 import stafette.desktop.texts.Texts;
 import stafette.desktop.window.Style;
 import stafette.limits.Assurance;
+import stafette.score.ToneChoice;
 import stafette.score.Tremolo;
 import stafette.work.CheckScore;
 import stafette.work.LimitsInForce;
@@ -90,6 +91,7 @@ class PassagesViewTest {
           robot.lookup("#passages-other").queryAs(TitledPane.class).setExpanded(true);
           robot.lookup("#line-staff").queryAs(ComboBox.class).getSelectionModel().select(1);
           robot.lookup("#line-bars").queryAs(TextField.class).setText(" 3-4 ");
+          robot.lookup("#line-tone").queryAs(ComboBox.class).getSelectionModel().select(1);
         });
     robot.interact(() -> robot.lookup("#line-show").queryButton().fire());
     assertEquals(
@@ -98,7 +100,8 @@ class PassagesViewTest {
                 checked.score().score().parts().get(0).id(),
                 OptionalInt.of(1),
                 Optional.empty(),
-                Optional.of("3-4"))),
+                Optional.of("3-4"),
+                new ToneChoice.FromTop(1))),
         lines);
   }
 

@@ -64,6 +64,11 @@ class PlayersViewTest {
     }
 
     @Override
+    public void allow(String name, String technique, boolean allowed) {
+      done.add("allow " + name + " " + technique + " " + allowed);
+    }
+
+    @Override
     public void sit(String name, Optional<Seat> seat) {
       done.add("seat " + name + " " + seat.map(Seat::acrossMetres).orElse(0.0));
     }
@@ -93,6 +98,7 @@ class PlayersViewTest {
         name,
         Optional.of("flute"),
         player.skills(),
+        List.of(new Entry.Extra("double tonguing", false)),
         locked,
         true,
         true,
@@ -101,7 +107,8 @@ class PlayersViewTest {
   }
 
   private static Entry unknown(String name) {
-    return new Entry(name, Optional.empty(), List.of(), false, false, false, Optional.empty(), 0);
+    return new Entry(
+        name, Optional.empty(), List.of(), List.of(), false, false, false, Optional.empty(), 0);
   }
 
   private static void open(FxRobot robot, int player) {
@@ -139,14 +146,20 @@ class PlayersViewTest {
   }
 
   @Test
-  void players_are_locked_freed_moved_and_removed(FxRobot robot) {
+  void players_are_locked_freed_allowed_a_technique_moved_and_removed(FxRobot robot) {
     open(robot, 1);
     robot.interact(() -> robot.lookup("#player-1-lock").queryAs(CheckBox.class).fire());
     robot.interact(() -> robot.lookup("#player-1-other").queryAs(CheckBox.class).fire());
+    robot.interact(() -> robot.lookup("#player-1-extra-1").queryAs(CheckBox.class).fire());
     robot.interact(() -> robot.lookup("#player-1-down").queryButton().fire());
     robot.interact(() -> robot.lookup("#player-1-remove").queryButton().fire());
     assertEquals(
-        List.of("lock Flute 1 false", "other Flute 1 false", "move Flute 1 1", "remove Flute 1"),
+        List.of(
+            "lock Flute 1 false",
+            "other Flute 1 false",
+            "allow Flute 1 double tonguing true",
+            "move Flute 1 1",
+            "remove Flute 1"),
         done);
     assertTrue(robot.lookup("#player-1-up").queryButton().isDisabled());
   }

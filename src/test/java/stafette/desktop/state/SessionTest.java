@@ -26,6 +26,7 @@ import stafette.score.BarChoice;
 import stafette.score.LineChoice;
 import stafette.split.Splitter;
 import stafette.time.TempoMark;
+import stafette.words.Sentence;
 import stafette.work.LimitsInForce;
 import stafette.work.OpenLine;
 import stafette.work.Refusal;
@@ -72,8 +73,8 @@ class SessionTest {
     }
 
     @Override
-    public void refused(String message) {
-      refused.add(message);
+    public void refused(Sentence why) {
+      refused.add(why.toString());
     }
   }
 
@@ -143,7 +144,7 @@ class SessionTest {
     planned();
     session.split(0, 20);
     session.lockHandoff(0);
-    session.hocket(Hocket.BEAT);
+    hocket();
     session.add("Oboe 1", Optional.empty());
     session.remove("Clarinet 1");
     session.tempo(TempoMark.QUARTER_120, true);
@@ -199,7 +200,7 @@ class SessionTest {
   @Test
   void a_turn_is_dealt_out_between_two_and_given_back() {
     planned();
-    session.hocket(Hocket.BEAT);
+    hocket();
     Plan before = present();
     session.hocket(0);
     assertTrue(present().turns().get(0).isHocket());
@@ -432,6 +433,14 @@ class SessionTest {
 
   private static TempoMark at(int quarters) {
     return new TempoMark(stafette.time.BeatUnit.QUARTER, stafette.time.Rational.of(quarters));
+  }
+
+  private void hocket() {
+    try {
+      session.rules().hocket(Hocket.BEAT);
+    } catch (Refusal e) {
+      throw new AssertionError(e);
+    }
   }
 
   private Plan present() {

@@ -25,6 +25,7 @@ import stafette.desktop.window.Style;
 import stafette.time.BeatUnit;
 import stafette.time.Rational;
 import stafette.time.TempoMark;
+import stafette.words.Sentence;
 
 /** The tempo rule in a window. */
 @ExtendWith(ApplicationExtension.class)
@@ -33,10 +34,10 @@ class TempoRuleTest {
       new TempoWindow(
           0.75,
           1.1,
-          "quarter = 90",
-          "quarter = 132",
-          "breath of Flute 1 at bar 8, beat 1",
-          "peak rate of Flute 1 at bar 5, beat 1");
+          new TempoMark(BeatUnit.QUARTER, Rational.of(90)).inWords(),
+          new TempoMark(BeatUnit.QUARTER, Rational.of(132)).inWords(),
+          Sentence.name("breath of Flute 1 at bar 8, beat 1"),
+          Sentence.name("peak rate of Flute 1 at bar 5, beat 1"));
 
   private final List<Long> moves = new ArrayList<>();
   private final List<Boolean> dones = new ArrayList<>();

@@ -8,7 +8,6 @@ import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
-import java.util.List;
 import java.util.Locale;
 import java.util.Properties;
 import java.util.Set;
@@ -21,9 +20,8 @@ import stafette.check.Ease;
 import stafette.desktop.state.Watcher;
 import stafette.plan.Favour;
 import stafette.plan.Hocket;
-import stafette.time.BeatUnit;
-import stafette.time.Length;
-import stafette.time.Rational;
+import stafette.plan.SourceTreatment;
+import stafette.score.Tremolo;
 
 /** The words of the desktop: complete in each language, and none that nobody says. */
 class TextsTest {
@@ -57,12 +55,13 @@ class TextsTest {
     Set<String> unsaid = new TreeSet<>(english().stringPropertyNames());
     Arrays.stream(Ease.values()).forEach(ease -> unsaid.remove("ease." + ease.name()));
     Arrays.stream(Favour.values()).forEach(favour -> unsaid.remove("favour." + favour.name()));
-    units().forEach(unit -> unsaid.remove("beat." + unit));
     Arrays.stream(Hocket.values()).forEach(unit -> unsaid.remove("hocket." + unit));
     Arrays.stream(Watcher.Work.values()).forEach(work -> unsaid.remove("window.work." + work));
+    Arrays.stream(Tremolo.values()).forEach(how -> unsaid.remove("tremolo." + how));
+    Arrays.stream(SourceTreatment.values()).forEach(what -> unsaid.remove("source." + what));
     unsaid.removeIf(key -> key.startsWith("tools.export."));
     unsaid.removeAll(said);
-    unsaid.removeIf(key -> said.contains(key.replaceFirst("\\.long$", "")));
+    unsaid.removeIf(key -> said.contains(key.replaceFirst("\\.(long|help)$", "")));
     assertEquals(Set.of(), unsaid);
   }
 
@@ -77,24 +76,6 @@ class TextsTest {
       }
     }
     assertEquals(Set.of(), missing);
-  }
-
-  /** All plain values that a metronome mark may count. */
-  private static List<String> units() {
-    return Stream.iterate(Rational.of(16), length -> length.dividedBy(2))
-        .limit(11)
-        .map(length -> BeatUnit.of(new Length(length)).orElseThrow().name())
-        .toList();
-  }
-
-  @Test
-  void metronome_marks_are_said_in_each_language() {
-    assertEquals("punktierte Viertel = 92", Texts.in(Locale.GERMAN).tempo("dotted quarter = 92"));
-    for (String unit : units()) {
-      assertEquals(unit + " = 71.5", Texts.in(Locale.ENGLISH).tempo(unit + " = 71.5"));
-      Texts.in(Locale.GERMAN).tempo(unit + " = 71.5");
-    }
-    assertEquals("any slower tempo", Texts.in(Locale.ENGLISH).tempo("any slower tempo"));
   }
 
   @Test

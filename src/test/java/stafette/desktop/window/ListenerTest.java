@@ -41,6 +41,7 @@ import stafette.desktop.texts.Texts;
 import stafette.plan.Handoff;
 import stafette.plan.Plan;
 import stafette.plan.PlanEdit;
+import stafette.plan.SourceTreatment;
 import stafette.work.JudgedPlan;
 import stafette.work.LimitsInForce;
 import stafette.work.OpenLine;
@@ -49,6 +50,9 @@ import stafette.work.Remembered;
 /** Hearing a plan from the strip and the lanes. */
 @ExtendWith(ApplicationExtension.class)
 class ListenerTest {
+  /** Searched for once. */
+  private static Optional<JudgedPlan> found = Optional.empty();
+
   private final Texts texts = Texts.in(Locale.ENGLISH);
   private final Ear ear = new Ear();
   private final List<String> said = new ArrayList<>();
@@ -65,7 +69,10 @@ class ListenerTest {
     stage = window;
     LimitsInForce limits = LimitsInForce.load(Optional.empty());
     line = SplitSample.line();
-    JudgedPlan judged = line.plan(() -> false, progress -> {}).plan().orElseThrow();
+    if (found.isEmpty()) {
+      found = line.plan(() -> false, progress -> {}).plan();
+    }
+    JudgedPlan judged = found.orElseThrow();
     plan = judged.plan();
     Path folder = Files.createTempDirectory("stafette-listener");
     Session session =
@@ -93,7 +100,8 @@ class ListenerTest {
         Optional.empty(),
         Optional.of(line),
         Optional.of(JudgedPlan.atOnce(other)),
-        Optional.empty());
+        Optional.empty(),
+        SourceTreatment.KEEP);
   }
 
   private void aside(Runnable work) {
@@ -201,17 +209,14 @@ class ListenerTest {
     robot.clickOn("#lane-silenced-" + lane);
     assertFalse(listener.heard().contains(first));
     robot.clickOn("#hear-now");
-    until(() -> isPlaying() && at() > plan.line().onsetMicros(40));
+    until(() -> isPlaying() && at() > plan.line().onsetMicros(12));
     assertEquals(Set.of(), ear.channels());
     Plan other = plan.with(new PlanEdit.Join(0)).orElseThrow();
-    robot.interact(
-        () -> {
-          listener.show(desk(other));
-        });
+    robot.interact(() -> listener.show(desk(other)));
     WaitForAsyncUtils.waitForFxEvents();
     assertTrue(isPlaying());
     assertEquals(Set.of(), ear.channels());
-    assertTrue(at() > plan.line().onsetMicros(30));
+    assertTrue(at() > plan.line().onsetMicros(6));
     assertTrue(robot.lookup("#lane-silenced-" + lane).queryAs(ToggleButton.class).isSelected());
     robot.interact(() -> robot.lookup("#lane-alone-" + lane).query().requestFocus());
     robot.push(KeyCode.SPACE);

@@ -139,7 +139,7 @@ class WindowTest {
   @Test
   void what_is_written_is_seen_as_music_before_and_after(FxRobot robot) throws TimeoutException {
     planned(robot);
-    select(robot, 2);
+    select(robot, 3);
     until(() -> !robot.lookup("#written-bars").queryListView().getItems().isEmpty());
     WaitForAsyncUtils.waitForFxEvents();
     seen("6-as-written");

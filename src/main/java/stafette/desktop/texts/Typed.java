@@ -1,4 +1,4 @@
-package stafette.desktop.players;
+package stafette.desktop.texts;
 
 import java.text.NumberFormat;
 import java.util.Locale;
@@ -7,12 +7,13 @@ import javafx.css.PseudoClass;
 import javafx.scene.control.TextField;
 
 /** Figures as people type them, with a comma or a point. */
-final class Typed {
+public final class Typed {
   private static final PseudoClass NONE = PseudoClass.getPseudoClass("none");
 
   private Typed() {}
 
-  static Optional<Double> figure(String text) {
+  /** Empty if it is none. */
+  public static Optional<Double> figure(String text) {
     String plain = text.strip().replace(',', '.').replace('\u2212', '-');
     return plain.matches("-?[0-9]{1,4}(\\.[0-9]{1,4})?")
         ? Optional.of(Double.parseDouble(plain))
@@ -20,14 +21,14 @@ final class Typed {
   }
 
   /** The figure in a field; what is none is marked. */
-  static Optional<Double> figure(TextField field) {
+  public static Optional<Double> figure(TextField field) {
     Optional<Double> figure = figure(field.getText());
     field.pseudoClassStateChanged(NONE, figure.isEmpty() && !field.getText().isBlank());
     return figure;
   }
 
   /** Runs when a changed field is left, or closed with the enter key. */
-  static void whenSettled(TextField field, Runnable settled) {
+  public static void whenSettled(TextField field, Runnable settled) {
     String[] before = {field.getText()};
     Runnable once =
         () -> {
@@ -47,7 +48,8 @@ final class Typed {
             });
   }
 
-  static String text(double value, Locale locale) {
+  /** With two decimals at most. */
+  public static String text(double value, Locale locale) {
     NumberFormat format = NumberFormat.getNumberInstance(locale);
     format.setGroupingUsed(false);
     format.setMaximumFractionDigits(2);

@@ -1,4 +1,4 @@
-package stafette.desktop.players;
+package stafette.desktop.texts;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 

@@ -1,0 +1,39 @@
+package stafette.desktop.rules;
+
+import java.util.Optional;
+import stafette.limits.Assurance;
+import stafette.plan.Favour;
+import stafette.plan.Hocket;
+import stafette.plan.OverlapRule;
+import stafette.plan.SourceTreatment;
+import stafette.score.ToneChoice;
+import stafette.score.Tremolo;
+
+/** Other rules that somebody asks for. Each answers in words why not; nothing if it holds now. */
+public interface RuleGestures {
+  Optional<String> favour(Favour favour);
+
+  Optional<String> overlap(OverlapRule overlap);
+
+  /** Rest before an entry. */
+  Optional<String> ready(double seconds);
+
+  Optional<String> assurance(Assurance assurance);
+
+  Optional<String> hocket(Hocket hocket);
+
+  /** How many always play. */
+  Optional<String> together(int players);
+
+  /**
+   * Which tones of chords.
+   *
+   * @param each whether each of them gets players of its own
+   */
+  Optional<String> tones(ToneChoice choice, boolean each);
+
+  Optional<String> tremolo(Tremolo tremolo);
+
+  /** What writing makes of the line that was split. */
+  Optional<String> source(SourceTreatment source);
+}

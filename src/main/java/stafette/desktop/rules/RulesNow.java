@@ -1,0 +1,47 @@
+package stafette.desktop.rules;
+
+import stafette.limits.Assurance;
+import stafette.plan.Favour;
+import stafette.plan.Hocket;
+import stafette.plan.OverlapRule;
+import stafette.plan.SourceTreatment;
+import stafette.score.Tremolo;
+import stafette.work.OpenLine;
+import stafette.work.SplitLine;
+
+/**
+ * The rules in force.
+ *
+ * @param readySeconds rest before an entry
+ * @param together how many always play
+ * @param tones which tones of chords
+ * @param fullest how many tones the fullest chord of the line has
+ * @param source what writing makes of the line that was split
+ */
+public record RulesNow(
+    Favour favour,
+    OverlapRule overlap,
+    double readySeconds,
+    Assurance assurance,
+    Hocket hocket,
+    int together,
+    Tones tones,
+    int fullest,
+    Tremolo tremolo,
+    SourceTreatment source) {
+  /** The rules of a line. */
+  public static RulesNow of(OpenLine line, SourceTreatment source) {
+    SplitLine.Request asked = line.asked();
+    return new RulesNow(
+        asked.favour(),
+        asked.overlap(),
+        asked.readySeconds(),
+        asked.assurance(),
+        asked.relaying().hocket(),
+        asked.relaying().together(),
+        new Tones(line.line().source().tone(), asked.relaying().eachTone()),
+        line.tones(),
+        asked.line().tremolo(),
+        source);
+  }
+}

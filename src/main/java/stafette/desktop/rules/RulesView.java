@@ -1,0 +1,117 @@
+package stafette.desktop.rules;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import stafette.desktop.texts.Texts;
+import stafette.desktop.texts.Typed;
+import stafette.limits.Assurance;
+import stafette.plan.Favour;
+import stafette.plan.Hocket;
+import stafette.plan.OverlapRule;
+import stafette.plan.SourceTreatment;
+import stafette.score.Tremolo;
+import stafette.work.Relaying;
+
+/** The rules, one below the other. */
+public final class RulesView extends VBox {
+  private final Texts texts;
+  private final Label none;
+  private final ScrollPane scroll;
+  private final ChoiceRule<Favour> favour;
+  private final FigureRule<OverlapRule> overlap;
+  private final FigureRule<Double> ready;
+  private final FigureRule<Assurance> assurance;
+  private final ChoiceRule<Hocket> hocket;
+  private final ChoiceRule<Integer> together;
+  private final ChoiceRule<Tones> tones;
+  private final ChoiceRule<Tremolo> tremolo;
+  private final ChoiceRule<SourceTreatment> source;
+
+  public RulesView(Texts texts, RuleGestures asked) {
+    this.texts = texts;
+    setId("rules");
+    getStyleClass().add("panel");
+    favour = new ChoiceRule<>("rules.favour", texts, f -> texts.get("favour." + f), asked::favour);
+    overlap =
+        new FigureRule<>(
+            "rules.overlap",
+            texts,
+            List.of(texts.get("rules.overlap.from"), texts.get("rules.overlap.to"), ""),
+            typed -> Reading.overlap(typed.get(0), typed.get(1), texts),
+            asked::overlap);
+    overlap.prompt(1, texts.get("rules.overlap.beat"));
+    ready =
+        new FigureRule<>(
+            "rules.ready",
+            texts,
+            List.of("", texts.get("rules.ready.unit")),
+            typed -> Reading.ready(typed.get(0), texts),
+            asked::ready);
+    assurance =
+        new FigureRule<>(
+            "rules.assurance",
+            texts,
+            List.of("", texts.get("rules.assurance.unit")),
+            typed -> Reading.assurance(typed.get(0), texts),
+            asked::assurance);
+    hocket = new ChoiceRule<>("rules.hocket", texts, h -> texts.get("hocket." + h), asked::hocket);
+    together =
+        new ChoiceRule<>(
+            "rules.together", texts, n -> texts.get("rules.together.n", n), asked::together);
+    tones =
+        new ChoiceRule<>(
+            "rules.tones", texts, t -> t.words(texts), t -> asked.tones(t.choice(), t.each()));
+    tremolo =
+        new ChoiceRule<>("rules.tremolo", texts, t -> texts.get("tremolo." + t), asked::tremolo);
+    source = new ChoiceRule<>("rules.source", texts, s -> texts.get("source." + s), asked::source);
+    none = new Label(texts.get("rules.none"));
+    none.setWrapText(true);
+    none.getStyleClass().add("quiet");
+    scroll = scrolled();
+    getChildren().setAll(none, scroll);
+    show(Optional.empty());
+  }
+
+  private ScrollPane scrolled() {
+    VBox all =
+        new VBox(14, favour, assurance, overlap, ready, hocket, together, tones, tremolo, source);
+    all.setMinWidth(0);
+    all.getStyleClass().add("rules");
+    ScrollPane pane = new ScrollPane(all);
+    pane.setFitToWidth(true);
+    pane.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+    pane.getStyleClass().add("flat-scroll");
+    VBox.setVgrow(pane, Priority.ALWAYS);
+    return pane;
+  }
+
+  /** Shows the rules in force; asks for a line where there is none. */
+  public void show(Optional<RulesNow> rules) {
+    none.setVisible(rules.isEmpty());
+    none.setManaged(rules.isEmpty());
+    scroll.setVisible(rules.isPresent());
+    rules.ifPresent(this::fill);
+  }
+
+  private void fill(RulesNow now) {
+    favour.show(Arrays.asList(Favour.values()), now.favour());
+    overlap.show(
+        List.of(
+            Integer.toString(now.overlap().min()),
+            now.overlap().max().stream().mapToObj(Integer::toString).findFirst().orElse("")));
+    ready.show(List.of(Typed.text(now.readySeconds(), texts.locale())));
+    assurance.show(List.of(Typed.text(now.assurance().percent(), texts.locale())));
+    hocket.show(Arrays.asList(Hocket.values()), now.hocket());
+    together.show(
+        IntStream.rangeClosed(1, Relaying.MOST_TOGETHER).boxed().toList(), now.together());
+    tones.show(Tones.among(now.fullest()), now.tones());
+    tremolo.show(Arrays.asList(Tremolo.values()), now.tremolo());
+    source.show(Arrays.asList(SourceTreatment.values()), now.source());
+  }
+}
