@@ -87,6 +87,13 @@ public final class Engraver {
     return new Engraver(music, staff, row).all();
   }
 
+  /** The notes alone, without staff, header and bar lines. */
+  static List<Mark> notes(Music music, Staff staff, Row row) {
+    Engraver engraver = new Engraver(music, staff, row);
+    engraver.addMusic();
+    return engraver.marks;
+  }
+
   /** How much room the signs before the first bar take, if that is the first bar of all. */
   public static double headerWidth(Music music, Staff staff) {
     return headerWidth(music, staff, Position.START);
@@ -138,6 +145,11 @@ public final class Engraver {
 
   private List<Mark> all() {
     addStaff();
+    addMusic();
+    return marks;
+  }
+
+  private void addMusic() {
     groups.forEach(group -> marks.addAll(group.marks()));
     addHeads();
     addRests();
@@ -147,7 +159,6 @@ public final class Engraver {
     addTuplets();
     marks.addAll(curves.slurs());
     addOctaves();
-    return marks;
   }
 
   private void addStaff() {

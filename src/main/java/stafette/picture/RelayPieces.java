@@ -1,14 +1,17 @@
 package stafette.picture;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import stafette.check.Verdict;
-import stafette.limits.Instrument;
 import stafette.plan.Pattern;
 import stafette.plan.Plan;
+import stafette.plan.Played;
 import stafette.plan.Segment;
+import stafette.score.Stroke;
 import stafette.time.Bar;
 import stafette.time.Span;
 
@@ -22,7 +25,7 @@ public final class RelayPieces {
 
   private RelayPieces(Relay relay) {
     this.relay = relay;
-    staffs = StaffLines.withoutKeys(relay);
+    staffs = StaffLines.of(relay);
   }
 
   public static RelayPieces of(Plan plan, Verdict verdict) {
@@ -32,6 +35,11 @@ public final class RelayPieces {
   /** All bars in which something of the relay sounds. */
   public List<Bar> bars() {
     return relay.bars();
+  }
+
+  /** The time signature that begins with a bar: "6/8"; empty where it goes on. */
+  public Optional<String> newMeter(Bar bar) {
+    return staffs.newMeter(bar).map(meter -> String.join("/", TimeSignature.figures(meter)));
   }
 
   /** From the first stroke that the player of a segment really plays to the end of the last. */
@@ -91,27 +99,67 @@ public final class RelayPieces {
     return Hatching.of(box);
   }
 
-  /**
-   * What a player plays within a row, on a staff of its own. Accidentals are written out: where
-   * somebody scrolls, the key signature may be out of sight.
-   */
-  public List<Mark> music(int player, Row row, double staffTop) {
-    return staffs.plays(player, row) ? staffs.marks(player, row, staffTop) : List.of();
+  /** The notes that a player plays within a row, without the staff that they stand on. */
+  public List<Mark> notes(int player, Row row, double staffTop) {
+    return staffs.plays(player, row) ? staffs.notes(player, row, staffTop) : List.of();
+  }
+
+  /** The five lines of a player's staff. */
+  public List<Mark> staff(int player, double staffTop, double left, double right) {
+    return staffs.wholeStaff(player, staffTop).lines(left, right);
   }
 
   /**
-   * The clef of a player's staff, where the beginning of the row is out of sight.
+   * Clef and key signature of a player's staff, on lines of their own.
    *
-   * @param left where it begins
+   * @param bar in which the key holds
+   * @param left where they begin
    */
-  public List<Mark> clef(int player, double staffTop, double left) {
-    Instrument instrument = relay.plan().brief().players().get(player).instrument();
-    Clef clef = Clef.of(instrument.clef());
-    Staff staff = new Staff(staffTop, StaffLines.SPACE, clef, instrument.transposition());
-    double width = StaffHeader.width(staff, 0, Optional.empty());
-    List<Mark> marks = new ArrayList<>(staff.lines(left, left + width));
-    marks.addAll(StaffHeader.of(staff, 0, Optional.empty(), left + width));
+  public List<Mark> clefAndKey(int player, Bar bar, double staffTop, double left) {
+    List<Mark> marks =
+        new ArrayList<>(staff(player, staffTop, left, left + clefAndKeyWidth(player, bar)));
+    marks.addAll(staffs.clefAndKey(player, bar, staffTop, left));
     return marks;
+  }
+
+  public double clefAndKeyWidth(int player, Bar bar) {
+    return staffs.clefAndKeyWidth(player, bar);
+  }
+
+  /**
+   * What a player plays in one bar, all that its height depends on.
+   *
+   * @param staff with its top line at zero
+   * @param strokes that begin in the bar
+   */
+  public record BarOfNotes(int player, Bar bar, Staff staff, List<Stroke> strokes) {
+    public BarOfNotes {
+      strokes = List.copyOf(strokes);
+    }
+  }
+
+  /** All bars in which a player plays something. */
+  public List<BarOfNotes> barsOfNotes(int player) {
+    Map<Bar, List<Stroke>> byBar = new LinkedHashMap<>();
+    for (Segment segment : relay.plan().segmentsOf(player)) {
+      Played played = relay.plan().played(segment);
+      for (Stroke stroke : played.line().strokes().subList(played.first(), played.last() + 1)) {
+        Bar bar = played.line().bars().at(stroke.onset());
+        byBar.computeIfAbsent(bar, each -> new ArrayList<>()).add(stroke);
+      }
+    }
+    Staff staff = staffs.wholeStaff(player, 0);
+    return byBar.entrySet().stream()
+        .map(entry -> new BarOfNotes(player, entry.getKey(), staff, entry.getValue()))
+        .toList();
+  }
+
+  /** From the top line of the staff to the highest and the lowest ink; at least the staff. */
+  public Box reach(BarOfNotes music) {
+    Row row = new Row(List.of(music.bar()), 0, staffs.pointsPerQuarter(), 0);
+    return notes(music.player(), row, 0).stream()
+        .map(Mark::bounds)
+        .reduce(new Box(0, 0, row.right(), 4 * staffs.space()), Box::with);
   }
 
   /** The least width of a quarter note at which no two notes touch. */

@@ -1,7 +1,10 @@
 package stafette.picture;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import stafette.limits.Instrument;
 import stafette.plan.Busy;
@@ -11,6 +14,7 @@ import stafette.score.Keys;
 import stafette.score.Line;
 import stafette.time.Bar;
 import stafette.time.Meter;
+import stafette.time.Position;
 import stafette.time.Span;
 
 /** The music that each player of a relay plays, as it stands under the ribbon. */
@@ -31,12 +35,11 @@ final class StaffLines {
   private final Relay relay;
   private final List<NoteRoom> rooms;
   private final double space;
-  private final boolean withKeys;
+  private final Map<Integer, Staff> wholes = new HashMap<>();
 
-  private StaffLines(Relay relay, double space, boolean withKeys) {
+  private StaffLines(Relay relay, double space) {
     this.relay = relay;
     this.space = space;
-    this.withKeys = withKeys;
     List<PartSpelling> spellings = relay.playing().stream().map(this::spelling).distinct().toList();
     rooms =
         relay.plan().brief().lines().stream()
@@ -47,17 +50,12 @@ final class StaffLines {
 
   /** In the usual size. */
   static StaffLines of(Relay relay) {
-    return new StaffLines(relay, SPACE, true);
+    return new StaffLines(relay, SPACE);
   }
 
   /** In another size, in points from line to line. */
   static StaffLines sized(Relay relay, double space) {
-    return new StaffLines(relay, space, true);
-  }
-
-  /** In the usual size, all accidentals written out, for where the header may be out of sight. */
-  static StaffLines withoutKeys(Relay relay) {
-    return new StaffLines(relay, SPACE, false);
+    return new StaffLines(relay, space);
   }
 
   /** The same, smaller if need be, so that each bar fits a width. */
@@ -73,7 +71,7 @@ final class StaffLines {
             .orElse(0);
     return widest <= width
         ? this
-        : new StaffLines(relay, Math.max(LEAST_SPACE, space * width / widest), withKeys);
+        : new StaffLines(relay, Math.max(LEAST_SPACE, space * width / widest));
   }
 
   double space() {
@@ -93,6 +91,62 @@ final class StaffLines {
 
   List<Mark> marks(int player, Row row, double top) {
     return Engraver.marks(music(player, row.bars()), staff(player, row.span(), top), row);
+  }
+
+  /** The notes of a player alone, with the clef in which all that it plays is best read. */
+  List<Mark> notes(int player, Row row, double top) {
+    List<Played> plays =
+        relay.plan().segmentsOf(player).stream()
+            .filter(segment -> relay.span(segment).overlaps(row.span()))
+            .map(relay.plan()::played)
+            .toList();
+    Engraver.Music own =
+        new Engraver.Music(plays, silences(player, row.span()), keys(player), Optional.empty());
+    return Engraver.notes(own, wholeStaff(player, top), row);
+  }
+
+  /** Where a player has no segment, so that no rests are written there. */
+  private List<Span> silences(int player, Span span) {
+    List<Span> silences = new ArrayList<>();
+    Position at = span.start();
+    List<Span> plays =
+        relay.plan().segmentsOf(player).stream()
+            .map(relay::span)
+            .sorted(Comparator.comparing(Span::start))
+            .toList();
+    for (Span own : plays) {
+      if (own.start().isAfter(at)) {
+        silences.add(new Span(at, own.start()));
+      }
+      at = own.end().isAfter(at) ? own.end() : at;
+    }
+    if (span.end().isAfter(at)) {
+      silences.add(new Span(at, span.end()));
+    }
+    return silences;
+  }
+
+  /** Clef and key, beginning at the left. */
+  List<Mark> clefAndKey(int player, Bar bar, double top, double left) {
+    Staff staff = wholeStaff(player, top);
+    int fifths = spelling(player).signature(bar);
+    double width = StaffHeader.width(staff, fifths, Optional.empty());
+    return StaffHeader.of(staff, fifths, Optional.empty(), left + width);
+  }
+
+  double clefAndKeyWidth(int player, Bar bar) {
+    return StaffHeader.width(usualStaff(player), spelling(player).signature(bar), Optional.empty());
+  }
+
+  /** With the clef in which all that the player plays is best read. */
+  Staff wholeStaff(int player, double top) {
+    Staff staff = wholes.computeIfAbsent(player, each -> staff(each, whole(), 0));
+    return new Staff(top, space, staff.clef(), staff.transposition());
+  }
+
+  private Span whole() {
+    List<Bar> bars = relay.bars();
+    return new Span(bars.get(0).span().start(), bars.get(bars.size() - 1).span().end());
   }
 
   /** The widest header of any player's staff in whichever bar a row begins. */
@@ -159,7 +213,7 @@ final class StaffLines {
   }
 
   /** The time signature that a row shows which begins there. */
-  private Optional<Meter> newMeter(Bar bar) {
+  Optional<Meter> newMeter(Bar bar) {
     boolean isNew =
         bar.equals(relay.bars().get(0))
             || !relay.line().bars().get(bar.index() - 1).meter().equals(bar.meter());
@@ -168,7 +222,7 @@ final class StaffLines {
 
   private Keys keys(int player) {
     Instrument instrument = instrument(player);
-    return instrument.range().isEmpty() || !withKeys
+    return instrument.range().isEmpty()
         ? Keys.NONE
         : relay.line().keys().writtenBy(instrument.transposition());
   }

@@ -24,6 +24,27 @@ public sealed interface Lock {
     return lock instanceof Out out ? OptionalInt.of(out.player()) : OptionalInt.empty();
   }
 
+  /** Whether a lock is about just this segment: who plays it, and from where to where. */
+  static boolean keeps(Lock lock, Segment segment) {
+    boolean same =
+        lock.relay() == segment.relay()
+            && lock.first() == segment.first()
+            && lock.last() == segment.last();
+    return lock instanceof Exactly exactly
+        ? same
+            && exactly.player() == segment.player()
+            && exactly.skill().stream().allMatch(skill -> skill == segment.skill())
+        : same && lock instanceof In in && in.player() == segment.player();
+  }
+
+  /** Whether a lock is about just this handoff. */
+  static boolean keeps(Lock lock, Handoff handoff) {
+    return lock instanceof At at
+        && at.relay() == handoff.enters().relay()
+        && at.first() == handoff.enters().first()
+        && at.last() == handoff.leaves().last();
+  }
+
   /**
    * A handoff.
    *

@@ -121,10 +121,11 @@ final class Roster {
                                   allowance.covers(player.name(), player.instrument(), technique)));
       if (!meant) {
         throw Refusal.wrongUse(
-            "--allow \""
-                + allowance.player().map(name -> name + ": ").orElse("")
-                + allowance.technique()
-                + "\": none of these players has a technique of that name (limits INSTRUMENT lists them)");
+            Sentence.of(
+                "--allow \"{0}{1}\": none of these players has a technique of that name (limits"
+                    + " INSTRUMENT lists them)",
+                allowance.player().map(name -> name + ": ").orElse(""),
+                Sentence.name(allowance.technique())));
       }
     }
   }

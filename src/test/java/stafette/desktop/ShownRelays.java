@@ -1,8 +1,11 @@
 package stafette.desktop;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import stafette.Invented;
 import stafette.limits.Breath;
 import stafette.limits.Instrument;
@@ -12,9 +15,12 @@ import stafette.plan.Busy;
 import stafette.plan.Plan;
 import stafette.plan.Player;
 import stafette.plan.Segment;
+import stafette.score.Keys;
 import stafette.score.Line;
 import stafette.score.Pitch;
 import stafette.score.Step;
+import stafette.score.Transposition;
+import stafette.time.Position;
 
 /** Relays to show in windows. */
 public final class ShownRelays {
@@ -45,12 +51,65 @@ public final class ShownRelays {
             second.part(),
             second.skills(),
             List.of(new Busy(0, 2_500_000, List.of(0L, 500_000L, 1_000_000L))));
-    List<Segment> segments = new java.util.ArrayList<>();
+    List<Segment> segments = new ArrayList<>();
     int[] order = {0, 1, 2, 0, 1, 2};
     for (int i = 0; i < bars / 2; i++) {
       int last = i == bars / 2 - 1 ? line.count() - 1 : (i + 1) * 32 + (i == 1 ? 4 : 0);
       segments.add(new Segment(order[i % 6], 0, i * 32, last));
     }
     return new Plan(new Brief(line, List.of(first, busy, third), Invented.rules()), segments);
+  }
+
+  /**
+   * Eight bars that sweep over three octaves, in three flats and from the fifth bar on in two
+   * sharps, over players who write at another pitch or in another clef.
+   */
+  public static Plan wide() {
+    Line plain = Invented.line(128, 4, 120, ShownRelays::swept);
+    TreeMap<Position, Integer> keys = new TreeMap<>(Map.of(Position.START, -3));
+    keys.put(Position.ofQuarters(16, 1), 2);
+    Line line =
+        new Line(
+            plain.source(),
+            plain.strokes(),
+            Collections.nCopies(plain.count(), 0),
+            plain.bars(),
+            plain.tempo(),
+            new Keys(keys));
+    List<Player> players =
+        List.of(
+            Invented.player("Flute 1", Invented.instrument("flute"), 12, 10, 20, 8),
+            Invented.player(
+                "Clarinet 1", written("clarinet", new Transposition(-1, -2), "G2"), 12, 10, 20, 8),
+            Invented.player("Viola 1", written("viola", Transposition.NONE, "C3"), 12, 10, 20, 8));
+    List<Segment> segments = new ArrayList<>();
+    for (int i = 0; i < 6; i++) {
+      segments.add(new Segment(i % 3, 0, i * 21, i == 5 ? 127 : (i + 1) * 21 + 2));
+    }
+    return new Plan(new Brief(line, players, Invented.rules()), segments);
+  }
+
+  private static Instrument written(String name, Transposition transposition, String clef) {
+    Instrument usual = Invented.instrument(name);
+    return new Instrument(
+        name,
+        List.of(),
+        usual.family(),
+        usual.range(),
+        usual.comfortable(),
+        transposition,
+        clef,
+        usual.levelDecibel(),
+        usual.breath(),
+        usual.midiProgram(),
+        usual.techniques(),
+        usual.source());
+  }
+
+  private static Pitch swept(int stroke) {
+    int degree = Math.abs(stroke * 2 % 42 - 21);
+    Step step = STEPS[degree % 7];
+    int alter = stroke % 9 == 4 ? 1 : step == Step.B || step == Step.E ? -1 : 0;
+    return new Pitch(step, alter, 4 + degree / 7);
   }
 }

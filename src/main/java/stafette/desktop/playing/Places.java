@@ -14,6 +14,7 @@ import stafette.plan.Plan;
 import stafette.score.Line;
 import stafette.time.Bar;
 import stafette.time.BarBeat;
+import stafette.time.Bars;
 import stafette.time.Position;
 import stafette.time.Span;
 
@@ -27,20 +28,23 @@ public final class Places {
   /** The beginning of each beat, and the end of the last. */
   private final long[] beats;
 
-  private final NavigableMap<Long, BarBeat> names = new TreeMap<>();
+  private final NavigableMap<Long, Position> positions = new TreeMap<>();
+
+  private final Bars counted;
 
   private Places(Plan plan) {
     Line clock = plan.line();
+    counted = clock.bars();
     List<Span> spans = bars(plan).stream().flatMap(bar -> bar.beats().stream()).toList();
     beats = new long[spans.size() + 1];
     for (int i = 0; i < spans.size(); i++) {
       beats[i] = clock.micros(spans.get(i).start());
-      names.put(beats[i], clock.bars().nameOf(spans.get(i).start()));
+      positions.put(beats[i], spans.get(i).start());
     }
     beats[spans.size()] = clock.micros(spans.get(spans.size() - 1).end());
     for (Line line : plan.brief().lines()) {
       IntStream.range(0, line.count())
-          .forEach(i -> names.putIfAbsent(line.onsetMicros(i), line.placeOf(i).at()));
+          .forEach(i -> positions.putIfAbsent(line.onsetMicros(i), line.stroke(i).onset()));
     }
   }
 
@@ -79,8 +83,8 @@ public final class Places {
 
   /** The place nearest to a moment. */
   public long nearest(long micros) {
-    Long before = names.floorKey(micros);
-    Long after = names.ceilingKey(micros);
+    Long before = positions.floorKey(micros);
+    Long after = positions.ceilingKey(micros);
     if (before == null || after == null) {
       return Objects.requireNonNullElse(before == null ? after : before, first());
     }
@@ -89,8 +93,13 @@ public final class Places {
 
   /** The place at a moment, or the last one before. */
   public BarBeat name(long micros) {
+    return counted.nameOf(position(micros));
+  }
+
+  /** The same as a place in the score. */
+  public Position position(long micros) {
     return Objects.requireNonNullElse(
-            names.floorEntry(micros), Objects.requireNonNull(names.firstEntry()))
+            positions.floorEntry(micros), Objects.requireNonNull(positions.firstEntry()))
         .getValue();
   }
 
@@ -103,11 +112,15 @@ public final class Places {
     if (numbers.isEmpty()) {
       return OptionalLong.empty();
     }
-    return names.entrySet().stream()
-        .filter(place -> place.getValue().bar().equalsIgnoreCase(numbers.get(0)))
-        .filter(place -> numbers.size() == 1 || place.getValue().beatText().equals(numbers.get(1)))
+    return positions.entrySet().stream()
+        .filter(place -> means(numbers, counted.nameOf(place.getValue())))
         .mapToLong(place -> place.getKey())
         .findFirst();
+  }
+
+  private static boolean means(List<String> numbers, BarBeat place) {
+    return place.bar().equalsIgnoreCase(numbers.get(0))
+        && (numbers.size() == 1 || place.beatText().equals(numbers.get(1)));
   }
 
   /**

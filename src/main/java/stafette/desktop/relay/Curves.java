@@ -10,7 +10,7 @@ import stafette.picture.Row;
  * the bottom to spent at the top of a strip whose upper edge is the limit.
  */
 final class Curves {
-  private static final double SHARE = 0.3;
+  private static final double SHARE = 0.5;
   private static final double MOST = 26;
   private static final double FOOT = 5;
 
@@ -38,8 +38,11 @@ final class Curves {
 
   void paint(int lane) {
     Reserves reserves = shown.reserves().get(lane);
-    double foot = lanes.top(lane) + lanes.laneHeight() - FOOT;
-    double high = Math.min(MOST, lanes.laneHeight() * SHARE);
+    double foot = lanes.top(lane) + lanes.laneHeight() - lanes.port().px(FOOT);
+    double high =
+        Math.min(
+            lanes.port().px(MOST) * Math.max(1, lanes.zoom()),
+            (lanes.laneHeight() - lanes.shape().middle()) * SHARE);
     if (reserves.tiredness().isEmpty() && reserves.breath().isEmpty()) {
       return;
     }

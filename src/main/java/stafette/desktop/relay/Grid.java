@@ -1,6 +1,7 @@
 package stafette.desktop.relay;
 
 import java.util.Map;
+import java.util.Optional;
 import javafx.scene.canvas.GraphicsContext;
 import stafette.desktop.texts.Texts;
 import stafette.picture.Face;
@@ -18,22 +19,27 @@ final class Grid {
   private static final double NUMBER_Y = 28;
   private static final double NUMBER_SIZE = 11;
   private static final double TEMPO_Y = 13;
+  private static final double AIR = 6;
   private static final double LEAST_BEAT = 9;
 
-  private final Line line;
+  private final ShownPlan shown;
   private final Texts texts;
+  private final Line line;
   private final Row row;
   private final LaneScale lanes;
   private final GraphicsContext canvas;
   private final Inks inks;
+  private final Viewport port;
 
   Grid(ShownPlan shown, Row row, LaneScale lanes, GraphicsContext canvas, Inks inks) {
-    this.line = shown.plan().line();
-    this.texts = shown.texts();
+    this.shown = shown;
+    texts = shown.texts();
+    line = shown.plan().line();
     this.row = row;
     this.lanes = lanes;
     this.canvas = canvas;
     this.inks = inks;
+    port = lanes.port();
   }
 
   /** Through the lanes: bars full, beats as dots of a line. */
@@ -46,7 +52,7 @@ final class Grid {
       for (Span beat : bar.beats()) {
         double x = row.x(beat.start());
         double wide = beat.length().quarters().toDouble() * row.pointsPerQuarter();
-        if (wide >= LEAST_BEAT && beat.start().isAfter(bar.span().start())) {
+        if (wide >= port.px(LEAST_BEAT) && beat.start().isAfter(bar.span().start())) {
           upright(x);
         }
       }
@@ -57,7 +63,7 @@ final class Grid {
 
   private void upright(double x) {
     double bottom = Math.min(lanes.height(), lanes.bottom());
-    canvas.strokeLine(x, LaneScale.RULER, x, bottom);
+    canvas.strokeLine(x, port.ruler(), x, bottom);
   }
 
   void ruler() {
@@ -67,13 +73,27 @@ final class Grid {
       double x = row.left(bar);
       canvas.setStroke(inks.soft());
       canvas.setLineWidth(0.8);
-      canvas.strokeLine(x, NUMBER_Y - 9, x, LaneScale.RULER);
+      canvas.strokeLine(x, port.px(NUMBER_Y - 9), x, port.ruler());
       if (x >= free) {
-        hand.words(words(bar.number(), x + 4, NUMBER_Y, Face.PLAIN, Ink.FULL));
-        free = x + Face.PLAIN.width(bar.number(), NUMBER_SIZE) + 10;
+        Mark.Words number = words(bar.number(), x + port.px(4), NUMBER_Y, Face.PLAIN, Ink.FULL);
+        hand.words(number);
+        free = number.x() + number.width() + port.px(AIR);
+        free = meter(bar, free, hand);
       }
     }
     tempi(hand);
+  }
+
+  /** A new time signature beside the number of its bar, where there is room before the next. */
+  private double meter(Bar bar, double left, CanvasHand hand) {
+    Optional<Mark.Words> meter =
+        shown
+            .pieces()
+            .newMeter(bar)
+            .map(text -> words(text, left, NUMBER_Y, Face.PLAIN, Ink.SOFT))
+            .filter(words -> left + words.width() + port.px(AIR) <= row.right(bar));
+    meter.ifPresent(hand::words);
+    return meter.map(words -> left + words.width() + port.px(AIR)).orElse(left);
   }
 
   private void tempi(CanvasHand hand) {
@@ -83,14 +103,15 @@ final class Grid {
       Position at = change.getKey().isBefore(start) ? start : change.getKey();
       double x = Math.max(4, row.xWithin(at));
       if (x >= free) {
-        String text = texts.say(change.getValue());
-        hand.words(words(text, x, TEMPO_Y, Face.BOLD, Ink.FULL));
-        free = x + Face.BOLD.width(text, NUMBER_SIZE) + 12;
+        String mark = texts.say(change.getValue());
+        Mark.Words words = words(mark, x, TEMPO_Y, Face.BOLD, Ink.FULL);
+        hand.words(words);
+        free = x + words.width() + port.px(12);
       }
     }
   }
 
-  private static Mark.Words words(String text, double x, double y, Face face, Ink ink) {
-    return new Mark.Words(text, x, y, NUMBER_SIZE, face, ink);
+  private Mark.Words words(String text, double x, double y, Face face, Ink ink) {
+    return new Mark.Words(text, x, port.px(y), port.px(NUMBER_SIZE), face, ink);
   }
 }

@@ -71,11 +71,13 @@ final class HandoffNode extends Region {
     double to = view.lanes().middle(handoff().enters().segments().get(0).player());
     double top = Math.min(from, to) - view.lanes().half();
     double bottom = Math.max(from, to) + view.lanes().half();
-    setVisible(view.sees(new Span(span.start(), span.end())) && bottom > LaneScale.RULER);
+    setVisible(
+        view.sees(new Span(span.start(), span.end())) && bottom > view.time().port().ruler());
+    double grip = view.time().port().px(GRIP);
     switch (end) {
-      case BOTH -> resizeRelocate(left, top, Math.max(GRIP, right - left), bottom - top);
-      case ENTERS -> resizeRelocate(left - GRIP, to - GRIP, GRIP, 2 * GRIP);
-      case LEAVES -> resizeRelocate(right, from - GRIP, GRIP, 2 * GRIP);
+      case BOTH -> resizeRelocate(left, top, Math.max(grip, right - left), bottom - top);
+      case ENTERS -> resizeRelocate(left - grip, to - grip, grip, 2 * grip);
+      case LEAVES -> resizeRelocate(right, from - grip, grip, 2 * grip);
     }
     setAccessibleText(words(texts));
   }
@@ -84,15 +86,17 @@ final class HandoffNode extends Region {
     View view = stage.view();
     Handoff handoff = handoff();
     int relay = handoff.leaves().relay();
-    String enters = texts.say(view.place(relay, handoff.enters().first()));
-    String leaves = texts.say(view.place(relay, handoff.leaves().last()));
+    String enters = view.place(texts, relay, handoff.enters().first());
+    String leaves = view.place(texts, relay, handoff.leaves().last());
     String leaving = texts.say(view.shown().plan().who(handoff.leaves()));
     String entering = texts.say(view.shown().plan().who(handoff.enters()));
-    return switch (end) {
-      case BOTH -> texts.get("relay.handoff", index + 1, leaving, entering, enters, leaves);
-      case ENTERS -> texts.get("relay.handoff.enters", index + 1, entering, enters);
-      case LEAVES -> texts.get("relay.handoff.leaves", index + 1, leaving, leaves);
-    };
+    String words =
+        switch (end) {
+          case BOTH -> texts.get("relay.handoff", index + 1, leaving, entering, enters, leaves);
+          case ENTERS -> texts.get("relay.handoff.enters", index + 1, entering, enters);
+          case LEAVES -> texts.get("relay.handoff.leaves", index + 1, leaving, leaves);
+        };
+    return view.shown().isLocked(handoff) ? texts.get("relay.locked", words) : words;
   }
 
   private void press(MouseEvent event) {
@@ -134,7 +138,7 @@ final class HandoffNode extends Region {
     double quarters = time.quartersAt(stage.x(event) + grabbed);
     return event.isShiftDown()
         ? snap().beat(quarters)
-        : snap().magnetic(quarters, MAGNET_PIXELS / time.pixelsPerQuarter());
+        : snap().magnetic(quarters, time.port().px(MAGNET_PIXELS) / time.pixelsPerQuarter());
   }
 
   private Snap snap() {

@@ -15,25 +15,33 @@ import stafette.plan.Player;
 final class LaneBox extends VBox {
   private static final PseudoClass UNHEARD = PseudoClass.getPseudoClass("unheard");
 
-  private final Player player;
+  private final String player;
+  private final Label name = new Label();
+  private final Label instrument = new Label();
   private final ToggleButton silenced;
   private final ToggleButton alone;
+  private final HBox toggles;
 
-  LaneBox(Player player, int lane, Texts texts, LaneGestures gestures) {
-    this.player = player;
+  /**
+   * A box for one lane.
+   *
+   * @param words all that is known of the player here
+   */
+  LaneBox(Player who, int lane, String words, Texts texts, LaneGestures gestures) {
+    player = who.name();
     getStyleClass().add("lane-box");
-    Label name = new Label(player.name());
+    name.setText(player);
     name.getStyleClass().add("lane-name");
-    Label instrument = new Label(texts.say(player.instrument()));
+    instrument.setText(texts.say(who.instrument()));
     instrument.getStyleClass().add("lane-instrument");
-    silenced = toggle("lane-silenced", texts.get("lane.silence", player.name()), lane);
-    silenced.setOnAction(event -> gestures.silence(player.name()));
-    alone = toggle("lane-alone", texts.get("lane.alone", player.name()), lane);
-    alone.setOnAction(event -> gestures.alone(player.name()));
-    HBox toggles = new HBox(silenced, alone);
+    silenced = toggle("lane-silenced", texts.get("lane.silence", player), lane);
+    silenced.setOnAction(event -> gestures.silence(player));
+    alone = toggle("lane-alone", texts.get("lane.alone", player), lane);
+    alone.setOnAction(event -> gestures.alone(player));
+    toggles = new HBox(silenced, alone);
     toggles.getStyleClass().add("lane-toggles");
     getChildren().setAll(name, instrument, toggles);
-    setAccessibleText(player.name() + ", " + instrument.getText());
+    setAccessibleText(words);
   }
 
   private static ToggleButton toggle(String look, String words, int lane) {
@@ -47,14 +55,25 @@ final class LaneBox extends VBox {
     return button;
   }
 
-  Player player() {
+  /** The player's name. */
+  String player() {
     return player;
   }
 
   /** Shows whether the player is silenced, alone, heard. */
   void show(Balance balance) {
-    silenced.setSelected(balance.silenced().contains(player.name()));
-    alone.setSelected(balance.alone().contains(player.name()));
-    pseudoClassStateChanged(UNHEARD, !balance.hears(player.name()));
+    silenced.setSelected(balance.silenced().contains(player));
+    alone.setSelected(balance.alone().contains(player));
+    pseudoClassStateChanged(UNHEARD, !balance.hears(player));
+  }
+
+  /** Leaves the instrument out where there is no room for it. */
+  void fit(double height) {
+    double all = name.prefHeight(-1) + instrument.prefHeight(-1) + toggles.prefHeight(-1);
+    boolean room = all <= height;
+    if (instrument.isManaged() != room) {
+      instrument.setManaged(room);
+      instrument.setVisible(room);
+    }
   }
 }

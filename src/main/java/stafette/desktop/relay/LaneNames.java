@@ -10,11 +10,9 @@ import stafette.plan.Player;
 
 /** Who plays in each lane and is heard, beside the canvas. */
 final class LaneNames extends Pane {
-  static final double WIDTH = 132;
-
+  private static final double WIDTH = 132;
   private static final double ABOVE = 14;
 
-  private final Texts texts;
   private List<LaneBox> boxes = List.of();
   private LaneGestures gestures = new Deaf();
   private Balance balance = Balance.EVERYBODY;
@@ -28,27 +26,29 @@ final class LaneNames extends Pane {
     public void alone(String player) {}
   }
 
-  LaneNames(Texts texts) {
-    this.texts = texts;
+  LaneNames() {
     getStyleClass().add("lane-names");
-    setPrefWidth(WIDTH);
-    setMinWidth(WIDTH);
-    setMaxWidth(WIDTH);
-    Rectangle clip = new Rectangle(0, LaneScale.RULER, WIDTH, 0);
-    clip.heightProperty().bind(heightProperty().subtract(LaneScale.RULER));
-    setClip(clip);
+    setManaged(false);
+  }
+
+  static double width(Viewport port) {
+    return port.px(WIDTH);
   }
 
   void told(LaneGestures other) {
     gestures = other;
   }
 
-  /** Boxes stay while the players do, so that the keyboard stays where it is. */
-  void show(List<Player> players) {
-    if (!players.equals(boxes.stream().map(LaneBox::player).toList())) {
+  /** Boxes stay while they would say the same, so that the keyboard stays where it is. */
+  void show(ShownPlan shown) {
+    List<String> words = IntStream.range(0, shown.lanes()).mapToObj(i -> words(shown, i)).toList();
+    if (!words.equals(boxes.stream().map(LaneBox::getAccessibleText).toList())) {
       boxes =
-          IntStream.range(0, players.size())
-              .mapToObj(lane -> new LaneBox(players.get(lane), lane, texts, new Passed()))
+          IntStream.range(0, shown.lanes())
+              .mapToObj(
+                  lane ->
+                      new LaneBox(
+                          player(shown, lane), lane, words.get(lane), shown.texts(), new Passed()))
               .toList();
       getChildren().setAll(boxes);
     }
@@ -68,18 +68,41 @@ final class LaneNames extends Pane {
     }
   }
 
+  void clear() {
+    boxes = List.of();
+    getChildren().clear();
+  }
+
+  private static Player player(ShownPlan shown, int lane) {
+    return shown.plan().brief().players().get(lane);
+  }
+
+  private static String words(ShownPlan shown, int lane) {
+    Texts texts = shown.texts();
+    long given = shown.barsGiven(lane);
+    String name = player(shown, lane).name();
+    String instrument = texts.say(player(shown, lane).instrument());
+    return given == 0
+        ? texts.get("relay.lane", name, instrument)
+        : texts.get("relay.lane.given", name, instrument, given);
+  }
+
   void hear(Balance other) {
     balance = other;
-    Balance here = balance.among(boxes.stream().map(box -> box.player().name()).toList());
+    Balance here = balance.among(boxes.stream().map(LaneBox::player).toList());
     boxes.forEach(box -> box.show(here));
   }
 
   void place(LaneScale lanes) {
+    Viewport port = lanes.port();
+    double width = width(port);
+    setClip(new Rectangle(0, port.ruler(), width, port.height() - port.ruler()));
+    double above = Math.min(port.px(ABOVE), lanes.middle(0) - lanes.top(0));
     for (int lane = 0; lane < boxes.size(); lane++) {
-      LaneBox box = boxes.get(lane);
-      double most = lanes.laneHeight() - (lanes.middle(lane) - lanes.top(lane)) + ABOVE - 2;
-      box.resizeRelocate(
-          10, lanes.middle(lane) - ABOVE, WIDTH - 16, Math.min(box.prefHeight(-1), most));
+      double top = lanes.middle(lane) - above;
+      double room = lanes.top(lane + 1) - top;
+      boxes.get(lane).fit(room);
+      boxes.get(lane).resizeRelocate(port.px(10), top, width - port.px(16), room);
     }
   }
 }

@@ -42,6 +42,13 @@ public interface RelayGestures {
   /** A segment is dealt out between two players in turn, or played by one again. */
   void hocket(int segment);
 
+  /**
+   * It is to play from here.
+   *
+   * @param lineMicros on the line's clock
+   */
+  void playFrom(long lineMicros);
+
   /** A segment is chosen; others follow. */
   void chosen(int segment);
 

@@ -17,16 +17,21 @@ final class RelayMenus {
    */
   static ContextMenu ofSegment(int segment, int stroke, Stage stage) {
     Texts texts = stage.texts();
+    ShownPlan shown = stage.view().shown();
+    boolean locked = shown.isLocked(shown.segments().get(segment));
     ContextMenu menu =
         new ContextMenu(
             item(
                 "split",
                 texts.get("relay.menu.split"),
                 () -> stage.gestures().split(segment, stroke)),
-            item("lock", texts.get("relay.menu.lock"), () -> stage.gestures().lockSegment(segment)),
+            item(
+                "lock",
+                texts.get(locked ? "relay.menu.unlock" : "relay.menu.lock"),
+                () -> stage.gestures().lockSegment(segment)),
             item("hocket", texts.get("relay.menu.hocket"), () -> stage.gestures().hocket(segment)));
-    List<Player> players = stage.view().shown().plan().brief().players();
-    int own = stage.view().shown().segments().get(segment).player();
+    List<Player> players = shown.plan().brief().players();
+    int own = shown.segments().get(segment).player();
     for (int i = 0; i < players.size(); i++) {
       int player = i;
       if (player != own) {
@@ -43,11 +48,13 @@ final class RelayMenus {
 
   static ContextMenu ofHandoff(int handoff, Stage stage) {
     Texts texts = stage.texts();
+    ShownPlan shown = stage.view().shown();
+    boolean locked = shown.isLocked(shown.plan().handoffs().get(handoff));
     return new ContextMenu(
         item("join", texts.get("relay.menu.join"), () -> stage.gestures().join(handoff)),
         item(
             "lock",
-            texts.get("relay.menu.lock.handoff"),
+            texts.get(locked ? "relay.menu.unlock.handoff" : "relay.menu.lock.handoff"),
             () -> stage.gestures().lockHandoff(handoff)));
   }
 

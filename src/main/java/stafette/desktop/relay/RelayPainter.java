@@ -15,32 +15,29 @@ import stafette.time.Span;
 
 /** Draws what is seen of a relay: lanes, what the score gives, bridges, ribbons, curves, music. */
 final class RelayPainter {
-  /** From the ribbon's middle to the top line of a staff below it. */
-  private static final double STAFF_DOWN = 42;
-
-  /** The clef stays in sight at the left edge, over a strip of paper as wide as this. */
-  private static final double CLEF_ROOM = 20;
-
-  private static final double CLEF_AIR = 8;
-  private static final double STAFF = 16;
   private static final double LABEL_SIZE = 9.5;
   private static final double LABEL_INDENT = 12;
-  private static final double LABEL_AIR = 4;
+  private static final double LABEL_AIR = 7;
   private static final double HATCHED_BEYOND = 20;
+  private static final double MOST_HATCHED = 11;
+  private static final double LEAST_APART = 5;
 
+  private final View view;
   private final ShownPlan shown;
   private final TimeScale time;
   private final LaneScale lanes;
+  private final Viewport port;
   private final GraphicsContext canvas;
   private final Inks inks;
   private final Row row;
   private final CanvasHand hand;
 
-  RelayPainter(
-      ShownPlan shown, TimeScale time, LaneScale lanes, GraphicsContext canvas, Inks inks) {
-    this.shown = shown;
-    this.time = time;
-    this.lanes = lanes;
+  RelayPainter(View view, GraphicsContext canvas, Inks inks) {
+    this.view = view;
+    shown = view.shown();
+    time = view.time();
+    lanes = view.lanes();
+    port = time.port();
     this.canvas = canvas;
     this.inks = inks;
     row = time.row(shown.bars());
@@ -49,43 +46,88 @@ final class RelayPainter {
 
   void paint() {
     canvas.setFill(inks.paper());
-    canvas.fillRect(0, 0, time.width(), lanes.height());
+    canvas.fillRect(0, 0, port.width(), port.height());
     Grid grid = new Grid(shown, row, lanes, canvas, inks);
     canvas.save();
     canvas.beginPath();
-    canvas.rect(0, LaneScale.RULER, time.width(), lanes.height() - LaneScale.RULER);
+    canvas.rect(0, port.ruler(), port.width(), port.height() - port.ruler());
     canvas.clip();
-    grid.lines();
-    visibleLanes().forEach(this::paintLane);
-    shown.handoffs().forEach(handoff -> show(ways(handoff)));
-    paintRibbons();
-    visibleLanes().forEach(this::paintCurves);
+    paintLanes(grid);
     canvas.restore();
     grid.ruler();
     shown.rhythm().paint(time, canvas, inks);
+  }
+
+  private void paintLanes(Grid grid) {
+    boolean noted = lanes.shape().isNoted();
+    visibleLanes().forEach(this::paintThread);
+    Music music = new Music(view, row, canvas, inks);
+    if (noted) {
+      seen().forEach(music::ground);
+    }
+    grid.lines();
+    visibleLanes().forEach(this::paintGiven);
+    shown.handoffs().forEach(handoff -> show(ways(handoff)));
+    seen().forEach(noted ? music::rails : this::paintRibbon);
+    if (noted) {
+      visibleLanes().forEach(music::notes);
+    }
+    seen().forEach(this::paintLabel);
+    Curves curves = new Curves(shown, time, row, lanes, canvas, inks);
+    visibleLanes().forEach(curves::paint);
+    new Clamps(view, canvas, inks).paint();
   }
 
   private IntStream visibleLanes() {
     return IntStream.range(0, lanes.count())
         .filter(
             lane ->
-                lanes.top(lane) < lanes.height()
-                    && lanes.top(lane) + lanes.laneHeight() > LaneScale.RULER);
+                lanes.top(lane) < port.height()
+                    && lanes.top(lane) + lanes.laneHeight() > port.ruler());
   }
 
-  private void paintLane(int lane) {
+  /** The segments of which something is seen. */
+  private IntStream seen() {
+    return IntStream.range(0, shown.segments().size())
+        .filter(segment -> shown.pieces().segmentSpan(segment).overlaps(row.span()));
+  }
+
+  private void paintThread(int lane) {
     double y = lanes.middle(lane);
     canvas.setStroke(inks.faint());
     canvas.setLineWidth(0.7);
     canvas.strokeLine(row.left(), y, row.right(), y);
+  }
+
+  private void paintGiven(int lane) {
+    double half = Math.min(port.px(MOST_HATCHED), lanes.half() * 0.8);
+    double top = lanes.middle(lane) - half;
     for (Busy busy : shown.plan().brief().players().get(lane).busy()) {
-      double from = time.x(shown.clock().quarters(busy.fromMicros()));
-      double to = time.x(shown.clock().quarters(busy.toMicros()));
-      from = Math.max(-HATCHED_BEYOND, from);
-      to = Math.min(time.width() + HATCHED_BEYOND, to);
-      if (to > from) {
-        double half = lanes.half() * 0.8;
-        show(RelayPieces.hatching(new Box(from, y - half, to, y + half)));
+      double left = Math.max(-HATCHED_BEYOND, x(busy.fromMicros()));
+      double right = Math.min(port.width() + HATCHED_BEYOND, x(busy.toMicros()));
+      if (right > left) {
+        show(RelayPieces.hatching(new Box(left, top, right, top + 2 * half)));
+        paintTicks(busy, top, half);
+      }
+    }
+  }
+
+  private double x(long micros) {
+    return time.x(shown.clock().quarters(micros));
+  }
+
+  /** What the score gives somebody, stroke by stroke, where they can be told apart. */
+  private void paintTicks(Busy busy, double top, double high) {
+    double thick = port.px(1.2);
+    double drawn = Double.NEGATIVE_INFINITY;
+    for (long micros : busy.strokeMicros()) {
+      double x = x(micros);
+      if (x >= 0 && x <= port.width() && x - drawn >= port.px(LEAST_APART)) {
+        canvas.setFill(inks.paper());
+        canvas.fillRect(x - 1, top, 2 * thick + 1, high + 1);
+        canvas.setFill(inks.full());
+        canvas.fillRect(x, top, thick, high);
+        drawn = x;
       }
     }
   }
@@ -94,61 +136,29 @@ final class RelayPainter {
     return shown.pieces().handoffSpan(handoff).start().isAfter(row.span().end())
             || row.span().start().isAfter(shown.pieces().handoffSpan(handoff).end())
         ? List.of()
-        : shown.pieces().ways(handoff, row, lanes.half(), this::middle, hasMusic());
+        : shown.pieces().ways(handoff, row, lanes.half(), this::middle, lanes.shape().isNoted());
   }
 
-  private void paintRibbons() {
-    for (int segment = 0; segment < shown.segments().size(); segment++) {
-      if (shown.pieces().segmentSpan(segment).overlaps(row.span())) {
-        show(shown.pieces().ribbon(segment, row, lanes.half(), this::middle));
-        paintLabel(segment);
-      }
-    }
+  private void paintRibbon(int segment) {
+    show(shown.pieces().ribbon(segment, row, lanes.half(), this::middle));
   }
 
   /** How near its limit, and with which technique, where a segment begins and words fit. */
   private void paintLabel(int segment) {
     Span span = shown.pieces().segmentSpan(segment);
-    double left = Math.max(0, time.x(shown.free(segment))) + LABEL_INDENT;
+    double size = port.px(LABEL_SIZE);
+    double left = Math.max(0, time.x(shown.free(segment))) + port.px(LABEL_INDENT);
     double room = time.x(span.end()) - left;
-    double y = middle(shown.segments().get(segment)) - lanes.half() - LABEL_AIR;
+    double y = middle(shown.segments().get(segment)) - lanes.half() - port.px(LABEL_AIR);
     shown.labels(segment).stream()
-        .filter(text -> Face.PLAIN.width(text, LABEL_SIZE) <= room)
+        .filter(text -> Face.PLAIN.width(text, size) <= room)
         .findFirst()
-        .map(text -> new Mark.Words(text, left, y, LABEL_SIZE, Face.PLAIN, Ink.SOFT))
+        .map(text -> new Mark.Words(text, left, y, size, Face.PLAIN, Ink.SOFT))
         .ifPresent(hand::words);
   }
 
   private double middle(Segment segment) {
     return lanes.middle(segment.player());
-  }
-
-  private void paintCurves(int lane) {
-    if (hasMusic()) {
-      paintMusic(lane);
-    }
-    new Curves(shown, time, row, lanes, canvas, inks).paint(lane);
-  }
-
-  /** Notes are drawn larger than on paper, which is held nearer to the eye. */
-  private void paintMusic(int lane) {
-    double larger = LaneScale.MUSIC;
-    double top = (lanes.middle(lane) + STAFF_DOWN) / larger;
-    Row smaller = new Row(row.bars(), row.left() / larger, row.pointsPerQuarter() / larger, 0);
-    List<Mark> music = shown.pieces().music(lane, smaller, top);
-    canvas.save();
-    canvas.scale(larger, larger);
-    show(music);
-    if (!music.isEmpty()) {
-      canvas.setFill(inks.paper());
-      canvas.fillRect(0, top - CLEF_AIR, CLEF_ROOM, 2 * CLEF_AIR + STAFF);
-      show(shown.pieces().clef(lane, top, 2));
-    }
-    canvas.restore();
-  }
-
-  private boolean hasMusic() {
-    return lanes.isNoted() && shown.hasRoomForMusic(time);
   }
 
   private void show(List<Mark> marks) {

@@ -3,67 +3,81 @@ package stafette.desktop.relay;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.Set;
 import java.util.function.UnaryOperator;
-import javafx.beans.value.ObservableValue;
 import javafx.css.CssMetaData;
 import javafx.css.Styleable;
-import javafx.geometry.Orientation;
 import javafx.scene.AccessibleRole;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.control.Label;
-import javafx.scene.control.ScrollBar;
+import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
+import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.input.ScrollEvent;
 import javafx.scene.layout.Region;
+import javafx.scene.text.Font;
 import stafette.check.Verdict;
 import stafette.desktop.playing.Balance;
 import stafette.desktop.texts.Texts;
 import stafette.plan.Plan;
+import stafette.time.Position;
 import stafette.time.Span;
 
 /**
  * The relay: lanes with their names, a canvas as large as the view with what is seen of the plan,
- * and over it the handles. Zooms with the control key and the wheel or with plus, minus and zero.
+ * and over it the handles. Zooms with the control key and the wheel or with plus, minus and zero;
+ * with shift as well, the lanes. A click where nothing is, or comma and point, say where it plays
+ * from.
  */
 public final class RelayView extends Region implements RelayStyle.Inked {
-  private static final double BAR = 14;
   private static final double ZOOM = 1.25;
   private static final double NUDGE = 60;
+  private static final Set<KeyCode> PLUS = Set.of(KeyCode.PLUS, KeyCode.EQUALS, KeyCode.ADD);
+  private static final Set<KeyCode> MINUS = Set.of(KeyCode.MINUS, KeyCode.SUBTRACT);
 
   private final Texts texts;
   private final RelayGestures gestures;
   private final Canvas canvas = new Canvas();
-  private final LaneNames names;
+  private final LaneNames names = new LaneNames();
   private final Handles handles = new Handles(new OnCanvas());
-  private final ScrollBar across = new ScrollBar();
-  private final ScrollBar down = new ScrollBar();
+  private final PlayMark mark = new PlayMark(new OnCanvas());
+  private final Scrolls scrolls =
+      new Scrolls(
+          quarters -> change(now -> now.with(now.time().scrolledTo(quarters))),
+          pixels -> change(now -> now.scrolledDownTo(pixels)));
   private final Label empty = new Label();
   private final Region cursor = new Region();
   private final RelayStyle style = new RelayStyle(this, this::requestLayout);
   private Optional<View> view = Optional.empty();
-  private boolean scrolling;
+  private Viewport port;
 
   public RelayView(Texts texts, RelayGestures gestures) {
+    this(texts, gestures, Font.getDefault().getSize());
+  }
+
+  /**
+   * A relay for another size of type than the system's.
+   *
+   * @param typePixels how large type is
+   */
+  RelayView(Texts texts, RelayGestures gestures, double typePixels) {
     this.texts = texts;
     this.gestures = gestures;
-    this.names = new LaneNames(texts);
+    port = new Viewport(1, 1, typePixels / Viewport.USUAL_TYPE);
     setId("relay");
     getStyleClass().add("relay");
     setAccessibleRole(AccessibleRole.PARENT);
     empty.setText(texts.get("relay.empty"));
     empty.getStyleClass().add("relay-empty");
-    down.setOrientation(Orientation.VERTICAL);
-    across.setId("relay-across");
-    down.setId("relay-down");
-    across.valueProperty().addListener(this::scrolledAcross);
-    down.valueProperty().addListener(this::scrolledDown);
     cursor.getStyleClass().add("play-cursor");
     cursor.setId("play-cursor");
     cursor.setManaged(false);
     cursor.setMouseTransparent(true);
     cursor.setVisible(false);
-    getChildren().addAll(canvas, handles, cursor, names, across, down, empty);
+    getChildren()
+        .addAll(canvas, mark, handles, cursor, names, scrolls.across(), scrolls.down(), empty);
+    canvas.setOnMouseClicked(this::click);
     addEventHandler(ScrollEvent.SCROLL, this::wheel);
     addEventHandler(KeyEvent.KEY_PRESSED, this::key);
     setMinSize(320, 180);
@@ -72,23 +86,10 @@ public final class RelayView extends Region implements RelayStyle.Inked {
   /** Shows a plan; where the view stands is kept while the bars are the same. */
   public void show(Plan plan, Verdict verdict) {
     ShownPlan shown = ShownPlan.of(plan, verdict, texts);
-    names.show(plan.brief().players());
-    view = Optional.of(placed(shown));
+    names.show(shown);
+    view = view.map(before -> before.showing(shown)).or(() -> Optional.of(View.whole(shown, port)));
     setAccessibleText(texts.get("relay.name", plan.segments().size(), plan.handoffs().size()));
     requestLayout();
-  }
-
-  private View placed(ShownPlan shown) {
-    Optional<View> kept =
-        view.filter(before -> before.shown().bars().equals(shown.bars()))
-            .filter(before -> before.lanes().count() == shown.lanes());
-    return kept.map(before -> new View(shown, before.time(), before.lanes()))
-        .orElseGet(
-            () ->
-                new View(
-                    shown,
-                    TimeScale.whole(shown.bars(), canvas.getWidth()),
-                    LaneScale.plain(shown.lanes(), 0, canvas.getHeight())));
   }
 
   /** From now on these gestures to lanes are told. */
@@ -101,11 +102,18 @@ public final class RelayView extends Region implements RelayStyle.Inked {
     names.hear(balance);
   }
 
+  /** Shows from where it is to play, without telling. */
+  public void markFrom(Position position) {
+    mark.show(position);
+    requestLayout();
+  }
+
   /** Shows that there is no plan. */
   public void clear() {
     view = Optional.empty();
     handles.clear();
-    names.show(List.of());
+    mark.clear();
+    names.clear();
     requestLayout();
   }
 
@@ -126,13 +134,12 @@ public final class RelayView extends Region implements RelayStyle.Inked {
   }
 
   private void zoom(double factor, double aroundX) {
-    change(now -> zoomed(now, now.time().zoomed(factor, aroundX)));
+    change(now -> now.with(now.time().zoomed(factor, aroundX)));
   }
 
-  /** Lanes grow when there is room in time for notes. */
-  private static View zoomed(View now, TimeScale time) {
-    boolean room = now.shown().hasRoomForMusic(time);
-    return now.with(time).with(room ? now.lanes().noted() : now.lanes().plain());
+  /** Makes lanes higher by a factor, or lower. */
+  public void zoomLanes(double factor) {
+    change(now -> now.lanesZoomed(factor));
   }
 
   /** Shows where on the line's clock is what is heard now; follows it. */
@@ -146,14 +153,14 @@ public final class RelayView extends Region implements RelayStyle.Inked {
             if (x < 0 || x > canvas.getWidth()) {
               change(seen -> seen.with(seen.time().scrolledTo(quarters - seen.time().start())));
             }
-            cursor.resizeRelocate(LaneNames.WIDTH + x - 1, 0, 2, canvas.getHeight());
+            cursor.resizeRelocate(names.getWidth() + x - 1, 0, 2, canvas.getHeight());
           });
     }
   }
 
-  /** Zooms out until all bars are seen. */
+  /** Zooms out until all bars are seen, in lanes as they usually are. */
   public void showWhole() {
-    change(now -> zoomed(now, TimeScale.whole(now.shown().bars(), canvas.getWidth())));
+    change(now -> now.lanesZoomedTo(1).with(now.time().whole()));
   }
 
   private void change(UnaryOperator<View> step) {
@@ -161,29 +168,84 @@ public final class RelayView extends Region implements RelayStyle.Inked {
     requestLayout();
   }
 
+  /** Where on the line's clock it is to play from, if somebody has said so. */
+  public OptionalLong playsFrom() {
+    return view.isEmpty() || mark.at().isEmpty()
+        ? OptionalLong.empty()
+        : OptionalLong.of(view.get().shown().clock().micros(mark.at().get().quarters().toDouble()));
+  }
+
+  private void click(MouseEvent event) {
+    if (view.isPresent() && event.getButton() == MouseButton.PRIMARY && event.isStillSincePress()) {
+      mark.goTo(event.getX(), event.isShiftDown());
+      event.consume();
+    }
+  }
+
   private void wheel(ScrollEvent event) {
-    if (event.isShortcutDown()) {
-      zoom(event.getDeltaY() > 0 ? ZOOM : 1 / ZOOM, x(event.getSceneX(), event.getSceneY()));
-    } else if (event.isShiftDown() || event.getDeltaX() != 0) {
-      double pixels = event.getDeltaX() != 0 ? event.getDeltaX() : event.getDeltaY();
-      change(now -> now.with(now.time().scrolledBy(-pixels)));
+    double turned = event.getDeltaY() != 0 ? event.getDeltaY() : event.getDeltaX();
+    double factor = turned > 0 ? ZOOM : 1 / ZOOM;
+    if (event.isShortcutDown() && event.isShiftDown()) {
+      zoomLanes(factor);
+    } else if (event.isShortcutDown()) {
+      zoom(factor, canvas.sceneToLocal(event.getSceneX(), event.getSceneY()).getX());
+    } else if (event.isShiftDown() || event.getDeltaY() == 0) {
+      change(now -> now.with(now.time().scrolledBy(-turned)));
     } else {
-      change(now -> now.with(now.lanes().scrolledTo(now.lanes().scrolled() - event.getDeltaY())));
+      change(now -> now.scrolledDownTo(now.lanes().scrolled() - turned));
     }
     event.consume();
   }
 
   private void key(KeyEvent event) {
+    if (isPlus(event)) {
+      zoom(event, ZOOM);
+    } else if (isMinus(event)) {
+      zoom(event, 1 / ZOOM);
+    } else {
+      go(event);
+      return;
+    }
+    event.consume();
+  }
+
+  private void go(KeyEvent event) {
     switch (event.getText()) {
-      case "+" -> zoom(ZOOM);
-      case "-" -> zoom(1 / ZOOM);
       case "0" -> showWhole();
+      case "," -> step(-1);
+      case "." -> step(1);
       default -> {
         page(event);
         return;
       }
     }
     event.consume();
+  }
+
+  private void step(int direction) {
+    if (view.isPresent()) {
+      mark.step(direction);
+    }
+  }
+
+  /** On some keyboards plus is typed with the shift key, on others not. */
+  private static boolean isPlus(KeyEvent event) {
+    return "+".equals(event.getText())
+        || (event.isShortcutDown() && PLUS.contains(event.getCode()));
+  }
+
+  private static boolean isMinus(KeyEvent event) {
+    return "-".equals(event.getText())
+        || (event.isShortcutDown() && MINUS.contains(event.getCode()));
+  }
+
+  /** With the control key and shift, as with the wheel, the lanes. */
+  private void zoom(KeyEvent event, double factor) {
+    if (event.isShortcutDown() && event.isShiftDown()) {
+      zoomLanes(factor);
+    } else {
+      zoom(factor);
+    }
   }
 
   private void page(KeyEvent event) {
@@ -200,68 +262,37 @@ public final class RelayView extends Region implements RelayStyle.Inked {
     event.consume();
   }
 
-  private double x(double sceneX, double sceneY) {
-    return canvas.sceneToLocal(sceneX, sceneY).getX();
-  }
-
-  private void scrolledAcross(ObservableValue<?> observed, Number before, Number now) {
-    if (!scrolling) {
-      change(seen -> seen.with(seen.time().scrolledTo(now.doubleValue())));
-    }
-  }
-
-  private void scrolledDown(ObservableValue<?> observed, Number before, Number now) {
-    if (!scrolling) {
-      change(seen -> seen.with(seen.lanes().scrolledTo(now.doubleValue())));
-    }
-  }
-
   @Override
   protected void layoutChildren() {
-    double width = Math.max(1, getWidth() - LaneNames.WIDTH - BAR);
-    double height = Math.max(1, getHeight() - BAR);
+    double left = LaneNames.width(port);
+    double thick = Scrolls.thickness(port);
+    double width = Math.max(1, getWidth() - left - thick);
+    double height = Math.max(1, getHeight() - thick);
+    port = port.sized(width, height);
     canvas.setWidth(width);
     canvas.setHeight(height);
-    canvas.relocate(LaneNames.WIDTH, 0);
-    handles.resizeRelocate(LaneNames.WIDTH, 0, width, height);
-    names.resizeRelocate(0, 0, LaneNames.WIDTH, height);
-    across.resizeRelocate(LaneNames.WIDTH, height, width, BAR);
-    down.resizeRelocate(LaneNames.WIDTH + width, 0, BAR, height);
+    canvas.relocate(left, 0);
+    mark.setTranslateX(left);
+    handles.resizeRelocate(left, 0, width, height);
+    names.resizeRelocate(0, 0, left, height);
+    scrolls.place(left, port);
     empty.setVisible(view.isEmpty());
     empty.autosize();
-    empty.relocate(LaneNames.WIDTH + 24, 40);
-    view = view.map(now -> now.resized(width, height));
+    empty.relocate(left + port.px(24), port.px(40));
+    view = view.map(now -> now.within(port));
     view.ifPresentOrElse(this::draw, () -> blank(width, height));
   }
 
   private void draw(View now) {
-    new RelayPainter(
-            now.shown(), now.time(), now.lanes(), canvas.getGraphicsContext2D(), style.inks())
-        .paint();
+    new RelayPainter(now, canvas.getGraphicsContext2D(), style.inks()).paint();
     names.place(now.lanes());
     handles.place();
-    scrolling = true;
-    TimeScale time = now.time();
-    double whole = time.end() - time.start();
-    set(across, whole, time.share(), time.scrolled());
-    LaneScale lanes = now.lanes();
-    set(down, lanes.count() * lanes.laneHeight(), lanes.share(), lanes.scrolled());
-    scrolling = false;
-  }
-
-  private static void set(ScrollBar bar, double whole, double share, double value) {
-    double visible = whole * share;
-    bar.setMax(Math.max(0, whole - visible));
-    bar.setVisibleAmount(bar.getMax() * share);
-    bar.setBlockIncrement(visible);
-    bar.setUnitIncrement(visible / 10);
-    bar.setValue(value);
-    bar.setVisible(share < 1);
+    mark.place(texts);
+    scrolls.show(now);
   }
 
   private void blank(double width, double height) {
-    across.setVisible(false);
-    down.setVisible(false);
+    scrolls.hide();
     canvas.getGraphicsContext2D().setFill(style.inks().paper());
     canvas.getGraphicsContext2D().fillRect(0, 0, width, height);
   }

@@ -8,7 +8,7 @@ import stafette.score.Line;
  * the bar. Where strokes are closer than pixels only beats are left.
  */
 final class Rhythm {
-  private static final double FOOT = LaneScale.RULER - 5;
+  private static final double FOOT = 5;
   private static final double[] HEIGHT = {17, 13, 9, 6};
   private static final double LEAST_APART = 2.2;
   private static final int BEAT = 1;
@@ -30,17 +30,19 @@ final class Rhythm {
   void paint(TimeScale time, GraphicsContext canvas, Inks inks) {
     canvas.setStroke(inks.full());
     canvas.setLineWidth(1.1);
+    Viewport port = time.port();
+    double foot = port.ruler() - port.px(FOOT);
     double drawn = Double.NEGATIVE_INFINITY;
     for (int j = 0; j < quarters.length; j++) {
       double x = time.x(quarters[j]);
       boolean seen = x >= 0 && x <= time.width();
       if (seen && (x - drawn >= LEAST_APART || ranks[j] <= BEAT)) {
-        canvas.strokeLine(x, FOOT - HEIGHT[ranks[j]], x, FOOT);
+        canvas.strokeLine(x, foot - port.px(HEIGHT[ranks[j]]), x, foot);
         drawn = x;
       }
     }
     canvas.setStroke(inks.faint());
     double from = Math.max(0, time.x(time.start()));
-    canvas.strokeLine(from, FOOT + 0.5, Math.min(time.width(), time.x(time.end())), FOOT + 0.5);
+    canvas.strokeLine(from, foot + 0.5, Math.min(time.width(), time.x(time.end())), foot + 0.5);
   }
 }

@@ -54,7 +54,7 @@ final class SegmentNode extends Region {
     double left = view.time().x(span.start());
     double half = view.lanes().half() + 2;
     double middle = view.lanes().middle(segment().player());
-    setVisible(view.sees(span) && middle + half > LaneScale.RULER);
+    setVisible(view.sees(span) && middle + half > view.time().port().ruler());
     resizeRelocate(left, middle - half, view.time().x(span.end()) - left, 2 * half);
     setAccessibleText(words(texts));
   }
@@ -62,14 +62,19 @@ final class SegmentNode extends Region {
   private String words(Texts texts) {
     View view = stage.view();
     Segment segment = segment();
-    return texts.get(
-        "relay.segment",
-        index + 1,
-        view.shown().plan().player(segment).name(),
-        texts.say(view.shown().plan().skill(segment).technique()),
-        texts.say(view.place(segment.relay(), segment.first())),
-        texts.say(view.place(segment.relay(), segment.last())),
-        texts.percent(view.shown().strain(index)));
+    String words =
+        texts.get(
+            "relay.segment",
+            index + 1,
+            view.shown().plan().player(segment).name(),
+            texts.say(view.shown().plan().skill(segment).technique()),
+            view.place(texts, segment.relay(), segment.first()),
+            view.place(texts, segment.relay(), segment.last()),
+            texts.percent(view.shown().strain(index)));
+    if (view.shown().isLocked(segment)) {
+      return texts.get("relay.locked", words);
+    }
+    return view.shown().isPartlyLocked(segment) ? texts.get("relay.locked.part", words) : words;
   }
 
   private void press(MouseEvent event) {

@@ -2,15 +2,19 @@ package stafette.desktop.relay;
 
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import stafette.check.Reserves;
 import stafette.check.Strain;
 import stafette.check.Verdict;
 import stafette.desktop.texts.Texts;
 import stafette.picture.RelayPieces;
+import stafette.plan.Handoff;
+import stafette.plan.Lock;
 import stafette.plan.Plan;
 import stafette.plan.Segment;
 import stafette.time.Bar;
 import stafette.time.Position;
+import stafette.time.Span;
 
 /**
  * A plan with all that its picture needs, worked out once.
@@ -19,6 +23,7 @@ import stafette.time.Position;
  * @param bars all in which something sounds
  * @param clock from times to places
  * @param rhythm of the first relay's line
+ * @param staves what room notes take
  * @param texts for what stands in words
  */
 record ShownPlan(
@@ -29,7 +34,11 @@ record ShownPlan(
     List<Bar> bars,
     Clock clock,
     Rhythm rhythm,
+    Staves staves,
     Texts texts) {
+  /** Room between a key signature and the first note, for an accidental. */
+  private static final double AFTER_KEY = 14;
+
   ShownPlan {
     reserves = List.copyOf(reserves);
     bars = List.copyOf(bars);
@@ -40,7 +49,21 @@ record ShownPlan(
     Clock clock = new Clock(plan.line(), pieces.bars());
     Rhythm rhythm = new Rhythm(plan.line());
     return new ShownPlan(
-        plan, verdict, pieces, Reserves.of(plan), pieces.bars(), clock, rhythm, texts);
+        plan,
+        verdict,
+        pieces,
+        Reserves.of(plan),
+        pieces.bars(),
+        clock,
+        rhythm,
+        new Staves(plan, pieces),
+        texts);
+  }
+
+  /** The same, with what was worked out for the plan before it. */
+  ShownPlan after(ShownPlan other) {
+    return new ShownPlan(
+        plan, verdict, pieces, reserves, bars, clock, rhythm, staves.after(other.staves), texts);
   }
 
   List<Segment> segments() {
@@ -51,8 +74,43 @@ record ShownPlan(
     return plan.brief().players().size();
   }
 
+  /** In how many bars the score gives a player something. */
+  long barsGiven(int player) {
+    return bars.stream().filter(bar -> isGiven(player, bar.span())).count();
+  }
+
+  private boolean isGiven(int player, Span span) {
+    long from = plan.line().micros(span.start());
+    long to = plan.line().micros(span.end());
+    return plan.brief().players().get(player).busy().stream()
+        .anyMatch(busy -> busy.fromMicros() < to && from < busy.toMicros());
+  }
+
   double strain(int segment) {
     return verdict.segments().get(segment).strain();
+  }
+
+  /** Whether a lock keeps just this segment. */
+  boolean isLocked(Segment segment) {
+    return locks().anyMatch(lock -> Lock.keeps(lock, segment));
+  }
+
+  /** Whether a lock keeps just this handoff. */
+  boolean isLocked(Handoff handoff) {
+    return locks().anyMatch(lock -> Lock.keeps(lock, handoff));
+  }
+
+  /** Whether the player of a segment must play some of it, though not just this segment. */
+  boolean isPartlyLocked(Segment segment) {
+    return locks()
+        .filter(lock -> !(lock instanceof Lock.Out))
+        .filter(lock -> lock.relay() == segment.relay())
+        .filter(lock -> Lock.player(lock).stream().anyMatch(p -> p == segment.player()))
+        .anyMatch(lock -> lock.first() <= segment.last() && segment.first() <= lock.last());
+  }
+
+  private Stream<Lock> locks() {
+    return plan.brief().rules().locks().stream();
   }
 
   /** What can stand beside a segment, the fullest first: "96 % double tonguing". */
@@ -73,9 +131,24 @@ record ShownPlan(
         .orElseGet(() -> pieces.segmentSpan(segment).start());
   }
 
-  /** Whether notes would not touch one another. */
-  boolean hasRoomForMusic(TimeScale time) {
-    return time.pixelsPerQuarter() >= pieces.pointsPerQuarterForMusic() * LaneScale.MUSIC;
+  /** By how much notes could be larger than on paper without touching one another. */
+  double roomForMusic(TimeScale time) {
+    return time.pixelsPerQuarter() / pieces.pointsPerQuarterForMusic();
+  }
+
+  /** How high the notes are on paper. */
+  double noteInk() {
+    return staves.ink();
+  }
+
+  /** What clef, key signature and a first accidental take left of the music, in pixels. */
+  double lead(Viewport port) {
+    return port.px(staves.header() * LaneShape.WANTED_MUSIC + AFTER_KEY);
+  }
+
+  /** Whether a time is within the bars shown. */
+  boolean holds(Position at) {
+    return bars.stream().anyMatch(bar -> bar.span().contains(at));
   }
 
   /** The handoffs among all of the plan, by number. */

@@ -1,34 +1,72 @@
 package stafette.desktop.relay;
 
+import stafette.desktop.texts.Texts;
 import stafette.score.Line;
-import stafette.time.BarBeat;
 import stafette.time.Span;
 
 /** What is seen at a moment: a plan, and where it stands on the screen. */
 record View(ShownPlan shown, TimeScale time, LaneScale lanes) {
+  /** All of a plan, in lanes as they usually are. */
+  static View whole(ShownPlan shown, Viewport port) {
+    TimeScale time = TimeScale.whole(shown.bars(), shown.lead(port), port);
+    return new View(shown, time, LaneScale.plain(shown.lanes(), port)).laid(port);
+  }
+
+  /** Another plan; where the view stands is kept while the bars are the same. */
+  View showing(ShownPlan other) {
+    Viewport port = time.port();
+    TimeScale kept =
+        shown.bars().equals(other.bars())
+            ? time.within(other.lead(port), port)
+            : TimeScale.whole(other.bars(), other.lead(port), port);
+    return new View(other.after(shown), kept, lanes).laid(port);
+  }
+
   Line line(int relay) {
     return shown.plan().brief().line(relay);
   }
 
   /** "bar 12, beat 1" of a stroke. */
-  BarBeat place(int relay, int stroke) {
+  String place(Texts texts, int relay, int stroke) {
     Line line = line(relay);
-    return line.bars().nameOf(line.stroke(stroke).onset());
+    return texts.say(line.bars().nameOf(line.stroke(stroke).onset()));
   }
 
   boolean sees(Span span) {
     return time.x(span.end()) > 0 && time.x(span.start()) < time.width();
   }
 
-  View resized(double width, double height) {
-    return new View(shown, time.resized(width), lanes.resized(height));
+  View within(Viewport port) {
+    return port.equals(time.port())
+        ? this
+        : new View(shown, time.within(shown.lead(port), port), lanes).laid(port);
   }
 
   View with(TimeScale other) {
-    return new View(shown, other, lanes);
+    return new View(shown, other, lanes).laid(other.port());
   }
 
-  View with(LaneScale other) {
-    return new View(shown, time, other);
+  View scrolledDownTo(double pixels) {
+    return new View(shown, time, lanes.scrolledTo(pixels));
+  }
+
+  /** With higher or lower lanes. */
+  View lanesZoomed(double factor) {
+    return lanesZoomedTo(lanes.zoom() * factor);
+  }
+
+  View lanesZoomedTo(double zoom) {
+    return new View(shown, time, lanes.zoomedTo(zoom)).laid(time.port());
+  }
+
+  /** Lanes grow where there is room in time for notes. */
+  private View laid(Viewport port) {
+    double zoom = lanes.zoom();
+    double music = LaneShape.music(shown.roomForMusic(time), zoom, port);
+    LaneShape shape =
+        music > 0
+            ? LaneShape.noted(shown.noteInk(), music, zoom, port)
+            : LaneShape.plain(shown.lanes(), zoom, port);
+    return new View(shown, time, lanes.of(shown.lanes(), shape, port));
   }
 }

@@ -3,6 +3,7 @@ package stafette.desktop.state;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.function.Predicate;
 import stafette.plan.Handoff;
 import stafette.plan.Lock;
 import stafette.plan.Pattern;
@@ -37,9 +38,20 @@ final class Locking {
         .toList();
   }
 
-  /** With a lock, or without it if it was there. */
-  static List<Lock> toggled(List<Lock> locks, Lock lock) {
-    return locks.contains(lock) ? without(locks, List.of(lock)) : with(locks, List.of(lock));
+  /** With a segment kept, or without the locks that keep it. */
+  static List<Lock> toggled(List<Lock> locks, Segment segment) {
+    return toggled(locks, lock -> Lock.keeps(lock, segment), of(segment));
+  }
+
+  /** With a handoff kept, or without the lock that keeps it. */
+  static List<Lock> toggled(List<Lock> locks, Handoff handoff) {
+    return toggled(locks, lock -> Lock.keeps(lock, handoff), of(handoff));
+  }
+
+  private static List<Lock> toggled(List<Lock> locks, Predicate<Lock> keeps, Lock lock) {
+    return locks.stream().anyMatch(keeps)
+        ? locks.stream().filter(keeps.negate()).toList()
+        : with(locks, List.of(lock));
   }
 
   static List<Lock> with(List<Lock> locks, List<Lock> some) {

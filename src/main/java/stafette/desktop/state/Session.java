@@ -272,7 +272,7 @@ public final class Session {
 
   /** Keeps a handoff as it is, or no longer if it was kept. */
   public void lockHandoff(int handoff) {
-    handoff(handoff).map(Locking::of).ifPresent(this::toggle);
+    handoff(handoff).map(kept -> Locking.toggled(desk().locks(), kept)).ifPresent(this::relock);
   }
 
   /** Keeps a segment as it is, or no longer if it was kept. */
@@ -280,8 +280,8 @@ public final class Session {
     desk()
         .bare()
         .filter(plan -> segment < plan.segments().size())
-        .map(plan -> Locking.of(plan.segments().get(segment)))
-        .ifPresent(this::toggle);
+        .map(plan -> Locking.toggled(desk().locks(), plan.segments().get(segment)))
+        .ifPresent(this::relock);
   }
 
   /** Keeps all that a player plays as it is, or no longer. */
@@ -295,10 +295,6 @@ public final class Session {
                     keep
                         ? Locking.with(desk().locks(), own)
                         : Locking.without(desk().locks(), own)));
-  }
-
-  private void toggle(Lock lock) {
-    relock(Locking.toggled(desk().locks(), lock));
   }
 
   private void relock(List<Lock> locks) {

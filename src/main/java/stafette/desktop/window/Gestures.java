@@ -31,20 +31,20 @@ final class Gestures
         TempoRule.Moved {
   private final Session session;
   private final IntConsumer reveal;
-  private final IntConsumer chosen;
-  private final IntConsumer chosenHandoff;
+  private Optional<Listener> listener = Optional.empty();
   private List<JudgedPlan> others = List.of();
 
   /**
    * @param reveal shows a segment and gives it the keyboard
-   * @param chosen told which segment was chosen
-   * @param chosenHandoff told which handoff was chosen
    */
-  Gestures(Session session, IntConsumer reveal, IntConsumer chosen, IntConsumer chosenHandoff) {
+  Gestures(Session session, IntConsumer reveal) {
     this.session = session;
     this.reveal = reveal;
-    this.chosen = chosen;
-    this.chosenHandoff = chosenHandoff;
+  }
+
+  /** From now on this listener is told what is chosen, and from where it is to play. */
+  void heardBy(Listener other) {
+    listener = Optional.of(other);
   }
 
   /** The plans that can be taken now, as numbered on the screen. */
@@ -113,13 +113,18 @@ final class Gestures
   }
 
   @Override
+  public void playFrom(long lineMicros) {
+    listener.ifPresent(now -> now.from(lineMicros));
+  }
+
+  @Override
   public void chosen(int segment) {
-    chosen.accept(segment);
+    listener.ifPresent(now -> now.choose(segment));
   }
 
   @Override
   public void chosenHandoff(int handoff) {
-    chosenHandoff.accept(handoff);
+    listener.ifPresent(now -> now.chooseHandoff(handoff));
   }
 
   @Override

@@ -330,6 +330,7 @@ final class Listener implements HearingStrip.Asked, LaneGestures {
   private void refresh() {
     playing.ifPresent(engine -> piece.ifPresent(now -> engine.hear(now.balance(wish))));
     relay.hear(wish.balance());
+    piece.ifPresent(now -> relay.markFrom(now.places().position(wish.fromMicros())));
     strip.show(
         new HearingStrip.Shown(
             piece.map(Piece::places),

@@ -55,7 +55,7 @@ public final class MainWindow {
     this.texts = texts;
     this.remembered = remembered;
     session = new Session(limits, remembered, new Labour(aside, Platform::runLater));
-    Gestures gestures = new Gestures(session, this::reveal, this::choose, this::chooseHandoff);
+    Gestures gestures = new Gestures(session, this::reveal);
     Ruling ruling = new Ruling(session, texts, words -> frame().say(words));
     panels = Panels.of(texts, gestures, ruling, new Doors());
     panels.welcome().show(remembered.recent());
@@ -64,6 +64,7 @@ public final class MainWindow {
     OnFrame words = new OnFrame();
     Labour preparing = new Labour(hearing, Platform::runLater);
     listener = new Listener(panels.relay(), texts, limits, preparing, Playing::open, words);
+    gestures.heardBy(listener);
     frame.hearing(listener.strip());
     doer = new Doer(session, remembered, asking, listener, texts, scene, words);
     tools = new Tools(texts, doer);
@@ -166,14 +167,6 @@ public final class MainWindow {
 
   private void reveal(int segment) {
     panels.relay().focusSegment(segment);
-  }
-
-  private void choose(int segment) {
-    listener.choose(segment);
-  }
-
-  private void chooseHandoff(int handoff) {
-    listener.chooseHandoff(handoff);
   }
 
   private void settled() {

@@ -1,14 +1,12 @@
 package stafette.desktop.relay;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import javafx.scene.Node;
-import javafx.scene.Scene;
 import javafx.scene.input.ContextMenuEvent;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
@@ -20,12 +18,8 @@ import org.testfx.framework.junit5.Start;
 import org.testfx.util.WaitForAsyncUtils;
 import stafette.check.Judge;
 import stafette.desktop.ShownRelays;
-import stafette.desktop.Snapshot;
 import stafette.desktop.texts.Texts;
-import stafette.desktop.window.Style;
 import stafette.plan.Plan;
-import stafette.time.Position;
-import stafette.time.Span;
 
 /** Drives the relay in a window, without a display. */
 @ExtendWith(ApplicationExtension.class)
@@ -36,12 +30,7 @@ class RelayViewTest {
 
   @Start
   void start(Stage stage) {
-    relay = new RelayView(Texts.in(Locale.ENGLISH), new Told(told));
-    Scene scene = new Scene(relay, 1100, 420);
-    Style.LIGHT.applyTo(scene);
-    relay.show(plan, Judge.judge(plan));
-    stage.setScene(scene);
-    stage.show();
+    relay = RelayWindow.open(stage, told, plan);
   }
 
   @Test
@@ -86,17 +75,6 @@ class RelayViewTest {
   }
 
   @Test
-  void plus_and_minus_zoom_and_zero_shows_the_whole(FxRobot robot) {
-    double whole = width(robot, "#segment-2");
-    robot.interact(() -> relay.zoom(2));
-    WaitForAsyncUtils.waitForFxEvents();
-    assertEquals(2 * whole, width(robot, "#segment-2"), 0.5);
-    robot.interact(relay::showWhole);
-    WaitForAsyncUtils.waitForFxEvents();
-    assertEquals(whole, width(robot, "#segment-2"), 0.5);
-  }
-
-  @Test
   void whatever_can_be_taken_hold_of_says_what_it_is(FxRobot robot) {
     assertEquals(
         "Segment 2: Flute 2, tonguing, bar 3, beat 1 to bar 5, beat 2, strain " + percent(1),
@@ -111,28 +89,6 @@ class RelayViewTest {
     Node before = robot.lookup("#handoff-1-leaves").query();
     robot.interact(() -> relay.show(plan, Judge.judge(plan)));
     assertTrue(before == robot.lookup("#handoff-1-leaves").query());
-  }
-
-  @Test
-  void the_picture_has_ink_where_somebody_plays_and_none_where_nobody_does(FxRobot robot) {
-    robot.interact(
-        () -> {
-          Snapshot seen = Snapshot.of(relay.getScene(), "relay-light");
-          int middle = (int) lanes().middle(0);
-          assertTrue(seen.ink(150, middle - 8, 200, 16) > 0.1);
-          assertFalse(seen.ink(420, middle - 8, 180, 16) > 0.08);
-        });
-  }
-
-  @Test
-  void notes_are_written_where_there_is_room(FxRobot robot) {
-    robot.interact(() -> relay.zoom(8));
-    robot.interact(() -> Snapshot.of(relay.getScene(), "relay-notes"));
-    robot.interact(() -> relay.reveal(new Span(Position.START, Position.ofQuarters(1, 1))));
-    robot.interact(() -> Snapshot.of(relay.getScene(), "relay-notes-start"));
-    robot.interact(() -> Style.DARK.applyTo(relay.getScene()));
-    robot.interact(relay::showWhole);
-    robot.interact(() -> Snapshot.of(relay.getScene(), "relay-dark"));
   }
 
   @Test
@@ -171,64 +127,11 @@ class RelayViewTest {
     return Texts.in(Locale.ENGLISH).percent(strain);
   }
 
-  private static LaneScale lanes() {
-    return LaneScale.plain(3, 0, 420 - 14);
+  private LaneScale lanes() {
+    return RelayWindow.whole(plan).lanes();
   }
 
   private double pixelsPerQuarter() {
-    return (1100 - LaneNames.WIDTH - 14 - 2 * TimeScale.MARGIN) / 32;
-  }
-
-  private static double width(FxRobot robot, String id) {
-    return robot.lookup(id).query().getBoundsInParent().getWidth();
-  }
-
-  /** Writes down what is told. */
-  private record Told(List<String> told) implements RelayGestures {
-    @Override
-    public void moveHandoff(int handoff, End end, int stroke, boolean done) {
-      told.add("move " + handoff + " " + end + " " + stroke + (done ? " done" : " going"));
-    }
-
-    @Override
-    public void cancelMove() {
-      told.add("cancel");
-    }
-
-    @Override
-    public void give(int segment, int player) {
-      told.add("give " + segment + " " + player);
-    }
-
-    @Override
-    public void split(int segment, int stroke) {
-      told.add("split " + segment + " " + stroke);
-    }
-
-    @Override
-    public void join(int handoff) {
-      told.add("join " + handoff);
-    }
-
-    @Override
-    public void lockHandoff(int handoff) {
-      told.add("lock handoff " + handoff);
-    }
-
-    @Override
-    public void lockSegment(int segment) {
-      told.add("lock " + segment);
-    }
-
-    @Override
-    public void hocket(int segment) {
-      told.add("hocket " + segment);
-    }
-
-    @Override
-    public void chosen(int segment) {}
-
-    @Override
-    public void chosenHandoff(int handoff) {}
+    return RelayWindow.whole(plan).time().pixelsPerQuarter();
   }
 }

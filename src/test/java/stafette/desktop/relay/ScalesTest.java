@@ -26,6 +26,9 @@ class ScalesTest {
   private static final Line LINE = Invented.line(8, 4, 120);
   private static final List<Bar> BARS = bars(LINE);
 
+  private static final Viewport PORT = new Viewport(900, 400, 1);
+  private static final TimeScale WHOLE = TimeScale.whole(BARS, 60, PORT);
+
   private static List<Bar> bars(Line line) {
     return IntStream.range(0, 8).mapToObj(line.bars()::get).toList();
   }
@@ -34,7 +37,7 @@ class ScalesTest {
   void a_pixel_and_its_time_are_each_others_inverse(
       @ForAll @DoubleRange(min = 1, max = 40) double zoom,
       @ForAll @DoubleRange(min = 0, max = 900) double x) {
-    TimeScale scale = TimeScale.whole(BARS, 900).zoomed(zoom, 300);
+    TimeScale scale = WHOLE.zoomed(zoom, 300);
     assertEquals(x, scale.x(scale.quartersAt(x)), 1e-6);
   }
 
@@ -42,7 +45,7 @@ class ScalesTest {
   void zooming_keeps_what_is_under_the_mouse_unless_an_end_is_reached(
       @ForAll @DoubleRange(min = 1.1, max = 6) double factor,
       @ForAll @DoubleRange(min = 400, max = 500) double x) {
-    TimeScale before = TimeScale.whole(BARS, 900).zoomed(4, 450);
+    TimeScale before = WHOLE.zoomed(4, 450);
     TimeScale after = before.zoomed(factor, x);
     assertEquals(before.quartersAt(x), after.quartersAt(x), 1e-6);
   }
@@ -51,21 +54,21 @@ class ScalesTest {
   void nothing_beyond_the_ends_is_ever_scrolled_to(
       @ForAll @DoubleRange(min = 0.01, max = 60) double zoom,
       @ForAll @DoubleRange(min = -9000, max = 9000) double pixels) {
-    TimeScale scale = TimeScale.whole(BARS, 900).zoomed(zoom, 450).scrolledBy(pixels);
-    assertTrue(scale.x(0.0) <= TimeScale.MARGIN + 1e-6);
+    TimeScale scale = WHOLE.zoomed(zoom, 450).scrolledBy(pixels);
+    assertTrue(scale.x(0.0) <= 60 + 1e-6);
     assertTrue(scale.x(32.0) >= 900 - TimeScale.MARGIN - 1e-6);
   }
 
   @Test
   void only_bars_that_are_seen_are_drawn() {
-    TimeScale scale = TimeScale.whole(BARS, 900).zoomed(8, 450);
+    TimeScale scale = WHOLE.zoomed(8, 450);
     assertTrue(scale.row(BARS).bars().size() <= 3);
-    assertEquals(8, TimeScale.whole(BARS, 900).row(BARS).bars().size());
+    assertEquals(8, WHOLE.row(BARS).bars().size());
   }
 
   @Test
   void a_stretch_is_shown_with_as_little_scrolling_as_it_takes() {
-    TimeScale scale = TimeScale.whole(BARS, 900).zoomed(4, 0);
+    TimeScale scale = WHOLE.zoomed(4, 0);
     Span late = new Span(Position.ofQuarters(20, 1), Position.ofQuarters(22, 1));
     TimeScale shown = scale.showing(late);
     assertEquals(900 - TimeScale.MARGIN, shown.x(late.end()), 1e-6);
@@ -76,9 +79,9 @@ class ScalesTest {
   void the_middle_of_a_lane_is_in_that_lane(
       @ForAll @IntRange(min = 0, max = 5) int lane,
       @ForAll @DoubleRange(min = 0, max = 300) double scrolled) {
-    LaneScale lanes = new LaneScale(6, 80, scrolled, 400);
+    LaneScale lanes = LaneScale.plain(6, PORT).scrolledTo(scrolled);
     double y = lanes.middle(lane);
-    assertEquals(y < LaneScale.RULER ? OptionalInt.empty() : OptionalInt.of(lane), lanes.laneAt(y));
+    assertEquals(y < PORT.ruler() ? OptionalInt.empty() : OptionalInt.of(lane), lanes.laneAt(y));
   }
 
   @Test

@@ -61,6 +61,7 @@ class ListenerTest {
   private Optional<Playing> playing = Optional.empty();
   private OpenLine line;
   private Plan plan;
+  private Gestures gestures;
   private Listener listener;
   private Stage stage;
 
@@ -77,17 +78,12 @@ class ListenerTest {
     Path folder = Files.createTempDirectory("stafette-listener");
     Session session =
         new Session(limits, new Remembered(folder), new Labour(Runnable::run, Runnable::run));
-    RelayView relay =
-        new RelayView(
-            texts,
-            new Gestures(
-                session,
-                segment -> {},
-                segment -> listener.choose(segment),
-                handoff -> listener.chooseHandoff(handoff)));
+    gestures = new Gestures(session, segment -> {});
+    RelayView relay = new RelayView(texts, gestures);
     listener =
         new Listener(
             relay, texts, limits, new Labour(this::aside, Platform::runLater), this::open, words());
+    gestures.heardBy(listener);
     relay.show(plan, judged.verdict());
     listener.show(desk(plan));
     BorderPane both = new BorderPane(relay);
@@ -244,7 +240,7 @@ class ListenerTest {
     robot.clickOn("#hear-now");
     until(this::isPlaying);
     long there = plan.line().onsetMicros(150);
-    robot.interact(() -> listener.from(there + 10));
+    robot.interact(() -> gestures.playFrom(there + 10));
     until(() -> at() >= there - 200_000);
     assertEquals(there, listener.wish().fromMicros());
   }
