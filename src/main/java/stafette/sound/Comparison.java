@@ -36,7 +36,7 @@ public final class Comparison {
   }
 
   /** Each relay as one segment of the player who begins it. */
-  static Plan byOne(Plan plan) {
+  public static Plan byOne(Plan plan) {
     List<Segment> segments = new ArrayList<>();
     for (List<Turn> relay : plan.relays()) {
       Segment first = relay.get(0).segments().get(0);

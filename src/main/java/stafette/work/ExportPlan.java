@@ -1,6 +1,8 @@
 package stafette.work;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import stafette.time.Rational;
@@ -19,23 +21,55 @@ public final class ExportPlan {
   }
 
   /**
-   * The sound of the players alone, by the ending of the file's name.
+   * The sheet for conductor and players, dated today.
+   *
+   * @throws Refusal if the file's name doesn't end as a PDF's, or it can't be written
+   */
+  public static void sheet(JudgedPlan judged, OpenLine line, Path file) throws Refusal {
+    LocalDate today = LocalDate.now(ZoneId.systemDefault());
+    PrintSheet.Request request = new PrintSheet.Request(file, "", today, true);
+    request.refuseWhatCannotBe();
+    PrintSheet.print(judged, line.score().score().title(), request);
+  }
+
+  /**
+   * What is to be heard.
+   *
+   * @param players by name, at least one who plays in the plan
+   * @param withScore whether the rest of the score is heard behind them
+   * @param speed factor on all tempi
+   */
+  public record Heard(List<String> players, boolean withScore, Rational speed) {
+    /**
+     * @throws IllegalArgumentException if nobody is heard
+     */
+    public Heard {
+      players = List.copyOf(players);
+      if (players.isEmpty()) {
+        throw new IllegalArgumentException("nobody is heard");
+      }
+    }
+  }
+
+  /**
+   * The sound, by the ending of the file's name.
    *
    * @throws Refusal as {@link PlayPlan#play} does
    */
-  public static void sound(JudgedPlan judged, OpenLine line, Path file, LimitsInForce limits)
+  public static void sound(
+      JudgedPlan judged, OpenLine line, Path file, Heard heard, LimitsInForce limits)
       throws Refusal {
     PlayPlan.play(
         new PlayPlan.Piece(judged, line.score(), line.seats()),
         limits,
         new PlayPlan.Request(
             file,
-            false,
+            heard.withScore(),
             true,
             Optional.empty(),
+            heard.players(),
             List.of(),
-            List.of(),
-            Rational.ONE,
+            heard.speed(),
             false,
             Optional.empty(),
             true));

@@ -13,6 +13,7 @@ import stafette.plan.Plan;
 import stafette.plan.Seat;
 import stafette.plan.Segment;
 import stafette.score.Part;
+import stafette.sound.Comparison;
 import stafette.sound.Excerpts;
 import stafette.sound.Hearing;
 import stafette.sound.Performance;
@@ -20,67 +21,46 @@ import stafette.sound.RestOfScore;
 import stafette.sound.Timing;
 import stafette.sound.Voice;
 import stafette.time.Rational;
-import stafette.time.Span;
 
 /** A plan made ready for a sequencer, and the way from what it plays back to the plan. */
 public final class Playback {
   private final Performance performance;
+  private final Sequence sequence;
+  private final Manner manner;
 
-  private Playback(Performance performance) {
+  private Playback(Performance performance, Manner manner) {
     this.performance = performance;
+    this.sequence = performance.sequence();
+    this.manner = manner;
   }
 
   /**
-   * A whole plan.
+   * How a plan is heard.
    *
    * @param seats of players whose seats are known, by name
-   * @param spread whether the players are a little apart, as in an ensemble
    * @param speed factor on all tempi, above zero
+   * @param byOne whether each line is heard as if the player who begins it had no limits and played
+   *     all of it, exactly as written; else the players are a little apart, as in an ensemble
    * @param score the score whose rest is heard softly behind the line, if it is to be
    */
-  public static Playback of(
-      Plan plan,
-      Map<String, Seat> seats,
-      boolean spread,
-      Rational speed,
-      Optional<OpenScore> score,
-      LimitsInForce limits) {
-    return of(plan, Excerpts.whole(plan), seats, spread, speed, score, limits);
+  public record Manner(
+      Map<String, Seat> seats, Rational speed, boolean byOne, Optional<OpenScore> score) {
+    public Manner {
+      seats = Map.copyOf(seats);
+    }
   }
 
-  /**
-   * Some seconds round a handoff.
-   *
-   * @param handoff its number in the plan, from 0
-   */
-  public static Playback ofHandoff(
-      Plan plan,
-      int handoff,
-      Map<String, Seat> seats,
-      boolean spread,
-      Rational speed,
-      Optional<OpenScore> score,
-      LimitsInForce limits) {
-    Span excerpt = Excerpts.round(plan, plan.handoffs().get(handoff));
-    return of(plan, excerpt, seats, spread, speed, score, limits);
-  }
-
-  private static Playback of(
-      Plan plan,
-      Span excerpt,
-      Map<String, Seat> seats,
-      boolean spread,
-      Rational speed,
-      Optional<OpenScore> score,
-      LimitsInForce limits) {
+  /** A whole plan. */
+  public static Playback of(Plan plan, Manner manner, LimitsInForce limits) {
+    Plan heard = manner.byOne() ? Comparison.byOne(plan) : plan;
     Hearing hearing =
         new Hearing(
-            speed,
-            spread ? Timing.ENSEMBLE : Timing.TOGETHER,
-            seats,
-            plan.segments().stream().map(Segment::player).collect(Collectors.toSet()),
-            score.map(open -> rest(open, limits)));
-    return new Playback(Performance.of(plan, excerpt, hearing));
+            manner.speed(),
+            manner.byOne() ? Timing.WRITTEN : Timing.ENSEMBLE,
+            manner.seats(),
+            heard.segments().stream().map(Segment::player).collect(Collectors.toSet()),
+            manner.score().map(open -> rest(open, limits)));
+    return new Playback(Performance.of(heard, Excerpts.whole(plan), hearing), manner);
   }
 
   static RestOfScore rest(OpenScore score, LimitsInForce limits) {
@@ -96,7 +76,17 @@ public final class Playback {
    * each voice, in order, to be muted or heard alone.
    */
   public Sequence sequence() {
-    return performance.sequence();
+    return sequence;
+  }
+
+  /** How it is heard. */
+  public Manner manner() {
+    return manner;
+  }
+
+  /** Whether a voice belongs to the rest of the score, not to the plan. */
+  public boolean isBehind(int voice) {
+    return performance.voices().get(voice).background();
   }
 
   /** The names of the voices: players who have something to play, then parts of the score. */

@@ -12,6 +12,8 @@ import stafette.score.Tremolo;
 import stafette.work.ChangedPart;
 import stafette.work.LimitsInForce;
 import stafette.work.LineRequest;
+import stafette.work.OpenLine;
+import stafette.work.OpenScore;
 import stafette.work.PlayerWish;
 import stafette.work.Refusal;
 import stafette.work.SideBySide;
@@ -26,6 +28,12 @@ public final class SplitSample {
   /** With so many alternatives. */
   public static SideBySide plans(int alternatives) throws Refusal {
     return SideBySide.split(request(), limits(), alternatives, progress -> {});
+  }
+
+  /** The line alone, not yet split. */
+  public static OpenLine line() throws Refusal {
+    OpenScore score = OpenScore.open(SCORE, Tremolo.AS_WRITTEN, false);
+    return OpenLine.in(score, request(), limits());
   }
 
   /** What writing the plan would change. */

@@ -1,15 +1,19 @@
 package stafette.work;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.IntStream;
 import javax.sound.midi.MidiSystem;
 import javax.sound.midi.Sequencer;
+import javax.sound.midi.ShortMessage;
 import org.junit.jupiter.api.Test;
 import stafette.Invented;
 import stafette.plan.Brief;
@@ -36,7 +40,7 @@ class PlaybackTest {
   void a_sequencer_without_sound_card_takes_it_and_its_ticks_lead_back_to_the_line()
       throws Exception {
     Playback playback =
-        Playback.of(PLAN, Map.of(), true, Rational.of(1, 2), Optional.empty(), limits());
+        playback(new Playback.Manner(Map.of(), Rational.of(1, 2), false, Optional.empty()));
     try (Sequencer sequencer = MidiSystem.getSequencer(false)) {
       sequencer.open();
       sequencer.setSequence(playback.sequence());
@@ -53,18 +57,35 @@ class PlaybackTest {
     OpenScore score =
         OpenScore.open(Path.of("samples/signal-hill.musicxml"), Tremolo.AS_WRITTEN, false);
     Playback playback =
-        Playback.of(PLAN, Map.of(), true, Rational.ONE, Optional.of(score), limits());
+        playback(new Playback.Manner(Map.of(), Rational.ONE, false, Optional.of(score)));
     assertEquals(List.of("Piper 1", "Piper 2"), playback.voices().subList(0, 2));
     assertEquals(2 + score.score().parts().size(), playback.voices().size());
     assertEquals(1 + playback.voices().size(), playback.sequence().getTracks().length);
+    assertFalse(playback.isBehind(1));
+    assertTrue(playback.isBehind(2));
   }
 
   @Test
-  void a_handoff_begins_within_the_line() throws Exception {
-    Playback handoff =
-        Playback.ofHandoff(PLAN, 0, Map.of(), false, Rational.ONE, Optional.empty(), limits());
-    assertTrue(handoff.lengthMicros() > 5_000_000 && handoff.lengthMicros() < 6_000_000);
-    assertEquals(5.5, handoff.lineSeconds(0).orElseThrow(), 1e-6);
+  void one_player_alone_plays_the_whole_line_in_the_same_time() throws Exception {
+    Playback alone = playback(new Playback.Manner(Map.of(), Rational.ONE, true, Optional.empty()));
+    Playback all = playback(new Playback.Manner(Map.of(), Rational.ONE, false, Optional.empty()));
+    assertEquals(List.of("Piper 1"), alone.voices());
+    assertEquals(LINE.count(), struck(alone));
+    assertEquals(LINE.count() + 1, struck(all), "the landing note is heard twice");
+    assertEquals(all.lengthMicros(), alone.lengthMicros());
+  }
+
+  private static long struck(Playback playback) {
+    return Arrays.stream(playback.sequence().getTracks())
+        .flatMap(track -> IntStream.range(0, track.size()).mapToObj(track::get))
+        .filter(event -> event.getMessage() instanceof ShortMessage)
+        .map(event -> (ShortMessage) event.getMessage())
+        .filter(message -> message.getCommand() == ShortMessage.NOTE_ON && message.getData2() > 0)
+        .count();
+  }
+
+  private static Playback playback(Playback.Manner manner) throws Refusal {
+    return Playback.of(PLAN, manner, limits());
   }
 
   private static LimitsInForce limits() throws Refusal {

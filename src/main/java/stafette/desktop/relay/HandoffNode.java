@@ -39,6 +39,7 @@ final class HandoffNode extends Region {
     setManaged(false);
     setFocusTraversable(true);
     setAccessibleRole(AccessibleRole.SLIDER);
+    focusedProperty().addListener(observed -> chosen());
     setOnMousePressed(this::press);
     setOnMouseDragged(this::drag);
     setOnMouseReleased(this::release);
@@ -48,6 +49,12 @@ final class HandoffNode extends Region {
           RelayMenus.ofHandoff(index, stage).show(this, event.getScreenX(), event.getScreenY());
           event.consume();
         });
+  }
+
+  private void chosen() {
+    if (isFocused()) {
+      stage.gestures().chosenHandoff(index);
+    }
   }
 
   private Handoff handoff() {

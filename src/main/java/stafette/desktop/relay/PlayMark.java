@@ -86,6 +86,11 @@ final class PlayMark extends Region {
     place(stage.texts());
   }
 
+  /** Stands at a place from the next layout on. */
+  void show(Position position) {
+    at = Optional.of(position);
+  }
+
   /** Moves to where its beat is now. */
   void place(Texts texts) {
     View view = stage.view();

@@ -51,4 +51,7 @@ public interface RelayGestures {
 
   /** A segment is chosen; others follow. */
   void chosen(int segment);
+
+  /** A handoff is chosen. */
+  void chosenHandoff(int handoff);
 }

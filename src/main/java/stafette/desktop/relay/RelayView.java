@@ -18,8 +18,10 @@ import javafx.scene.input.ScrollEvent;
 import javafx.scene.layout.Region;
 import javafx.scene.text.Font;
 import stafette.check.Verdict;
+import stafette.desktop.playing.Balance;
 import stafette.desktop.texts.Texts;
 import stafette.plan.Plan;
+import stafette.time.Position;
 import stafette.time.Span;
 
 /**
@@ -87,6 +89,22 @@ public final class RelayView extends Region implements RelayStyle.Inked {
     names.show(shown);
     view = view.map(before -> before.showing(shown)).or(() -> Optional.of(View.whole(shown, port)));
     setAccessibleText(texts.get("relay.name", plan.segments().size(), plan.handoffs().size()));
+    requestLayout();
+  }
+
+  /** From now on these gestures to lanes are told. */
+  public void lanesTold(LaneGestures lanes) {
+    names.told(lanes);
+  }
+
+  /** Shows who is heard. */
+  public void hear(Balance balance) {
+    names.hear(balance);
+  }
+
+  /** Shows from where it is to play, without telling. */
+  public void markFrom(Position position) {
+    mark.show(position);
     requestLayout();
   }
 

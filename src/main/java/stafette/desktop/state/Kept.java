@@ -11,7 +11,7 @@ import java.util.Optional;
  */
 public record Kept(Optional<Path> file, boolean safe) {
   /** In no file, and needing none: a choice or a search brings it back. */
-  static final Kept EASILY_HAD_AGAIN = new Kept(Optional.empty(), true);
+  public static final Kept EASILY_HAD_AGAIN = new Kept(Optional.empty(), true);
 
   /** In no file, though there is work by hand in it. */
   static final Kept NOWHERE = new Kept(Optional.empty(), false);

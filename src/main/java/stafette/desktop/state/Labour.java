@@ -49,17 +49,22 @@ public final class Labour {
   }
 
   /** Something that takes long. */
-  interface Piece<T> {
+  public interface Piece<T> {
+    /**
+     * Does it.
+     *
+     * @throws Refusal if it can't be done
+     */
     T of(Going going) throws Refusal;
   }
 
   /** A piece of work as it goes on. */
-  final class Going {
+  public final class Going {
     private final AtomicBoolean unwanted = new AtomicBoolean();
     private final AtomicBoolean enough = new AtomicBoolean();
 
     /** Whether it shall end; asked often. */
-    boolean isOver() {
+    public boolean isOver() {
       return unwanted.get() || enough.get();
     }
 
@@ -92,7 +97,7 @@ public final class Labour {
    * @param done gets the result, unless it is no longer wanted
    * @param refused gets the words in which it was refused, likewise
    */
-  <T> void start(Piece<T> piece, Consumer<T> done, Consumer<Sentence> refused) {
+  public <T> void start(Piece<T> piece, Consumer<T> done, Consumer<Sentence> refused) {
     stop();
     Going going = new Going();
     present = going;
@@ -105,7 +110,7 @@ public final class Labour {
   }
 
   /** Ends what goes on; nothing more is heard of it. */
-  void stop() {
+  public void stop() {
     present.unwanted.set(true);
   }
 }

@@ -4,25 +4,20 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import javafx.scene.Scene;
+import stafette.desktop.playing.Wish;
 import stafette.desktop.state.Session;
 import stafette.desktop.texts.Texts;
-import stafette.plan.Handoff;
-import stafette.plan.Plan;
-import stafette.score.Line;
 import stafette.time.Rational;
 import stafette.words.Sentence;
 import stafette.work.ExportPlan;
 import stafette.work.JudgedPlan;
 import stafette.work.OpenLine;
-import stafette.work.Playback;
 import stafette.work.Refusal;
 import stafette.work.Remembered;
 import stafette.work.WriteScore;
 
 /** Does what the tools ask for. */
 final class Doer implements Tools.Actions {
-  private static final long AROUND_MICROS = 2_000_000;
-
   private final Session session;
   private final Remembered remembered;
   private final Asking asking;
@@ -32,13 +27,15 @@ final class Doer implements Tools.Actions {
   private final Scene scene;
   private final Words words;
   private Style style = Style.LIGHT;
-  private int percent = 100;
 
   /** Where something is said. */
   interface Words {
     void say(String words);
 
     void warn(String words);
+
+    /** Says again how the plan on the desk stands. */
+    void rest();
 
     /** A name for a file made from the score's. */
     String proposed(String ending);
@@ -97,6 +94,7 @@ final class Doer implements Tools.Actions {
   @Override
   public void stop() {
     session.enough();
+    listener.enough();
     words.say(texts.get("window.stopped"));
   }
 
@@ -115,82 +113,9 @@ final class Doer implements Tools.Actions {
     session.compare();
   }
 
-  @Override
-  public void play() {
-    if (listener.isPlaying()) {
-      listener.stop();
-    } else {
-      playback().ifPresent(playback -> listener.play(playback, from()));
-    }
-  }
-
-  private long from() {
-    return session
-        .desk()
-        .plan()
-        .map(JudgedPlan::plan)
-        .filter(plan -> listener.chosen() < plan.segments().size())
-        .map(
-            plan ->
-                plan.line(plan.segments().get(listener.chosen()))
-                    .onsetMicros(plan.segments().get(listener.chosen()).first()))
-        .orElse(0L);
-  }
-
-  @Override
-  public void loop() {
-    Optional<Handoff> next =
-        session.desk().plan().map(JudgedPlan::plan).flatMap(plan -> handoffAt(plan, from()));
-    if (next.isPresent()) {
-      Line line = session.desk().line().orElseThrow().brief().line(next.get().enters().relay());
-      long from = line.onsetMicros(next.get().enters().first()) - AROUND_MICROS;
-      long to = line.endMicros(next.get().leaves().last()) + AROUND_MICROS;
-      playback().ifPresent(playback -> listener.loop(playback, from, to));
-    }
-  }
-
-  /** The first handoff from a moment on. */
-  private static Optional<Handoff> handoffAt(Plan plan, long micros) {
-    return plan.handoffs().stream()
-        .filter(
-            handoff ->
-                plan.brief().line(handoff.enters().relay()).onsetMicros(handoff.enters().first())
-                    >= micros)
-        .findFirst();
-  }
-
-  private Optional<Playback> playback() {
-    return session
-        .desk()
-        .plan()
-        .map(
-            judged ->
-                Playback.of(
-                    judged.plan(),
-                    session.desk().line().map(OpenLine::seats).orElseThrow(),
-                    true,
-                    Rational.of(percent, 100),
-                    Optional.empty(),
-                    session.limits()));
-  }
-
-  @Override
-  public void solo(boolean alone) {
-    Optional<String> player =
-        session
-            .desk()
-            .plan()
-            .map(JudgedPlan::plan)
-            .filter(plan -> alone && listener.chosen() < plan.segments().size())
-            .map(plan -> plan.player(plan.segments().get(listener.chosen())).name());
-    listener.solo(player);
-  }
-
-  @Override
-  public void speed(int newPercent) {
-    percent = newPercent;
-    listener.stop();
-    words.say(texts.get("tools.speed", percent));
+  /** Hears the plan, or silences it. */
+  void hear() {
+    listener.hear();
   }
 
   @Override
@@ -230,21 +155,35 @@ final class Doer implements Tools.Actions {
   public void export(Tools.Export what) {
     Optional<JudgedPlan> judged = session.desk().plan();
     Optional<OpenLine> line = session.desk().line();
-    if (judged.isPresent() && line.isPresent()) {
+    if (judged.isEmpty() || line.isEmpty()) {
+      words.rest();
+    } else if (what == Tools.Export.SOUND && listener.heard().isEmpty()) {
+      words.warn(texts.get("hearing.nobody"));
+    } else {
       asking
           .toWrite(words.proposed(what.ending()))
           .ifPresent(
               file ->
                   session.beside(
-                      () -> {
-                        switch (what) {
-                          case TIMELINE -> ExportPlan.timeline(judged.get(), file);
-                          case SOUND ->
-                              ExportPlan.sound(judged.get(), line.get(), file, session.limits());
-                        }
-                      },
+                      exporting(what, judged.get(), line.get(), file),
                       () -> words.say(texts.get("window.written", file))));
     }
+  }
+
+  private Session.Step exporting(Tools.Export what, JudgedPlan judged, OpenLine line, Path file) {
+    return switch (what) {
+      case TIMELINE -> () -> ExportPlan.timeline(judged, file);
+      case SHEET -> () -> ExportPlan.sheet(judged, line, file);
+      case SOUND -> {
+        ExportPlan.Heard heard = asHeardNow();
+        yield () -> ExportPlan.sound(judged, line, file, heard, session.limits());
+      }
+    };
+  }
+
+  private ExportPlan.Heard asHeardNow() {
+    Wish wish = listener.wish();
+    return new ExportPlan.Heard(listener.heard(), wish.behind(), Rational.of(wish.percent(), 100));
   }
 
   @Override

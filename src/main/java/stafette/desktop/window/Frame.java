@@ -25,6 +25,7 @@ final class Frame extends BorderPane {
   private final TabPane side = new TabPane();
 
   private final Offer offer;
+  private final VBox hearing = new VBox();
 
   Frame(Panels panels, Texts texts) {
     offer = new Offer(texts);
@@ -53,7 +54,7 @@ final class Frame extends BorderPane {
     SplitPane.setResizableWithParent(side, false);
     setTop(new VBox(tools, offer));
     setCenter(across);
-    setBottom(foot);
+    setBottom(new VBox(hearing, foot));
   }
 
   private static Tab tab(String id, String title, Node content) {
@@ -66,6 +67,11 @@ final class Frame extends BorderPane {
   /** Sets what stands above the panels. */
   void tools(List<Node> nodes) {
     tools.getChildren().setAll(nodes);
+  }
+
+  /** Sets what stands under the panels. */
+  void hearing(Node strip) {
+    hearing.getChildren().setAll(strip);
   }
 
   /** Says what is going on, in a line. */

@@ -32,20 +32,23 @@ final class Gestures
         TempoRule.Moved {
   private final Session session;
   private final IntConsumer reveal;
-  private final IntConsumer chosen;
   private final Consumer<Runnable> leaving;
+  private Optional<Listener> listener = Optional.empty();
   private List<JudgedPlan> others = List.of();
 
   /**
    * @param reveal shows a segment and gives it the keyboard
-   * @param chosen told which segment was chosen
    * @param leaving does what clears the desk, unless the user would rather not
    */
-  Gestures(Session session, IntConsumer reveal, IntConsumer chosen, Consumer<Runnable> leaving) {
+  Gestures(Session session, IntConsumer reveal, Consumer<Runnable> leaving) {
     this.session = session;
     this.reveal = reveal;
-    this.chosen = chosen;
     this.leaving = leaving;
+  }
+
+  /** From now on this listener is told what is chosen, and from where it is to play. */
+  void heardBy(Listener other) {
+    listener = Optional.of(other);
   }
 
   /** The plans that can be taken now, as numbered on the screen. */
@@ -114,11 +117,18 @@ final class Gestures
   }
 
   @Override
-  public void playFrom(long lineMicros) {}
+  public void playFrom(long lineMicros) {
+    listener.ifPresent(now -> now.from(lineMicros));
+  }
 
   @Override
   public void chosen(int segment) {
-    chosen.accept(segment);
+    listener.ifPresent(now -> now.choose(segment));
+  }
+
+  @Override
+  public void chosenHandoff(int handoff) {
+    listener.ifPresent(now -> now.chooseHandoff(handoff));
   }
 
   @Override

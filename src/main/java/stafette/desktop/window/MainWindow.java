@@ -16,6 +16,7 @@ import javafx.scene.input.TransferMode;
 import javafx.stage.Screen;
 import javafx.stage.Stage;
 import javafx.stage.WindowEvent;
+import stafette.desktop.playing.Playing;
 import stafette.desktop.state.Desk;
 import stafette.desktop.state.Labour;
 import stafette.desktop.state.Session;
@@ -39,6 +40,7 @@ public final class MainWindow {
   private final Remembered remembered;
   private final ExecutorService aside = thread("aside");
   private final ExecutorService writer = thread("writer");
+  private final ExecutorService hearing = thread("hearing");
   private final Session session;
   private final Panels panels;
   private final Frame frame;
@@ -47,6 +49,7 @@ public final class MainWindow {
   private final Doer doer;
   private final Leaving leaving;
   private final Recovery recovery;
+  private final Teller teller;
 
   /**
    * A window with an empty desk.
@@ -59,26 +62,26 @@ public final class MainWindow {
     this.texts = texts;
     this.remembered = remembered;
     session = new Session(limits, remembered, new Labour(aside, Platform::runLater, writer));
-    Doer.Words words = new OnFrame();
+    OnFrame words = new OnFrame();
     leaving = new Leaving(session, asking, words, texts);
-    Gestures gestures = new Gestures(session, this::reveal, this::choose, this::choosing);
+    Gestures gestures = new Gestures(session, this::reveal, this::choosing);
     Ruling ruling = new Ruling(session, texts, words::say);
     panels = Panels.of(texts, gestures, ruling, new Doors());
     panels.welcome().show(remembered.recent());
     frame = new Frame(panels, texts);
     Scene scene = new Scene(frame, WIDTH, HEIGHT);
-    listener =
-        new Listener(
-            panels.relay(),
-            now -> tools().playing(now),
-            () -> frame.say(texts.get("window.silent")));
+    Labour preparing = new Labour(hearing, Platform::runLater, hearing);
+    listener = new Listener(panels.relay(), texts, limits, preparing, Playing::open, words);
+    gestures.heardBy(listener);
+    frame.hearing(listener.strip());
     doer = new Doer(session, remembered, asking, leaving, listener, texts, scene, words);
     recovery =
         new Recovery(
             session, remembered.unfinished(), asking, leaving, frame.offer(), words, texts);
     tools = new Tools(texts, doer);
     frame.tools(tools.nodes());
-    session.watchedBy(new Teller(panels, gestures, frame, tools, texts, limits, this::settled));
+    teller = new Teller(panels, gestures, frame, tools, texts, limits, this::settled);
+    session.watchedBy(teller);
     stage.setTitle(texts.get("window.title"));
     stage.setScene(scene);
     Style.LIGHT.applyTo(scene);
@@ -98,10 +101,6 @@ public final class MainWindow {
           thread.setDaemon(true);
           return thread;
         });
-  }
-
-  private Tools tools() {
-    return tools;
   }
 
   /**
@@ -151,6 +150,11 @@ public final class MainWindow {
     }
 
     @Override
+    public void rest() {
+      teller.tell(session.desk());
+    }
+
+    @Override
     public String proposed(String ending) {
       return tools.proposed(ending);
     }
@@ -192,13 +196,9 @@ public final class MainWindow {
     panels.relay().focusSegment(segment);
   }
 
-  private void choose(int segment) {
-    listener.choose(segment);
-  }
-
   private void settled() {
     Desk desk = session.desk();
-    listener.stop();
+    listener.show(desk);
     tools.allow(
         new Tools.Allowed(
             desk.line().isPresent(),
@@ -223,7 +223,7 @@ public final class MainWindow {
         new KeyCodeCombination(KeyCode.Z, KeyCombination.SHORTCUT_DOWN, KeyCombination.SHIFT_DOWN),
         doer::redo);
     key(scene, new KeyCodeCombination(KeyCode.ENTER, KeyCombination.SHORTCUT_DOWN), doer::plan);
-    key(scene, new KeyCodeCombination(KeyCode.SPACE, KeyCombination.SHORTCUT_DOWN), doer::play);
+    key(scene, new KeyCodeCombination(KeyCode.SPACE, KeyCombination.SHORTCUT_DOWN), doer::hear);
   }
 
   private static void key(Scene scene, KeyCombination keys, Runnable action) {
@@ -259,6 +259,7 @@ public final class MainWindow {
       listener.close();
       aside.shutdownNow();
       writer.shutdown();
+      hearing.shutdownNow();
     }
   }
 }

@@ -67,9 +67,14 @@ final class Teller implements Watcher {
     if (dragging) {
       desk.plan().ifPresent(judged -> watch(judged.verdict()));
     } else {
-      frame.say(state(desk));
+      tell(desk);
       settled.run();
     }
+  }
+
+  /** How the desk stands, in a line. */
+  void tell(Desk desk) {
+    frame.say(state(desk));
   }
 
   /** The verdict in a line, while something is dragged. */

@@ -25,7 +25,6 @@ final class Tools {
   private final Button undo;
   private final Button redo;
   private final Button compare;
-  private final Button play;
   private final Button write;
   private final MenuButton more;
   private final ProgressIndicator turning = new ProgressIndicator();
@@ -49,15 +48,6 @@ final class Tools {
 
     void compare();
 
-    void play();
-
-    void loop();
-
-    /** Hears only the player of the segment that is chosen, or everybody again. */
-    void solo(boolean alone);
-
-    void speed(int percent);
-
     void write();
 
     void savePlan();
@@ -70,6 +60,7 @@ final class Tools {
   /** What else can be made of a plan. */
   enum Export {
     TIMELINE("-timeline.pdf"),
+    SHEET("-sheet.pdf"),
     SOUND(".wav");
 
     private final String ending;
@@ -95,7 +86,6 @@ final class Tools {
     undo = button("tools.undo", actions::undo);
     redo = button("tools.redo", actions::redo);
     compare = button("tools.compare", actions::compare);
-    play = button("tools.play", actions::play);
     write = button("tools.write", actions::write);
     more = more();
     turning.setMaxSize(18, 18);
@@ -120,17 +110,6 @@ final class Tools {
     for (Export export : Export.values()) {
       menu.getItems().add(item("tools.export." + export, () -> actions.export(export)));
     }
-    menu.getItems().add(item("tools.loop", actions::loop));
-    for (int percent : new int[] {50, 75, 100}) {
-      MenuItem speed = new MenuItem(texts.get("tools.speed", percent));
-      speed.setId("tool-speed-" + percent);
-      speed.setOnAction(event -> actions.speed(percent));
-      menu.getItems().add(speed);
-    }
-    CheckMenuItem solo = new CheckMenuItem(texts.get("tools.solo"));
-    solo.setId("tool-solo");
-    solo.setOnAction(event -> actions.solo(solo.isSelected()));
-    menu.getItems().add(solo);
     CheckMenuItem dark = new CheckMenuItem(texts.get("tools.dark"));
     dark.setId("tool-dark");
     dark.setOnAction(event -> actions.style());
@@ -166,7 +145,7 @@ final class Tools {
   }
 
   List<Node> nodes() {
-    return List.of(open, plan, stop, undo, redo, compare, play, write, more, turning);
+    return List.of(open, plan, stop, undo, redo, compare, write, more, turning);
   }
 
   /** Something that takes long goes on, or doesn't. */
@@ -190,7 +169,6 @@ final class Tools {
   void allow(Allowed now) {
     plan.setDisable(!now.line());
     compare.setDisable(!now.plan());
-    play.setDisable(!now.plan());
     write.setDisable(!now.plan());
     undo.setDisable(!now.undo());
     redo.setDisable(!now.redo());
@@ -198,9 +176,4 @@ final class Tools {
 
   /** What there is. */
   record Allowed(boolean line, boolean plan, boolean undo, boolean redo) {}
-
-  /** The tool says that it stops, while something plays. */
-  void playing(boolean now) {
-    play.setText(texts.get(now ? "tools.silence" : "tools.play"));
-  }
 }

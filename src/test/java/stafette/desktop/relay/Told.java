@@ -48,6 +48,9 @@ record Told(List<String> told) implements RelayGestures {
   public void chosen(int segment) {}
 
   @Override
+  public void chosenHandoff(int handoff) {}
+
+  @Override
   public void playFrom(long lineMicros) {
     told.add("from " + lineMicros);
   }

@@ -19,6 +19,9 @@ import javafx.scene.control.ListView;
 import javafx.scene.control.TabPane;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.testfx.api.FxRobot;
@@ -155,10 +158,35 @@ class WindowTest {
   void with_or_without_a_sound_card_the_cursor_moves_while_it_plays(FxRobot robot)
       throws TimeoutException {
     planned(robot);
-    robot.clickOn("#tool-play");
+    robot.clickOn("#hear-now");
     until(() -> robot.lookup("#play-cursor").query().isVisible());
-    robot.clickOn("#tool-play");
+    robot.clickOn("#hear-now");
     until(() -> !robot.lookup("#play-cursor").query().isVisible());
+  }
+
+  @Test
+  void a_sheet_is_printed_that_names_the_players(FxRobot robot)
+      throws TimeoutException, IOException {
+    robot.clickOn("#tool-more").clickOn("#tool-SHEET");
+    assertEquals("Open a score, or drop one here.", says(robot));
+    planned(robot);
+    robot.clickOn("#tool-more").clickOn("#tool-SHEET");
+    until(() -> says(robot).startsWith("Written:"));
+    try (PDDocument pdf = Loader.loadPDF(folder.resolve("lantern-run-sheet.pdf").toFile())) {
+      String text = new PDFTextStripper().getText(pdf);
+      assertTrue(text.contains("Flute 1") && text.contains("Flute 2"), text);
+    }
+  }
+
+  @Test
+  void what_is_heard_becomes_a_file_unless_nobody_is_heard(FxRobot robot)
+      throws TimeoutException, IOException {
+    planned(robot);
+    robot.clickOn("#lane-silenced-1").clickOn("#tool-more").clickOn("#tool-SOUND");
+    until(() -> says(robot).startsWith("Written:"));
+    assertTrue(Files.size(folder.resolve("lantern-run.wav")) > 1000);
+    robot.clickOn("#lane-silenced-2").clickOn("#tool-more").clickOn("#tool-SOUND");
+    assertTrue(says(robot).startsWith("Nobody would be heard"), says(robot));
   }
 
   @Test

@@ -1,0 +1,98 @@
+package stafette.work;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import javax.sound.midi.MidiSystem;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import stafette.desktop.SplitSample;
+import stafette.time.Rational;
+
+/** Files of a plan as they are usually wanted. */
+class ExportPlanTest {
+  @TempDir private Path folder = Path.of("");
+
+  private record Split(JudgedPlan judged, OpenLine line) {
+    static Split sample() throws Refusal {
+      OpenLine line = SplitSample.line();
+      JudgedPlan judged = line.plan(() -> false, progress -> {}).plan().orElseThrow();
+      return new Split(judged, line);
+    }
+  }
+
+  @Test
+  void a_sheet_names_every_player_and_replaces_the_one_before() throws Exception {
+    Split split = Split.sample();
+    Path file = Files.writeString(folder.resolve("a.pdf"), "older");
+    ExportPlan.sheet(split.judged(), split.line(), file);
+    try (PDDocument pdf = Loader.loadPDF(file.toFile())) {
+      String text = new PDFTextStripper().getText(pdf);
+      assertTrue(text.contains("Lantern Run"), text);
+      split.judged().plan().playing().forEach(name -> assertTrue(text.contains(name), text));
+    }
+    assertThrows(
+        Refusal.class,
+        () -> ExportPlan.sheet(split.judged(), split.line(), folder.resolve("a.txt")));
+  }
+
+  @Test
+  void the_ending_decides_what_a_timeline_and_a_sound_become() throws Exception {
+    Split split = Split.sample();
+    for (String ending : List.of("svg", "png", "pdf")) {
+      ExportPlan.timeline(split.judged(), folder.resolve("t." + ending));
+    }
+    assertEquals("<?xml", begins("t.svg", 5));
+    assertEquals("PNG", begins("t.png", 4).substring(1));
+    assertEquals("%PDF", begins("t.pdf", 4));
+    ExportPlan.Heard heard =
+        new ExportPlan.Heard(split.judged().plan().playing(), false, Rational.ONE);
+    LimitsInForce limits = LimitsInForce.load(Optional.empty());
+    ExportPlan.sound(split.judged(), split.line(), folder.resolve("s.mid"), heard, limits);
+    ExportPlan.sound(split.judged(), split.line(), folder.resolve("s.wav"), heard, limits);
+    assertEquals("MThd", begins("s.mid", 4));
+    assertEquals("RIFF", begins("s.wav", 4));
+  }
+
+  @Test
+  void only_those_named_are_heard_and_as_slowly_as_asked() throws Exception {
+    Split split = Split.sample();
+    LimitsInForce limits = LimitsInForce.load(Optional.empty());
+    List<String> playing = split.judged().plan().playing();
+    Path all = folder.resolve("all.mid");
+    Path first = folder.resolve("first.mid");
+    ExportPlan.sound(
+        split.judged(),
+        split.line(),
+        all,
+        new ExportPlan.Heard(playing, false, Rational.ONE),
+        limits);
+    ExportPlan.sound(
+        split.judged(),
+        split.line(),
+        first,
+        new ExportPlan.Heard(playing.subList(0, 1), false, Rational.of(1, 2)),
+        limits);
+    assertTrue(Files.size(first) < Files.size(all));
+    assertTrue(
+        MidiSystem.getSequence(first.toFile()).getMicrosecondLength()
+            > 1.5 * MidiSystem.getSequence(all.toFile()).getMicrosecondLength());
+    assertThrows(
+        IllegalArgumentException.class, () -> new ExportPlan.Heard(List.of(), false, Rational.ONE));
+  }
+
+  private String begins(String name, int count) throws IOException {
+    byte[] bytes = Files.readAllBytes(folder.resolve(name));
+    return new String(bytes, 0, count, StandardCharsets.ISO_8859_1);
+  }
+}
