@@ -6,7 +6,7 @@ import java.util.Optional;
 import javafx.application.Application;
 import javafx.stage.Stage;
 import stafette.desktop.texts.Texts;
-import stafette.desktop.window.Asking;
+import stafette.desktop.window.Dialogs;
 import stafette.desktop.window.MainWindow;
 import stafette.work.LimitsInForce;
 import stafette.work.Refusal;
@@ -18,8 +18,7 @@ public final class DesktopApplication extends Application {
   public void start(Stage stage) {
     Texts texts = Texts.in(Locale.getDefault());
     MainWindow window =
-        new MainWindow(
-            stage, texts, limits(), new Remembered(folder()), Asking.inDialogs(stage, texts));
+        new MainWindow(stage, texts, limits(), new Remembered(folder()), new Dialogs(stage, texts));
     window.show();
     getParameters().getUnnamed().stream().findFirst().map(Path::of).ifPresent(window::open);
   }

@@ -395,15 +395,13 @@ public final class Session {
     void run() throws Refusal;
   }
 
-  /** Does something that takes long beside the window. */
-  public void beside(Step step, Runnable done) {
-    work(
-        Watcher.Work.WRITING,
-        going -> {
-          step.run();
-          return done;
-        },
-        Runnable::run);
+  /**
+   * Does something that takes long beside the window.
+   *
+   * @param done gets the result, unless the desk has changed meanwhile
+   */
+  public <T> void beside(Labour.Piece<T> piece, Consumer<T> done) {
+    work(Watcher.Work.WRITING, piece, done);
   }
 
   public LimitsInForce limits() {

@@ -4,10 +4,9 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
-import stafette.plan.SourceTreatment;
+import stafette.plan.Plan;
 import stafette.words.Sentence;
 import stafette.work.ChangedPart;
-import stafette.work.JudgedPlan;
 import stafette.work.LimitsInForce;
 import stafette.work.OpenLine;
 import stafette.work.Refusal;
@@ -44,42 +43,44 @@ public final class Writing {
   }
 
   /**
-   * What writing would change: a sentence for each part.
+   * What writing a desk's plan would change: a sentence for each part.
    *
    * @throws Refusal if there is no plan, or it can't be written into this score
    */
-  public List<Sentence> changes(SourceTreatment treatment) throws Refusal {
-    return WriteScore.changes(line().score(), plan().plan(), treatment, limits);
+  public List<Sentence> changes(Desk now) throws Refusal {
+    return WriteScore.changes(line(now).score(), plan(now), now.source(), limits);
   }
 
   /** Looks beside the window for the bars that writing would change; for none without a plan. */
-  public void lookAtBars(SourceTreatment treatment, Consumer<List<ChangedPart>> found) {
+  public void lookAtBars(Consumer<List<ChangedPart>> found) {
     Desk now = desk.get();
-    glances.start(going -> changedBars(now, treatment), found, refused);
+    glances.start(going -> changedBars(now), found, refused);
   }
 
-  private List<ChangedPart> changedBars(Desk now, SourceTreatment treatment) throws Refusal {
+  private List<ChangedPart> changedBars(Desk now) throws Refusal {
     if (now.line().isEmpty() || now.plan().isEmpty()) {
       return List.of();
     }
     OpenLine line = now.line().get();
     return ChangedPart.all(
-        line.score(), now.plan().get().plan(), treatment, line.asked().line().tremolo(), limits);
+        line.score(), plan(now), now.source(), line.asked().line().tremolo(), limits);
   }
 
   /**
-   * Writes the plan into a copy of the score.
+   * Writes a desk's plan into a copy of the score.
    *
    * @throws Refusal if there is no plan, the file is the score itself, or can't be written
    */
-  public WriteScore.Saved write(Path file, SourceTreatment treatment) throws Refusal {
-    OpenLine line = line();
+  public WriteScore.Saved write(Desk now, Path file) throws Refusal {
+    OpenLine line = line(now);
     WriteScore.Target target =
         WriteScore.target(line.score().file(), file, false, true).orElseThrow();
-    WriteScore.Saved saved =
-        WriteScore.save(line.score(), plan().plan(), treatment, limits, target);
+    return WriteScore.save(line.score(), plan(now), now.source(), limits, target);
+  }
+
+  /** Takes note that what is on the desk was written. */
+  public void written() {
     kept.accept(desk.get().kept().written());
-    return saved;
   }
 
   /**
@@ -88,20 +89,16 @@ public final class Writing {
    * @throws Refusal if there is no line yet, or the file can't be written
    */
   public void savePlan(Path file) throws Refusal {
-    Reports.savePlan(line().outcome(desk.get().plan(), desk.get().found()), file, true);
+    Reports.savePlan(line(desk.get()).outcome(desk.get().plan(), desk.get().found()), file, true);
     kept.accept(Kept.in(file));
     remembered.opened(file);
   }
 
-  private OpenLine line() throws Refusal {
-    return desk.get()
-        .line()
-        .orElseThrow(() -> Refusal.wrongUse(Sentence.of("choose a line first")));
+  private static OpenLine line(Desk now) throws Refusal {
+    return now.line().orElseThrow(() -> Refusal.wrongUse(Sentence.of("choose a line first")));
   }
 
-  private JudgedPlan plan() throws Refusal {
-    return desk.get()
-        .plan()
-        .orElseThrow(() -> Refusal.wrongUse(Sentence.of("there is no plan yet")));
+  private static Plan plan(Desk now) throws Refusal {
+    return now.bare().orElseThrow(() -> Refusal.wrongUse(Sentence.of("there is no plan yet")));
   }
 }

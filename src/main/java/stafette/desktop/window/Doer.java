@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import javafx.scene.Scene;
 import stafette.desktop.playing.Wish;
+import stafette.desktop.state.Desk;
+import stafette.desktop.state.Labour;
 import stafette.desktop.state.Session;
 import stafette.desktop.texts.Texts;
 import stafette.time.Rational;
@@ -14,7 +16,6 @@ import stafette.work.JudgedPlan;
 import stafette.work.OpenLine;
 import stafette.work.Refusal;
 import stafette.work.Remembered;
-import stafette.work.WriteScore;
 
 /** Does what the tools ask for. */
 final class Doer implements Tools.Actions {
@@ -38,7 +39,7 @@ final class Doer implements Tools.Actions {
     void rest();
 
     /** A name for a file made from the score's. */
-    String proposed(String ending);
+    Path proposed(String ending);
   }
 
   Doer(
@@ -120,23 +121,37 @@ final class Doer implements Tools.Actions {
 
   @Override
   public void write() {
-    attempt(
-        () -> {
-          List<Sentence> changes = session.writing().changes(session.desk().source());
-          if (changes.isEmpty()) {
-            words.say(texts.get("window.unchanged"));
-          } else if (asking.agrees(
-              texts.get("write.title"), changes.stream().map(texts::say).toList())) {
-            write(asking.toWrite(words.proposed("-relay.musicxml")));
-          }
-        });
+    Desk now = session.desk();
+    if (now.plan().isPresent()) {
+      session.beside(going -> session.writing().changes(now), changes -> write(now, changes));
+    }
   }
 
-  private void write(Optional<Path> file) throws Refusal {
-    if (file.isPresent()) {
-      WriteScore.Saved saved = session.writing().write(file.get(), session.desk().source());
-      words.say(texts.get("window.written", saved.file()));
+  private void write(Desk now, List<Sentence> changes) {
+    if (changes.isEmpty()) {
+      words.say(texts.get("window.unchanged"));
+      return;
     }
+    Asking.Proposal proposal =
+        new Asking.Proposal(
+            texts.get("write.title"),
+            changes.stream().map(texts::say).toList(),
+            texts.get("verdict.caution"),
+            texts.get("write.go"));
+    if (asking.agrees(proposal)) {
+      asking.toWrite(words.proposed("-relay.musicxml")).ifPresent(file -> write(now, file));
+    } else {
+      words.rest();
+    }
+  }
+
+  private void write(Desk now, Path file) {
+    session.beside(
+        going -> session.writing().write(now, file),
+        saved -> {
+          session.writing().written();
+          words.say(texts.get("window.written", saved.file()));
+        });
   }
 
   @Override
@@ -166,18 +181,20 @@ final class Doer implements Tools.Actions {
               file ->
                   session.beside(
                       exporting(what, judged.get(), line.get(), file),
-                      () -> words.say(texts.get("window.written", file))));
+                      written -> words.say(texts.get("window.written", written))));
     }
   }
 
-  private Session.Step exporting(Tools.Export what, JudgedPlan judged, OpenLine line, Path file) {
-    return switch (what) {
-      case TIMELINE -> () -> ExportPlan.timeline(judged, file);
-      case SHEET -> () -> ExportPlan.sheet(judged, line, file);
-      case SOUND -> {
-        ExportPlan.Heard heard = asHeardNow();
-        yield () -> ExportPlan.sound(judged, line, file, heard, session.limits());
+  private Labour.Piece<Path> exporting(
+      Tools.Export what, JudgedPlan judged, OpenLine line, Path file) {
+    ExportPlan.Heard heard = asHeardNow();
+    return going -> {
+      switch (what) {
+        case TIMELINE -> ExportPlan.timeline(judged, file);
+        case SHEET -> ExportPlan.sheet(judged, line, file);
+        case SOUND -> ExportPlan.sound(judged, line, file, heard, session.limits());
       }
+      return file;
     };
   }
 
@@ -192,11 +209,7 @@ final class Doer implements Tools.Actions {
     style.applyTo(scene);
   }
 
-  private interface Step {
-    void run() throws Refusal;
-  }
-
-  private void attempt(Step step) {
+  private void attempt(Session.Step step) {
     try {
       step.run();
     } catch (Refusal e) {

@@ -30,6 +30,9 @@ import stafette.work.Unfinished;
 
 /** The program's window: a session, its panels and its tools, joined. */
 public final class MainWindow {
+  /** Where files go that are made of samples. */
+  private static final Path HOME = Path.of(System.getProperty("user.home", "."));
+
   private static final double WIDTH = 1360;
   private static final double HEIGHT = 820;
   private static final double LEAST_WIDTH = 900;
@@ -155,8 +158,9 @@ public final class MainWindow {
     }
 
     @Override
-    public String proposed(String ending) {
-      return tools.proposed(ending);
+    public Path proposed(String ending) {
+      Path beside = tools.proposed(ending);
+      return beside.startsWith(remembered.samples()) ? HOME.resolve(beside.getFileName()) : beside;
     }
   }
 
@@ -211,7 +215,7 @@ public final class MainWindow {
   }
 
   private void lookAtBars() {
-    session.writing().lookAtBars(session.desk().source(), panels.written()::show);
+    session.writing().lookAtBars(panels.written()::show);
   }
 
   private void keys(Scene scene) {

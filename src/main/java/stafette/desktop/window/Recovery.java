@@ -97,7 +97,7 @@ final class Recovery {
       return new Offer.Act(
           "copy",
           texts.get("offer.copy"),
-          () -> asking.toWrite(proposed).ifPresent(file -> attempt(() -> copyTo(file))));
+          () -> asking.toWrite(Path.of(proposed)).ifPresent(file -> attempt(() -> copyTo(file))));
     }
 
     private void copyTo(Path file) throws Refusal {
@@ -109,8 +109,13 @@ final class Recovery {
       return new Offer.Act("discard", texts.get("offer.discard"), () -> attempt(this::dismiss));
     }
 
+    private Asking.Proposal discarding() {
+      return new Asking.Proposal(
+          texts.get("offer.discard.title"), List.of(name()), "", texts.get("offer.discard"));
+    }
+
     private void dismiss() throws Refusal {
-      if (asking.agrees(texts.get("offer.discard.title"), List.of(name()))) {
+      if (asking.agrees(discarding())) {
         unfinished.dismiss(left);
         Recovery.this.offer(rest);
       }

@@ -159,10 +159,11 @@ final class Tools {
     score = Optional.of(file);
   }
 
-  /** A name for a file made from the score that is open. */
-  String proposed(String ending) {
-    String name = score.map(file -> file.getFileName().toString()).orElse("score");
-    return name.replaceFirst("\\.(musicxml|xml|mxl)$", "") + ending;
+  /** A name for a file made from the score that is open, beside it. */
+  Path proposed(String ending) {
+    Path beside = score.orElse(Path.of("score"));
+    String name = beside.getFileName().toString().replaceFirst("\\.(musicxml|xml|mxl)$", "");
+    return beside.resolveSibling(name + ending);
   }
 
   /** Which tools make sense now. */

@@ -17,7 +17,6 @@ import org.junit.jupiter.api.io.TempDir;
 import stafette.desktop.LeftBehind;
 import stafette.plan.Brief;
 import stafette.plan.Plan;
-import stafette.plan.SourceTreatment;
 import stafette.work.OpenLine;
 import stafette.work.OpenPlan;
 import stafette.work.Refusal;
@@ -148,7 +147,8 @@ class RecoveryTest {
     session.add("Oboe 1", Optional.empty());
     assertFalse(session.kept().safe());
     session.plan();
-    session.writing().write(folder.resolve("out.musicxml"), SourceTreatment.KEEP);
+    session.writing().write(session.desk(), folder.resolve("out.musicxml"));
+    session.writing().written();
     assertFalse(session.kept().safe(), "the plan file lacks the oboe");
     session.choose(LeftBehind.line());
     assertEquals(Kept.EASILY_HAD_AGAIN, session.kept());

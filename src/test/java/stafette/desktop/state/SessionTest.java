@@ -21,7 +21,6 @@ import stafette.plan.Handoff;
 import stafette.plan.Hocket;
 import stafette.plan.Plan;
 import stafette.plan.PlanEdit;
-import stafette.plan.SourceTreatment;
 import stafette.score.BarChoice;
 import stafette.score.LineChoice;
 import stafette.split.Splitter;
@@ -272,7 +271,7 @@ class SessionTest {
     session.open(SAMPLE);
     later.remove().run();
     session.choose(line());
-    session.writing().lookAtBars(SourceTreatment.KEEP, bars -> {});
+    session.writing().lookAtBars(bars -> {});
     later.remove().run();
     assertTrue(session.desk().plan().isPresent());
   }
@@ -335,10 +334,10 @@ class SessionTest {
     planned();
     session.edit(moved(present().handoffs().get(0), -3));
     session.lockHandoff(0);
-    assertFalse(session.writing().changes(SourceTreatment.KEEP).isEmpty());
+    assertFalse(session.writing().changes(session.desk()).isEmpty());
     Path out = folder.resolve("out.musicxml");
-    WriteScore.Saved saved = session.writing().write(out, SourceTreatment.KEEP);
-    assertEquals(session.writing().changes(SourceTreatment.KEEP), saved.changes());
+    WriteScore.Saved saved = session.writing().write(session.desk(), out);
+    assertEquals(session.writing().changes(session.desk()), saved.changes());
     assertTrue(Files.readString(out).contains("Flute 1"));
     Path kept = folder.resolve("plan.json");
     session.writing().savePlan(kept);

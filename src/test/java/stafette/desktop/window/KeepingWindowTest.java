@@ -66,12 +66,12 @@ class KeepingWindowTest {
     }
 
     @Override
-    public Optional<Path> toWrite(String proposed) {
-      return Optional.of(folder.resolve(proposed));
+    public Optional<Path> toWrite(Path proposed) {
+      return Optional.of(folder.resolve(proposed.getFileName()));
     }
 
     @Override
-    public boolean agrees(String title, List<String> what) {
+    public boolean agrees(Proposal proposal) {
       return true;
     }
 

@@ -133,8 +133,8 @@ class ListenerTest {
       }
 
       @Override
-      public String proposed(String ending) {
-        return ending;
+      public Path proposed(String ending) {
+        return Path.of(ending);
       }
     };
   }

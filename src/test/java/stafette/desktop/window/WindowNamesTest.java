@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
@@ -61,12 +60,12 @@ class WindowNamesTest {
     }
 
     @Override
-    public Optional<Path> toWrite(String proposed) {
+    public Optional<Path> toWrite(Path proposed) {
       return Optional.empty();
     }
 
     @Override
-    public boolean agrees(String title, List<String> what) {
+    public boolean agrees(Proposal proposal) {
       return false;
     }
 

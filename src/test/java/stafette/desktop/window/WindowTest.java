@@ -64,13 +64,13 @@ class WindowTest {
     }
 
     @Override
-    public Optional<Path> toWrite(String proposed) {
-      return Optional.of(folder.resolve(proposed));
+    public Optional<Path> toWrite(Path proposed) {
+      return Optional.of(folder.resolve(proposed.getFileName()));
     }
 
     @Override
-    public boolean agrees(String title, List<String> what) {
-      agreedTo.addAll(what);
+    public boolean agrees(Proposal proposal) {
+      agreedTo.addAll(proposal.what());
       return true;
     }
 
