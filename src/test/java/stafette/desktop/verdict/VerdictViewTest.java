@@ -125,7 +125,7 @@ class VerdictViewTest {
     refuse(robot);
     assertEquals("What would help", said(robot, "#remedies .panel-title"));
     assertEquals(
-        "with 1 more flute: Flute 1 and Flute 2 play it, highest strain 91 %",
+        "with 1 more flute: Flute 1, Flute 2 play it, highest strain 91 %",
         said(robot, "#remedy-2"));
     Button button = (Button) find(robot, "#help-2");
     assertEquals("Do it", button.getText());
@@ -151,7 +151,10 @@ class VerdictViewTest {
     Button button = (Button) find(robot, "#help-2");
     assertEquals("So machen", button.getText());
     assertEquals("So machen: " + said(robot, "#remedy-2"), button.getAccessibleText());
-    assertTrue(said(robot, "#remedy-2").contains("höchste Anspannung 91 %"));
+    assertEquals(
+        "mit ausgedünnter Linie, jede zweite Note: es spielen Flute 1, Flute 2,"
+            + " höchste Anspannung 91 %",
+        said(robot, "#remedy-1"));
     PanelWindow.picture(robot, stage, "verdict-helps-german");
   }
 
@@ -166,7 +169,7 @@ class VerdictViewTest {
             view.refuse(
                 List.of(Sentence.of("{0} is too fast", Sentence.name("flute"))),
                 List.of(
-                    help(Sentence.name("with the whole line thinned"), flutes, false),
+                    help(Sentence.name("with the whole line thinned, half"), flutes, false),
                     help(Sentence.of("with 1 more {0}", Sentence.name("flute")), flutes, true))));
   }
 
