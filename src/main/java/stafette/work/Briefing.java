@@ -162,7 +162,8 @@ final class Briefing {
     return with(other).brief();
   }
 
-  private List<PlayerWish> wishes() {
+  /** Who is to play: those asked for, or all of the file if nobody is. */
+  List<PlayerWish> wishes() {
     return request.players().isEmpty() ? measured.wishes() : request.players();
   }
 

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
+import java.util.stream.IntStream;
 import stafette.limits.Capability;
 import stafette.limits.Spelling;
 import stafette.limits.Technique;
@@ -99,6 +100,39 @@ public final class OpenLine {
       allowances.add(one);
     }
     return askingWithoutLostLocks(asked().with(asked().players(), allowances));
+  }
+
+  /**
+   * The same with what a remedy changes, so that its plan can be {@link #adopted}. Empty if it
+   * changes the notes, which can't be asked for.
+   */
+  public Optional<OpenLine> under(Remedy remedy) {
+    Brief changed = remedy.plan().plan().brief();
+    SplitLine.Request other = remedy.instead(asked(), briefing.wishes());
+    TempoMark mark = tempoOf(changed.line());
+    TempoWish wish = new TempoWish(Optional.of(mark.unit()), mark.perMinute());
+    try {
+      OpenLine open = asking(mark.equals(tempo()) ? other : other.with(other.line().with(wish)));
+      return open.isFor(changed) ? Optional.of(open) : Optional.empty();
+    } catch (Refusal notToBeAsked) {
+      return Optional.empty();
+    }
+  }
+
+  /** Whether a brief asks for the same, in other words or not. */
+  private boolean isFor(Brief other) {
+    return brief().rules().equals(other.rules())
+        && brief().players().equals(other.players())
+        && brief().lines().stream()
+            .map(OpenLine::notes)
+            .toList()
+            .equals(other.lines().stream().map(OpenLine::notes).toList());
+  }
+
+  /** The strokes of a line with their clock. */
+  private static List<Object> notes(Line line) {
+    List<Long> onsets = IntStream.range(0, line.count()).mapToObj(line::onsetMicros).toList();
+    return List.of(line.strokes(), onsets);
   }
 
   /** What is allowed, player by player. */
@@ -248,7 +282,11 @@ public final class OpenLine {
 
   /** The tempo at the line's start. */
   public TempoMark tempo() {
-    return line().tempo().at(line().stroke(0).onset());
+    return tempoOf(line());
+  }
+
+  private static TempoMark tempoOf(Line line) {
+    return line.tempo().at(line.stroke(0).onset());
   }
 
   /**

@@ -1,6 +1,13 @@
 package stafette.work;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import stafette.check.SegmentReport;
+import stafette.plan.Brief;
+import stafette.plan.Player;
+import stafette.plan.Rules;
+import stafette.plan.Skill;
 import stafette.words.Sentence;
 
 /**
@@ -26,5 +33,36 @@ public record Remedy(String option, Sentence sentence, JudgedPlan plan) {
             "{0}: {1} play it, highest strain {2} %",
             change, Sentence.list(judged.plan().playing()), percent),
         judged);
+  }
+
+  /** What to ask instead: all that was asked, with the players and rules of the plan. */
+  SplitLine.Request instead(SplitLine.Request asked, List<PlayerWish> present) {
+    Brief changed = plan.plan().brief();
+    Rules rules = changed.rules();
+    List<PlayerWish> players = new ArrayList<>(present);
+    changed.players().stream()
+        .skip(present.size())
+        .map(player -> new PlayerWish(player.name(), Optional.of(player.instrument().name())))
+        .forEach(players::add);
+    return asked
+        .under(rules.assurance(), rules.overlap(), rules.readySeconds(), rules.favour())
+        .with(asked.relaying().with(rules.hocket()))
+        .with(players, allowances(asked.allowances(), changed.players()));
+  }
+
+  private static List<Allowance> allowances(List<Allowance> before, List<Player> players) {
+    List<Allowance> all = new ArrayList<>(before);
+    for (Player player : players) {
+      player.skills().stream()
+          .map(Skill::technique)
+          .filter(technique -> !technique.expected())
+          .filter(
+              technique ->
+                  before.stream()
+                      .noneMatch(one -> one.covers(player.name(), player.instrument(), technique)))
+          .map(technique -> new Allowance(Optional.of(player.name()), technique.name()))
+          .forEach(all::add);
+    }
+    return all;
   }
 }

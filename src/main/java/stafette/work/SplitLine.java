@@ -217,8 +217,8 @@ public final class SplitLine {
             briefing.seats(),
             briefing.measured().freed(),
             List.of());
-    double left = stop.getAsBoolean() ? 0 : request.searchSeconds() - seconds;
-    return WithoutPlan.explained(outcome, briefing, limits, left);
+    return WithoutPlan.explained(
+        outcome, briefing, limits, request.searchSeconds() - seconds, stop);
   }
 
   static BooleanSupplier after(long startNanos, double seconds) {

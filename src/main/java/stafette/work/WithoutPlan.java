@@ -1,6 +1,7 @@
 package stafette.work;
 
 import java.util.List;
+import java.util.function.BooleanSupplier;
 import stafette.split.Reason;
 import stafette.split.SplitResult;
 import stafette.split.WhyNot;
@@ -12,15 +13,23 @@ final class WithoutPlan {
 
   private WithoutPlan() {}
 
-  /** The outcome with reasons and remedies, if it is that there is no plan. */
+  /**
+   * The outcome with reasons and remedies, if it is that there is no plan.
+   *
+   * @param stop asked often; ends it with what it has if it says yes
+   */
   static SplitLine.Outcome explained(
-      SplitLine.Outcome outcome, Briefing briefing, LimitsInForce limits, double secondsLeft)
+      SplitLine.Outcome outcome,
+      Briefing briefing,
+      LimitsInForce limits,
+      double secondsLeft,
+      BooleanSupplier stop)
       throws Refusal {
     if (!(outcome.result() instanceof SplitResult.None none)) {
       return outcome;
     }
-    Allotment all = Allotment.ofSeconds(secondsLeft);
-    Allotment first = Allotment.ofSeconds(secondsLeft * FOR_REASONS);
+    Allotment all = Allotment.ofSeconds(secondsLeft, stop);
+    Allotment first = Allotment.ofSeconds(secondsLeft * FOR_REASONS, stop);
     List<Reason> smallest = WhyNot.of(outcome.brief(), first::share);
     return new SplitLine.Outcome(
         outcome.score(),

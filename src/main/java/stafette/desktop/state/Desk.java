@@ -16,6 +16,7 @@ import stafette.words.Sentence;
 import stafette.work.CheckScore;
 import stafette.work.JudgedPlan;
 import stafette.work.OpenLine;
+import stafette.work.Remedy;
 import stafette.work.SplitLine;
 
 /**
@@ -101,6 +102,11 @@ public record Desk(
                     none -> none.reasons().stream().map(Reason::text).toList(),
                     stopped -> List.<Sentence>of()))
         .orElse(List.of());
+  }
+
+  /** What would make a plan possible; nothing if there is one, or nobody has asked. */
+  public List<Remedy> remedies() {
+    return found.map(SplitLine.Outcome::remedies).orElse(List.of());
   }
 
   /** What the last search came to. */

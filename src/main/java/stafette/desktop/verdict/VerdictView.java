@@ -3,10 +3,14 @@ package stafette.desktop.verdict;
 import java.util.List;
 import javafx.geometry.HPos;
 import javafx.geometry.VPos;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
 import javafx.scene.control.Hyperlink;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.GridPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import stafette.check.Finding;
@@ -25,6 +29,7 @@ public final class VerdictView extends VBox {
   private final Label proof = new Label();
   private final Label odds = new Label();
   private final VBox findings = new VBox(2);
+  private final VBox remedies = new VBox(6);
   private final VBox cost = new VBox(4);
   private final VBox others = new VBox(4);
 
@@ -34,7 +39,17 @@ public final class VerdictView extends VBox {
 
     /** An alternative is taken; numbered as shown, from 0. */
     void take(int alternative);
+
+    /** What would help is to be done; numbered as shown, from 0. */
+    void help(int remedy);
   }
+
+  /**
+   * What would make a plan possible.
+   *
+   * @param can whether it can be done from here
+   */
+  public record Help(Sentence words, boolean can) {}
 
   public VerdictView(Texts texts, Jumps jumps) {
     this.texts = texts;
@@ -47,16 +62,17 @@ public final class VerdictView extends VBox {
     quiet(proof, "verdict-proof");
     quiet(odds, "verdict-odds");
     findings.setId("findings");
+    remedies.setId("remedies");
     cost.setId("cost");
     others.setId("alternatives");
     Label caution = new Label(texts.get("verdict.caution"));
     quiet(caution, "verdict-caution");
-    VBox all = new VBox(10, findings, cost, others);
+    VBox all = new VBox(10, findings, remedies, cost, others);
     ScrollPane scroll = new ScrollPane(all);
     scroll.setFitToWidth(true);
     scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
     scroll.getStyleClass().add("flat-scroll");
-    VBox.setVgrow(scroll, javafx.scene.layout.Priority.ALWAYS);
+    VBox.setVgrow(scroll, Priority.ALWAYS);
     getChildren().addAll(head, proof, odds, scroll, caution);
     clear();
   }
@@ -83,6 +99,7 @@ public final class VerdictView extends VBox {
             : texts.get("verdict.fails", verdict.findings().size()));
     odds.setText(holds ? odds(verdict) : "");
     findings.getChildren().clear();
+    remedies.getChildren().clear();
     verdict.findings().forEach(this::add);
     if (!dragging) {
       explain(CostRow.of(plan, verdict.cost(), texts));
@@ -162,6 +179,7 @@ public final class VerdictView extends VBox {
     findings.getChildren().clear();
     cost.getChildren().clear();
     others.getChildren().clear();
+    remedies.getChildren().clear();
   }
 
   /** Says that a search was ended before it found anything. */
@@ -171,12 +189,36 @@ public final class VerdictView extends VBox {
   }
 
   /** Says why there is no plan, and what would help. */
-  public void refuse(List<Sentence> reasons) {
+  public void refuse(List<Sentence> reasons, List<Help> helps) {
     clear();
     head.getStyleClass().setAll("label", "beyond");
     head.setText(texts.get("verdict.refused"));
     for (Sentence reason : reasons) {
       findings.getChildren().add(wrapped(texts.say(reason)));
     }
+    if (!helps.isEmpty()) {
+      remedies.getChildren().add(title("verdict.helps"));
+    }
+    for (int i = 0; i < helps.size(); i++) {
+      remedies.getChildren().add(help(i, helps.get(i)));
+    }
+  }
+
+  private Node help(int number, Help help) {
+    String said = texts.say(help.words());
+    Label words = wrapped(said);
+    words.setId("remedy-" + (number + 1));
+    if (!help.can()) {
+      return words;
+    }
+    Button button = new Button(texts.get("verdict.help"));
+    button.setId("help-" + (number + 1));
+    button.setAccessibleText(texts.get("verdict.help.long", said));
+    button.setMinWidth(Region.USE_PREF_SIZE);
+    button.setOnAction(event -> jumps.help(number));
+    words.setMinWidth(0);
+    words.setMaxWidth(Double.MAX_VALUE);
+    HBox.setHgrow(words, Priority.ALWAYS);
+    return new HBox(8, words, button);
   }
 }

@@ -10,6 +10,7 @@ import stafette.desktop.passages.LineForm;
 import stafette.desktop.passages.PassagesView;
 import stafette.desktop.players.PlayerGestures;
 import stafette.desktop.relay.RelayGestures;
+import stafette.desktop.state.Helping;
 import stafette.desktop.state.Session;
 import stafette.desktop.tempo.TempoRule;
 import stafette.desktop.verdict.VerdictView;
@@ -22,6 +23,7 @@ import stafette.time.TempoMark;
 import stafette.work.CheckScore;
 import stafette.work.JudgedPlan;
 import stafette.work.OpenLine;
+import stafette.work.Remedy;
 
 /** What is done to the panels, as work on the session. */
 final class Gestures
@@ -217,6 +219,14 @@ final class Gestures
   public void take(int alternative) {
     if (alternative < others.size()) {
       session.take(others.get(alternative));
+    }
+  }
+
+  @Override
+  public void help(int remedy) {
+    List<Remedy> remedies = session.desk().remedies();
+    if (remedy < remedies.size()) {
+      new Helping(session).take(remedies.get(remedy));
     }
   }
 

@@ -9,8 +9,10 @@ import stafette.check.Verdict;
 import stafette.desktop.players.Entry;
 import stafette.desktop.rules.RulesNow;
 import stafette.desktop.state.Desk;
+import stafette.desktop.state.Helping;
 import stafette.desktop.state.Watcher;
 import stafette.desktop.texts.Texts;
+import stafette.desktop.verdict.VerdictView;
 import stafette.plan.Favour;
 import stafette.plan.Lock;
 import stafette.plan.Plan;
@@ -115,7 +117,7 @@ final class Teller implements Watcher {
   private void showNoPlan(Desk desk) {
     panels.relay().clear(texts.get(emptiness(desk)));
     if (desk.isImpossible()) {
-      panels.verdict().refuse(desk.reasons());
+      panels.verdict().refuse(desk.reasons(), helps(desk));
       frame.bring("verdict");
     } else if (desk.found().isPresent()) {
       panels.verdict().giveUp();
@@ -124,6 +126,12 @@ final class Teller implements Watcher {
       panels.verdict().clear();
     }
     desk.line().ifPresentOrElse(line -> panels.tempo().show(line.tempo()), panels.tempo()::clear);
+  }
+
+  private static List<VerdictView.Help> helps(Desk desk) {
+    return desk.remedies().stream()
+        .map(remedy -> new VerdictView.Help(remedy.sentence(), Helping.canTake(remedy, desk)))
+        .toList();
   }
 
   /** Why there is no relay to be seen. */

@@ -8,8 +8,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
+import javafx.event.EventType;
 import javafx.scene.Node;
+import javafx.scene.control.Button;
 import javafx.scene.control.Labeled;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -29,6 +33,7 @@ import stafette.desktop.window.Style;
 import stafette.plan.Plan;
 import stafette.plan.Segment;
 import stafette.split.SplitResult;
+import stafette.words.Sentence;
 import stafette.work.JudgedPlan;
 import stafette.work.Refusal;
 import stafette.work.SideBySide;
@@ -40,6 +45,7 @@ class VerdictViewTest {
 
   private final List<Finding> places = new ArrayList<>();
   private final List<Integer> taken = new ArrayList<>();
+  private final List<Integer> helped = new ArrayList<>();
   private Stage stage;
   private VerdictView view;
 
@@ -57,6 +63,11 @@ class VerdictViewTest {
     @Override
     public void take(int alternative) {
       taken.add(alternative);
+    }
+
+    @Override
+    public void help(int remedy) {
+      helped.add(remedy);
     }
   }
 
@@ -107,6 +118,68 @@ class VerdictViewTest {
     assertTrue(take.getAccessibleText().startsWith("Take the plan that favours"));
     robot.interact(() -> ((javafx.scene.control.Button) take).fire());
     assertEquals(List.of(1), taken);
+  }
+
+  @Test
+  void what_would_help_is_done_by_mouse_or_keyboard_where_it_can_be(FxRobot robot) {
+    refuse(robot);
+    assertEquals("What would help", said(robot, "#remedies .panel-title"));
+    assertEquals(
+        "with 1 more flute: Flute 1, Flute 2 play it, highest strain 91 %",
+        said(robot, "#remedy-2"));
+    Button button = (Button) find(robot, "#help-2");
+    assertEquals("Do it", button.getText());
+    assertEquals("Do it: " + said(robot, "#remedy-2"), button.getAccessibleText());
+    robot.interact(button::requestFocus);
+    robot.interact(
+        () ->
+            List.of(KeyEvent.KEY_PRESSED, KeyEvent.KEY_RELEASED)
+                .forEach(kind -> button.fireEvent(space(kind))));
+    assertEquals(List.of(1), helped);
+    assertTrue(robot.lookup("#help-1").tryQuery().isEmpty(), "notes can't be left out from here");
+    PanelWindow.picture(robot, stage, "verdict-helps");
+    JudgedPlan judged = plans.main().plan().orElseThrow();
+    robot.interact(() -> view.show(judged.plan(), judged.verdict(), false));
+    assertTrue(robot.lookup("#help-2").tryQuery().isEmpty());
+  }
+
+  @Test
+  void what_would_help_is_said_in_german(FxRobot robot) {
+    robot.interact(() -> show(Locale.GERMAN, Style.DARK));
+    refuse(robot);
+    assertEquals("Was helfen würde", said(robot, "#remedies .panel-title"));
+    Button button = (Button) find(robot, "#help-2");
+    assertEquals("So machen", button.getText());
+    assertEquals("So machen: " + said(robot, "#remedy-2"), button.getAccessibleText());
+    assertEquals(
+        "mit ausgedünnter Linie, jede zweite Note: es spielen Flute 1, Flute 2,"
+            + " höchste Anspannung 91 %",
+        said(robot, "#remedy-1"));
+    PanelWindow.picture(robot, stage, "verdict-helps-german");
+  }
+
+  private static KeyEvent space(EventType<KeyEvent> kind) {
+    return new KeyEvent(kind, " ", " ", KeyCode.SPACE, false, false, false, false);
+  }
+
+  private void refuse(FxRobot robot) {
+    Sentence flutes = Sentence.list(List.of("Flute 1", "Flute 2"));
+    robot.interact(
+        () ->
+            view.refuse(
+                List.of(Sentence.of("{0} is too fast", Sentence.name("flute"))),
+                List.of(
+                    help(Sentence.name("with the whole line thinned, half"), flutes, false),
+                    help(Sentence.of("with 1 more {0}", Sentence.name("flute")), flutes, true))));
+  }
+
+  private static VerdictView.Help help(Sentence change, Sentence players, boolean can) {
+    return new VerdictView.Help(
+        Sentence.of("{0}: {1} play it, highest strain {2} %", change, players, 91L), can);
+  }
+
+  private static String said(FxRobot robot, String query) {
+    return robot.lookup(query).queryAs(Labeled.class).getText();
   }
 
   private static Node find(FxRobot robot, String id) {
