@@ -80,15 +80,8 @@ record Relay(
     return plan.line();
   }
 
-  /** All bars in which something of the relay sounds. */
   List<Bar> bars() {
-    int first = Integer.MAX_VALUE;
-    int last = 0;
-    for (Line line : plan.brief().lines()) {
-      first = Math.min(first, line.bars().at(line.stroke(0).onset()).index());
-      last = Math.max(last, line.bars().at(line.stroke(line.count() - 1).onset()).index());
-    }
-    return IntStream.rangeClosed(first, last).mapToObj(line().bars()::get).toList();
+    return plan.brief().bars();
   }
 
   /** The players who play something, in the brief's order. */

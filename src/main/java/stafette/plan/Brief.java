@@ -1,9 +1,13 @@
 package stafette.plan;
 
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import stafette.score.Line;
+import stafette.time.Bar;
 import stafette.time.TempoMap;
 
 /**
@@ -45,6 +49,19 @@ public record Brief(List<Line> lines, List<Player> players, Rules rules) {
 
   public Line line(int relay) {
     return lines.get(relay);
+  }
+
+  /** All bars in which a line has a stroke, and those between. */
+  public List<Bar> bars() {
+    List<Bar> ends =
+        lines.stream()
+            .flatMap(line -> Stream.of(line.stroke(0), line.stroke(line.count() - 1)))
+            .map(stroke -> line().bars().at(stroke.onset()))
+            .sorted(Comparator.comparingInt(Bar::index))
+            .toList();
+    return IntStream.rangeClosed(ends.get(0).index(), ends.get(ends.size() - 1).index())
+        .mapToObj(line().bars()::get)
+        .toList();
   }
 
   /** How a relay's line is dealt out in hockets. */

@@ -23,13 +23,6 @@ public record TempoMark(BeatUnit unit, Rational perMinute) implements Sayable {
     }
   }
 
-  /**
-   * The tempo at which sixteenths go so fast, to whole quarters: 10.4 a second at quarter = 156.
-   */
-  public static TempoMark ofSixteenths(double perSecond) {
-    return new TempoMark(BeatUnit.QUARTER, Rational.of(Math.max(1, Math.round(perSecond * 15))));
-  }
-
   public Rational quartersPerMinute() {
     return perMinute.times(unit.length().quarters());
   }

@@ -80,12 +80,8 @@ public final class HearingStrip extends FlowPane {
   public HearingStrip(Texts texts, Asked asked) {
     this.texts = texts;
     this.asked = asked;
-    hear = new Button();
-    hear.setId("hear-now");
-    hear.setOnAction(event -> asked.hear());
-    pause = new Button();
-    pause.setId("hear-pause");
-    pause.setOnAction(event -> asked.pause());
+    hear = button("hear-now", asked::hear);
+    pause = button("hear-pause", asked::pause);
     places = new PlaceValue(texts);
     place = new Spinner<>(places);
     again = toggle("hear-again");
@@ -115,6 +111,13 @@ public final class HearingStrip extends FlowPane {
     HBox row = new HBox(first, second);
     row.getStyleClass().add("hearing-row");
     return row;
+  }
+
+  private static Button button(String id, Runnable action) {
+    Button button = new Button();
+    button.setId(id);
+    button.setOnAction(event -> action.run());
+    return button;
   }
 
   private static ToggleButton toggle(String id) {

@@ -1,7 +1,6 @@
 package stafette.desktop.playing;
 
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.NavigableMap;
@@ -12,15 +11,14 @@ import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import stafette.plan.Plan;
 import stafette.score.Line;
-import stafette.time.Bar;
 import stafette.time.BarBeat;
 import stafette.time.Bars;
 import stafette.time.Position;
 import stafette.time.Span;
 
 /**
- * Where a plan can be heard from: on its clock, in microseconds, and in words. Every beat of the
- * bars in which it sounds is such a place, and every stroke.
+ * Where a plan can be heard from: on its clock, in microseconds, and in words. Every beat of its
+ * bars is such a place, and every stroke.
  */
 public final class Places {
   private static final Pattern NUMBER = Pattern.compile("\\d+[a-z]*(\\.\\d+)?(\\+\\d+/\\d+)?");
@@ -35,7 +33,7 @@ public final class Places {
   private Places(Plan plan) {
     Line clock = plan.line();
     counted = clock.bars();
-    List<Span> spans = bars(plan).stream().flatMap(bar -> bar.beats().stream()).toList();
+    List<Span> spans = plan.brief().bars().stream().flatMap(bar -> bar.beats().stream()).toList();
     beats = new long[spans.size() + 1];
     for (int i = 0; i < spans.size(); i++) {
       beats[i] = clock.micros(spans.get(i).start());
@@ -46,18 +44,6 @@ public final class Places {
       IntStream.range(0, line.count())
           .forEach(i -> positions.putIfAbsent(line.onsetMicros(i), line.stroke(i).onset()));
     }
-  }
-
-  /** All bars in which something sounds. */
-  private static List<Bar> bars(Plan plan) {
-    List<Span> spans = plan.brief().lines().stream().map(Line::span).toList();
-    Position start = spans.stream().map(Span::start).min(Comparator.naturalOrder()).orElseThrow();
-    Position end = spans.stream().map(Span::end).max(Comparator.naturalOrder()).orElseThrow();
-    int first = plan.line().bars().at(start).index();
-    return IntStream.range(first, plan.line().bars().count())
-        .mapToObj(plan.line().bars()::get)
-        .filter(bar -> bar.index() == first || bar.span().start().isBefore(end))
-        .toList();
   }
 
   public static Places of(Plan plan) {

@@ -6,7 +6,7 @@ import stafette.score.Line;
 import stafette.time.Bar;
 import stafette.time.Span;
 
-/** Between a line's clock and musical time: worked out at each beat once, evenly between. */
+/** From a line's clock to musical time: worked out at each beat once, evenly between. */
 final class Clock {
   private final long[] micros;
   private final double[] quarters;
@@ -22,20 +22,6 @@ final class Clock {
     Span last = beats.get(beats.size() - 1);
     micros[beats.size()] = line.micros(last.end());
     quarters[beats.size()] = last.end().quarters().toDouble();
-  }
-
-  /** The other way round, to a whole microsecond. */
-  long micros(double at) {
-    int found = Arrays.binarySearch(quarters, at);
-    int next = found >= 0 ? found : -found - 1;
-    if (next == 0) {
-      return micros[0];
-    }
-    if (next == quarters.length) {
-      return micros[next - 1];
-    }
-    double share = (at - quarters[next - 1]) / (quarters[next] - quarters[next - 1]);
-    return Math.round(micros[next - 1] + share * (micros[next] - micros[next - 1]));
   }
 
   /** Quarters from the beginning of the score; the nearer end for times outside the bars. */

@@ -14,7 +14,6 @@ import stafette.time.Span;
 /** What a handoff, or one end of it, is taken hold of by. */
 final class HandoffNode extends Region {
   private static final double GRIP = 9;
-  private static final double MAGNET_PIXELS = 5;
 
   private final int index;
   private final End end;
@@ -71,8 +70,7 @@ final class HandoffNode extends Region {
     double to = view.lanes().middle(handoff().enters().segments().get(0).player());
     double top = Math.min(from, to) - view.lanes().half();
     double bottom = Math.max(from, to) + view.lanes().half();
-    setVisible(
-        view.sees(new Span(span.start(), span.end())) && bottom > view.time().port().ruler());
+    setVisible(view.sees(span) && bottom > view.time().port().ruler());
     double grip = view.time().port().px(GRIP);
     switch (end) {
       case BOTH -> resizeRelocate(left, top, Math.max(grip, right - left), bottom - top);
@@ -138,7 +136,7 @@ final class HandoffNode extends Region {
     double quarters = time.quartersAt(stage.x(event) + grabbed);
     return event.isShiftDown()
         ? snap().beat(quarters)
-        : snap().magnetic(quarters, time.port().px(MAGNET_PIXELS) / time.pixelsPerQuarter());
+        : snap().magnetic(quarters, time.magnetQuarters());
   }
 
   private Snap snap() {

@@ -1,6 +1,7 @@
 package stafette.desktop.relay;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import javafx.scene.layout.Pane;
 import javafx.scene.shape.Rectangle;
@@ -14,17 +15,8 @@ final class LaneNames extends Pane {
   private static final double ABOVE = 14;
 
   private List<LaneBox> boxes = List.of();
-  private LaneGestures gestures = new Deaf();
+  private Optional<LaneGestures> gestures = Optional.empty();
   private Balance balance = Balance.EVERYBODY;
-
-  /** Nobody listens yet. */
-  private static final class Deaf implements LaneGestures {
-    @Override
-    public void silence(String player) {}
-
-    @Override
-    public void alone(String player) {}
-  }
 
   LaneNames() {
     getStyleClass().add("lane-names");
@@ -36,7 +28,7 @@ final class LaneNames extends Pane {
   }
 
   void told(LaneGestures other) {
-    gestures = other;
+    gestures = Optional.of(other);
   }
 
   /** Boxes stay while they would say the same, so that the keyboard stays where it is. */
@@ -59,12 +51,12 @@ final class LaneNames extends Pane {
   private final class Passed implements LaneGestures {
     @Override
     public void silence(String player) {
-      gestures.silence(player);
+      gestures.ifPresent(told -> told.silence(player));
     }
 
     @Override
     public void alone(String player) {
-      gestures.alone(player);
+      gestures.ifPresent(told -> told.alone(player));
     }
   }
 

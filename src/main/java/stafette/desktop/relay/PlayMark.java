@@ -20,8 +20,6 @@ final class PlayMark extends Region {
   /** From the top of the ruler. */
   private static final double DOWN = 29;
 
-  private static final double MAGNET = 5;
-
   private final Stage stage;
   private Optional<Position> at = Optional.empty();
 
@@ -34,10 +32,6 @@ final class PlayMark extends Region {
     setFocusTraversable(true);
     setAccessibleRole(AccessibleRole.SLIDER);
     setOnKeyPressed(this::key);
-  }
-
-  Optional<Position> at() {
-    return at;
   }
 
   void clear() {
@@ -55,8 +49,8 @@ final class PlayMark extends Region {
     Line line = view.line(0);
     Snap snap = Snap.toOnsets(line);
     double quarters = view.time().quartersAt(x);
-    double reach = view.time().port().px(MAGNET) / view.time().pixelsPerQuarter();
-    int stroke = toBeats ? snap.beat(quarters) : snap.magnetic(quarters, reach);
+    int stroke =
+        toBeats ? snap.beat(quarters) : snap.magnetic(quarters, view.time().magnetQuarters());
     goTo(line.stroke(stroke).onset());
   }
 
@@ -81,8 +75,7 @@ final class PlayMark extends Region {
 
   private void goTo(Position position) {
     at = Optional.of(position);
-    View view = stage.view();
-    stage.gestures().playFrom(view.shown().clock().micros(position.quarters().toDouble()));
+    stage.gestures().playFrom(stage.view().line(0).micros(position));
     place(stage.texts());
   }
 

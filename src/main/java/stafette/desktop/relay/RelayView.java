@@ -173,13 +173,6 @@ public final class RelayView extends Region implements RelayStyle.Inked {
     requestLayout();
   }
 
-  /** Where on the line's clock it is to play from, if somebody has said so. */
-  public OptionalLong playsFrom() {
-    return view.isEmpty() || mark.at().isEmpty()
-        ? OptionalLong.empty()
-        : OptionalLong.of(view.get().shown().clock().micros(mark.at().get().quarters().toDouble()));
-  }
-
   private void click(MouseEvent event) {
     if (view.isPresent() && event.getButton() == MouseButton.PRIMARY && event.isStillSincePress()) {
       mark.goTo(event.getX(), event.isShiftDown());

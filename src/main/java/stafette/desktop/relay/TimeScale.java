@@ -27,6 +27,7 @@ record TimeScale(
   /** The least room left of the music, and what is left on its right. */
   static final double MARGIN = 44;
 
+  private static final double MAGNET = 5;
   private static final double HAIR = 1e-9;
 
   TimeScale {
@@ -68,6 +69,11 @@ record TimeScale(
   /** The time at a place on the screen, in quarters from the beginning of the score. */
   double quartersAt(double x) {
     return start + scrolled + (x - lead) / pixelsPerQuarter;
+  }
+
+  /** How near to a beat a place on the screen is taken for it. */
+  double magnetQuarters() {
+    return port.px(MAGNET) / pixelsPerQuarter;
   }
 
   double width() {

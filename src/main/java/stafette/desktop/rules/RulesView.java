@@ -3,6 +3,8 @@ package stafette.desktop.rules;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiFunction;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
@@ -46,20 +48,8 @@ public final class RulesView extends VBox {
             typed -> Reading.overlap(typed.get(0), typed.get(1), texts),
             asked::overlap);
     overlap.prompt(1, texts.get("rules.overlap.beat"));
-    ready =
-        new FigureRule<>(
-            "rules.ready",
-            texts,
-            List.of("", texts.get("rules.ready.unit")),
-            typed -> Reading.ready(typed.get(0), texts),
-            asked::ready);
-    assurance =
-        new FigureRule<>(
-            "rules.assurance",
-            texts,
-            List.of("", texts.get("rules.assurance.unit")),
-            typed -> Reading.assurance(typed.get(0), texts),
-            asked::assurance);
+    ready = figure("rules.ready", texts, Reading::ready, asked::ready);
+    assurance = figure("rules.assurance", texts, Reading::assurance, asked::assurance);
     hocket = new ChoiceRule<>("rules.hocket", texts, h -> texts.get("hocket." + h), asked::hocket);
     together =
         new ChoiceRule<>(
@@ -70,12 +60,27 @@ public final class RulesView extends VBox {
     tremolo =
         new ChoiceRule<>("rules.tremolo", texts, t -> texts.get("tremolo." + t), asked::tremolo);
     source = new ChoiceRule<>("rules.source", texts, s -> texts.get("source." + s), asked::source);
-    none = new Label(texts.get("rules.none"));
-    none.setWrapText(true);
-    none.getStyleClass().add("quiet");
+    none = quiet(texts.get("rules.none"));
     scroll = scrolled();
     getChildren().setAll(none, scroll);
     show(Optional.empty());
+  }
+
+  /** A rule of one figure and its unit. */
+  private static <T> FigureRule<T> figure(
+      String key,
+      Texts texts,
+      BiFunction<String, Texts, Reading<T>> read,
+      Function<T, Optional<String>> settled) {
+    List<String> around = List.of("", texts.get(key + ".unit"));
+    return new FigureRule<>(key, texts, around, typed -> read.apply(typed.get(0), texts), settled);
+  }
+
+  private static Label quiet(String words) {
+    Label label = new Label(words);
+    label.setWrapText(true);
+    label.getStyleClass().add("quiet");
+    return label;
   }
 
   private ScrollPane scrolled() {

@@ -2,6 +2,7 @@ package stafette.desktop.welcome;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import javafx.scene.control.Button;
 import javafx.scene.control.Hyperlink;
 import javafx.scene.control.Label;
@@ -60,7 +61,7 @@ public final class WelcomeView extends VBox {
 
   private Hyperlink sample(String title) {
     Hyperlink link = link(texts.get("welcome.sample", title));
-    link.setId("sample-" + title.toLowerCase(java.util.Locale.ROOT).replace(' ', '-'));
+    link.setId("sample-" + title.toLowerCase(Locale.ROOT).replace(' ', '-'));
     link.setOnAction(event -> doors.sample(title));
     return link;
   }

@@ -14,7 +14,6 @@ import stafette.words.Sentence;
 import stafette.work.ExportPlan;
 import stafette.work.JudgedPlan;
 import stafette.work.OpenLine;
-import stafette.work.Refusal;
 import stafette.work.Remembered;
 
 /** Does what the tools ask for. */
@@ -28,19 +27,6 @@ final class Doer implements Tools.Actions {
   private final Scene scene;
   private final Words words;
   private Style style = Style.LIGHT;
-
-  /** Where something is said. */
-  interface Words {
-    void say(String words);
-
-    void warn(String words);
-
-    /** Says again how the plan on the desk stands. */
-    void rest();
-
-    /** A name for a file made from the score's. */
-    Path proposed(String ending);
-  }
 
   Doer(
       Session session,
@@ -68,7 +54,8 @@ final class Doer implements Tools.Actions {
 
   @Override
   public void open(Path file) {
-    attempt(
+    words.attempt(
+        texts,
         () -> {
           if (remembered.forgetMissing(file)) {
             words.warn(texts.get("window.missing", file));
@@ -156,7 +143,8 @@ final class Doer implements Tools.Actions {
 
   @Override
   public void savePlan() {
-    attempt(
+    words.attempt(
+        texts,
         () -> {
           Optional<Path> file = asking.toWrite(words.proposed(".json"));
           if (file.isPresent()) {
@@ -207,13 +195,5 @@ final class Doer implements Tools.Actions {
   public void style() {
     style = style.other();
     style.applyTo(scene);
-  }
-
-  private void attempt(Session.Step step) {
-    try {
-      step.run();
-    } catch (Refusal e) {
-      words.warn(texts.say(e));
-    }
   }
 }

@@ -16,16 +16,16 @@ import javafx.stage.Stage;
 import stafette.desktop.texts.Texts;
 
 /**
- * Where the panels stand: passages left, the relay over the tempo rule in the middle, players and
- * verdict right, what is going on at the foot.
+ * Where the panels stand: passages left; in the middle the relay over the tempo rule, or first of
+ * all the welcome; players, rules, verdict and the bars as written right; at the foot hearing, and
+ * what is going on.
  */
 final class Frame extends BorderPane {
   private final HBox tools = new HBox();
   private final Label status = new Label();
   private final TabPane side = new TabPane();
-
-  private final Offer offer;
   private final VBox hearing = new VBox();
+  private final Offer offer;
 
   Frame(Panels panels, Texts texts) {
     offer = new Offer(texts);
@@ -80,7 +80,13 @@ final class Frame extends BorderPane {
     status.setText(words);
   }
 
-  /** Brings a panel of the right side to the front: "players" or "verdict". */
+  /** Says what can't be done, so that it is not overlooked. */
+  void warn(String words) {
+    say(words);
+    status.getStyleClass().add("beyond");
+  }
+
+  /** Brings a panel of the right side to the front: "players", "rules", "verdict" or "written". */
   void bring(String panel) {
     side.getTabs().stream()
         .filter(tab -> tab.getId().equals("tab-" + panel))
@@ -92,12 +98,6 @@ final class Frame extends BorderPane {
     if (getScene().getWindow() instanceof Stage stage) {
       stage.setTitle(words);
     }
-  }
-
-  /** Says what can't be done, so that it is not overlooked. */
-  void warn(String words) {
-    say(words);
-    status.getStyleClass().add("beyond");
   }
 
   /** Where something is offered. */

@@ -4,16 +4,15 @@ import java.nio.file.Path;
 import java.util.Optional;
 import stafette.desktop.state.Session;
 import stafette.desktop.texts.Texts;
-import stafette.work.Refusal;
 
 /** Sees to it that work by hand is asked about before it leaves the desk. */
 final class Leaving {
   private final Session session;
   private final Asking asking;
-  private final Doer.Words words;
+  private final Words words;
   private final Texts texts;
 
-  Leaving(Session session, Asking asking, Doer.Words words, Texts texts) {
+  Leaving(Session session, Asking asking, Words words, Texts texts) {
     this.session = session;
     this.asking = asking;
     this.words = words;
@@ -41,14 +40,16 @@ final class Leaving {
 
   private boolean isKept() {
     Optional<Path> file = session.kept().file().or(() -> asking.toWrite(words.proposed(".json")));
-    try {
-      if (file.isPresent()) {
-        session.writing().savePlan(file.get());
-        words.say(texts.get("window.written", file.get()));
-      }
-    } catch (Refusal e) {
-      words.warn(texts.say(e));
-    }
+    file.ifPresent(this::keepIn);
     return session.kept().safe();
+  }
+
+  private void keepIn(Path file) {
+    words.attempt(
+        texts,
+        () -> {
+          session.writing().savePlan(file);
+          words.say(texts.get("window.written", file));
+        });
   }
 }

@@ -31,8 +31,9 @@ final class Listener implements HearingStrip.Asked, LaneGestures {
   private final LimitsInForce limits;
   private final Labour labour;
   private final Supplier<Optional<Playing>> open;
-  private final Doer.Words words;
+  private final Words words;
   private volatile Optional<Playing> playing = Optional.empty();
+  private volatile boolean closed;
   private Optional<Piece> piece = Optional.empty();
   private Optional<Loaded> loaded = Optional.empty();
   private Wish wish = Wish.PLAIN;
@@ -65,7 +66,7 @@ final class Listener implements HearingStrip.Asked, LaneGestures {
       LimitsInForce limits,
       Labour labour,
       Supplier<Optional<Playing>> open,
-      Doer.Words words) {
+      Words words) {
     this.relay = relay;
     this.texts = texts;
     this.limits = limits;
@@ -274,10 +275,15 @@ final class Listener implements HearingStrip.Asked, LaneGestures {
         });
   }
 
-  /** Opened at the first need, beside the window, since that takes a while. */
-  private synchronized void engine() {
+  /**
+   * Opened at the first need, beside the window, since that takes a while; it may close by then.
+   */
+  private void engine() {
     if (playing.isEmpty()) {
       playing = open.get();
+    }
+    if (closed) {
+      playing.ifPresent(Playing::close);
     }
   }
 
@@ -341,6 +347,7 @@ final class Listener implements HearingStrip.Asked, LaneGestures {
   }
 
   void close() {
+    closed = true;
     labour.stop();
     clock.stop();
     playing.ifPresent(Playing::close);

@@ -3,8 +3,6 @@ package stafette.desktop.window;
 import java.io.File;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
 import javafx.application.Platform;
 import javafx.geometry.Rectangle2D;
 import javafx.scene.Scene;
@@ -18,12 +16,10 @@ import javafx.stage.Stage;
 import javafx.stage.WindowEvent;
 import stafette.desktop.playing.Playing;
 import stafette.desktop.state.Desk;
-import stafette.desktop.state.Labour;
 import stafette.desktop.state.Session;
 import stafette.desktop.texts.Texts;
 import stafette.desktop.welcome.WelcomeView;
 import stafette.work.LimitsInForce;
-import stafette.work.Refusal;
 import stafette.work.Remembered;
 import stafette.work.Samples;
 import stafette.work.Unfinished;
@@ -41,9 +37,8 @@ public final class MainWindow {
   private final Stage stage;
   private final Texts texts;
   private final Remembered remembered;
-  private final ExecutorService aside = thread("aside");
-  private final ExecutorService writer = thread("writer");
-  private final ExecutorService hearing = thread("hearing");
+  private final Threads threads = new Threads();
+  private final Words words = new OnFrame();
   private final Session session;
   private final Panels panels;
   private final Frame frame;
@@ -64,8 +59,7 @@ public final class MainWindow {
     this.stage = stage;
     this.texts = texts;
     this.remembered = remembered;
-    session = new Session(limits, remembered, new Labour(aside, Platform::runLater, writer));
-    OnFrame words = new OnFrame();
+    session = new Session(limits, remembered, threads.forDesk());
     leaving = new Leaving(session, asking, words, texts);
     Gestures gestures = new Gestures(session, this::reveal, this::choosing);
     Ruling ruling = new Ruling(session, texts, words::say);
@@ -73,8 +67,8 @@ public final class MainWindow {
     panels.welcome().show(remembered.recent());
     frame = new Frame(panels, texts);
     Scene scene = new Scene(frame, WIDTH, HEIGHT);
-    Labour preparing = new Labour(hearing, Platform::runLater, hearing);
-    listener = new Listener(panels.relay(), texts, limits, preparing, Playing::open, words);
+    listener =
+        new Listener(panels.relay(), texts, limits, threads.forHearing(), Playing::open, words);
     gestures.heardBy(listener);
     frame.hearing(listener.strip());
     doer = new Doer(session, remembered, asking, leaving, listener, texts, scene, words);
@@ -85,6 +79,13 @@ public final class MainWindow {
     frame.tools(tools.nodes());
     teller = new Teller(panels, gestures, frame, tools, texts, limits, this::settled);
     session.watchedBy(teller);
+    put(scene);
+    frame.whenWrittenIsSeen(this::lookAtBars);
+    settled();
+    frame.say(texts.get("window.begin"));
+  }
+
+  private void put(Scene scene) {
     stage.setTitle(texts.get("window.title"));
     stage.setScene(scene);
     Style.LIGHT.applyTo(scene);
@@ -92,18 +93,6 @@ public final class MainWindow {
     drops(scene);
     stage.setOnCloseRequest(this::closing);
     stage.setOnHidden(event -> close());
-    frame.whenWrittenIsSeen(this::lookAtBars);
-    settled();
-    frame.say(texts.get("window.begin"));
-  }
-
-  private static ExecutorService thread(String name) {
-    return Executors.newSingleThreadExecutor(
-        work -> {
-          Thread thread = new Thread(work, name);
-          thread.setDaemon(true);
-          return thread;
-        });
   }
 
   /**
@@ -128,20 +117,17 @@ public final class MainWindow {
     @Override
     public void open(Path file) {
       doer.open(file);
+      panels.welcome().show(remembered.recent());
     }
 
     @Override
     public void sample(String title) {
-      try {
-        MainWindow.this.open(Samples.put(title, remembered.samples()));
-      } catch (Refusal e) {
-        frame.warn(texts.say(e));
-      }
+      words.attempt(texts, () -> MainWindow.this.open(Samples.put(title, remembered.samples())));
     }
   }
 
   /** What the frame says for the tools. */
-  private final class OnFrame implements Doer.Words {
+  private final class OnFrame implements Words {
     @Override
     public void say(String words) {
       frame.say(words);
@@ -168,7 +154,7 @@ public final class MainWindow {
   public void show() {
     stage.show();
     Platform.runLater(this::fit);
-    aside.execute(this::lookForLeft);
+    threads.aside(this::lookForLeft);
   }
 
   private void lookForLeft() {
@@ -258,12 +244,10 @@ public final class MainWindow {
 
   /** A stage that is shown again under another window is hidden again too. */
   private void close() {
-    if (!aside.isShutdown()) {
+    if (!threads.areClosed()) {
       session.close();
       listener.close();
-      aside.shutdownNow();
-      writer.shutdown();
-      hearing.shutdownNow();
+      threads.close();
     }
   }
 }

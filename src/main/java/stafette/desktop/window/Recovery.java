@@ -21,7 +21,7 @@ final class Recovery {
   private final Asking asking;
   private final Leaving leaving;
   private final Offer offer;
-  private final Doer.Words words;
+  private final Words words;
   private final Texts texts;
 
   Recovery(
@@ -30,7 +30,7 @@ final class Recovery {
       Asking asking,
       Leaving leaving,
       Offer offer,
-      Doer.Words words,
+      Words words,
       Texts texts) {
     this.session = session;
     this.unfinished = unfinished;
@@ -97,7 +97,10 @@ final class Recovery {
       return new Offer.Act(
           "copy",
           texts.get("offer.copy"),
-          () -> asking.toWrite(Path.of(proposed)).ifPresent(file -> attempt(() -> copyTo(file))));
+          () ->
+              asking
+                  .toWrite(Path.of(proposed))
+                  .ifPresent(file -> words.attempt(texts, () -> copyTo(file))));
     }
 
     private void copyTo(Path file) throws Refusal {
@@ -106,7 +109,8 @@ final class Recovery {
     }
 
     private Offer.Act discard() {
-      return new Offer.Act("discard", texts.get("offer.discard"), () -> attempt(this::dismiss));
+      return new Offer.Act(
+          "discard", texts.get("offer.discard"), () -> words.attempt(texts, this::dismiss));
     }
 
     private Asking.Proposal discarding() {
@@ -119,14 +123,6 @@ final class Recovery {
         unfinished.dismiss(left);
         Recovery.this.offer(rest);
       }
-    }
-  }
-
-  private void attempt(Session.Step step) {
-    try {
-      step.run();
-    } catch (Refusal e) {
-      words.warn(texts.say(e));
     }
   }
 }

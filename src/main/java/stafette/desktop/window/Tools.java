@@ -4,7 +4,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Consumer;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckMenuItem;
@@ -15,7 +14,7 @@ import javafx.scene.control.Tooltip;
 import stafette.desktop.texts.Texts;
 import stafette.desktop.welcome.RecentNames;
 
-/** What stands above the panels: opening, planning, undoing, hearing, writing. */
+/** What stands above the panels: opening, planning, undoing, comparing, writing. */
 final class Tools {
   private final Texts texts;
   private final Actions actions;
@@ -81,7 +80,6 @@ final class Tools {
     open.setId("tool-open");
     open.setOnShowing(event -> fillRecent());
     plan = button("tools.plan", actions::plan);
-    plan.setDefaultButton(false);
     stop = button("tools.stop", actions::stop);
     undo = button("tools.undo", actions::undo);
     redo = button("tools.redo", actions::redo);
@@ -131,14 +129,13 @@ final class Tools {
   private void fillRecent() {
     List<MenuItem> items = new ArrayList<>();
     items.add(item("tools.open.other", actions::open));
-    Consumer<Path> reopen = actions::open;
     List<Path> files = actions.recent();
     List<String> names = RecentNames.of(files);
     for (int i = 0; i < files.size(); i++) {
       Path file = files.get(i);
       MenuItem recent = new MenuItem(names.get(i));
       recent.setMnemonicParsing(false);
-      recent.setOnAction(event -> reopen.accept(file));
+      recent.setOnAction(event -> actions.open(file));
       items.add(recent);
     }
     open.getItems().setAll(items);

@@ -1,11 +1,12 @@
 package stafette.desktop.relay;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalLong;
+import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
@@ -50,10 +51,9 @@ class RelayPlaceTest {
 
   @Test
   void a_click_on_the_ruler_says_where_it_plays_from(FxRobot robot) {
-    assertEquals(OptionalLong.empty(), relay.playsFrom());
+    assertFalse(robot.lookup("#play-from").query().isVisible());
     click(robot, view.time().x(LINE.stroke(32).onset()) + 2, 20);
     assertEquals(List.of(from(32)), told);
-    assertEquals(OptionalLong.of(LINE.onsetMicros(32)), relay.playsFrom());
     Node mark = robot.lookup("#play-from").query();
     assertTrue(mark.isVisible());
     assertEquals("Plays from bar 3, beat 1", mark.getAccessibleText());
@@ -84,11 +84,14 @@ class RelayPlaceTest {
   @Test
   void the_mark_stays_at_its_beat_when_the_plan_changes_and_goes_with_it(FxRobot robot) {
     click(robot, view.time().x(LINE.stroke(64).onset()), 20);
+    Node mark = robot.lookup("#play-from").query();
+    Bounds before = mark.getBoundsInParent();
     robot.interact(() -> relay.show(PLAN, Judge.judge(PLAN)));
     WaitForAsyncUtils.waitForFxEvents();
-    assertEquals(OptionalLong.of(LINE.onsetMicros(64)), relay.playsFrom());
+    assertTrue(mark.isVisible());
+    assertEquals(before, mark.getBoundsInParent());
     robot.interact(() -> relay.clear("No plan yet."));
-    assertEquals(OptionalLong.empty(), relay.playsFrom());
+    assertFalse(mark.isVisible());
   }
 
   @Test

@@ -115,8 +115,8 @@ class ListenerTest {
     return playing;
   }
 
-  private Doer.Words words() {
-    return new Doer.Words() {
+  private Words words() {
+    return new Words() {
       @Override
       public void say(String words) {
         said.add(words);
