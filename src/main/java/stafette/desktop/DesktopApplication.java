@@ -3,6 +3,8 @@ package stafette.desktop;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import javafx.application.Application;
 import javafx.stage.Stage;
 import stafette.desktop.texts.Texts;
@@ -14,11 +16,19 @@ import stafette.work.Remembered;
 
 /** The desktop as the toolkit starts it. */
 public final class DesktopApplication extends Application {
+  private static final Logger LOG = Logger.getLogger("stafette.desktop");
+
   @Override
   public void start(Stage stage) {
     Texts texts = Texts.in(Locale.getDefault());
     MainWindow window =
         new MainWindow(stage, texts, limits(), new Remembered(folder()), new Dialogs(stage, texts));
+    Thread.currentThread()
+        .setUncaughtExceptionHandler(
+            (thread, why) -> {
+              LOG.log(Level.SEVERE, "unforeseen", why);
+              window.failed(why);
+            });
     window.show();
     getParameters().getUnnamed().stream().findFirst().map(Path::of).ifPresent(window::open);
   }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import javax.sound.midi.Sequence;
 import javax.sound.midi.Soundbank;
 import stafette.plan.Brief;
@@ -136,29 +135,5 @@ public record Performance(
     return Math.round(lineSeconds * MICROS_A_SECOND / take.hearing.speed().toDouble())
         - take.plan.line().micros(take.excerpt.start())
         + take.fromMicros;
-  }
-
-  /** The stroke of a relay's line that was written last by a moment; empty before the first. */
-  public OptionalInt strokeAt(int relay, long micros) {
-    return takes.stream()
-        .filter(take -> micros >= take.fromMicros && micros < take.toMicros())
-        .findFirst()
-        .map(take -> strokeAt(take, take.plan.brief().line(relay), micros))
-        .orElse(OptionalInt.empty());
-  }
-
-  private static OptionalInt strokeAt(Take take, Line line, long micros) {
-    long at = take.plan.line().micros(take.excerpt.start()) + micros - take.fromMicros;
-    int low = -1;
-    int high = line.count() - 1;
-    while (low < high) {
-      int middle = (low + high + 1) >> 1;
-      if (line.onsetMicros(middle) > at) {
-        high = middle - 1;
-      } else {
-        low = middle;
-      }
-    }
-    return low < 0 ? OptionalInt.empty() : OptionalInt.of(low);
   }
 }

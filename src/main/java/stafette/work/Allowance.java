@@ -48,7 +48,7 @@ public record Allowance(Optional<String> player, String technique) {
   }
 
   boolean covers(String playerName, Instrument instrument, Technique wanted) {
-    return player.map(name -> name.equalsIgnoreCase(playerName)).orElse(true)
+    return (player.isEmpty() || isFor(playerName))
         && Catalogue.technique(instrument, technique).equals(Optional.of(wanted));
   }
 }

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import javax.sound.midi.Sequence;
 import stafette.limits.Instrument;
@@ -107,10 +106,5 @@ public final class Playback {
   /** When a moment of the plan's own clock is heard; may lie outside of what is played. */
   public long micros(double lineSeconds) {
     return performance.micros(lineSeconds);
-  }
-
-  /** The stroke of a relay's line that was written last by a moment; empty before the first. */
-  public OptionalInt strokeAt(int relay, long micros) {
-    return performance.strokeAt(relay, micros);
   }
 }

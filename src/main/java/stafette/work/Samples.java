@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import stafette.words.Sentence;
 
@@ -27,7 +28,7 @@ public final class Samples {
    * @throws IllegalArgumentException if there is no sample of that title
    */
   public static Path put(String title, Path folder) throws Refusal {
-    String name = title.toLowerCase(java.util.Locale.ROOT).replace(' ', '-') + ".musicxml";
+    String name = title.toLowerCase(Locale.ROOT).replace(' ', '-') + ".musicxml";
     Path file = folder.resolve(name);
     try (InputStream sample = open(name)) {
       Files.createDirectories(folder);

@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import stafette.Invented;
@@ -76,18 +75,16 @@ class PerformanceTest {
   }
 
   @Test
-  void a_cursor_finds_the_stroke_and_the_second_at_any_speed() {
+  void a_cursor_finds_the_second_at_any_speed() {
     Hearing all = InventedRelay.hearing(PLAN, Timing.ENSEMBLE);
     Hearing half =
         new Hearing(Rational.of(1, 2), all.timing(), all.seats(), all.heard(), all.rest());
     Performance slow = Performance.of(PLAN, Excerpts.whole(PLAN), half);
     assertEquals(1, slow.lineSeconds(2_000_000).orElseThrow(), 1e-6);
     assertEquals(2_000_000, slow.micros(1));
-    assertEquals(OptionalInt.of(8), slow.strokeAt(0, 2_000_000));
-    assertEquals(OptionalInt.of(7), slow.strokeAt(0, 1_999_999));
     assertTrue(slow.lineSeconds(slow.lengthMicros()).isEmpty());
     Performance round = Performance.of(PLAN, Excerpts.round(PLAN, PLAN.handoffs().get(0)), all);
-    assertEquals(OptionalInt.of(12), round.strokeAt(0, 12 * STROKE_MICROS + round.micros(0)));
+    assertEquals(1, round.lineSeconds(round.micros(1)).orElseThrow(), 1e-6);
   }
 
   @Test
@@ -104,7 +101,7 @@ class PerformanceTest {
     assertEquals(256, count(three, second, second + each));
     assertEquals(256 + 7, count(three, 2 * second, 2 * second + each));
     assertTrue(three.lineSeconds(each + 1).isEmpty());
-    assertEquals(OptionalInt.of(0), three.strokeAt(0, second));
+    assertEquals(0, three.lineSeconds(second).orElseThrow(), 1e-6);
   }
 
   private static long count(Performance performance, long from, long to) {

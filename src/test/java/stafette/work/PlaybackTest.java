@@ -9,7 +9,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import javax.sound.midi.MidiSystem;
 import javax.sound.midi.Sequencer;
@@ -47,7 +46,6 @@ class PlaybackTest {
       assertEquals(playback.lengthMicros(), sequencer.getTickLength());
       sequencer.setTickPosition(playback.micros(2));
       assertEquals(2, playback.lineSeconds(sequencer.getTickPosition()).orElseThrow(), 1e-6);
-      assertEquals(OptionalInt.of(16), playback.strokeAt(0, sequencer.getTickPosition()));
       assertEquals(2 * playback.micros(2), playback.micros(4));
     }
   }

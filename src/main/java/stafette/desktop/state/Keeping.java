@@ -67,7 +67,7 @@ final class Keeping {
     } catch (Refusal e) {
       tell(e.inWords());
     } catch (RuntimeException e) {
-      tell(Sentence.of("this should not happen: {0}", e.toString()));
+      tell(Labour.fault(e));
       throw e;
     }
   }

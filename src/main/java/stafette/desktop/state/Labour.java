@@ -33,6 +33,11 @@ public final class Labour {
     this.present = new Going();
   }
 
+  /** What is said where the program is at fault. */
+  public static Sentence fault(Throwable why) {
+    return Sentence.of("this should not happen: {0}", why.toString());
+  }
+
   /** Other work in the same place, which ends none of this. */
   Labour another() {
     return new Labour(aside, back, writer);
@@ -85,7 +90,7 @@ public final class Labour {
       } catch (Refusal e) {
         tell(() -> refused.accept(e.inWords()));
       } catch (RuntimeException e) {
-        tell(() -> refused.accept(Sentence.of("this should not happen: {0}", e.toString())));
+        tell(() -> refused.accept(fault(e)));
         throw e;
       }
     }

@@ -16,6 +16,7 @@ import javafx.stage.Stage;
 import javafx.stage.WindowEvent;
 import stafette.desktop.playing.Playing;
 import stafette.desktop.state.Desk;
+import stafette.desktop.state.Labour;
 import stafette.desktop.state.Session;
 import stafette.desktop.texts.Texts;
 import stafette.desktop.welcome.WelcomeView;
@@ -155,6 +156,11 @@ public final class MainWindow {
     stage.show();
     Platform.runLater(this::fit);
     threads.aside(this::lookForLeft);
+  }
+
+  /** Says that something went wrong that should not. */
+  public void failed(Throwable why) {
+    frame.warn(texts.say(Labour.fault(why)));
   }
 
   private void lookForLeft() {

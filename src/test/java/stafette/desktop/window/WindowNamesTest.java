@@ -33,7 +33,7 @@ import stafette.work.LimitsInForce;
 import stafette.work.Refusal;
 import stafette.work.Remembered;
 
-/** Whoever can't see the window is told what each control in it is. */
+/** The window in words: what each control in it is, and what went wrong. */
 @ExtendWith(ApplicationExtension.class)
 class WindowNamesTest {
   private MainWindow window;
@@ -96,6 +96,14 @@ class WindowNamesTest {
       WaitForAsyncUtils.waitForFxEvents();
       assertEquals(Set.of(), nameless(), side.getTabs().get(tab).getText());
     }
+  }
+
+  @Test
+  void what_should_not_happen_is_said(FxRobot robot) {
+    robot.interact(() -> window.failed(new IllegalStateException("no such lane")));
+    assertEquals(
+        "this should not happen: java.lang.IllegalStateException: no such lane",
+        robot.lookup("#status").queryAs(Label.class).getText());
   }
 
   private Set<String> nameless() {
