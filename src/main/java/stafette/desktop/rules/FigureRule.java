@@ -12,6 +12,7 @@ import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import stafette.desktop.texts.Texts;
+import stafette.desktop.texts.Typed;
 
 /** A rule in figures, which count when their field is left. */
 final class FigureRule<T> extends RuleBox {
@@ -57,15 +58,7 @@ final class FigureRule<T> extends RuleBox {
     TextField field = new TextField();
     field.setPrefColumnCount(4);
     name(field, id() + (number == 0 ? "" : "-" + (number + 1)), words.strip());
-    field.setOnAction(event -> settle());
-    field
-        .focusedProperty()
-        .addListener(
-            (observed, had, has) -> {
-              if (!has) {
-                settle();
-              }
-            });
+    Typed.whenLeft(field, this::settle);
     fields.add(field);
     return field;
   }

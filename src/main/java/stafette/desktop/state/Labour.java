@@ -89,7 +89,7 @@ public final class Labour {
         tell(() -> done.accept(result));
       } catch (Refusal e) {
         tell(() -> refused.accept(e.inWords()));
-      } catch (RuntimeException e) {
+      } catch (RuntimeException | Error e) {
         tell(() -> refused.accept(fault(e)));
         throw e;
       }

@@ -30,20 +30,25 @@ public final class Typed {
   /** Runs when a changed field is left, or closed with the enter key. */
   public static void whenSettled(TextField field, Runnable settled) {
     String[] before = {field.getText()};
-    Runnable once =
+    whenLeft(
+        field,
         () -> {
           if (!field.getText().equals(before[0])) {
             before[0] = field.getText();
             settled.run();
           }
-        };
-    field.setOnAction(event -> once.run());
+        });
+  }
+
+  /** Runs whenever a field is left, or closed with the enter key. */
+  public static void whenLeft(TextField field, Runnable left) {
+    field.setOnAction(event -> left.run());
     field
         .focusedProperty()
         .addListener(
             (observed, had, has) -> {
               if (!has) {
-                once.run();
+                left.run();
               }
             });
   }

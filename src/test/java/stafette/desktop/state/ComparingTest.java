@@ -25,13 +25,7 @@ class ComparingTest {
 
   @BeforeEach
   void planned() throws Refusal {
-    desk =
-        Opened.on(
-                folder,
-                "lantern-run.musicxml",
-                Opened.bars("Piano", 1, "5-16", Optional.empty()),
-                "Flute 1, Flute 2, Clarinet 1")
-            .planned();
+    desk = Opened.lanternRun(folder);
   }
 
   private SideBySide compared() {

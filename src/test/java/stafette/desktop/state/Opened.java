@@ -57,6 +57,16 @@ final class Opened implements Watcher {
     return new Opened(folder, LIMITS);
   }
 
+  /** The fast passage of the first sample, split among three. */
+  static Opened lanternRun(Path folder) throws Refusal {
+    return on(
+            folder,
+            "lantern-run.musicxml",
+            bars("Piano", 1, "5-16", Optional.empty()),
+            "Flute 1, Flute 2, Clarinet 1")
+        .planned();
+  }
+
   /** A line of a sample with its players, not planned yet. */
   static Opened on(Path folder, String sample, LineChoice line, String players) throws Refusal {
     Opened opened = at(folder);

@@ -36,13 +36,7 @@ class RuleChangesTest {
 
   @BeforeEach
   void planned() throws Refusal {
-    desk =
-        Opened.on(
-                folder,
-                "lantern-run.musicxml",
-                Opened.bars("Piano", 1, "5-16", Optional.empty()),
-                "Flute 1, Flute 2, Clarinet 1")
-            .planned();
+    desk = Opened.lanternRun(folder);
     rules = desk.session().rules();
     assertTrue(desk.session().desk().isOptimal());
   }
