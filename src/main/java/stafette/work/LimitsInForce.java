@@ -7,6 +7,7 @@ import stafette.limits.Assurance;
 import stafette.limits.Catalogue;
 import stafette.limits.Instrument;
 import stafette.plan.Weights;
+import stafette.score.Score;
 import stafette.tables.LimitTables;
 import stafette.tables.UnreadableFile;
 import stafette.words.Sentence;
@@ -70,5 +71,10 @@ public record LimitsInForce(Catalogue catalogue, Weights weights) {
         .mapToDouble(technique -> technique.limit().at(assurance).peakPerSecond())
         .min()
         .orElse(Double.POSITIVE_INFINITY);
+  }
+
+  /** What somebody plays, as far as the score or the name tells. */
+  public Optional<Instrument> told(Score score, String name) {
+    return score.part(name).flatMap(catalogue::of).or(() -> catalogue.find(name));
   }
 }

@@ -63,7 +63,7 @@ final class Roster {
 
   private Player playerOf(PlayerWish wish) throws Refusal {
     Optional<Part> part = score.part(wish.name());
-    Instrument instrument = instrumentOf(wish, part);
+    Instrument instrument = instrumentOf(wish);
     List<Skill> skills =
         instrument.techniques().stream()
             .filter(
@@ -85,7 +85,7 @@ final class Roster {
     return lines.stream().distinct().allMatch(line -> Demand.applies(technique, line));
   }
 
-  private Instrument instrumentOf(PlayerWish wish, Optional<Part> part) throws Refusal {
+  private Instrument instrumentOf(PlayerWish wish) throws Refusal {
     Optional<Instrument> own = measured.instrumentOf(wish.name());
     if (own.isPresent()) {
       return own.get();
@@ -93,15 +93,15 @@ final class Roster {
     if (wish.instrument().isPresent()) {
       return limits.instrument(wish.instrument().get());
     }
-    Optional<Instrument> found =
-        part.flatMap(limits.catalogue()::of).or(() -> limits.catalogue().find(wish.name()));
-    return found.orElseThrow(
-        () ->
-            Refusal.wrongUse(
-                Sentence.of(
-                    "{0} plays no instrument that the limits know; write \"{0}=flute\", with its"
-                        + " instrument after the sign (the command limits lists them)",
-                    wish.name())));
+    return limits
+        .told(score, wish.name())
+        .orElseThrow(
+            () ->
+                Refusal.wrongUse(
+                    Sentence.of(
+                        "{0} plays no instrument that the limits know; write \"{0}=flute\", with its"
+                            + " instrument after the sign (the command limits lists them)",
+                        wish.name())));
   }
 
   private boolean isAllowed(String player, Instrument instrument, Technique technique) {

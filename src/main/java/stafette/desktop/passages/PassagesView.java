@@ -1,6 +1,7 @@
 package stafette.desktop.passages;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
@@ -12,6 +13,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import stafette.desktop.texts.Texts;
+import stafette.score.LineSource;
 import stafette.score.Part;
 import stafette.work.CheckScore;
 
@@ -20,6 +22,7 @@ public final class PassagesView extends VBox {
   private final Texts texts;
   private final ListView<CheckScore.Report> list = new ListView<>();
   private final LineForm form;
+  private boolean marking;
 
   /** What the user chooses here. */
   public interface Chosen {
@@ -44,7 +47,12 @@ public final class PassagesView extends VBox {
     list.setCellFactory(view -> new Cell());
     list.getSelectionModel()
         .selectedItemProperty()
-        .addListener((observed, before, now) -> choose(now, chosen::passage));
+        .addListener(
+            (observed, before, now) -> {
+              if (!marking) {
+                choose(now, chosen::passage);
+              }
+            });
     form = new LineForm(texts, chosen::line);
     TitledPane other = new TitledPane(texts.get("passages.other"), form);
     other.setId("passages-other");
@@ -75,6 +83,16 @@ public final class PassagesView extends VBox {
   /** No passage is chosen any more, so that any can be. */
   public void unchoose() {
     list.getSelectionModel().clearSelection();
+  }
+
+  /** Marks the passage that is on the desk; none if the line is another. */
+  public void mark(Optional<LineSource> line) {
+    marking = true;
+    list.getItems().stream()
+        .filter(report -> line.filter(report.line().source()::equals).isPresent())
+        .findFirst()
+        .ifPresentOrElse(list.getSelectionModel()::select, this::unchoose);
+    marking = false;
   }
 
   /** One passage: where, how fast, how near the limit in words and in ink. */

@@ -8,6 +8,9 @@ public interface PlayerGestures {
   /** One more; its instrument is taken from its name. */
   void add(String name);
 
+  /** Whether the score or the name tells what a player plays. */
+  boolean isTold(String name);
+
   void remove(String name);
 
   /**

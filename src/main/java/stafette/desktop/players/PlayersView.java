@@ -24,6 +24,8 @@ public final class PlayersView extends VBox {
   private final Texts texts;
   private final PlayerGestures gestures;
   private final ComboBox<String> name = new ComboBox<>();
+  private final Button add = new Button();
+  private final InstrumentQuestion asked;
   private final Accordion list = new Accordion();
   private List<String> instruments = List.of();
   private List<Entry> shown = List.of();
@@ -42,7 +44,8 @@ public final class PlayersView extends VBox {
     name.setAccessibleText(texts.get("players.add.label"));
     HBox.setHgrow(name, Priority.ALWAYS);
     name.addEventFilter(KeyEvent.KEY_PRESSED, this::enter);
-    Button add = new Button(texts.get("players.add"));
+    asked = new InstrumentQuestion(texts, gestures::plays);
+    add.setText(texts.get("players.add"));
     add.setId("player-add");
     add.setMinWidth(Region.USE_PREF_SIZE);
     add.setOnAction(event -> add());
@@ -52,7 +55,7 @@ public final class PlayersView extends VBox {
     scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
     scroll.getStyleClass().add("flat-scroll");
     VBox.setVgrow(scroll, Priority.ALWAYS);
-    getChildren().addAll(title, new HBox(6, name, add), scroll);
+    getChildren().addAll(title, new HBox(6, name, add), asked, scroll);
   }
 
   /** While the list is open, the key chooses from it. */
@@ -63,12 +66,29 @@ public final class PlayersView extends VBox {
     }
   }
 
+  /** A name, or a name, an equals sign and what it plays; asks where neither tells. */
   private void add() {
     String typed = name.getEditor().getText().strip();
-    if (!typed.isEmpty()) {
-      name.getEditor().clear();
-      gestures.add(typed);
+    String player = typed.replaceFirst("=.*", "").strip();
+    if (player.isEmpty()) {
+      return;
     }
+    name.getEditor().clear();
+    if (!player.equals(typed)) {
+      gestures.plays(player, instrument(typed.substring(typed.indexOf('=') + 1).strip()));
+    } else if (gestures.isTold(player)) {
+      gestures.add(player);
+    } else {
+      asked.ask(player, instruments);
+    }
+  }
+
+  /** By its name in the user's language or in the tables. */
+  private String instrument(String typed) {
+    return instruments.stream()
+        .filter(known -> texts.name(known).equalsIgnoreCase(typed))
+        .findFirst()
+        .orElse(typed);
   }
 
   /**
@@ -87,6 +107,8 @@ public final class PlayersView extends VBox {
    * instrument is not known opens by itself the first time.
    */
   public void show(List<Entry> entries) {
+    add.setDisable(entries.isEmpty());
+    name.setDisable(entries.isEmpty());
     if (entries.equals(shown)) {
       return;
     }

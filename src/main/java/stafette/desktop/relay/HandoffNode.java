@@ -72,10 +72,16 @@ final class HandoffNode extends Region {
     double bottom = Math.max(from, to) + view.lanes().half();
     setVisible(view.sees(span) && bottom > view.time().port().ruler());
     double grip = view.time().port().px(GRIP);
+    double middle = (left + right) / 2;
     switch (end) {
-      case BOTH -> resizeRelocate(left, top, Math.max(grip, right - left), bottom - top);
-      case ENTERS -> resizeRelocate(left - grip, to - grip, grip, 2 * grip);
-      case LEAVES -> resizeRelocate(right, from - grip, grip, 2 * grip);
+      case BOTH -> {
+        double wide = Math.max(grip, right - left);
+        resizeRelocate(middle - wide / 2, top, wide, bottom - top);
+      }
+      case ENTERS ->
+          resizeRelocate(Math.min(left, middle - grip / 2) - grip, to - grip, grip, 2 * grip);
+      case LEAVES ->
+          resizeRelocate(Math.max(right, middle + grip / 2), from - grip, grip, 2 * grip);
     }
     setAccessibleText(words(texts));
   }

@@ -70,6 +70,7 @@ public final class RelayView extends Region implements RelayStyle.Inked {
     setAccessibleRole(AccessibleRole.PARENT);
     empty.setText(texts.get("relay.choose"));
     empty.getStyleClass().add("relay-empty");
+    empty.setWrapText(true);
     cursor.getStyleClass().add("play-cursor");
     cursor.setId("play-cursor");
     cursor.setManaged(false);
@@ -175,6 +176,7 @@ public final class RelayView extends Region implements RelayStyle.Inked {
 
   private void click(MouseEvent event) {
     if (view.isPresent() && event.getButton() == MouseButton.PRIMARY && event.isStillSincePress()) {
+      requestFocus();
       mark.goTo(event.getX(), event.isShiftDown());
       event.consume();
     }
@@ -275,7 +277,8 @@ public final class RelayView extends Region implements RelayStyle.Inked {
     names.resizeRelocate(0, 0, left, height);
     scrolls.place(left, port);
     empty.setVisible(view.isEmpty());
-    empty.autosize();
+    double room = Math.max(1, width - 2 * port.px(24));
+    empty.resize(room, empty.prefHeight(room));
     empty.relocate(left + port.px(24), port.px(40));
     view = view.map(now -> now.within(port));
     view.ifPresentOrElse(this::draw, () -> blank(width, height));

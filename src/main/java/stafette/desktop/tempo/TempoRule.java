@@ -102,14 +102,14 @@ public final class TempoRule extends Region {
 
   private void show(TempoMark present, Optional<TempoWindow> holds, String otherwise) {
     double perMinute = present.perMinute().toDouble();
+    double from = holds.map(w -> w.slowestFactor() * perMinute).orElse(0.0);
+    double to = holds.map(w -> w.fastestFactor() * perMinute).orElse(0.0);
     double width = Math.max(1, getWidth() - 2 * SIDE);
-    TempoScale fresh =
-        TempoScale.around(
-            perMinute,
-            holds.map(w -> w.slowestFactor() * perMinute).orElse(0.0),
-            holds.map(w -> w.fastestFactor() * perMinute).orElse(0.0),
-            width);
-    TempoScale scale = dragging ? shown.map(Shown::scale).orElse(fresh) : fresh;
+    TempoScale scale =
+        shown
+            .map(Shown::scale)
+            .filter(before -> dragging || before.hasRoomFor(perMinute, from, to))
+            .orElseGet(() -> TempoScale.around(perMinute, from, to, width));
     shown = Optional.of(new Shown(present, holds, scale));
     mark.setText(texts.say(present));
     slowest.setText(holds.map(this::slowEnd).orElse(otherwise));

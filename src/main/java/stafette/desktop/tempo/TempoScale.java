@@ -11,6 +11,9 @@ record TempoScale(double slowest, double fastest, double width) {
   /** How far the strip reaches to either side of a tempo at least. */
   private static final double REACH = 1.6;
 
+  /** The least share of a tempo that is free beside it. */
+  private static final double LEAST_ROOM = 1.1;
+
   /**
    * A strip that holds a tempo and its window, with room to leave it.
    *
@@ -22,6 +25,13 @@ record TempoScale(double slowest, double fastest, double width) {
     double fastest = Math.max(now * REACH, to < Double.POSITIVE_INFINITY ? to * 1.15 : 0);
     return new TempoScale(
         Math.max(now / 8, slowest), Math.min(now * 8, fastest), Math.max(1, width));
+  }
+
+  /** Whether a tempo and its window can be seen on it, with room to leave the tempo. */
+  boolean hasRoomFor(double now, double from, double to) {
+    boolean window = from <= 0 || from >= slowest;
+    boolean end = to == Double.POSITIVE_INFINITY || to <= fastest;
+    return window && end && now >= slowest * LEAST_ROOM && now <= fastest / LEAST_ROOM;
   }
 
   /** Brought to the strip's nearer end if it lies outside. */

@@ -139,6 +139,16 @@ final class Gestures
   }
 
   @Override
+  public boolean isTold(String name) {
+    return session
+        .desk()
+        .score()
+        .map(checked -> checked.score().score())
+        .flatMap(score -> session.limits().told(score, name))
+        .isPresent();
+  }
+
+  @Override
   public void remove(String name) {
     session.remove(name);
   }

@@ -62,6 +62,7 @@ final class Teller implements Watcher {
     if (!dragging) {
       panels.welcome().setVisible(desk.score().isEmpty());
       showPassages(desk);
+      panels.passages().mark(desk.line().map(line -> line.line().source()));
       showPlayers(desk);
       panels.rules().show(desk.line().map(line -> RulesNow.of(line, desk.source())));
     }

@@ -39,6 +39,11 @@ class PlayersViewTest {
     }
 
     @Override
+    public boolean isTold(String name) {
+      return !name.equals("Anna");
+    }
+
+    @Override
     public void remove(String name) {
       done.add("remove " + name);
     }
@@ -195,6 +200,25 @@ class PlayersViewTest {
                 List.of(entry("Flute 2", false), entry("Flute 1", true), entry("Flute 3", false))));
     assertTrue(robot.lookup("#player-2").queryAs(TitledPane.class).isExpanded());
     assertTrue(robot.lookup("#player-2-down").query().isFocused(), "it keeps the keyboard");
+  }
+
+  @Test
+  void whoever_has_a_name_of_their_own_is_asked_about_once(FxRobot robot) {
+    robot.clickOn("#player-name").write("Anna").type(KeyCode.ENTER);
+    assertEquals(List.of(), done);
+    ComboBox<String> asked = robot.lookup("#player-asked").queryComboBox();
+    assertTrue(asked.isVisible());
+    assertEquals("Which instrument does Anna play?", asked.getAccessibleText());
+    robot.interact(() -> asked.setValue("oboe"));
+    assertEquals(List.of("Anna plays oboe"), done);
+    robot.clickOn("#player-name").write("Ben=flute").type(KeyCode.ENTER);
+    assertEquals(List.of("Anna plays oboe", "Ben plays flute"), done);
+  }
+
+  @Test
+  void without_a_line_nobody_can_be_added(FxRobot robot) {
+    robot.interact(() -> view.show(List.of()));
+    assertTrue(robot.lookup("#player-add").query().isDisabled());
   }
 
   @Test

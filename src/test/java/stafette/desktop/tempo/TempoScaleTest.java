@@ -1,6 +1,7 @@
 package stafette.desktop.tempo;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import net.jqwik.api.Example;
@@ -49,5 +50,14 @@ class TempoScaleTest {
   void a_window_without_ends_leaves_the_strip_finite() {
     TempoScale scale = TempoScale.around(120, 0, Double.POSITIVE_INFINITY, 600);
     assertTrue(scale.slowest() > 0 && scale.fastest() < 1000);
+  }
+
+  @Example
+  void a_strip_stays_while_a_tempo_and_its_window_have_room_on_it() {
+    TempoScale strip = TempoScale.around(100, 80, 110, 400);
+    assertTrue(strip.hasRoomFor(120, 0, 0));
+    assertTrue(strip.hasRoomFor(120, 80, Double.POSITIVE_INFINITY));
+    assertFalse(strip.hasRoomFor(strip.fastest(), 0, 0));
+    assertFalse(strip.hasRoomFor(100, strip.slowest() / 2, 110));
   }
 }
