@@ -38,6 +38,7 @@ class PassagesViewTest {
   private final List<CheckScore.Report> passages = new ArrayList<>();
   private final List<LineForm.Wish> lines = new ArrayList<>();
   private Stage stage;
+  private PassagesView view;
 
   @BeforeAll
   static void check() throws Refusal {
@@ -70,9 +71,20 @@ class PassagesViewTest {
   }
 
   private void show(Locale locale, Style style) {
-    PassagesView view = new PassagesView(Texts.in(locale), new Heard());
+    view = new PassagesView(Texts.in(locale), new Heard());
     PanelWindow.show(stage, view, style, 260, 560);
     view.show(checked.reports(), checked.score().score().parts());
+  }
+
+  @Test
+  void the_passage_on_the_desk_is_marked_without_being_chosen_anew(FxRobot robot) {
+    ListView<CheckScore.Report> list = robot.lookup("#passages-list").queryListView();
+    CheckScore.Report first = checked.reports().get(0);
+    robot.interact(() -> view.mark(Optional.of(first.line().source())));
+    assertEquals(first, list.getSelectionModel().getSelectedItem());
+    robot.interact(() -> view.mark(Optional.empty()));
+    assertTrue(list.getSelectionModel().isEmpty());
+    assertEquals(List.of(), passages);
   }
 
   @Test

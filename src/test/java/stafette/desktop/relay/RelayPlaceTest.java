@@ -67,6 +67,13 @@ class RelayPlaceTest {
   }
 
   @Test
+  void a_click_gives_the_relay_the_keyboard(FxRobot robot) {
+    robot.interact(() -> robot.lookup("#handoff-1").query().requestFocus());
+    click(robot, 200, 20);
+    assertTrue(relay.isFocused());
+  }
+
+  @Test
   void a_click_on_a_segment_does_not(FxRobot robot) {
     robot.clickOn("#segment-1");
     assertEquals(List.of(), told);
