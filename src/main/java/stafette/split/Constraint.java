@@ -172,13 +172,17 @@ enum Constraint implements Sayable {
         capability.movingMilli());
   }
 
+  /** Peak and moving rate keep their ratio: how soon moving tires goes by it. */
   private static Capability unlimited(Capability capability) {
+    boolean limitsMoving = capability.movingMilli() != Capability.UNLIMITED;
+    int fastest = Math.max(capability.peakMilli(), limitsMoving ? capability.movingMilli() : 0);
+    int times = Math.max(1, RATE_WITHOUT_END_MILLI / fastest);
     return new Capability(
-        RATE_WITHOUT_END_MILLI,
+        capability.peakMilli() * times,
         capability.sustainedMilli(),
         capability.staminaMilli(),
         capability.recoveryMillis(),
-        Capability.UNLIMITED);
+        limitsMoving ? capability.movingMilli() * times : Capability.UNLIMITED);
   }
 
   private static Brief capabilities(Brief brief, UnaryOperator<Capability> change) {

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -14,15 +15,21 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import org.junit.jupiter.api.Test;
 import stafette.Invented;
+import stafette.check.Judge;
+import stafette.limits.Act;
 import stafette.limits.Breath;
+import stafette.limits.Capability;
 import stafette.limits.Instrument;
 import stafette.limits.Range;
+import stafette.limits.Technique;
 import stafette.plan.Brief;
 import stafette.plan.Busy;
 import stafette.plan.Lock;
 import stafette.plan.OverlapRule;
+import stafette.plan.Plan;
 import stafette.plan.Player;
 import stafette.plan.Rules;
+import stafette.plan.Skill;
 import stafette.score.Line;
 import stafette.score.Pitch;
 import stafette.score.Step;
@@ -58,6 +65,43 @@ class ConflictTest {
     Set<Constraint> named = EnumSet.copyOf(conflict.constraints());
     Brief shorter = Conflict.stretch(brief, 0, conflict.last() - 1);
     assertFalse(hasNone(Conflict.under(named, shorter)), () -> conflict + " " + brief);
+  }
+
+  @Property(tries = 300)
+  void a_plan_stays_good_with_any_constraint_thought_away(@ForAll long seed) {
+    Brief brief = SmallBriefs.of(seed, 12, 3);
+    Optional<Plan> plan = AnyPlan.of(brief, () -> false).plan();
+    Assume.that(plan.isPresent());
+    for (Constraint constraint : Constraint.values()) {
+      Plan freer = new Plan(constraint.thoughtAwayIn(brief), plan.get().segments());
+      assertEquals(List.of(), Judge.judge(freer).findings(), () -> constraint + " " + plan);
+    }
+  }
+
+  @Test
+  void hands_that_move_faster_than_they_repeat_tire_no_sooner_when_rates_are_thought_away() {
+    Technique tongue = Invented.tonguing("mallets");
+    Technique mallets =
+        new Technique(
+            "mallets",
+            Act.MALLET,
+            tongue.pitches(),
+            tongue.slurs(),
+            tongue.groups(),
+            false,
+            true,
+            tongue.limit(),
+            0,
+            Map.of(),
+            tongue.source(),
+            "");
+    Skill skill = new Skill(mallets, new Capability(9_000, 2_700, 1_000, 8_000, 12_000));
+    Player player = new Player("Bells", FLUTE, Optional.empty(), List.of(skill), List.of());
+    Pitch b4 = new Pitch(Step.B, 0, 4);
+    Line line = Invented.line(64, 4, 45, i -> i % 2 == 0 ? Invented.A4 : b4);
+    Brief brief = Invented.brief(line, player);
+    assertFalse(hasNone(brief));
+    assertFalse(hasNone(Constraint.RATES.thoughtAwayIn(brief)));
   }
 
   @Test
@@ -96,7 +140,7 @@ class ConflictTest {
 
   @Test
   void one_player_who_runs_out_of_air_names_breath() {
-    Breath breath = new Breath(4, 0.4, 1, java.util.Map.of());
+    Breath breath = new Breath(4, 0.4, 1, Map.of());
     Instrument wind = Invented.instrument("flute", new Range(60, 96), Optional.of(breath));
     Brief brief =
         Invented.brief(Invented.line(8, 2, 120), Invented.player("Flute 1", wind, 13, 12, 20, 8));
