@@ -61,16 +61,14 @@ public final class WhyNot {
     }
     return conflict.first() == conflict.last()
         ? from.inWords()
-        : Sentence.of("{0} to {1}, already this stretch", from, to.at());
+        : Sentence.of("{0} to {1}: even this much", from, to.at());
   }
 
   private Sentence extent(Sentence where) {
     Sentence reasons =
         conflict.constraints().size() == 1
-            ? Sentence.of("{0} can't be played for one reason, and without it could", where)
-            : Sentence.of(
-                "{0} can't be played for these reasons together, and without any one of them could",
-                where);
+            ? Sentence.of("{0} can't be played; one limit stands in the way", where)
+            : Sentence.of("{0} can't be played; lift any one of these limits and it can", where);
     return conflict.isProven() ? reasons : Sentence.of("{0} ({1})", reasons, unsettled());
   }
 

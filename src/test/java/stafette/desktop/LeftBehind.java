@@ -69,8 +69,8 @@ public final class LeftBehind {
     session.free("Flute 1", true);
     session.plan();
     Segment first = session.desk().plan().orElseThrow().plan().segments().get(0);
-    session.split(0, (first.first() + first.last()) / 2);
-    session.edit(new PlanEdit.Give(0, first.player(), 0));
+    session.byHand().split(0, (first.first() + first.last()) / 2);
+    session.byHand().edit(new PlanEdit.Give(0, first.player(), 0));
   }
 
   /** Works, and ends as after a crash. */

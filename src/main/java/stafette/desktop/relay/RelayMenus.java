@@ -4,6 +4,7 @@ import java.util.List;
 import javafx.scene.control.ContextMenu;
 import javafx.scene.control.MenuItem;
 import stafette.desktop.texts.Texts;
+import stafette.plan.Pattern;
 import stafette.plan.Player;
 
 /** What can be done to a segment or a handoff, in words. */
@@ -19,6 +20,7 @@ final class RelayMenus {
     Texts texts = stage.texts();
     ShownPlan shown = stage.view().shown();
     boolean locked = shown.isLocked(shown.segments().get(segment));
+    boolean alone = shown.segments().get(segment).pattern() == Pattern.ALL;
     ContextMenu menu =
         new ContextMenu(
             item(
@@ -29,7 +31,10 @@ final class RelayMenus {
                 "lock",
                 texts.get(locked ? "relay.menu.unlock" : "relay.menu.lock"),
                 () -> stage.gestures().lockSegment(segment)),
-            item("hocket", texts.get("relay.menu.hocket"), () -> stage.gestures().hocket(segment)));
+            item(
+                "hocket",
+                texts.get(alone ? "relay.menu.hocket" : "relay.menu.alone"),
+                () -> stage.gestures().hocket(segment)));
     List<Player> players = shown.plan().brief().players();
     int own = shown.segments().get(segment).player();
     for (int i = 0; i < players.size(); i++) {

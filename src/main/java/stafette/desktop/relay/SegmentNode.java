@@ -119,11 +119,11 @@ final class SegmentNode extends Region {
     event.consume();
   }
 
-  /** The stroke before which to split; never the very first. */
+  /** The stroke before which to split; neither the first nor the last if there are others. */
   private int splitNear(double quarters) {
     Segment segment = segment();
     int stroke = Snap.toOnsets(stage.view().line(segment.relay())).stroke(quarters);
-    return Math.max(segment.first() + 1, Math.min(segment.last(), stroke));
+    return Math.max(segment.first() + 1, Math.min(segment.last() - 1, stroke));
   }
 
   private void key(KeyEvent event) {
@@ -148,6 +148,6 @@ final class SegmentNode extends Region {
     Span span = stage.view().shown().pieces().segmentSpan(index);
     double quarters = (span.start().quarters().toDouble() + span.end().quarters().toDouble()) / 2;
     int beat = Snap.toOnsets(stage.view().line(segment().relay())).beat(quarters);
-    return beat > segment().first() && beat <= segment().last() ? beat : splitNear(quarters);
+    return beat > segment().first() && beat < segment().last() ? beat : splitNear(quarters);
   }
 }

@@ -5,10 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
-import stafette.plan.Handoff;
-import stafette.plan.Lock;
-import stafette.plan.Plan;
-import stafette.plan.PlanEdit;
 import stafette.plan.Seat;
 import stafette.score.LineChoice;
 import stafette.time.TempoMark;
@@ -39,6 +35,7 @@ public final class Session {
   private final Keeping keeping;
   private final Writing writing;
   private final RuleChanges rules = new RuleChanges(this);
+  private final ByHand byHand = new ByHand(this);
   private Watcher watcher = Watcher.NOBODY;
   private History history = new History(Desk.EMPTY);
   private Optional<Desk> tried = Optional.empty();
@@ -66,6 +63,11 @@ public final class Session {
   /** What is on the desk, a drag that goes on included. */
   public Desk desk() {
     return tried.orElseGet(history::now);
+  }
+
+  /** What is on the desk, but for a drag that goes on. */
+  Desk settled() {
+    return history.now();
   }
 
   public boolean canUndo() {
@@ -252,22 +254,9 @@ public final class Session {
     }
   }
 
-  /** Changes the plan by hand. */
-  public void edit(PlanEdit edit) {
-    tried = Optional.empty();
-    Desk base = history.now();
-    base.bare()
-        .flatMap(plan -> plan.with(edit))
-        .ifPresentOrElse(
-            plan -> go(base.with(JudgedPlan.of(plan))), () -> watcher.changed(base, false));
-  }
-
-  /** Tries an edit while it is being dragged; {@link #edit} keeps it, {@link #letGo} doesn't. */
-  public void drag(PlanEdit edit) {
-    Desk base = history.now();
-    base.bare()
-        .flatMap(plan -> plan.with(edit))
-        .ifPresent(plan -> attemptDesk(base.with(JudgedPlan.atOnce(plan))));
+  /** Changes the plan by hand, and keeps parts of it as they are. */
+  public ByHand byHand() {
+    return byHand;
   }
 
   /** Gives up a drag. */
@@ -278,57 +267,10 @@ public final class Session {
     }
   }
 
-  private void attemptDesk(Desk desk) {
+  /** Shows a desk that {@link #go} may keep, until {@link #letGo}. */
+  void attemptDesk(Desk desk) {
     tried = Optional.of(desk);
     watcher.changed(desk, true);
-  }
-
-  /** Keeps a handoff as it is, or no longer if it was kept. */
-  public void lockHandoff(int handoff) {
-    handoff(handoff).map(kept -> Locking.toggled(desk().locks(), kept)).ifPresent(this::relock);
-  }
-
-  /** Keeps a segment as it is, or no longer if it was kept. */
-  public void lockSegment(int segment) {
-    planWith(segment)
-        .map(plan -> Locking.toggled(desk().locks(), plan.segments().get(segment)))
-        .ifPresent(this::relock);
-  }
-
-  /** Keeps all that a player plays as it is, or no longer. */
-  public void lockPlayer(String name, boolean keep) {
-    desk()
-        .bare()
-        .map(plan -> Locking.of(plan, name))
-        .ifPresent(
-            own ->
-                relock(
-                    keep
-                        ? Locking.with(desk().locks(), own)
-                        : Locking.without(desk().locks(), own)));
-  }
-
-  private Optional<Plan> planWith(int segment) {
-    return desk().bare().filter(plan -> segment < plan.segments().size());
-  }
-
-  private void relock(List<Lock> locks) {
-    changeLine(line -> line.locking(locks));
-  }
-
-  /** Deals a turn out between its player and the next one who is not in it, or gives it back. */
-  public void hocket(int segment) {
-    planWith(segment).ifPresent(plan -> edit(HandEdits.hocket(plan, segment)));
-  }
-
-  /** Divides a segment; the second part goes to the player of the fewest strokes so far. */
-  public void split(int segment, int stroke) {
-    planWith(segment).flatMap(plan -> HandEdits.split(plan, segment, stroke)).ifPresent(this::edit);
-  }
-
-  /** Gives a segment to another player, with the technique that is preferred. */
-  public void give(int segment, int player) {
-    edit(new PlanEdit.Give(segment, player, 0));
   }
 
   /** Searches for the best plan for what is asked. */
@@ -480,17 +422,7 @@ public final class Session {
     }
   }
 
-  private void refused(Sentence why) {
+  void refused(Sentence why) {
     watcher.refused(why);
-  }
-
-  /** A handoff of the plan as it was before a drag. */
-  public Optional<Handoff> handoff(int number) {
-    return history
-        .now()
-        .bare()
-        .map(Plan::handoffs)
-        .filter(all -> number < all.size())
-        .map(all -> all.get(number));
   }
 }

@@ -61,14 +61,15 @@ final class Gestures
   @Override
   public void moveHandoff(int handoff, End end, int stroke, boolean done) {
     session
+        .byHand()
         .handoff(handoff)
         .map(now -> move(handoff, now, end, stroke))
         .ifPresent(
             edit -> {
               if (done) {
-                session.edit(edit);
+                session.byHand().edit(edit);
               } else {
-                session.drag(edit);
+                session.byHand().drag(edit);
               }
             });
   }
@@ -90,32 +91,32 @@ final class Gestures
 
   @Override
   public void give(int segment, int player) {
-    session.give(segment, player);
+    session.byHand().give(segment, player);
   }
 
   @Override
   public void split(int segment, int stroke) {
-    session.split(segment, stroke);
+    session.byHand().split(segment, stroke);
   }
 
   @Override
   public void join(int handoff) {
-    session.edit(new PlanEdit.Join(handoff));
+    session.byHand().edit(new PlanEdit.Join(handoff));
   }
 
   @Override
   public void lockHandoff(int handoff) {
-    session.lockHandoff(handoff);
+    session.byHand().lockHandoff(handoff);
   }
 
   @Override
   public void lockSegment(int segment) {
-    session.lockSegment(segment);
+    session.byHand().lockSegment(segment);
   }
 
   @Override
   public void hocket(int segment) {
-    session.hocket(segment);
+    session.byHand().hocket(segment);
   }
 
   @Override
@@ -160,7 +161,7 @@ final class Gestures
 
   @Override
   public void lock(String name, boolean kept) {
-    session.lockPlayer(name, kept);
+    session.byHand().lockPlayer(name, kept);
   }
 
   @Override

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import stafette.check.Finding;
 import stafette.check.Verdict;
 import stafette.desktop.players.Entry;
 import stafette.desktop.rules.RulesNow;
@@ -77,7 +78,14 @@ final class Teller implements Watcher {
 
   /** How the desk stands, in a line. */
   void tell(Desk desk) {
-    frame.say(state(desk));
+    List<Finding> findings =
+        desk.plan().map(judged -> judged.verdict().findings()).orElse(List.of());
+    if (findings.isEmpty()) {
+      frame.say(state(desk));
+    } else {
+      Sentence first = findings.get(0).message();
+      frame.warn(texts.get("window.fails", findings.size(), texts.say(first)));
+    }
   }
 
   /** The verdict in a line, while something is dragged. */

@@ -78,7 +78,7 @@ class ComparingTest {
     desk.session().measured("Flute 2", "double tonguing", new OpenLine.Measured(10.9, 9.6, 16));
     desk.session().sit("Flute 1", Optional.of(new stafette.plan.Seat(-2, 3)));
     desk.planned();
-    desk.session().lockSegment(0);
+    desk.session().byHand().lockSegment(0);
     SideBySide plans = compared();
     assertFalse(plans.columns().isEmpty());
     for (SideBySide.Column column : plans.columns()) {
@@ -102,7 +102,7 @@ class ComparingTest {
 
   @Test
   void beside_a_plan_made_by_hand_stands_the_best_of_its_kind_too() {
-    desk.session().edit(new PlanEdit.Join(0));
+    desk.session().byHand().edit(new PlanEdit.Join(0));
     SideBySide plans = compared();
     assertEquals(Favour.BALANCE, desk.searched().get(0));
     assertEquals(Favour.BALANCE, plans.columns().get(0).favour());

@@ -120,7 +120,7 @@ class RuleChangesTest {
         two.segments()
             .indexOf(
                 two.segments().stream().filter(one -> one.relay() == 1).findFirst().orElseThrow());
-    desk.session().lockSegment(second);
+    desk.session().byHand().lockSegment(second);
     assertEquals(1, desk.session().desk().locks().size());
     rules.together(1);
     assertEquals(List.of(), desk.session().desk().locks());
@@ -206,7 +206,7 @@ class RuleChangesTest {
     desk.session().undo();
     assertEquals(SourceTreatment.KEEP, desk.session().desk().source());
     desk.session().redo();
-    desk.session().edit(new stafette.plan.PlanEdit.Join(0));
+    desk.session().byHand().edit(new stafette.plan.PlanEdit.Join(0));
     assertEquals(SourceTreatment.REMOVE, desk.session().desk().source());
   }
 

@@ -116,11 +116,11 @@ class SessionTest {
     Handoff handoff = before.handoffs().get(0);
     int steps = told.dragging.size();
     for (int i = 1; i <= 60; i++) {
-      session.drag(moved(handoff, i));
+      session.byHand().drag(moved(handoff, i));
     }
     assertFalse(session.desk().plan().orElseThrow().verdict().holds());
     assertTrue(told.dragging.subList(steps, told.dragging.size()).stream().allMatch(d -> d));
-    session.edit(moved(handoff, 12));
+    session.byHand().edit(moved(handoff, 12));
     assertNotEquals(before, present());
     session.undo();
     assertEquals(before, present());
@@ -131,7 +131,7 @@ class SessionTest {
   @Test
   void a_drag_given_up_leaves_no_trace() {
     Plan before = planned();
-    session.drag(moved(before.handoffs().get(0), 6));
+    session.byHand().drag(moved(before.handoffs().get(0), 6));
     session.letGo();
     assertEquals(before, present());
     boolean could = session.canRedo();
@@ -141,8 +141,8 @@ class SessionTest {
   @Test
   void everything_that_was_done_can_be_undone_to_the_beginning() {
     planned();
-    session.split(0, 20);
-    session.lockHandoff(0);
+    session.byHand().split(0, 20);
+    session.byHand().lockHandoff(0);
     hocket();
     session.add("Oboe 1", Optional.empty());
     session.remove("Clarinet 1");
@@ -177,8 +177,8 @@ class SessionTest {
   void a_new_search_plans_around_what_was_locked() {
     Plan before = planned();
     Handoff handoff = before.handoffs().get(0);
-    session.edit(moved(handoff, -6));
-    session.lockHandoff(0);
+    session.byHand().edit(moved(handoff, -6));
+    session.byHand().lockHandoff(0);
     assertEquals(1, session.desk().locks().size());
     session.plan();
     assertTrue(session.desk().isOptimal());
@@ -190,10 +190,10 @@ class SessionTest {
                     h.enters().first() == handoff.enters().first() - 6
                         && h.leaves().last() == handoff.leaves().last() - 6);
     assertTrue(kept, after.handoffs().toString());
-    session.lockHandoff(after.handoffs().indexOf(after.handoffs().get(0)));
-    session.lockPlayer("Flute 1", true);
+    session.byHand().lockHandoff(after.handoffs().indexOf(after.handoffs().get(0)));
+    session.byHand().lockPlayer("Flute 1", true);
     assertTrue(session.desk().locks().size() > 1);
-    session.lockPlayer("Flute 1", false);
+    session.byHand().lockPlayer("Flute 1", false);
   }
 
   @Test
@@ -201,9 +201,9 @@ class SessionTest {
     planned();
     hocket();
     Plan before = present();
-    session.hocket(0);
+    session.byHand().hocket(0);
     assertTrue(present().turns().get(0).isHocket());
-    session.hocket(0);
+    session.byHand().hocket(0);
     assertEquals(before, present());
   }
 
@@ -248,7 +248,7 @@ class SessionTest {
     session.open(saved(direct));
     later.remove().run();
     session.plan();
-    session.edit(moved(present().handoffs().get(0), -3));
+    session.byHand().edit(moved(present().handoffs().get(0), -3));
     Plan byHand = present();
     later.remove().run();
     assertEquals(byHand, present());
@@ -332,8 +332,8 @@ class SessionTest {
   @Test
   void a_plan_is_written_kept_and_opened_where_it_was_left() throws IOException, Refusal {
     planned();
-    session.edit(moved(present().handoffs().get(0), -3));
-    session.lockHandoff(0);
+    session.byHand().edit(moved(present().handoffs().get(0), -3));
+    session.byHand().lockHandoff(0);
     assertFalse(session.writing().changes(session.desk()).isEmpty());
     Path out = folder.resolve("out.musicxml");
     WriteScore.Saved saved = session.writing().write(session.desk(), out);
