@@ -11,13 +11,15 @@ import java.util.stream.Stream;
 
 /**
  * What the program remembers from one time to the next, in a folder of its own: the files that were
- * opened last, and what was on the desk, in case the program ends unforeseen.
+ * opened last, whether the window is dark, and what was on the desk, in case the program ends
+ * unforeseen.
  */
 public final class Remembered implements AutoCloseable {
   private static final int MOST_RECENT = 10;
 
   private final Path samples;
   private final Path recent;
+  private final Path dark;
   private final Unfinished unfinished;
 
   /**
@@ -26,6 +28,7 @@ public final class Remembered implements AutoCloseable {
   public Remembered(Path folder) {
     this.samples = folder.resolve("samples");
     this.recent = folder.resolve("recent.txt");
+    this.dark = folder.resolve("dark");
     this.unfinished = new Unfinished(folder);
   }
 
@@ -77,6 +80,25 @@ public final class Remembered implements AutoCloseable {
       write(recent().stream().filter(other -> !other.equals(whole(file))).toList());
     }
     return missing;
+  }
+
+  /** Whether the window was dark the last time. */
+  public boolean isDark() {
+    return Files.exists(dark);
+  }
+
+  /**
+   * Takes note that the window is dark from now on, or light.
+   *
+   * @throws Refusal if it can't be written down
+   */
+  public void dark(boolean now) throws Refusal {
+    if (now) {
+      FileDoor.makeFolderOf(dark);
+      FileDoor.write(dark, new byte[0], true);
+    } else {
+      FileDoor.remove(dark);
+    }
   }
 
   private static Path whole(Path file) {

@@ -48,4 +48,14 @@ class RememberedTest {
     assertEquals(10, remembered.recent().size());
     assertEquals(folder.resolve("11.musicxml"), remembered.recent().get(0));
   }
+
+  @Test
+  void whether_the_window_is_dark_is_remembered() throws Refusal {
+    Remembered remembered = new Remembered(folder.resolve("state"));
+    assertFalse(remembered.isDark());
+    remembered.dark(true);
+    assertTrue(new Remembered(folder.resolve("state")).isDark());
+    remembered.dark(false);
+    assertFalse(new Remembered(folder.resolve("state")).isDark());
+  }
 }

@@ -32,6 +32,7 @@ public final class Session {
   private final LimitsInForce limits;
   private final Remembered remembered;
   private final Labour labour;
+  private final Labour files;
   private final Keeping keeping;
   private final Writing writing;
   private final RuleChanges rules = new RuleChanges(this);
@@ -50,6 +51,7 @@ public final class Session {
     this.limits = limits;
     this.remembered = remembered;
     this.labour = labour;
+    this.files = labour.another();
     this.keeping = new Keeping(remembered.unfinished(), labour, this::refused);
     this.writing =
         new Writing(this::desk, limits, remembered, this::kept, labour.another(), this::refused);
@@ -155,8 +157,17 @@ public final class Session {
 
   private <T> void work(
       Watcher.Work what, Labour.Piece<T> piece, Consumer<T> done, Consumer<Sentence> refused) {
+    work(what, labour, piece, done, refused);
+  }
+
+  private <T> void work(
+      Watcher.Work what,
+      Labour where,
+      Labour.Piece<T> piece,
+      Consumer<T> done,
+      Consumer<Sentence> refused) {
     watcher.began(what);
-    labour.start(
+    where.start(
         piece,
         result -> {
           watcher.rests();
@@ -318,13 +329,18 @@ public final class Session {
         watcher::compared);
   }
 
-  /** Takes a plan that was found beside the present one. */
+  /** Takes a plan that was found beside another one. */
   public void take(JudgedPlan other) {
-    history
-        .now()
-        .line()
+    Desk base = history.now();
+    base.line()
         .flatMap(line -> line.adopted(other.plan()))
-        .ifPresent(plan -> go(history.now().with(JudgedPlan.of(plan))));
+        .ifPresentOrElse(
+            plan -> go(base.with(JudgedPlan.of(plan))),
+            () ->
+                refused(
+                    Sentence.of(
+                        "this plan is for other players or other notes than those on the desk; look"
+                            + " for other plans again")));
   }
 
   /** Puts the plan into files. */
@@ -344,6 +360,16 @@ public final class Session {
    */
   public <T> void beside(Labour.Piece<T> piece, Consumer<T> done) {
     work(Watcher.Work.WRITING, piece, done);
+  }
+
+  /**
+   * Does the same to the end, whatever becomes of the desk meanwhile.
+   *
+   * @param done gets the result
+   */
+  public <T> void toTheEnd(Labour.Piece<T> piece, Consumer<T> done) {
+    stop();
+    work(Watcher.Work.WRITING, files, piece, done, this::refused);
   }
 
   public LimitsInForce limits() {

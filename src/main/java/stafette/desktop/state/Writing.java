@@ -78,9 +78,16 @@ public final class Writing {
     return WriteScore.save(line.score(), plan(now), now.source(), limits, target);
   }
 
-  /** Takes note that what is on the desk was written. */
-  public void written() {
-    kept.accept(desk.get().kept().written());
+  /**
+   * Takes note that a desk's plan was written. What was changed since is not written.
+   *
+   * @throws Refusal if the file can't be remembered
+   */
+  public void written(Desk then, Path file) throws Refusal {
+    if (desk.get().equals(then)) {
+      kept.accept(then.kept().written());
+    }
+    remembered.opened(file);
   }
 
   /**

@@ -1,12 +1,12 @@
 package stafette.desktop.verdict;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import java.util.function.IntConsumer;
 import java.util.stream.Stream;
 import javafx.geometry.Insets;
 import javafx.geometry.VPos;
-import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.ColumnConstraints;
@@ -17,20 +17,30 @@ import stafette.check.TempoWindow;
 import stafette.check.Traits;
 import stafette.desktop.texts.Texts;
 import stafette.plan.Favour;
+import stafette.plan.Plan;
 import stafette.score.Place;
 import stafette.words.Sentence;
 import stafette.work.JudgedPlan;
 import stafette.work.SideBySide;
 
-/** Plans side by side: a column for each, under each heading what is compared. */
-final class AlternativesTable {
+/**
+ * Plans side by side: a column for each, under each heading what is compared, below it in words.
+ */
+final class AlternativesTable extends VBox {
   private final Texts texts;
   private final GridPane grid = new GridPane();
   private final List<Column> columns;
+  private final List<Button> takes = new ArrayList<>();
   private int row;
 
-  private AlternativesTable(List<Column> columns, Texts texts) {
-    this.columns = columns;
+  /**
+   * The table of the plan that others were sought for and of these.
+   *
+   * @param take told which one is taken, from 0, the one compared with first
+   */
+  AlternativesTable(SideBySide plans, Texts texts, IntConsumer take) {
+    super(8);
+    this.columns = columns(plans);
     this.texts = texts;
     grid.setHgap(8);
     grid.setVgap(0);
@@ -39,35 +49,27 @@ final class AlternativesTable {
       even.setPercentWidth(100.0 / columns.size());
       grid.getColumnConstraints().add(even);
     }
+    fill(take);
+    getChildren().add(grid);
+    plans.columns().forEach(this::describe);
   }
 
   private record Column(Favour favour, Traits traits, JudgedPlan plan) {}
 
-  /**
-   * The table, with what differs in words below.
-   *
-   * @param take told which alternative is taken, from 0
-   */
-  static Node of(SideBySide plans, Texts texts, IntConsumer take) {
-    AlternativesTable table = new AlternativesTable(columns(plans), texts);
-    table.fill();
-    for (int i = 0; i < plans.columns().size(); i++) {
-      table.addTake(i, take);
-    }
-    VBox all = new VBox(8, table.grid);
-    for (SideBySide.Column column : plans.columns()) {
-      String favours = texts.get("favour." + column.favour().name());
-      Label words =
-          new Label(
-              texts.get(
-                  "alternatives.differs",
-                  favours,
-                  texts.say(Sentence.list("; ", column.differs()))));
-      words.setWrapText(true);
-      words.getStyleClass().add("quiet");
-      all.getChildren().add(words);
-    }
-    return all;
+  private void describe(SideBySide.Column column) {
+    Label words =
+        new Label(
+            texts.get(
+                "alternatives.differs",
+                favour(column.favour()),
+                texts.say(Sentence.list("; ", column.differs()))));
+    words.setWrapText(true);
+    words.getStyleClass().add("quiet");
+    getChildren().add(words);
+  }
+
+  private String favour(Favour favour) {
+    return texts.get("favour." + favour.name());
   }
 
   private static List<Column> columns(SideBySide plans) {
@@ -85,8 +87,12 @@ final class AlternativesTable {
     return Stream.concat(main, others).toList();
   }
 
-  private void fill() {
-    row("alternatives.favours", column -> texts.get("favour." + column.favour().name()));
+  private void fill(IntConsumer take) {
+    row("alternatives.favours", column -> favour(column.favour()));
+    for (int i = 0; i < columns.size(); i++) {
+      addTake(i, take);
+    }
+    row++;
     row("alternatives.handoffs", column -> Integer.toString(column.traits().handoffs()));
     row("alternatives.strain", column -> texts.percent(column.traits().highestStrain()));
     row("alternatives.tightest", this::tightest);
@@ -119,13 +125,25 @@ final class AlternativesTable {
     row++;
   }
 
-  private void addTake(int alternative, IntConsumer take) {
+  private void addTake(int number, IntConsumer take) {
     Button button = new Button(texts.get("alternatives.take"));
-    button.setId("take-" + (alternative + 1));
-    String favours = texts.get("favour." + columns.get(alternative + 1).favour().name());
-    button.setAccessibleText(texts.get("alternatives.taken", favours));
+    button.setId("take-" + number);
     button.setMinWidth(Region.USE_PREF_SIZE);
-    button.setOnAction(event -> take.accept(alternative));
-    grid.add(button, alternative + 1, row);
+    button.setOnAction(event -> take.accept(number));
+    takes.add(button);
+    grid.add(button, number, row);
+  }
+
+  /** Marks the plan that is on the desk; there is nothing to take of it. */
+  void mark(Plan onDesk) {
+    for (int i = 0; i < columns.size(); i++) {
+      boolean shown = columns.get(i).plan().plan().segments().equals(onDesk.segments());
+      Button button = takes.get(i);
+      String favours = favour(columns.get(i).favour());
+      button.setDisable(shown);
+      button.setText(texts.get(shown ? "alternatives.shown" : "alternatives.take"));
+      button.setAccessibleText(
+          texts.get(shown ? "alternatives.shown.long" : "alternatives.taken", favours));
+    }
   }
 }

@@ -1,6 +1,7 @@
 package stafette.desktop.verdict;
 
 import java.util.List;
+import java.util.Optional;
 import javafx.geometry.HPos;
 import javafx.geometry.VPos;
 import javafx.scene.Node;
@@ -32,13 +33,15 @@ public final class VerdictView extends VBox {
   private final VBox remedies = new VBox(6);
   private final VBox cost = new VBox(4);
   private final VBox others = new VBox(4);
+  private Optional<Plan> shown = Optional.empty();
+  private Optional<AlternativesTable> table = Optional.empty();
 
   /** Where the user goes from here. */
   public interface Jumps {
     void to(Finding finding);
 
-    /** An alternative is taken; numbered as shown, from 0. */
-    void take(int alternative);
+    /** A plan is taken of those side by side; numbered as shown, from 0. */
+    void take(int plan);
 
     /** What would help is to be done; numbered as shown, from 0. */
     void help(int remedy);
@@ -67,7 +70,7 @@ public final class VerdictView extends VBox {
     others.setId("alternatives");
     Label caution = new Label(texts.get("verdict.caution"));
     quiet(caution, "verdict-caution");
-    VBox all = new VBox(10, findings, remedies, cost, others);
+    VBox all = new VBox(10, findings, remedies, others, cost);
     ScrollPane scroll = new ScrollPane(all);
     scroll.setFitToWidth(true);
     scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
@@ -91,6 +94,7 @@ public final class VerdictView extends VBox {
    */
   public void show(Plan plan, Verdict verdict, boolean dragging) {
     boolean holds = verdict.holds();
+    shown = Optional.of(plan);
     proof.setText("");
     head.getStyleClass().setAll("label", holds ? "panel-title" : "beyond");
     head.setText(
@@ -102,6 +106,7 @@ public final class VerdictView extends VBox {
     remedies.getChildren().clear();
     verdict.findings().forEach(this::add);
     if (!dragging) {
+      mark();
       explain(CostRow.of(plan, verdict.cost(), texts));
     }
   }
@@ -163,11 +168,16 @@ public final class VerdictView extends VBox {
     return title;
   }
 
-  /** Shows other plans beside the present one. */
+  /** Shows other plans beside the one that they were sought for. */
   public void compare(SideBySide plans) {
-    others
-        .getChildren()
-        .setAll(title("verdict.others"), AlternativesTable.of(plans, texts, jumps::take));
+    AlternativesTable made = new AlternativesTable(plans, texts, jumps::take);
+    table = Optional.of(made);
+    mark();
+    others.getChildren().setAll(title("verdict.others"), made);
+  }
+
+  private void mark() {
+    table.ifPresent(plans -> shown.ifPresent(plans::mark));
   }
 
   /** Shows that there is no plan. */
@@ -179,6 +189,8 @@ public final class VerdictView extends VBox {
     findings.getChildren().clear();
     cost.getChildren().clear();
     others.getChildren().clear();
+    table = Optional.empty();
+    shown = Optional.empty();
     remedies.getChildren().clear();
   }
 

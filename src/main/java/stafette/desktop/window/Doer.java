@@ -26,7 +26,6 @@ final class Doer implements Tools.Actions {
   private final Texts texts;
   private final Scene scene;
   private final Words words;
-  private Style style = Style.LIGHT;
 
   Doer(
       Session session,
@@ -115,6 +114,7 @@ final class Doer implements Tools.Actions {
   }
 
   private void write(Desk now, List<Sentence> changes) {
+    words.rest();
     if (changes.isEmpty()) {
       words.say(texts.get("window.unchanged"));
       return;
@@ -127,17 +127,15 @@ final class Doer implements Tools.Actions {
             texts.get("write.go"));
     if (asking.agrees(proposal)) {
       asking.toWrite(words.proposed("-relay.musicxml")).ifPresent(file -> write(now, file));
-    } else {
-      words.rest();
     }
   }
 
   private void write(Desk now, Path file) {
-    session.beside(
+    session.toTheEnd(
         going -> session.writing().write(now, file),
         saved -> {
-          session.writing().written();
           words.say(texts.get("window.written", saved.file()));
+          words.attempt(texts, () -> session.writing().written(now, saved.file()));
         });
   }
 
@@ -167,7 +165,7 @@ final class Doer implements Tools.Actions {
           .toWrite(words.proposed(what.ending()))
           .ifPresent(
               file ->
-                  session.beside(
+                  session.toTheEnd(
                       exporting(what, judged.get(), line.get(), file),
                       written -> words.say(texts.get("window.written", written))));
     }
@@ -192,8 +190,13 @@ final class Doer implements Tools.Actions {
   }
 
   @Override
-  public void style() {
-    style = style.other();
-    style.applyTo(scene);
+  public boolean isDark() {
+    return remembered.isDark();
+  }
+
+  @Override
+  public void dark(boolean now) {
+    Style.of(now).applyTo(scene);
+    words.attempt(texts, () -> remembered.dark(now));
   }
 }

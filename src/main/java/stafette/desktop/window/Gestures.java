@@ -36,7 +36,7 @@ final class Gestures
   private final IntConsumer reveal;
   private final Consumer<Runnable> leaving;
   private Optional<Listener> listener = Optional.empty();
-  private List<JudgedPlan> others = List.of();
+  private List<JudgedPlan> sideBySide = List.of();
 
   /**
    * @param reveal shows a segment and gives it the keyboard
@@ -55,7 +55,7 @@ final class Gestures
 
   /** The plans that can be taken now, as numbered on the screen. */
   void offer(List<JudgedPlan> plans) {
-    others = List.copyOf(plans);
+    sideBySide = List.copyOf(plans);
   }
 
   @Override
@@ -227,9 +227,9 @@ final class Gestures
   }
 
   @Override
-  public void take(int alternative) {
-    if (alternative < others.size()) {
-      session.take(others.get(alternative));
+  public void take(int plan) {
+    if (plan < sideBySide.size()) {
+      session.take(sideBySide.get(plan));
     }
   }
 

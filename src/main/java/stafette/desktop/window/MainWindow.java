@@ -89,7 +89,7 @@ public final class MainWindow {
   private void put(Scene scene) {
     stage.setTitle(texts.get("window.title"));
     stage.setScene(scene);
-    Style.LIGHT.applyTo(scene);
+    Style.of(remembered.isDark()).applyTo(scene);
     keys(scene);
     drops(scene);
     stage.setOnCloseRequest(this::closing);

@@ -14,6 +14,10 @@ public enum Style {
               Style.class.getResource("/stafette/desktop/window/desktop.css"), "style sheet")
           .toExternalForm();
 
+  static Style of(boolean dark) {
+    return dark ? DARK : LIGHT;
+  }
+
   /** Gives a window this style. */
   public void applyTo(Scene scene) {
     if (!scene.getStylesheets().contains(SHEET)) {
@@ -24,9 +28,5 @@ public enum Style {
     if (this == DARK) {
       root.getStyleClass().add("dark");
     }
-  }
-
-  public Style other() {
-    return this == LIGHT ? DARK : LIGHT;
   }
 }

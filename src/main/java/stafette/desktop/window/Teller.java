@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import stafette.check.Finding;
 import stafette.check.Verdict;
 import stafette.desktop.players.Entry;
@@ -239,7 +240,10 @@ final class Teller implements Watcher {
 
   @Override
   public void compared(SideBySide plans) {
-    gestures.offer(plans.columns().stream().map(SideBySide.Column::plan).toList());
+    gestures.offer(
+        Stream.concat(
+                plans.main().plan().stream(), plans.columns().stream().map(SideBySide.Column::plan))
+            .toList());
     panels.verdict().compare(plans);
     frame.bring("verdict");
     frame.say(texts.get("window.compared", plans.columns().size()));

@@ -53,7 +53,9 @@ final class Tools {
 
     void export(Export what);
 
-    void style();
+    boolean isDark();
+
+    void dark(boolean now);
   }
 
   /** What else can be made of a plan. */
@@ -110,7 +112,8 @@ final class Tools {
     }
     CheckMenuItem dark = new CheckMenuItem(texts.get("tools.dark"));
     dark.setId("tool-dark");
-    dark.setOnAction(event -> actions.style());
+    dark.setSelected(actions.isDark());
+    dark.setOnAction(event -> actions.dark(dark.isSelected()));
     menu.getItems().add(dark);
     return menu;
   }

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.io.TempDir;
 import stafette.plan.Favour;
 import stafette.plan.Plan;
 import stafette.plan.PlanEdit;
+import stafette.work.JudgedPlan;
 import stafette.work.OpenLine;
 import stafette.work.Refusal;
 import stafette.work.SideBySide;
@@ -118,5 +119,16 @@ class ComparingTest {
     assertEquals(Favour.BALANCE, desk.line().brief().rules().favour());
     desk.session().undo();
     assertEquals(before, desk.plan());
+  }
+
+  @Test
+  void an_alternative_of_a_player_who_has_gone_is_refused_in_words() {
+    SideBySide plans = compared();
+    SideBySide.Column column = plans.columns().get(0);
+    desk.session().remove(column.plan().plan().playing().get(0));
+    Optional<JudgedPlan> before = desk.session().desk().plan();
+    desk.session().take(column.plan());
+    assertEquals(before, desk.session().desk().plan());
+    assertTrue(desk.refused().get(0).contains("other players"), desk.refused().toString());
   }
 }

@@ -147,8 +147,9 @@ class RecoveryTest {
     session.add("Oboe 1", Optional.empty());
     assertFalse(session.kept().safe());
     session.plan();
-    session.writing().write(session.desk(), folder.resolve("out.musicxml"));
-    session.writing().written();
+    Path out = folder.resolve("out.musicxml");
+    session.writing().write(session.desk(), out);
+    session.writing().written(session.desk(), out);
     assertFalse(session.kept().safe(), "the plan file lacks the oboe");
     session.choose(LeftBehind.line());
     assertEquals(Kept.EASILY_HAD_AGAIN, session.kept());

@@ -114,10 +114,23 @@ class VerdictViewTest {
 
   @Test
   void an_alternative_is_taken(FxRobot robot) {
-    Node take = find(robot, "#take-2");
+    Button take = (Button) find(robot, "#take-2");
     assertTrue(take.getAccessibleText().startsWith("Take the plan that favours"));
-    robot.interact(() -> ((javafx.scene.control.Button) take).fire());
-    assertEquals(List.of(1), taken);
+    robot.interact(take::fire);
+    assertEquals(List.of(2), taken);
+  }
+
+  @Test
+  void the_plan_on_the_desk_is_marked_among_those_side_by_side(FxRobot robot) {
+    Button main = (Button) find(robot, "#take-0");
+    Button first = (Button) find(robot, "#take-1");
+    assertTrue(main.isDisabled());
+    assertEquals("Shown", main.getText());
+    JudgedPlan other = plans.columns().get(0).plan();
+    robot.interact(() -> view.show(other.plan(), other.verdict(), false));
+    assertTrue(first.isDisabled());
+    assertEquals("Take", main.getText());
+    assertEquals("Take the plan that favours balance", main.getAccessibleText());
   }
 
   @Test
