@@ -1,6 +1,6 @@
 package stafette.split;
 
-import static stafette.split.ReferenceShares.WHOLE;
+import static stafette.split.ReferenceShares.MOST;
 
 import com.google.ortools.sat.CpModel;
 import com.google.ortools.sat.IntVar;
@@ -31,8 +31,8 @@ final class ReferenceAir {
     before = new IntVar[line.count()];
     after = new IntVar[line.count()];
     for (int j = 0; j < before.length; j++) {
-      before[j] = model.newIntVar(0, WHOLE, "air before " + j);
-      after[j] = model.newIntVar(0, WHOLE, "air after " + j);
+      before[j] = model.newIntVar(0, MOST, "air before " + j);
+      after[j] = model.newIntVar(0, MOST, "air after " + j);
     }
   }
 

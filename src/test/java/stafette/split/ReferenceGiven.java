@@ -1,5 +1,6 @@
 package stafette.split;
 
+import static stafette.split.ReferenceShares.MOST;
 import static stafette.split.ReferenceShares.WHOLE;
 
 import com.google.ortools.sat.BoolVar;
@@ -86,7 +87,7 @@ final class ReferenceGiven {
     List<IntVar> tired = new ArrayList<>();
     Optional<Literal> firstCapped = Optional.empty();
     for (int k = 0; k < busy.strokeMicros().size(); k++) {
-      IntVar now = model.newIntVar(0, WHOLE, "tired by what is given");
+      IntVar now = model.newIntVar(0, MOST, "tired by what is given");
       Optional<Literal> capped =
           isBeyondAlone(index, k) ? Optional.of(capped(now)) : Optional.empty();
       if (k == 0) {
@@ -109,11 +110,11 @@ final class ReferenceGiven {
         breath.use().values().stream().reduce(1.0, (one, other) -> one * Math.max(1, other));
     long shortSilence =
         ReferenceShares.spent((long) (breath.catchSeconds() * 1e6), most, breath.capacitySeconds());
-    return model.newIntVar(0, WHOLE + shortSilence, "air before what is given");
+    return model.newIntVar(0, MOST + shortSilence, "air before what is given");
   }
 
   private IntVar airAfter(int index, IntVar before, Breath breath) {
-    IntVar after = model.newIntVar(0, WHOLE, "air after what is given");
+    IntVar after = model.newIntVar(0, MOST, "air after what is given");
     Busy busy = player.busy().get(index);
     long spent =
         ReferenceShares.spent(busy.toMicros() - busy.fromMicros(), 1, breath.capacitySeconds());

@@ -1,6 +1,6 @@
 package stafette.split;
 
-import static stafette.split.ReferenceShares.WHOLE;
+import static stafette.split.ReferenceShares.MOST;
 
 import com.google.ortools.sat.BoolVar;
 import com.google.ortools.sat.CpModel;
@@ -91,7 +91,7 @@ final class ReferencePart {
         player.instrument().breath().map(breath -> new ReferenceAir(model, line, player, breath));
     tired = new IntVar[line.count()];
     for (int j = 0; j < tired.length; j++) {
-      tired[j] = model.newIntVar(0, WHOLE, "tired " + j);
+      tired[j] = model.newIntVar(0, MOST, "tired " + j);
     }
     given = new ReferenceGiven(model, player);
   }

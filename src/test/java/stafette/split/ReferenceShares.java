@@ -9,6 +9,12 @@ import stafette.limits.Capability;
 final class ReferenceShares {
   static final long WHOLE = 1_000_000_000L;
 
+  /**
+   * The most that may be spent: room for a hundred roundings, so that they shut out nothing that
+   * ends exactly at a limit.
+   */
+  static final long MOST = WHOLE + 100;
+
   private ReferenceShares() {}
 
   /**
