@@ -6,6 +6,7 @@ import java.util.Optional;
 import stafette.limits.Breath;
 import stafette.plan.Plan;
 import stafette.plan.Player;
+import stafette.plan.Segment;
 import stafette.score.Line;
 import stafette.score.Place;
 import stafette.words.Sentence;
@@ -16,14 +17,17 @@ import stafette.words.Sentence;
  * against the plan unless the plan is what spoils it.
  */
 final class PartRules {
-  private final Line line;
+  private final List<Line> lines;
   private final Player player;
   private final WholePart part;
   private final WholePart given;
   private final long readyMicros;
 
-  PartRules(Line line, WholePart part, long readyMicros) {
-    this.line = line;
+  /**
+   * @param lines by relay
+   */
+  PartRules(List<Line> lines, WholePart part, long readyMicros) {
+    this.lines = List.copyOf(lines);
     this.player = part.player();
     this.part = part;
     this.given = part.givenOnly();
@@ -31,7 +35,8 @@ final class PartRules {
   }
 
   static PartRules of(Plan plan, WholePart part) {
-    return new PartRules(plan.line(), part, plan.brief().rules().readyMicros(part.player()));
+    return new PartRules(
+        plan.brief().lines(), part, plan.brief().rules().readyMicros(part.player()));
   }
 
   List<Finding> findings(double stretch) {
@@ -99,7 +104,7 @@ final class PartRules {
   private Finding tired(Excess excess) {
     return Finding.at(
         Finding.Kind.TIREDNESS,
-        Whereabouts.of(player, line, excess.micros),
+        place(excess),
         spoilt(
             excess,
             Sentence.of(
@@ -110,7 +115,7 @@ final class PartRules {
   private Finding breathless(Excess excess) {
     return Finding.at(
         Finding.Kind.BREATH,
-        Whereabouts.of(player, line, excess.micros),
+        place(excess),
         spoilt(
             excess,
             Sentence.of(
@@ -186,6 +191,14 @@ final class PartRules {
   }
 
   private Place entry(Stint stint) {
-    return Whereabouts.of(player, line, stint.segment().orElseThrow().first());
+    return Whereabouts.of(player, line(stint), stint.startMicros());
+  }
+
+  private Place place(Excess excess) {
+    return Whereabouts.of(player, line(part.stints().get(excess.stint)), excess.micros);
+  }
+
+  private Line line(Stint stint) {
+    return lines.get(stint.segment().map(Segment::relay).orElse(0));
   }
 }

@@ -62,7 +62,7 @@ final class Solo {
     Played played = new Played(line, 0, line.count() - 1);
     rules = new SegmentRules(played, player, skill, demand, whole);
     part = new WholePart(player, List.of(Stint.of(player, skill, demand, played, whole)));
-    partRules = new PartRules(line, part, 0);
+    partRules = new PartRules(List.of(line), part, 0);
     use = rules.worst().share();
     usualPerSecond = Demand.usualRatePerSecond(line);
   }

@@ -1,54 +1,94 @@
 package stafette.split;
 
+import java.util.Arrays;
+
 /** Who is in which slot of a crew, and how they are. Players of a kind stand side by side. */
 final class Crowd {
-  /** Nobody's role: free to enter. */
-  static final int FREE = -1;
+  private static final long FREE = 0;
 
   private final State[] states;
   private final int[] players;
-  private final int[] roles;
+  private final long[] roles;
 
-  /**
-   * @param states by slot, those of players of an open stretch aside
-   * @param players by slot, as indices in the brief
-   * @param roles by slot: twice the relay, one more for a pair's second, {@link #FREE} for who
-   *     rests
-   */
-  Crowd(State[] states, int[] players, int[] roles) {
+  private Crowd(State[] states, int[] players, long[] roles) {
     this.states = states;
     this.players = players;
     this.roles = roles;
   }
 
-  State[] states() {
-    return states;
-  }
-
-  int[] players() {
-    return players;
-  }
-
-  int[] roles() {
-    return roles;
+  /**
+   * A rested crowd without roles.
+   *
+   * @param players by slot, as indices in the brief
+   */
+  static Crowd rested(int[] players) {
+    State[] states = new State[players.length];
+    Arrays.fill(states, State.RESTED);
+    return new Crowd(states, players.clone(), new long[players.length]);
   }
 
   Crowd copy() {
     return new Crowd(states.clone(), players.clone(), roles.clone());
   }
 
-  /** The slot of who plays a role. */
-  int slot(int role) {
+  State state(int slot) {
+    return states[slot];
+  }
+
+  void set(int slot, State state) {
+    states[slot] = state;
+  }
+
+  /** Who is in a slot, as an index in the brief. */
+  int player(int slot) {
+    return players[slot];
+  }
+
+  /** Whether a slot's player was the last to begin in no relay. */
+  boolean isFree(int slot) {
+    return roles[slot] == FREE;
+  }
+
+  /** Whether a slot's player was the last, or one of the last pair, to begin in a relay. */
+  boolean isLastIn(int relay, int slot) {
+    return (roles[slot] & (role(relay, 0) | role(relay, 1))) != 0;
+  }
+
+  /** Whether a slot's player has that place among those who were the last to begin in a relay. */
+  boolean is(int relay, int member, int slot) {
+    return (roles[slot] & role(relay, member)) != 0;
+  }
+
+  /** The slot of who was the last to begin in a relay. */
+  int slot(int relay, int member) {
     int slot = 0;
-    while (roles[slot] != role) {
+    while (!is(relay, member, slot)) {
       slot++;
     }
     return slot;
   }
 
+  /** From now on others are the last to have begun in a relay, by member. */
+  void begin(int relay, int[] slots) {
+    for (int slot = 0; slot < roles.length; slot++) {
+      roles[slot] &= ~(role(relay, 0) | role(relay, 1));
+    }
+    for (int member = 0; member < slots.length; member++) {
+      roles[slots[member]] |= role(relay, member);
+    }
+  }
+
+  private static long role(int relay, int member) {
+    return 1L << (2 * relay + member);
+  }
+
+  boolean hasRolesOf(Crowd other) {
+    return Arrays.equals(roles, other.roles);
+  }
+
   /**
-   * Puts players of a kind in an order, those who play by their roles and the others as they are
-   * free, so that labels that differ only in names look the same.
+   * Puts players of a kind in an order, those with roles by these and the others as they are free,
+   * so that labels that differ only in names look the same.
    *
    * @param kinds by slot
    */
@@ -64,14 +104,12 @@ final class Crowd {
     State state = states[one];
     states[one] = states[other];
     states[other] = state;
-    swap(players, one, other);
-    swap(roles, one, other);
-  }
-
-  private static void swap(int[] numbers, int one, int other) {
-    int number = numbers[one];
-    numbers[one] = numbers[other];
-    numbers[other] = number;
+    int player = players[one];
+    players[one] = players[other];
+    players[other] = player;
+    long role = roles[one];
+    roles[one] = roles[other];
+    roles[other] = role;
   }
 
   private boolean later(int one, int other) {

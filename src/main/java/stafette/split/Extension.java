@@ -7,7 +7,9 @@ import java.util.function.Consumer;
 
 /**
  * Extends partial plans by one stretch, carrying along what everybody brings: exact, every rule of
- * the model holds. Where there are several relays, the one whose stretch ends first goes on.
+ * the model holds. Where there are several relays, stretches are begun in the order of their first
+ * strokes, those that begin together in the order of their relays: so whatever players have done
+ * before is known when they begin.
  */
 final class Extension {
   private final Relay[] relays;
@@ -40,28 +42,16 @@ final class Extension {
 
   /** Labels for all who can begin the first line. */
   void begin(Consumer<Label> take) {
-    State[] states = new State[slots.length];
     int[] players = new int[slots.length];
-    int[] roles = new int[slots.length];
     int seen = 0;
     for (int slot = 0; slot < slots.length; slot++) {
       seen = slot > 0 && slots[slot] == slots[slot - 1] ? seen + 1 : 0;
       players[slot] = kinds[slot].members().get(seen);
-      states[slot] = State.RESTED;
-      roles[slot] = Crowd.FREE;
     }
     Label.Standing[] standing = new Label.Standing[relays.length];
     Arrays.fill(standing, Label.Standing.NONE);
-    Entry entry =
-        new Entry(Optional.empty(), standing, new Crowd(states, players, roles), 0, -1, 0);
-    begin(entry, 0, take);
-  }
-
-  private void begin(Entry entry, int relay, Consumer<Label> take) {
-    int[] present = relaxations[relay].present();
-    for (int i = present.length - 1; i >= 0; i--) {
-      enterAll(entry, relay, present[i], 0, -1, entry.paid(), take);
-    }
+    Entry entry = new Entry(Optional.empty(), standing, Crowd.rested(players), 0, -1, 0);
+    goOn(entry, Long.MAX_VALUE, take);
   }
 
   /** The least that a plan costs which goes on from this label, with its first untried end. */
@@ -136,24 +126,75 @@ final class Extension {
       return false;
     }
     Entry entry = ended.get();
-    int soonest = -1;
-    for (int r = 0; r < relays.length; r++) {
-      if (!entry.standing()[r].hasBegun()) {
-        begin(entry, r, take);
+    if (goOn(entry, enough * Relaxation.MICROPOINTS, take)) {
+      return false;
+    }
+    return (entry.kept() & mustKeep) == mustKeep;
+  }
+
+  /** Labels for all stretches that can be the next to begin; false if there is none to begin. */
+  private boolean goOn(Entry entry, long enough, Consumer<Label> take) {
+    boolean goesOn = false;
+    for (int relay = 0; relay < relays.length; relay++) {
+      Label.Standing standing = entry.standing()[relay];
+      if (!standing.hasBegun()) {
+        goesOn = true;
+        begin(entry, relay, take);
+      } else if (standing.last() < relays[relay].count() - 1) {
+        goesOn = true;
+        handOver(entry, relay, enough, take);
+      }
+    }
+    return goesOn;
+  }
+
+  private void begin(Entry entry, int relay, Consumer<Label> take) {
+    if (isNext(entry, relay, 0)) {
+      int[] present = relaxations[relay].present();
+      for (int i = present.length - 1; i >= 0; i--) {
+        enterAll(entry, relay, present[i], 0, -1, entry.paid(), take);
+      }
+    }
+  }
+
+  /**
+   * Whether a relay's next stretch may be the next of all to begin, with such a stroke: the one
+   * begun last is not later, and the next ones of other relays need not be earlier.
+   */
+  private boolean isNext(Entry entry, int relay, int start) {
+    if (relays.length == 1) {
+      return true;
+    }
+    long onset = relays[relay].onsetFrom(start);
+    if (entry.parent().isPresent()) {
+      Label before = entry.parent().get();
+      long last = relays[before.relay()].onsetFrom(before.first());
+      if (onset < last || (onset == last && relay <= before.relay())) {
         return false;
       }
-      if (entry.standing()[r].last() < relays[r].count() - 1
-          && (soonest < 0
-              || relays[r].onsetFrom(entry.standing()[r].last())
-                  < relays[soonest].onsetFrom(entry.standing()[soonest].last()))) {
-        soonest = r;
+    }
+    for (int other = 0; other < relays.length; other++) {
+      long latest = other == relay ? Long.MAX_VALUE : latestStart(entry.standing()[other], other);
+      if (latest < onset || (latest == onset && other < relay)) {
+        return false;
       }
     }
-    if (soonest < 0) {
-      return (entry.kept() & mustKeep) == mustKeep;
+    return true;
+  }
+
+  /** The last moment at which a relay's next stretch may begin; never if it needs none. */
+  private long latestStart(Label.Standing standing, int relay) {
+    int end = standing.last();
+    if (!standing.hasBegun()) {
+      return relays[relay].onsetFrom(0);
     }
-    handOver(entry, soonest, enough * Relaxation.MICROPOINTS, take);
-    return false;
+    if (end == relays[relay].count() - 1) {
+      return Long.MAX_VALUE;
+    }
+    Handoffs handoffs = relays[relay].handoffs();
+    return handoffs.overSilence(end)
+        ? relays[relay].onsetFrom(end + 1)
+        : relays[relay].onsetFrom(Math.max(0, Math.min(end, handoffs.latest(end))));
   }
 
   /** Everybody's state once the label's stretch has its end; empty if a given passage is spoilt. */
@@ -163,7 +204,7 @@ final class Extension {
     Reach reach = relay.reach(label.actor(), label.first());
     Crowd crowd = label.crowd().copy();
     for (int member = 0; member < actor.size(); member++) {
-      int slot = crowd.slot(2 * label.relay() + member);
+      int slot = crowd.slot(label.relay(), member);
       int own = relay.own(actor, member, label.first(), end);
       State after =
           kinds[slot].after(
@@ -175,7 +216,7 @@ final class Extension {
       if (kinds[slot].hasGiven() && kinds[slot].spoils(after)) {
         return Optional.empty();
       }
-      crowd.states()[slot] = after;
+      crowd.set(slot, after);
     }
     Label.Standing[] standing = label.standing().clone();
     standing[label.relay()] = new Label.Standing(label.actor(), end, label.earliestNext());
@@ -194,7 +235,7 @@ final class Extension {
     Label.Standing leaving = entry.standing()[relay];
     int end = leaving.last();
     Handoffs handoffs = relays[relay].handoffs();
-    if (handoffs.overSilence(end)) {
+    if (handoffs.overSilence(end) && isNext(entry, relay, end + 1)) {
       handOver(entry, relay, end + 1, enough, take);
     }
     int from = Math.max(handoffs.earliest(end), leaving.earliestNext());
@@ -202,7 +243,7 @@ final class Extension {
       from = Math.max(from, entry.overlapEnd() + 1);
     }
     for (int start = from; start <= Math.min(end, handoffs.latest(end)); start++) {
-      if (handoffs.allows(start, end)) {
+      if (handoffs.allows(start, end) && isNext(entry, relay, start)) {
         handOver(entry, relay, start, enough, take);
       }
     }
@@ -229,17 +270,17 @@ final class Extension {
     }
   }
 
-  /** Labels for all free players who can be this actor. */
+  /** Labels for all players who can be this actor. */
   private void enterAll(
       Entry entry, int relay, int actor, int start, int before, int paid, Consumer<Label> take) {
     Actor who = relays[relay].actor(actor);
     for (int slot = slots.length - 1; slot >= 0; slot--) {
-      if (mayBe(entry, who, 0, slot)) {
+      if (mayBe(entry, relay, who, 0, slot)) {
         if (who.size() == 1) {
           enter(entry, relay, who, start, before, paid, new int[] {slot}, take);
         } else {
           for (int second = slots.length - 1; second >= 0; second--) {
-            if (second != slot && mayBe(entry, who, 1, second)) {
+            if (second != slot && mayBe(entry, relay, who, 1, second)) {
               enter(entry, relay, who, start, before, paid, new int[] {slot, second}, take);
             }
           }
@@ -248,16 +289,19 @@ final class Extension {
     }
   }
 
-  /** Whether a slot's player is free for a member; of players alike in all only the first is. */
-  private boolean mayBe(Entry entry, Actor who, int member, int slot) {
-    if (slots[slot] != who.kind(member) || entry.crowd().roles()[slot] != Crowd.FREE) {
+  /**
+   * Whether a slot's player may be a member if there is time: nobody follows themselves. Of players
+   * alike in all only the first may.
+   */
+  private boolean mayBe(Entry entry, int relay, Actor who, int member, int slot) {
+    Crowd crowd = entry.crowd();
+    if (slots[slot] != who.kind(member) || crowd.isLastIn(relay, slot)) {
       return false;
     }
     int twin = slot - 1;
     int skip = who.size() > 1 && who.kind(0) == who.kind(1) ? member : 0;
-    while (twin >= 0 && slots[twin] == slots[slot]) {
-      if (entry.crowd().roles()[twin] == Crowd.FREE
-          && entry.crowd().states()[twin].equals(entry.crowd().states()[slot])) {
+    while (crowd.isFree(slot) && twin >= 0 && slots[twin] == slots[slot]) {
+      if (crowd.isFree(twin) && crowd.state(twin).equals(crowd.state(slot))) {
         if (skip == 0) {
           return false;
         }
@@ -290,7 +334,7 @@ final class Extension {
         return;
       }
       long onset = table.line().onsetMicros(own);
-      State brings = kind.at(entry.crowd().states()[chosen[member]], onset);
+      State brings = kind.at(entry.crowd().state(chosen[member]), onset);
       if (kind.freeFrom(brings) > onset) {
         return;
       }
@@ -333,21 +377,15 @@ final class Extension {
       long[] tiredness,
       long[] air) {
     Crowd crowd = entry.crowd().copy();
+    crowd.begin(relay, chosen);
+    long now = nextEntry(entry.standing(), relay, start, Math.max(start, before) + 1);
     for (int slot = 0; slot < slots.length; slot++) {
-      crowd.roles()[slot] = crowd.roles()[slot] >> 1 == relay ? Crowd.FREE : crowd.roles()[slot];
-    }
-    for (int member = 0; member < who.size(); member++) {
-      crowd.roles()[chosen[member]] = 2 * relay + member;
-      crowd.states()[chosen[member]] = State.RESTED;
-    }
-    long now = nextEntry(entry.standing(), relay, Math.max(start, before) + 1);
-    for (int slot = 0; slot < slots.length; slot++) {
-      if (crowd.roles()[slot] == Crowd.FREE) {
-        crowd.states()[slot] =
-            now == Long.MAX_VALUE
-                ? State.RESTED
-                : kinds[slot].simplified(crowd.states()[slot], now);
-      }
+      boolean open = crowd.isLastIn(relay, slot);
+      crowd.set(
+          slot,
+          open || now == Long.MAX_VALUE
+              ? State.RESTED
+              : kinds[slot].simplified(crowd.state(slot), now));
     }
     crowd.sortAlike(slots);
     int overlapEnd = doubled && start <= before ? before : entry.overlapEnd();
@@ -367,8 +405,8 @@ final class Extension {
         beside(entry.standing(), relay, who, start, tiredness, crowd, now));
   }
 
-  /** The first moment at which anybody may enter any relay. */
-  private long nextEntry(Label.Standing[] standing, int open, int earliestNext) {
+  /** The first moment at which anybody may enter any relay after a stretch begun. */
+  private long nextEntry(Label.Standing[] standing, int open, int start, int earliestNext) {
     long next = relays[open].onsetFrom(earliestNext);
     for (int relay = 0; relay < standing.length; relay++) {
       if (relay != open) {
@@ -378,7 +416,7 @@ final class Extension {
             done ? next : Math.min(next, relays[relay].onsetFrom(standing[relay].earliestNext()));
       }
     }
-    return next;
+    return Math.max(next, relays[open].onsetFrom(start));
   }
 
   private long beside(
@@ -402,9 +440,8 @@ final class Extension {
       return beside;
     }
     for (int slot = 0; slot < slots.length; slot++) {
-      int role = crowd.roles()[slot];
-      if (role >> 1 == open && role != Crowd.FREE) {
-        int member = role & 1;
+      if (crowd.isLastIn(open, slot)) {
+        int member = crowd.is(open, 0, slot) ? 0 : 1;
         Relay relay = relays[open];
         long onset =
             relay
@@ -414,7 +451,7 @@ final class Extension {
                 .onsetMicros(relay.ownFirst(who, member, start));
         beside -= prices.allowanceAt(slots[slot], tiredness[member], onset);
       } else {
-        State state = crowd.states()[slot];
+        State state = crowd.state(slot);
         long from =
             now == Long.MAX_VALUE ? prices.endMicros() : Math.max(now, kinds[slot].freeFrom(state));
         beside -= prices.allowance(slots[slot], state, from);
@@ -435,9 +472,11 @@ final class Extension {
         return false;
       }
     }
+    if (!one.crowd().hasRolesOf(other.crowd())) {
+      return false;
+    }
     for (int slot = 0; slot < slots.length; slot++) {
-      if (one.crowd().roles()[slot] != other.crowd().roles()[slot]
-          || !kinds[slot].noWorse(one.crowd().states()[slot], other.crowd().states()[slot])) {
+      if (!kinds[slot].noWorse(one.crowd().state(slot), other.crowd().state(slot))) {
         return false;
       }
     }

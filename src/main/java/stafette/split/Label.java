@@ -140,7 +140,7 @@ final class Label {
 
   /** The player in the brief who is the member. */
   int player(int member) {
-    return crowd.players()[crowd.slot(2 * relay + member)];
+    return crowd.player(crowd.slot(relay, member));
   }
 
   /** The first stroke with which the relay's next stretch may begin. */

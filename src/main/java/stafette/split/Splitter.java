@@ -35,6 +35,9 @@ import stafette.plan.Segment;
  *       proof takes long.
  * </ol>
  *
+ * <p>Of several relays with hockets, plans are not looked for in which the second of a pair plays
+ * in another relay between the pair's first note and its own.
+ *
  * <p>Ties go to smaller crews, then to players listed first. The search knows no clock and no
  * chance: the same brief gives the same plan, unless it is stopped. Time grows with the line's
  * length and with the square of the kinds times techniques while everybody is rested in time; near

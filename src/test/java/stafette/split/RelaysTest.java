@@ -2,7 +2,9 @@ package stafette.split;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assertions.fail;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.Random;
@@ -10,14 +12,25 @@ import java.util.stream.IntStream;
 import net.jqwik.api.Assume;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import org.junit.jupiter.api.Test;
+import stafette.Invented;
 import stafette.check.Judge;
 import stafette.check.Verdict;
 import stafette.plan.Brief;
+import stafette.plan.Busy;
 import stafette.plan.Hocket;
+import stafette.plan.Plan;
+import stafette.plan.Player;
+import stafette.plan.Rules;
 import stafette.score.Line;
+import stafette.score.Stroke;
+import stafette.time.Length;
+import stafette.time.Position;
 
 /** Hockets, locks and several relays: the search finds what trying every plan finds. */
 class RelaysTest {
+  private static final Rules RULES = Invented.rules();
+
   @Property(tries = 150, maxDiscardRatio = 100)
   void hockets_are_exact(@ForAll long seed) {
     Brief brief = SmallBriefs.of(seed, 6, 3);
@@ -63,6 +76,73 @@ class RelaysTest {
     int free = cost(brief);
     int kept = cost(locked);
     assertTrue(kept < 0 || (free >= 0 && free <= kept), () -> brief + " " + locked.rules().locks());
+  }
+
+  @Test
+  void two_who_have_notes_of_their_own_in_a_silence_change_places_after_it() {
+    Line line = bars(0, 1, 8, 9);
+    Busy own = new Busy(4_000_000, 4_500_000, List.of(4_000_000L));
+    Brief brief = new Brief(List.of(line, line), List.of(with(own, 1), with(own, 2)), RULES);
+    Plan plan = plan(brief);
+    assertEquals(2, plan.handoffs().size());
+    assertTrue(Judge.judge(plan).holds());
+  }
+
+  @Test
+  void one_who_is_free_when_another_relay_begins_plays_in_both() {
+    Line line = bars(0, 1, 8, 9);
+    Brief brief =
+        new Brief(List.of(only(line, 0, 8), only(line, 8, 16)), List.of(flute(1), flute(2)), RULES);
+    assertEquals(List.of("Flute 1"), plan(brief).playing());
+  }
+
+  @Test
+  void one_who_relieves_in_one_relay_relieves_in_another_after_its_silence() {
+    Line line = bars(0, 1, 2, 3, 8, 9);
+    List<Line> lines = List.of(only(line, 0, 8, 16, 24), only(line, 8, 16));
+    Busy early = new Busy(2_000_000, 2_500_000, List.of(2_000_000L));
+    Busy late = new Busy(6_000_000, 6_500_000, List.of(6_000_000L));
+    Brief brief = new Brief(lines, List.of(with(early, 1), with(late, 2)), RULES);
+    assertTrue(Judge.judge(plan(brief)).holds());
+  }
+
+  /** Four sixteenths on each of these quarters, at one quarter a second. */
+  private static Line bars(int... quarters) {
+    List<Stroke> strokes = new ArrayList<>();
+    for (int quarter : quarters) {
+      for (int i = 0; i < 4; i++) {
+        strokes.add(
+            Invented.stroke(
+                Position.ofQuarters(4 * quarter + i, 4), Length.ofQuarters(1, 4), Invented.A4));
+      }
+    }
+    return Invented.lineOf(strokes, 60);
+  }
+
+  /** The strokes from one number to before another, and so on. */
+  private static Line only(Line line, int... bounds) {
+    List<Integer> kept = new ArrayList<>();
+    for (int i = 0; i < bounds.length; i += 2) {
+      IntStream.range(bounds[i], bounds[i + 1]).forEach(kept::add);
+    }
+    return line.only(kept, false);
+  }
+
+  private static Player flute(int number) {
+    return Invented.player("Flute " + number, Invented.instrument("flute"), 13, 8, 20, 8);
+  }
+
+  private static Player with(Busy busy, int number) {
+    Player free = flute(number);
+    return new Player(free.name(), free.instrument(), free.part(), free.skills(), List.of(busy));
+  }
+
+  private static Plan plan(Brief brief) {
+    return Splitter.split(brief, () -> false)
+        .match(
+            best -> best.plan(),
+            none -> fail(none.reasons().toString()),
+            stopped -> fail("stopped"));
   }
 
   private static Brief doubled(Brief brief) {

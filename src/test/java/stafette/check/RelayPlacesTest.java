@@ -1,0 +1,58 @@
+package stafette.check;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import stafette.Invented;
+import stafette.plan.Brief;
+import stafette.plan.Pattern;
+import stafette.plan.Plan;
+import stafette.plan.Player;
+import stafette.plan.Segment;
+import stafette.score.Line;
+
+/** Findings about a player of several relays are named by the line in which they are. */
+class RelayPlacesTest {
+  private static final Line WHOLE = Invented.line(2, 4, 60);
+  private static final Line SHORT = only(0, 2);
+  private static final Line LONG = only(2, 30);
+
+  private static Line only(int from, int to) {
+    return WHOLE.only(IntStream.range(from, to).boxed().toList(), false);
+  }
+
+  private static Player flute(String name, double sustained) {
+    return Invented.player(name, Invented.instrument("flute"), 13, sustained, 1, 8);
+  }
+
+  private static List<String> findings(Player first, Player second, Segment... segments) {
+    Brief brief = new Brief(List.of(SHORT, LONG), List.of(first, second), Invented.rules());
+    return Judge.judge(new Plan(brief, List.of(segments))).findings().stream()
+        .map(finding -> finding.kind() + " " + finding.place())
+        .toList();
+  }
+
+  @Test
+  void too_short_a_rest_is_named_in_the_second_line() {
+    assertEquals(
+        List.of("REST Flute 1, bar 1, beat 1+1/2"),
+        findings(
+            flute("Flute 1", 8),
+            flute("Flute 2", 8),
+            new Segment(0, 0, 0, 0, 1, Pattern.ALL),
+            new Segment(1, 0, 0, 0, 27, Pattern.ALL)));
+  }
+
+  @Test
+  void tiredness_is_named_by_a_stroke_of_the_second_line() {
+    assertEquals(
+        List.of("TIREDNESS Flute 2, bar 1, beat 2+1/4"),
+        findings(
+            flute("Flute 1", 8),
+            flute("Flute 2", 2.5),
+            new Segment(0, 0, 0, 0, 1, Pattern.ALL),
+            new Segment(1, 1, 0, 0, 27, Pattern.ALL)));
+  }
+}
