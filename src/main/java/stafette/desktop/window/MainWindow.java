@@ -97,13 +97,17 @@ public final class MainWindow {
   }
 
   /**
-   * As large as it should be, or as the screen allows. Some window managers forget what they are
-   * asked before a window is seen.
+   * As large as it should be, or as the screen allows, and wholly on it. Some window managers
+   * forget what they are asked before a window is seen.
    */
   private void fit() {
     Rectangle2D room = Screen.getPrimary().getVisualBounds();
-    stage.setWidth(Math.min(WIDTH, room.getWidth()));
-    stage.setHeight(Math.min(HEIGHT, room.getHeight()));
+    double width = Math.min(WIDTH, room.getWidth());
+    double height = Math.min(HEIGHT, room.getHeight());
+    stage.setWidth(width);
+    stage.setHeight(height);
+    stage.setX(room.getMinX() + (room.getWidth() - width) / 2);
+    stage.setY(room.getMinY() + (room.getHeight() - height) / 3);
     stage.setMinWidth(Math.min(LEAST_WIDTH, room.getWidth()));
     stage.setMinHeight(Math.min(LEAST_HEIGHT, room.getHeight()));
   }
