@@ -129,19 +129,29 @@ public record ChangedPart(
 
   /** How many strokes begin in these bars now. */
   public int strokesBefore() {
-    return strokes(before);
+    return bars.stream().mapToInt(this::strokesBefore).sum();
   }
 
   /** How many would. */
   public int strokesAfter() {
-    return strokes(after);
+    return bars.stream().mapToInt(this::strokesAfter).sum();
   }
 
-  private int strokes(List<Line> lines) {
+  /** How many strokes begin in a bar now. */
+  public int strokesBefore(Bar bar) {
+    return strokes(before, bar);
+  }
+
+  /** How many would. */
+  public int strokesAfter(Bar bar) {
+    return strokes(after, bar);
+  }
+
+  private static int strokes(List<Line> lines, Bar bar) {
     return (int)
         lines.stream()
             .flatMap(line -> line.strokes().stream())
-            .filter(stroke -> bars.stream().anyMatch(bar -> bar.span().contains(stroke.onset())))
+            .filter(stroke -> bar.span().contains(stroke.onset()))
             .count();
   }
 }

@@ -43,12 +43,26 @@ public final class Writing {
   }
 
   /**
-   * What writing a desk's plan would change: a sentence for each part.
+   * What writing would change.
+   *
+   * @param sentences one for each part; none if the score has all of it already
+   * @param parts with their bars
+   */
+  public record Changes(List<Sentence> sentences, List<ChangedPart> parts) {
+    public Changes {
+      sentences = List.copyOf(sentences);
+      parts = List.copyOf(parts);
+    }
+  }
+
+  /**
+   * What writing a desk's plan would change.
    *
    * @throws Refusal if there is no plan, or it can't be written into this score
    */
-  public List<Sentence> changes(Desk now) throws Refusal {
-    return WriteScore.changes(line(now).score(), plan(now), now.source(), limits);
+  public Changes changes(Desk now) throws Refusal {
+    return new Changes(
+        WriteScore.changes(line(now).score(), plan(now), now.source(), limits), changedBars(now));
   }
 
   /** Looks beside the window for the bars that writing would change; for none without a plan. */

@@ -3,14 +3,15 @@ package stafette.desktop.window;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javafx.scene.Scene;
 import stafette.desktop.playing.Wish;
 import stafette.desktop.state.Desk;
 import stafette.desktop.state.Labour;
 import stafette.desktop.state.Session;
+import stafette.desktop.state.Writing;
 import stafette.desktop.texts.Texts;
 import stafette.time.Rational;
-import stafette.words.Sentence;
 import stafette.work.ExportPlan;
 import stafette.work.JudgedPlan;
 import stafette.work.OpenLine;
@@ -113,16 +114,19 @@ final class Doer implements Tools.Actions {
     }
   }
 
-  private void write(Desk now, List<Sentence> changes) {
+  private void write(Desk now, Writing.Changes changes) {
     words.rest();
-    if (changes.isEmpty()) {
+    if (changes.sentences().isEmpty()) {
       words.say(texts.get("window.unchanged"));
       return;
     }
     Asking.Proposal proposal =
         new Asking.Proposal(
             texts.get("write.title"),
-            changes.stream().map(texts::say).toList(),
+            Stream.concat(
+                    changes.sentences().stream().map(texts::say),
+                    new BarByBar(texts).lines(changes.parts()).stream())
+                .toList(),
             texts.get("verdict.caution"),
             texts.get("write.go"));
     if (asking.agrees(proposal)) {

@@ -198,11 +198,11 @@ class RuleChangesTest {
 
   @Test
   void what_writing_makes_of_the_line_can_be_undone_and_leaves_the_plan_proven() throws Refusal {
-    List<Sentence> kept = desk.session().writing().changes(desk.session().desk());
+    List<Sentence> kept = desk.session().writing().changes(desk.session().desk()).sentences();
     rules.source(SourceTreatment.REMOVE);
     assertEquals(SourceTreatment.REMOVE, desk.session().desk().source());
     assertTrue(desk.session().desk().isOptimal());
-    assertNotEquals(kept, desk.session().writing().changes(desk.session().desk()));
+    assertNotEquals(kept, desk.session().writing().changes(desk.session().desk()).sentences());
     desk.session().undo();
     assertEquals(SourceTreatment.KEEP, desk.session().desk().source());
     desk.session().redo();

@@ -334,10 +334,10 @@ class SessionTest {
     planned();
     session.byHand().edit(moved(present().handoffs().get(0), -3));
     session.byHand().lockHandoff(0);
-    assertFalse(session.writing().changes(session.desk()).isEmpty());
+    assertFalse(session.writing().changes(session.desk()).sentences().isEmpty());
     Path out = folder.resolve("out.musicxml");
     WriteScore.Saved saved = session.writing().write(session.desk(), out);
-    assertEquals(session.writing().changes(session.desk()), saved.changes());
+    assertEquals(session.writing().changes(session.desk()).sentences(), saved.changes());
     assertTrue(Files.readString(out).contains("Flute 1"));
     Path kept = folder.resolve("plan.json");
     session.writing().savePlan(kept);

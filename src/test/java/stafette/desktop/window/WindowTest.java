@@ -90,7 +90,9 @@ class WindowTest {
     seen("2-planned");
     robot.clickOn("#tool-write");
     until(() -> says(robot).startsWith("Written:"));
-    assertFalse(agreedTo.isEmpty());
+    assertTrue(
+        agreedTo.contains("Flute 1, bars 5–7: 24 notes in each, before no notes"),
+        agreedTo::toString);
     Path written = folder.resolve("lantern-run-relay.musicxml");
     assertTrue(Files.readString(written).contains("<part-name>"));
     seen("3-written");
