@@ -12,6 +12,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import javafx.scene.text.Font;
 import javafx.stage.Stage;
 import stafette.desktop.texts.Texts;
 
@@ -21,11 +22,17 @@ import stafette.desktop.texts.Texts;
  * what is going on.
  */
 final class Frame extends BorderPane {
+  private static final double LEFT_EM = 20;
+  private static final double RIGHT_EM = 24;
+  private static final double MOST_LEFT = 0.23;
+  private static final double MOST_RIGHT = 0.3;
+
   private final HBox tools = new HBox();
   private final Label status = new Label();
   private final TabPane side = new TabPane();
   private final VBox hearing = new VBox();
   private final Offer offer;
+  private final SplitPane across;
 
   Frame(Panels panels, Texts texts) {
     offer = new Offer(texts);
@@ -48,13 +55,19 @@ final class Frame extends BorderPane {
     beginning.visibleProperty().bind(panels.welcome().visibleProperty());
     beginning.managedProperty().bind(beginning.visibleProperty());
     middle.visibleProperty().bind(beginning.visibleProperty().not());
-    SplitPane across = new SplitPane(panels.passages(), new StackPane(middle, beginning), side);
-    across.setDividerPositions(0.19, 0.77);
+    across = new SplitPane(panels.passages(), new StackPane(middle, beginning), side);
     SplitPane.setResizableWithParent(panels.passages(), false);
     SplitPane.setResizableWithParent(side, false);
     setTop(new VBox(tools, offer));
     setCenter(across);
     setBottom(new VBox(hearing, foot));
+  }
+
+  /** Gives the panels left and right the room that their type needs. */
+  void divide() {
+    double em = Font.getDefault().getSize() / across.getWidth();
+    across.setDividerPositions(
+        Math.min(LEFT_EM * em, MOST_LEFT), 1 - Math.min(RIGHT_EM * em, MOST_RIGHT));
   }
 
   private static Tab tab(String id, String title, Node content) {

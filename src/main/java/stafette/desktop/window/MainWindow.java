@@ -11,6 +11,7 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.input.KeyCombination;
 import javafx.scene.input.TransferMode;
+import javafx.scene.text.Font;
 import javafx.stage.Screen;
 import javafx.stage.Stage;
 import javafx.stage.WindowEvent;
@@ -30,8 +31,8 @@ public final class MainWindow {
   /** Where files go that are made of samples. */
   private static final Path HOME = Path.of(System.getProperty("user.home", "."));
 
-  private static final double WIDTH = 1360;
-  private static final double HEIGHT = 820;
+  private static final double WIDTH_EM = 105;
+  private static final double HEIGHT_EM = 63;
   private static final double LEAST_WIDTH = 900;
   private static final double LEAST_HEIGHT = 560;
 
@@ -67,7 +68,7 @@ public final class MainWindow {
     panels = Panels.of(texts, gestures, ruling, new Doors());
     panels.welcome().show(remembered.recent());
     frame = new Frame(panels, texts);
-    Scene scene = new Scene(frame, WIDTH, HEIGHT);
+    Scene scene = new Scene(frame, WIDTH_EM * em(), HEIGHT_EM * em());
     listener =
         new Listener(panels.relay(), texts, limits, threads.forHearing(), Playing::open, words);
     gestures.heardBy(listener);
@@ -102,14 +103,19 @@ public final class MainWindow {
    */
   private void fit() {
     Rectangle2D room = Screen.getPrimary().getVisualBounds();
-    double width = Math.min(WIDTH, room.getWidth());
-    double height = Math.min(HEIGHT, room.getHeight());
+    double width = Math.min(WIDTH_EM * em(), room.getWidth());
+    double height = Math.min(HEIGHT_EM * em(), room.getHeight());
     stage.setWidth(width);
     stage.setHeight(height);
     stage.setX(room.getMinX() + (room.getWidth() - width) / 2);
     stage.setY(room.getMinY() + (room.getHeight() - height) / 3);
     stage.setMinWidth(Math.min(LEAST_WIDTH, room.getWidth()));
     stage.setMinHeight(Math.min(LEAST_HEIGHT, room.getHeight()));
+    Platform.runLater(frame::divide);
+  }
+
+  private static double em() {
+    return Font.getDefault().getSize();
   }
 
   /** The ways in that are offered at the beginning. */
