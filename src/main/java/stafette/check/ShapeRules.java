@@ -37,6 +37,7 @@ final class ShapeRules {
       findings.addAll(rules.findings);
     }
     findings.addAll(DoublingRules.findings(plan));
+    findings.addAll(HocketRules.findings(plan));
     findings.addAll(LockRules.findings(plan));
     return findings;
   }

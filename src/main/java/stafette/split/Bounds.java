@@ -29,7 +29,8 @@ final class Bounds {
       relaxations[relay] = of(crew, relays.get(relay), prices);
     }
     boolean doubled = relays.size() > 1 && brief.doubled(0, 1);
-    return new Extension(crew, relays, relaxations, prices, doubled, mustKeep());
+    boolean turnsApart = relays.size() > 1 && brief.rules().hocket() != Hocket.NO;
+    return new Extension(crew, relays, relaxations, prices, doubled, turnsApart, mustKeep());
   }
 
   private Relaxation of(Crew crew, Relay relay, Prices prices) {

@@ -12,16 +12,20 @@ import java.util.function.Consumer;
  * before is known when they begin.
  */
 final class Extension {
+  private static final int[] NOBODY = {};
+
   private final Relay[] relays;
   private final Relaxation[] relaxations;
   private final Prices prices;
   private final boolean doubled;
+  private final boolean turnsApart;
   private final long mustKeep;
   private final int[] slots;
   private final PlayerKind[] kinds;
 
   /**
    * @param doubled whether overlaps of different relays must not meet
+   * @param turnsApart whether players may be kept from entering by turns, not by their notes alone
    * @param mustKeep the bits of locks that a whole plan must have kept
    */
   Extension(
@@ -30,11 +34,13 @@ final class Extension {
       Relaxation[] relaxations,
       Prices prices,
       boolean doubled,
+      boolean turnsApart,
       long mustKeep) {
     this.relays = relays.toArray(new Relay[0]);
     this.relaxations = relaxations;
     this.prices = prices;
     this.doubled = doubled;
+    this.turnsApart = turnsApart;
     this.mustKeep = mustKeep;
     this.slots = crew.slots();
     this.kinds = Arrays.stream(slots).mapToObj(crew.kinds()::get).toArray(PlayerKind[]::new);
@@ -212,11 +218,15 @@ final class Extension {
               reach.row(member),
               own,
               label.tiredness(member),
-              label.air(member));
+              label.air(member),
+              turnsApart ? relay.onsetFrom(end) : State.NEVER);
       if (kinds[slot].hasGiven() && kinds[slot].spoils(after)) {
         return Optional.empty();
       }
       crowd.set(slot, after);
+    }
+    if (end == relay.count() - 1) {
+      crowd.begin(label.relay(), NOBODY);
     }
     Label.Standing[] standing = label.standing().clone();
     standing[label.relay()] = new Label.Standing(label.actor(), end, label.earliestNext());
@@ -335,7 +345,7 @@ final class Extension {
       }
       long onset = table.line().onsetMicros(own);
       State brings = kind.at(entry.crowd().state(chosen[member]), onset);
-      if (kind.freeFrom(brings) > onset) {
+      if (kind.freeFrom(brings) > onset || brings.turnMicros() >= course.onsetFrom(start)) {
         return;
       }
       tiredness[member] = kind.tirednessEntering(brings, table, own);

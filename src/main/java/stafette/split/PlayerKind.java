@@ -147,15 +147,22 @@ final class PlayerKind {
     return airAfterSilence(state, onsetMicros);
   }
 
-  /** The state after a segment. */
-  State after(SegmentTable table, Row row, int last, long tirednessAtFirst, long airBefore) {
+  /** The state after a segment, as part of a turn whose last stroke comes then. */
+  State after(
+      SegmentTable table,
+      Row row,
+      int last,
+      long tirednessAtFirst,
+      long airBefore,
+      long turnMicros) {
     return new State(
         false,
         table.line().onsetMicros(row.lastLoad(last)),
         row.tiredness(last, tirednessAtFirst),
         table.line().endMicros(last),
         row.air(last, airBefore),
-        table.useOfAir(last));
+        table.useOfAir(last),
+        turnMicros);
   }
 
   /**
@@ -224,7 +231,7 @@ final class PlayerKind {
   }
 
   private State restedIfSo(State state, long now) {
-    if (freeFrom(state) > now) {
+    if (freeFrom(state) > now || state.turnMicros() >= now) {
       return state;
     }
     if (breath.isPresent() && airAfterSilence(state, now) > 0) {
@@ -249,7 +256,9 @@ final class PlayerKind {
     if (hasGiven() && next(one.soundMicros()) != next(other.soundMicros())) {
       return false;
     }
-    if (other.untouched() || one.soundMicros() > other.soundMicros()) {
+    if (other.untouched()
+        || one.soundMicros() > other.soundMicros()
+        || one.turnMicros() > other.turnMicros()) {
       return false;
     }
     double tired = (double) one.tiredness() - other.tiredness();
@@ -289,7 +298,13 @@ final class PlayerKind {
       spent.add(tired > Shares.MOST);
       now =
           new State(
-              false, onset, Math.min(Shares.WHOLE, tired), now.soundMicros(), now.air(), now.use());
+              false,
+              onset,
+              Math.min(Shares.WHOLE, tired),
+              now.soundMicros(),
+              now.air(),
+              now.use(),
+              now.turnMicros());
     }
     long air = 0;
     if (breath.isPresent()) {
@@ -307,7 +322,8 @@ final class PlayerKind {
             now.tiredness(),
             busy.toMicros(),
             Math.min(Shares.WHOLE, air),
-            1),
+            1,
+            before.turnMicros()),
         spent);
   }
 

@@ -10,8 +10,19 @@ package stafette.split;
  * @param soundMicros the end of its last sound
  * @param air spent by then
  * @param use what multiplies the use of air in the last sound, and in the silence after it
+ * @param turnMicros the last stroke of its last turn, also where somebody else plays it; {@link
+ *     #NEVER} where that does not matter
  */
 record State(
-    boolean untouched, long loadMicros, long tiredness, long soundMicros, long air, double use) {
-  static final State RESTED = new State(true, Long.MIN_VALUE / 4, 0, Long.MIN_VALUE / 4, 0, 1);
+    boolean untouched,
+    long loadMicros,
+    long tiredness,
+    long soundMicros,
+    long air,
+    double use,
+    long turnMicros) {
+  /** Before all that can be. */
+  static final long NEVER = Long.MIN_VALUE / 4;
+
+  static final State RESTED = new State(true, NEVER, 0, NEVER, 0, 1, NEVER);
 }

@@ -12,6 +12,8 @@ import java.util.stream.IntStream;
 import net.jqwik.api.Assume;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import net.jqwik.api.statistics.Statistics;
+import net.jqwik.api.statistics.StatisticsReport;
 import org.junit.jupiter.api.Test;
 import stafette.Invented;
 import stafette.check.Judge;
@@ -59,6 +61,25 @@ class RelaysTest {
     Assume.that(!kept.isEmpty());
     List<Line> lines = List.of(line, line.only(kept, false));
     compare(new Brief(lines, brief.players(), brief.rules()));
+  }
+
+  @Property(tries = 60, maxDiscardRatio = 100)
+  @StatisticsReport(StatisticsReport.StatisticsReportMode.OFF)
+  void lines_with_silences_of_their_own_are_exact(@ForAll long seed) {
+    compareMostWithPlan(RelayBriefs.unlike(seed, 4, 2 + Math.floorMod(seed, 2)));
+  }
+
+  @Property(tries = 60, maxDiscardRatio = 100)
+  @StatisticsReport(StatisticsReport.StatisticsReportMode.OFF)
+  void such_lines_with_hockets_are_exact(@ForAll long seed) {
+    Brief brief = RelayBriefs.unlike(seed, 4, 2 + Math.floorMod(seed, 2));
+    compareMostWithPlan(RelayBriefs.hocketed(brief, seed));
+  }
+
+  @Property(tries = 60, maxDiscardRatio = 100)
+  @StatisticsReport(StatisticsReport.StatisticsReportMode.OFF)
+  void always_two_on_with_hockets_is_exact(@ForAll long seed) {
+    compareMostWithPlan(RelayBriefs.hocketed(RelayBriefs.alike(seed, 3, 2), seed));
   }
 
   @Property(tries = 50, maxDiscardRatio = 100)
@@ -153,10 +174,17 @@ class RelaysTest {
     return Hocket.values()[1 + random.nextInt(3)];
   }
 
-  private static void compare(Brief brief) {
+  private static int compare(Brief brief) {
     OptionalInt expected = AllRelays.cheapest(brief);
     Assume.that(expected.isPresent());
     assertEquals(expected.getAsInt(), cost(brief), brief::toString);
+    return expected.getAsInt();
+  }
+
+  private static void compareMostWithPlan(Brief brief) {
+    Statistics.label("with a plan")
+        .collect(compare(brief) >= 0)
+        .coverage(plan -> plan.check(true).count(count -> count >= 20));
   }
 
   private static int cost(Brief brief) {
