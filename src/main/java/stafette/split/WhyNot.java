@@ -67,8 +67,8 @@ public final class WhyNot {
   private Sentence extent(Sentence where) {
     Sentence reasons =
         conflict.constraints().size() == 1
-            ? Sentence.of("{0} can't be played; one limit stands in the way", where)
-            : Sentence.of("{0} can't be played; lift any one of these limits and it can", where);
+            ? Sentence.of("{0} can't be played; already one limit prevents it", where)
+            : Sentence.of("{0} can't be played; already these limits together prevent it", where);
     return conflict.isProven() ? reasons : Sentence.of("{0} ({1})", reasons, unsettled());
   }
 

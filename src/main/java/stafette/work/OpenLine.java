@@ -304,14 +304,18 @@ public final class OpenLine {
    * Looks for plans beside one for this line, each the best for something else.
    *
    * @param present the plan, under the rules of this line
-   * @param isBest whether nothing better is to be found for what is favoured
+   * @param found what the search for it came to; empty if it was made by hand
    * @param stop asked often; ends all searches if it says yes, with what was found so far
    */
   public SideBySide beside(
-      JudgedPlan present, boolean isBest, BooleanSupplier stop, SideBySide.Progress progress) {
+      JudgedPlan present,
+      Optional<SplitLine.Outcome> found,
+      BooleanSupplier stop,
+      SideBySide.Progress progress) {
+    SplitLine.Outcome main = outcome(Optional.of(present), found);
     return SideBySide.beside(
-        outcome(Optional.of(present), Optional.empty()),
-        isBest,
+        main,
+        main.result().match(best -> true, none -> false, stopped -> false),
         limits,
         workbench,
         asked().searchSeconds(),

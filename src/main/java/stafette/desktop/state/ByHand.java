@@ -49,7 +49,8 @@ public final class ByHand {
   private static Sentence why(PlanEdit edit, Plan plan) {
     if (edit instanceof PlanEdit.Move) {
       return Sentence.of(
-          "the handoff can't go there: each player begins and ends later than the one before");
+          "the handoff can't go there: each player begins and ends later than the one before, with"
+              + " notes of their own");
     }
     if (edit instanceof PlanEdit.Split) {
       return Sentence.of("it can't be divided there: both players need notes of their own");

@@ -16,7 +16,7 @@ final class HandEdits {
   /** The second part goes to whoever plays least of those who may. */
   static Optional<PlanEdit> split(Plan plan, int segment, int stroke) {
     Segment divided = plan.segments().get(segment);
-    return leastBusy(plan, divided.player())
+    return leastBusy(plan, divided)
         .map(player -> new PlanEdit.Split(turn(plan, divided), stroke, player, 0));
   }
 
@@ -24,8 +24,7 @@ final class HandEdits {
   static PlanEdit hocket(Plan plan, int segment) {
     Segment dealt = plan.segments().get(segment);
     return dealt.pattern() == Pattern.ALL
-        ? new PlanEdit.Pair(
-            turn(plan, dealt), leastBusy(plan, dealt.player()).orElse(dealt.player()), 0)
+        ? new PlanEdit.Pair(turn(plan, dealt), leastBusy(plan, dealt).orElse(dealt.player()), 0)
         : new PlanEdit.Alone(segment);
   }
 
@@ -36,9 +35,11 @@ final class HandEdits {
         .orElseThrow();
   }
 
-  private static Optional<Integer> leastBusy(Plan plan, int butNot) {
+  /** Of those who have no part in the turn. */
+  private static Optional<Integer> leastBusy(Plan plan, Segment segment) {
+    Turn turn = plan.turns().get(turn(plan, segment));
     return IntStream.range(0, plan.brief().players().size())
-        .filter(player -> player != butNot)
+        .filter(player -> !turn.has(player))
         .filter(player -> !plan.brief().players().get(player).skills().isEmpty())
         .boxed()
         .min(Comparator.comparingInt(player -> strokes(plan, player)));

@@ -43,6 +43,11 @@ public final class Labour {
     return new Labour(aside, back, writer);
   }
 
+  /** Work on files, after what was to be written before; nothing ends it. */
+  Labour onFiles() {
+    return new Labour(writer, back, writer);
+  }
+
   /** Writes something short beside the window, after what was to be written before. */
   void write(Runnable piece) {
     writer.execute(piece);

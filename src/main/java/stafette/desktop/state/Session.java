@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
+import stafette.plan.Plan;
 import stafette.plan.Seat;
 import stafette.score.LineChoice;
 import stafette.time.TempoMark;
@@ -32,7 +33,6 @@ public final class Session {
   private final LimitsInForce limits;
   private final Remembered remembered;
   private final Labour labour;
-  private final Labour files;
   private final Keeping keeping;
   private final Writing writing;
   private final RuleChanges rules = new RuleChanges(this);
@@ -40,6 +40,8 @@ public final class Session {
   private Watcher watcher = Watcher.NOBODY;
   private History history = new History(Desk.EMPTY);
   private Optional<Desk> tried = Optional.empty();
+  private boolean working;
+  private int filesBegun;
 
   /**
    * A session with an empty desk.
@@ -51,7 +53,6 @@ public final class Session {
     this.limits = limits;
     this.remembered = remembered;
     this.labour = labour;
-    this.files = labour.another();
     this.keeping = new Keeping(remembered.unfinished(), labour, this::refused);
     this.writing =
         new Writing(this::desk, limits, remembered, this::kept, labour.another(), this::refused);
@@ -105,7 +106,7 @@ public final class Session {
   public void stop() {
     tried = Optional.empty();
     labour.stop();
-    watcher.rests();
+    rest();
   }
 
   /** Opens a score, or a plan where it was left. */
@@ -157,26 +158,28 @@ public final class Session {
 
   private <T> void work(
       Watcher.Work what, Labour.Piece<T> piece, Consumer<T> done, Consumer<Sentence> refused) {
-    work(what, labour, piece, done, refused);
-  }
-
-  private <T> void work(
-      Watcher.Work what,
-      Labour where,
-      Labour.Piece<T> piece,
-      Consumer<T> done,
-      Consumer<Sentence> refused) {
+    working = true;
+    tellWork();
     watcher.began(what);
-    where.start(
+    labour.start(
         piece,
         result -> {
-          watcher.rests();
+          rest();
           done.accept(result);
         },
         why -> {
-          watcher.rests();
+          rest();
           refused.accept(why);
         });
+  }
+
+  private void rest() {
+    working = false;
+    tellWork();
+  }
+
+  private void tellWork() {
+    watcher.goesOn(working || filesBegun > 0, working);
   }
 
   /** Chooses a passage, lets players be proposed, and plans. */
@@ -313,34 +316,36 @@ public final class Session {
   /** Looks for plans that are the best for something else than the one on the desk. */
   public void compare() {
     Desk base = history.now();
-    base.line()
-        .ifPresent(line -> base.plan().ifPresent(plan -> compare(line, plan, base.isOptimal())));
+    base.line().ifPresent(line -> base.plan().ifPresent(plan -> compare(line, plan, base.found())));
   }
 
-  private void compare(OpenLine line, JudgedPlan plan, boolean isBest) {
+  private void compare(OpenLine line, JudgedPlan plan, Optional<SplitLine.Outcome> found) {
     work(
         Watcher.Work.COMPARING,
         going ->
             line.beside(
                 plan,
-                isBest,
+                found,
                 going::isOver,
                 (favour, left) -> going.tell(() -> watcher.comparing(favour, left))),
         watcher::compared);
   }
 
-  /** Takes a plan that was found beside another one. */
-  public void take(JudgedPlan other) {
+  /** Takes a plan that was found beside another one, with its proof if it is for the same brief. */
+  public void take(SplitLine.Outcome other) {
     Desk base = history.now();
-    base.line()
-        .flatMap(line -> line.adopted(other.plan()))
-        .ifPresentOrElse(
-            plan -> go(base.with(JudgedPlan.of(plan))),
-            () ->
-                refused(
-                    Sentence.of(
-                        "this plan is for other players or other notes than those on the desk; look"
-                            + " for other plans again")));
+    Optional<Plan> plan =
+        base.line().flatMap(line -> other.plan().flatMap(judged -> line.adopted(judged.plan())));
+    if (plan.isEmpty()) {
+      refused(
+          Sentence.of(
+              "this plan is for other players or other notes than those on the desk; look for"
+                  + " other plans again"));
+    } else if (plan.get().brief().equals(other.brief())) {
+      go(base.with(other));
+    } else {
+      go(base.with(JudgedPlan.of(plan.get())));
+    }
   }
 
   /** Puts the plan into files. */
@@ -363,13 +368,31 @@ public final class Session {
   }
 
   /**
-   * Does the same to the end, whatever becomes of the desk meanwhile.
+   * Writes a file beside the window, to the end, whatever becomes of the desk meanwhile.
    *
    * @param done gets the result
    */
   public <T> void toTheEnd(Labour.Piece<T> piece, Consumer<T> done) {
-    stop();
-    work(Watcher.Work.WRITING, files, piece, done, this::refused);
+    filesBegun++;
+    tellWork();
+    watcher.began(Watcher.Work.WRITING);
+    labour
+        .onFiles()
+        .start(
+            piece,
+            result -> {
+              ended();
+              done.accept(result);
+            },
+            why -> {
+              ended();
+              refused(why);
+            });
+  }
+
+  private void ended() {
+    filesBegun--;
+    tellWork();
   }
 
   public LimitsInForce limits() {

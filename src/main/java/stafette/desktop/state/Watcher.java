@@ -21,7 +21,7 @@ public interface Watcher {
         public void progress(Splitter.Progress progress) {}
 
         @Override
-        public void rests() {}
+        public void goesOn(boolean anything, boolean endable) {}
 
         @Override
         public void compared(SideBySide plans) {}
@@ -58,8 +58,13 @@ public interface Watcher {
    */
   default void comparing(Favour favour, int left) {}
 
-  /** Nothing that takes long goes on any more. */
-  void rests();
+  /**
+   * Something that takes long has begun or is over.
+   *
+   * @param anything whether anything that takes long goes on
+   * @param endable whether some of it can be ended
+   */
+  void goesOn(boolean anything, boolean endable);
 
   /** Other plans beside the present one. */
   void compared(SideBySide plans);

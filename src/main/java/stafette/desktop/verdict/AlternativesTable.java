@@ -18,6 +18,8 @@ import stafette.check.Traits;
 import stafette.desktop.texts.Texts;
 import stafette.plan.Favour;
 import stafette.plan.Plan;
+import stafette.plan.Segment;
+import stafette.plan.Skill;
 import stafette.score.Place;
 import stafette.words.Sentence;
 import stafette.work.JudgedPlan;
@@ -137,7 +139,7 @@ final class AlternativesTable extends VBox {
   /** Marks the plan that is on the desk; there is nothing to take of it. */
   void mark(Plan onDesk) {
     for (int i = 0; i < columns.size(); i++) {
-      boolean shown = columns.get(i).plan().plan().segments().equals(onDesk.segments());
+      boolean shown = turns(columns.get(i).plan().plan()).equals(turns(onDesk));
       Button button = takes.get(i);
       String favours = favour(columns.get(i).favour());
       button.setDisable(shown);
@@ -145,5 +147,30 @@ final class AlternativesTable extends VBox {
       button.setAccessibleText(
           texts.get(shown ? "alternatives.shown.long" : "alternatives.taken", favours));
     }
+  }
+
+  /** Who plays what, however players and techniques are numbered. */
+  private static List<Turn> turns(Plan plan) {
+    return plan.segments().stream()
+        .map(
+            s ->
+                new Turn(
+                    new Segment(s.relay(), 0, 0, s.first(), s.last(), s.pattern()),
+                    plan.player(s).name(),
+                    plan.skill(s)))
+        .toList();
+  }
+
+  private record Turn(Segment segment, String player, Skill skill) {}
+
+  /** Whether this was found for the notes of a plan, at its tempo. */
+  boolean isFor(Plan plan) {
+    return columns.stream().allMatch(column -> notes(column.plan().plan()).equals(notes(plan)));
+  }
+
+  private static List<Object> notes(Plan plan) {
+    return plan.brief().lines().stream()
+        .<Object>map(line -> List.of(line.strokes(), line.tempo()))
+        .toList();
   }
 }

@@ -106,6 +106,9 @@ public final class VerdictView extends VBox {
     remedies.getChildren().clear();
     verdict.findings().forEach(this::add);
     if (!dragging) {
+      if (!table.map(plans -> plans.isFor(plan)).orElse(true)) {
+        forgetOthers();
+      }
       mark();
       explain(CostRow.of(plan, verdict.cost(), texts));
     }
@@ -180,6 +183,11 @@ public final class VerdictView extends VBox {
     table.ifPresent(plans -> shown.ifPresent(plans::mark));
   }
 
+  private void forgetOthers() {
+    others.getChildren().clear();
+    table = Optional.empty();
+  }
+
   /** Shows that there is no plan. */
   public void clear() {
     head.getStyleClass().setAll("label", "quiet");
@@ -188,8 +196,7 @@ public final class VerdictView extends VBox {
     odds.setText("");
     findings.getChildren().clear();
     cost.getChildren().clear();
-    others.getChildren().clear();
-    table = Optional.empty();
+    forgetOthers();
     shown = Optional.empty();
     remedies.getChildren().clear();
   }

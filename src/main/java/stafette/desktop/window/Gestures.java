@@ -24,6 +24,7 @@ import stafette.work.CheckScore;
 import stafette.work.JudgedPlan;
 import stafette.work.OpenLine;
 import stafette.work.Remedy;
+import stafette.work.SplitLine;
 
 /** What is done to the panels, as work on the session. */
 final class Gestures
@@ -36,7 +37,7 @@ final class Gestures
   private final IntConsumer reveal;
   private final Consumer<Runnable> leaving;
   private Optional<Listener> listener = Optional.empty();
-  private List<JudgedPlan> sideBySide = List.of();
+  private List<SplitLine.Outcome> sideBySide = List.of();
 
   /**
    * @param reveal shows a segment and gives it the keyboard
@@ -54,7 +55,7 @@ final class Gestures
   }
 
   /** The plans that can be taken now, as numbered on the screen. */
-  void offer(List<JudgedPlan> plans) {
+  void offer(List<SplitLine.Outcome> plans) {
     sideBySide = List.copyOf(plans);
   }
 

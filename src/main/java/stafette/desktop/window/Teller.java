@@ -216,7 +216,6 @@ final class Teller implements Watcher {
 
   @Override
   public void began(Work work) {
-    tools.busy(true);
     frame.say(texts.get("window.work." + work));
   }
 
@@ -234,15 +233,15 @@ final class Teller implements Watcher {
   }
 
   @Override
-  public void rests() {
-    tools.busy(false);
+  public void goesOn(boolean anything, boolean endable) {
+    tools.busy(anything, endable);
   }
 
   @Override
   public void compared(SideBySide plans) {
     gestures.offer(
         Stream.concat(
-                plans.main().plan().stream(), plans.columns().stream().map(SideBySide.Column::plan))
+                Stream.of(plans.main()), plans.columns().stream().map(SideBySide.Column::outcome))
             .toList());
     panels.verdict().compare(plans);
     frame.bring("verdict");

@@ -1,6 +1,7 @@
 package stafette.desktop.state;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
@@ -12,6 +13,7 @@ import stafette.plan.Handoff;
 import stafette.plan.Hocket;
 import stafette.plan.Plan;
 import stafette.plan.PlanEdit;
+import stafette.plan.Turn;
 import stafette.score.LineChoice;
 import stafette.time.BeatUnit;
 import stafette.time.Rational;
@@ -88,5 +90,15 @@ class ByHandTest {
     assertTrue(desk.plan().turns().get(0).isHocket());
     int other = desk.plan().segments().get(1).player();
     refuses(() -> byHand.give(0, other), "the other half");
+  }
+
+  @Test
+  void whom_a_hocket_is_divided_to_has_no_part_in_it() throws Refusal {
+    desk.session().rules().hocket(Hocket.BEAT);
+    byHand.hocket(0);
+    Turn pair = desk.plan().turns().get(0);
+    byHand.split(0, (pair.first() + pair.last()) / 2 / 6 * 6);
+    int second = desk.plan().turns().get(1).segments().get(0).player();
+    assertFalse(pair.has(second));
   }
 }

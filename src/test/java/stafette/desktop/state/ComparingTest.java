@@ -114,7 +114,7 @@ class ComparingTest {
   void an_alternative_is_taken_in_one_step() {
     Plan before = desk.plan();
     SideBySide plans = compared();
-    desk.session().take(plans.columns().get(0).plan());
+    desk.session().take(plans.columns().get(0).outcome());
     assertEquals(plans.columns().get(0).plan().plan().segments(), desk.plan().segments());
     assertEquals(Favour.BALANCE, desk.line().brief().rules().favour());
     desk.session().undo();
@@ -127,8 +127,17 @@ class ComparingTest {
     SideBySide.Column column = plans.columns().get(0);
     desk.session().remove(column.plan().plan().playing().get(0));
     Optional<JudgedPlan> before = desk.session().desk().plan();
-    desk.session().take(column.plan());
+    desk.session().take(column.outcome());
     assertEquals(before, desk.session().desk().plan());
     assertTrue(desk.refused().get(0).contains("other players"), desk.refused().toString());
+  }
+
+  @Test
+  void the_plan_compared_with_is_taken_back_with_its_proof() {
+    SideBySide plans = compared();
+    desk.session().take(plans.columns().get(0).outcome());
+    assertFalse(desk.session().desk().isOptimal());
+    desk.session().take(plans.main());
+    assertTrue(desk.session().desk().isOptimal());
   }
 }

@@ -30,13 +30,14 @@ final class Opened implements Watcher {
   private final Deque<Runnable> later = new ArrayDeque<>();
   private final List<String> refused = new ArrayList<>();
   private final List<Favour> searched = new ArrayList<>();
+  private final List<String> busy = new ArrayList<>();
   private Optional<SideBySide> plans = Optional.empty();
   private final Session session;
   private Consumer<Favour> atSearch = favour -> {};
 
   private Opened(Path folder, LimitsInForce limits) {
     Executor aside = later::add;
-    session = new Session(limits, new Remembered(folder), new Labour(aside, Runnable::run));
+    session = new Session(limits, new Remembered(folder), new Labour(aside, Runnable::run, aside));
     session.watchedBy(this);
   }
 
@@ -123,6 +124,11 @@ final class Opened implements Watcher {
     return refused;
   }
 
+  /** Whether anything went on, and whether it could be ended, whenever that changed. */
+  List<String> busy() {
+    return busy;
+  }
+
   /** Does something when the search for a plan of that kind begins. */
   void atSearchFor(Favour wanted, Runnable what) {
     atSearch =
@@ -158,7 +164,9 @@ final class Opened implements Watcher {
   }
 
   @Override
-  public void rests() {}
+  public void goesOn(boolean anything, boolean endable) {
+    busy.add(anything + " " + endable);
+  }
 
   @Override
   public void compared(SideBySide found) {

@@ -62,8 +62,8 @@ class SessionTest {
     public void progress(Splitter.Progress progress) {}
 
     @Override
-    public void rests() {
-      resting = true;
+    public void goesOn(boolean anything, boolean endable) {
+      resting = !anything;
     }
 
     @Override
@@ -374,7 +374,7 @@ class SessionTest {
     session.compare();
     SideBySide plans = told.plans.orElseThrow();
     assertFalse(plans.columns().isEmpty());
-    session.take(plans.columns().get(0).plan());
+    session.take(plans.columns().get(0).outcome());
     assertEquals(plans.columns().get(0).plan().plan().segments(), present().segments());
   }
 

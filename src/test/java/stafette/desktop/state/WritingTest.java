@@ -42,6 +42,22 @@ class WritingTest {
     assertTrue(session.kept().safe());
   }
 
+  @Test
+  void each_of_two_files_is_told_of_and_a_search_beside_them_can_be_ended() throws Refusal {
+    Opened desk = Opened.lanternRun(folder.resolve("state"));
+    Session session = desk.session();
+    List<String> told = new ArrayList<>();
+    desk.busy().clear();
+    session.toTheEnd(going -> "one", told::add);
+    session.toTheEnd(going -> "two", told::add);
+    assertEquals("true false", desk.busy().get(desk.busy().size() - 1));
+    session.plan();
+    assertEquals("true true", desk.busy().get(desk.busy().size() - 1));
+    desk.goOn();
+    assertEquals(List.of("one", "two"), told);
+    assertEquals("false false", desk.busy().get(desk.busy().size() - 1));
+  }
+
   private static void note(Session session, Desk then, Path file) {
     try {
       session.writing().written(then, file);

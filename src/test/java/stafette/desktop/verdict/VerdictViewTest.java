@@ -134,6 +134,15 @@ class VerdictViewTest {
   }
 
   @Test
+  void plans_side_by_side_leave_with_the_notes_that_they_were_found_for(FxRobot robot) {
+    Plan another = ShownRelays.plan();
+    robot.interact(() -> view.show(another, Judge.judge(another), true));
+    assertTrue(robot.lookup("#take-1").tryQuery().isPresent());
+    robot.interact(() -> view.show(another, Judge.judge(another), false));
+    assertTrue(robot.lookup("#take-1").tryQuery().isEmpty());
+  }
+
+  @Test
   void what_would_help_is_done_by_mouse_or_keyboard_where_it_can_be(FxRobot robot) {
     refuse(robot);
     assertEquals("What would help", said(robot, "#remedies .panel-title"));
