@@ -31,23 +31,31 @@ final class ReferenceSegments {
     return result;
   }
 
-  /** A segment that can't be played is no better for going on. */
+  /**
+   * A segment that can't be played is no better for going on; one that spoils a given passage may
+   * be, where a longer one ends with a softer note.
+   */
   private static void collect(
       Brief brief, int player, int skill, int first, List<Priced> segments) {
     for (int last = first; last < brief.line().count(); last++) {
       Segment segment = new Segment(player, skill, first, last);
       Verdict verdict = Judge.judge(new Plan(brief, List.of(segment)));
-      if (!isPossible(verdict)) {
+      List<Finding> against =
+          verdict.findings().stream().filter(ReferenceSegments::isItsOwn).toList();
+      if (against.isEmpty()) {
+        segments.add(new Priced(segment, verdict.cost().segments().get(0).total()));
+      } else if (!against.stream().allMatch(ReferenceSegments::isOfGiven)) {
         return;
       }
-      segments.add(new Priced(segment, verdict.cost().segments().get(0).total()));
     }
   }
 
   /** What a player did before can only make it worse; rests are a matter of the whole plan. */
-  private static boolean isPossible(Verdict verdict) {
-    return verdict.findings().stream()
-        .allMatch(
-            finding -> finding.kind() == Finding.Kind.SHAPE || finding.kind() == Finding.Kind.REST);
+  private static boolean isItsOwn(Finding finding) {
+    return finding.kind() != Finding.Kind.SHAPE && finding.kind() != Finding.Kind.REST;
+  }
+
+  private static boolean isOfGiven(Finding finding) {
+    return finding.message().toString().contains("in a passage of its own part");
   }
 }
