@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.BooleanSupplier;
 import javax.sound.midi.Sequence;
 import javax.sound.midi.Soundbank;
 import stafette.plan.Brief;
@@ -111,7 +112,18 @@ public record Performance(
    * @throws NoSound if this Java has no such synthesiser, or can't use the bank
    */
   public Audio audio(Optional<Soundbank> bank) throws NoSound {
-    return Synthesiser.render(sequence(), lengthMicros, bank);
+    return audio(bank, () -> false).orElseThrow();
+  }
+
+  /**
+   * The same, unless it is ended.
+   *
+   * @param stop asked several times a second of what is rendered; nothing comes of it once it says
+   *     yes
+   * @throws NoSound if this Java has no such synthesiser, or can't use the bank
+   */
+  public Optional<Audio> audio(Optional<Soundbank> bank, BooleanSupplier stop) throws NoSound {
+    return Synthesiser.render(sequence(), lengthMicros, bank, stop);
   }
 
   /**

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import java.util.stream.IntStream;
@@ -42,6 +43,8 @@ final class Synthesiser {
    */
   static final int LATE_FRAMES = 2 * (Audio.FRAMES_A_SECOND / 147);
 
+  private static final int CHUNK_BYTES = Audio.bytes(Audio.FRAMES_A_SECOND / 4);
+
   /** It asks for the user's preferences, and complains where there are none. */
   private static final Logger PREFERENCES = Logger.getLogger("java.util.prefs");
 
@@ -55,19 +58,28 @@ final class Synthesiser {
 
   /**
    * @param even a sequence of which each tick is a microsecond
+   * @param stop asked several times for each second of sound
+   * @return empty if it was stopped
    */
-  static Audio render(Sequence even, long lengthMicros, Optional<Soundbank> bank) throws NoSound {
+  static Optional<Audio> render(
+      Sequence even, long lengthMicros, Optional<Soundbank> bank, BooleanSupplier stop)
+      throws NoSound {
     int bytes = Audio.bytes(Audio.frame(lengthMicros + TAIL_MICROS));
     byte[] samples = new byte[bytes];
     try (AudioInputStream stream = bank.isPresent() ? stream(even, bank.get()) : stream(even)) {
       stream.skipNBytes(Audio.bytes(LATE_FRAMES));
-      stream.readNBytes(samples, 0, bytes);
+      for (int at = 0; at < bytes; at += CHUNK_BYTES) {
+        if (stop.getAsBoolean()) {
+          return Optional.empty();
+        }
+        stream.readNBytes(samples, at, Math.min(CHUNK_BYTES, bytes - at));
+      }
     } catch (IOException e) {
       throw new NoSound(
           Sentence.of("the synthesiser of this Java stopped: {0}", String.valueOf(e.getMessage())),
           e);
     }
-    return new Audio(samples);
+    return Optional.of(new Audio(samples));
   }
 
   private static AudioInputStream stream(Sequence even) throws NoSound, IOException {

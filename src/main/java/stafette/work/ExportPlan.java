@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import stafette.time.Rational;
 
 /** Makes files of a plan as they are usually wanted; a file that is there is replaced. */
@@ -54,12 +55,19 @@ public final class ExportPlan {
   /**
    * The sound, by the ending of the file's name.
    *
+   * @param stop asked often; once it says yes there is no file
+   * @return whether there is one
    * @throws Refusal as {@link PlayPlan#play} does
    */
-  public static void sound(
-      JudgedPlan judged, OpenLine line, Path file, Heard heard, LimitsInForce limits)
+  public static boolean sound(
+      JudgedPlan judged,
+      OpenLine line,
+      Path file,
+      Heard heard,
+      LimitsInForce limits,
+      BooleanSupplier stop)
       throws Refusal {
-    PlayPlan.play(
+    return PlayPlan.render(
         new PlayPlan.Piece(judged, line.score(), line.seats()),
         limits,
         new PlayPlan.Request(
@@ -72,6 +80,7 @@ public final class ExportPlan {
             heard.speed(),
             false,
             Optional.empty(),
-            true));
+            true),
+        stop);
   }
 }

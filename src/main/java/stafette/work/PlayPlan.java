@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.BooleanSupplier;
 import java.util.function.Function;
 import javax.sound.midi.InvalidMidiDataException;
 import javax.sound.midi.MidiSystem;
@@ -136,22 +137,54 @@ public final class PlayPlan {
   public static Heard play(Piece what, LimitsInForce limits, Request request) throws Refusal {
     Plan plan = what.judged().plan();
     Span excerpt = excerpt(plan, request);
-    Hearing hearing =
-        new Hearing(
-            request.speed(),
-            timing(request),
-            what.seats(),
-            heard(plan, request),
-            request.withScore()
-                ? Optional.of(Playback.rest(what.score(), limits))
-                : Optional.empty());
-    Performance performance =
-        request.compare()
-            ? Comparison.of(plan, excerpt, hearing)
-            : Performance.of(plan, excerpt, hearing);
+    Hearing hearing = hearing(what, limits, request);
+    Performance performance = performance(plan, excerpt, hearing, request);
     return format(request.file()) == Format.MID
         ? written(performance, request)
         : rendered(performance, Comparison.withoutOverlaps(plan, excerpt, hearing), what, request);
+  }
+
+  /**
+   * Plays a plan into a file, unless it is ended; nothing is measured.
+   *
+   * @param stop asked often; once it says yes there is no file
+   * @return whether there is one
+   * @throws Refusal if there is no such player, or the file can't be written
+   */
+  static boolean render(Piece what, LimitsInForce limits, Request request, BooleanSupplier stop)
+      throws Refusal {
+    Plan plan = what.judged().plan();
+    Hearing hearing = hearing(what, limits, request);
+    Performance performance = performance(plan, excerpt(plan, request), hearing, request);
+    if (format(request.file()) == Format.MID) {
+      written(performance, request);
+      return true;
+    }
+    try {
+      Optional<Audio> audio = performance.audio(bank(request), stop);
+      if (audio.isPresent()) {
+        FileDoor.write(request.file(), audio.get().wav(), request.replace());
+      }
+      return audio.isPresent();
+    } catch (NoSound e) {
+      throw silent(request, e);
+    }
+  }
+
+  private static Hearing hearing(Piece what, LimitsInForce limits, Request request) throws Refusal {
+    return new Hearing(
+        request.speed(),
+        timing(request),
+        what.seats(),
+        heard(what.judged().plan(), request),
+        request.withScore() ? Optional.of(Playback.rest(what.score(), limits)) : Optional.empty());
+  }
+
+  private static Performance performance(
+      Plan plan, Span excerpt, Hearing hearing, Request request) {
+    return request.compare()
+        ? Comparison.of(plan, excerpt, hearing)
+        : Performance.of(plan, excerpt, hearing);
   }
 
   private static Heard written(Performance performance, Request request) throws Refusal {
@@ -163,10 +196,7 @@ public final class PlayPlan {
   private static Heard rendered(
       Performance performance, Performance withoutOverlaps, Piece what, Request request)
       throws Refusal {
-    Optional<Soundbank> bank = Optional.empty();
-    if (request.bank().isPresent()) {
-      bank = Optional.of(read(request.bank().get()));
-    }
+    Optional<Soundbank> bank = bank(request);
     try {
       Audio audio = performance.audio(bank);
       FileDoor.write(request.file(), audio.wav(), request.replace());
@@ -175,9 +205,17 @@ public final class PlayPlan {
       List<Step> steps = steps(measured, what, request);
       return new Heard(performance.lengthMicros() / 1e6, audio.seconds(), steps, mean(steps));
     } catch (NoSound e) {
-      throw Refusal.ofFile(
-          Sentence.of("{0}: {1}", request.bank().orElse(request.file()), e.inWords()));
+      throw silent(request, e);
     }
+  }
+
+  private static Optional<Soundbank> bank(Request request) throws Refusal {
+    return request.bank().isPresent() ? Optional.of(read(request.bank().get())) : Optional.empty();
+  }
+
+  private static Refusal silent(Request request, NoSound why) {
+    return Refusal.ofFile(
+        Sentence.of("{0}: {1}", request.bank().orElse(request.file()), why.inWords()));
   }
 
   private static List<Step> steps(List<LevelStep> measured, Piece what, Request request) {

@@ -58,8 +58,10 @@ class ExportPlanTest {
     ExportPlan.Heard heard =
         new ExportPlan.Heard(split.judged().plan().playing(), false, Rational.ONE);
     LimitsInForce limits = LimitsInForce.load(Optional.empty());
-    ExportPlan.sound(split.judged(), split.line(), folder.resolve("s.mid"), heard, limits);
-    ExportPlan.sound(split.judged(), split.line(), folder.resolve("s.wav"), heard, limits);
+    ExportPlan.sound(
+        split.judged(), split.line(), folder.resolve("s.mid"), heard, limits, () -> false);
+    ExportPlan.sound(
+        split.judged(), split.line(), folder.resolve("s.wav"), heard, limits, () -> false);
     assertEquals("MThd", begins("s.mid", 4));
     assertEquals("RIFF", begins("s.wav", 4));
   }
@@ -76,13 +78,15 @@ class ExportPlanTest {
         split.line(),
         all,
         new ExportPlan.Heard(playing, false, Rational.ONE),
-        limits);
+        limits,
+        () -> false);
     ExportPlan.sound(
         split.judged(),
         split.line(),
         first,
         new ExportPlan.Heard(playing.subList(0, 1), false, Rational.of(1, 2)),
-        limits);
+        limits,
+        () -> false);
     assertTrue(Files.size(first) < Files.size(all));
     assertTrue(
         MidiSystem.getSequence(first.toFile()).getMicrosecondLength()

@@ -1,8 +1,10 @@
 package stafette.desktop.state;
 
 import java.nio.file.Path;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import stafette.plan.Plan;
@@ -41,7 +43,7 @@ public final class Session {
   private History history = new History(Desk.EMPTY);
   private Optional<Desk> tried = Optional.empty();
   private boolean working;
-  private int filesBegun;
+  private final Set<Labour> filesBegun = new HashSet<>();
 
   /**
    * A session with an empty desk.
@@ -97,9 +99,10 @@ public final class Session {
     }
   }
 
-  /** Ends a search with the best plan that it has. */
+  /** Ends a search with the best plan that it has, and whatever file can be left unwritten. */
   public void enough() {
     labour.hurry();
+    filesBegun.forEach(Labour::hurry);
   }
 
   /** Ends what takes long, if anything does; nothing comes of it. */
@@ -179,7 +182,7 @@ public final class Session {
   }
 
   private void tellWork() {
-    watcher.goesOn(working || filesBegun > 0, working);
+    watcher.goesOn(working || !filesBegun.isEmpty());
   }
 
   /** Chooses a passage, lets players be proposed, and plans. */
@@ -368,30 +371,29 @@ public final class Session {
   }
 
   /**
-   * Writes a file beside the window, to the end, whatever becomes of the desk meanwhile.
+   * Writes a file beside the window, whatever becomes of the desk meanwhile.
    *
    * @param done gets the result
    */
-  public <T> void toTheEnd(Labour.Piece<T> piece, Consumer<T> done) {
-    filesBegun++;
+  public <T> void toFile(Labour.Piece<T> piece, Consumer<T> done) {
+    Labour files = labour.onFiles();
+    filesBegun.add(files);
     tellWork();
     watcher.began(Watcher.Work.WRITING);
-    labour
-        .onFiles()
-        .start(
-            piece,
-            result -> {
-              ended();
-              done.accept(result);
-            },
-            why -> {
-              ended();
-              refused(why);
-            });
+    files.start(
+        piece,
+        result -> {
+          ended(files);
+          done.accept(result);
+        },
+        why -> {
+          ended(files);
+          refused(why);
+        });
   }
 
-  private void ended() {
-    filesBegun--;
+  private void ended(Labour files) {
+    filesBegun.remove(files);
     tellWork();
   }
 

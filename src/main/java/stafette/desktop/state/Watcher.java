@@ -21,7 +21,7 @@ public interface Watcher {
         public void progress(Splitter.Progress progress) {}
 
         @Override
-        public void goesOn(boolean anything, boolean endable) {}
+        public void goesOn(boolean anything) {}
 
         @Override
         public void compared(SideBySide plans) {}
@@ -62,9 +62,8 @@ public interface Watcher {
    * Something that takes long has begun or is over.
    *
    * @param anything whether anything that takes long goes on
-   * @param endable whether some of it can be ended
    */
-  void goesOn(boolean anything, boolean endable);
+  void goesOn(boolean anything);
 
   /** Other plans beside the present one. */
   void compared(SideBySide plans);

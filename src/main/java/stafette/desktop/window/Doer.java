@@ -135,7 +135,7 @@ final class Doer implements Tools.Actions {
   }
 
   private void write(Desk now, Path file) {
-    session.toTheEnd(
+    session.toFile(
         going -> session.writing().write(now, file),
         saved -> {
           words.say(texts.get("window.written", saved.file()));
@@ -169,22 +169,29 @@ final class Doer implements Tools.Actions {
           .toWrite(words.proposed(what.ending()))
           .ifPresent(
               file ->
-                  session.toTheEnd(
+                  session.toFile(
                       exporting(what, judged.get(), line.get(), file),
-                      written -> words.say(texts.get("window.written", written))));
+                      written ->
+                          words.say(
+                              written
+                                  .map(one -> texts.get("window.written", one))
+                                  .orElse(texts.get("window.stopped")))));
     }
   }
 
-  private Labour.Piece<Path> exporting(
+  /** Writes a file; none if it is ended. */
+  private Labour.Piece<Optional<Path>> exporting(
       Tools.Export what, JudgedPlan judged, OpenLine line, Path file) {
     ExportPlan.Heard heard = asHeardNow();
     return going -> {
+      boolean written = true;
       switch (what) {
         case TIMELINE -> ExportPlan.timeline(judged, file);
         case SHEET -> ExportPlan.sheet(judged, line, file);
-        case SOUND -> ExportPlan.sound(judged, line, file, heard, session.limits());
+        case SOUND ->
+            written = ExportPlan.sound(judged, line, file, heard, session.limits(), going::isOver);
       }
-      return file;
+      return written ? Optional.of(file) : Optional.empty();
     };
   }
 

@@ -233,8 +233,8 @@ final class Teller implements Watcher {
   }
 
   @Override
-  public void goesOn(boolean anything, boolean endable) {
-    tools.busy(anything, endable);
+  public void goesOn(boolean anything) {
+    tools.busy(anything);
   }
 
   @Override

@@ -91,7 +91,7 @@ final class Tools {
     turning.setMaxSize(18, 18);
     turning.setId("turning");
     fillRecent();
-    busy(false, false);
+    busy(false);
   }
 
   private Button button(String key, Runnable action) {
@@ -148,14 +148,10 @@ final class Tools {
     return List.of(open, plan, stop, undo, redo, compare, write, more, turning);
   }
 
-  /**
-   * Something that takes long goes on, or doesn't.
-   *
-   * @param endable whether it can be ended
-   */
-  void busy(boolean now, boolean endable) {
+  /** Something that takes long goes on, or doesn't. */
+  void busy(boolean now) {
     turning.setVisible(now);
-    stop.setDisable(!endable);
+    stop.setDisable(!now);
   }
 
   /** Which score is open. */

@@ -30,7 +30,7 @@ final class Opened implements Watcher {
   private final Deque<Runnable> later = new ArrayDeque<>();
   private final List<String> refused = new ArrayList<>();
   private final List<Favour> searched = new ArrayList<>();
-  private final List<String> busy = new ArrayList<>();
+  private boolean busy;
   private Optional<SideBySide> plans = Optional.empty();
   private final Session session;
   private Consumer<Favour> atSearch = favour -> {};
@@ -124,8 +124,8 @@ final class Opened implements Watcher {
     return refused;
   }
 
-  /** Whether anything went on, and whether it could be ended, whenever that changed. */
-  List<String> busy() {
+  /** Whether anything that takes long goes on. */
+  boolean isBusy() {
     return busy;
   }
 
@@ -164,8 +164,8 @@ final class Opened implements Watcher {
   }
 
   @Override
-  public void goesOn(boolean anything, boolean endable) {
-    busy.add(anything + " " + endable);
+  public void goesOn(boolean anything) {
+    busy = anything;
   }
 
   @Override

@@ -62,7 +62,7 @@ class SessionTest {
     public void progress(Splitter.Progress progress) {}
 
     @Override
-    public void goesOn(boolean anything, boolean endable) {
+    public void goesOn(boolean anything) {
       resting = !anything;
     }
 

@@ -11,6 +11,9 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import stafette.plan.PlanEdit;
+import stafette.time.Rational;
+import stafette.work.ExportPlan;
+import stafette.work.JudgedPlan;
 import stafette.work.Refusal;
 
 /** Writing beside the window while the desk is worked on. */
@@ -26,7 +29,7 @@ class WritingTest {
     Desk then = session.desk();
     Path out = folder.resolve("out.musicxml");
     List<Path> told = new ArrayList<>();
-    session.toTheEnd(
+    session.toFile(
         going -> session.writing().write(then, out).file(),
         file -> {
           told.add(file);
@@ -43,19 +46,36 @@ class WritingTest {
   }
 
   @Test
-  void each_of_two_files_is_told_of_and_a_search_beside_them_can_be_ended() throws Refusal {
+  void each_of_two_files_is_told_of_and_a_search_beside_them_goes_on() throws Refusal {
     Opened desk = Opened.lanternRun(folder.resolve("state"));
     Session session = desk.session();
     List<String> told = new ArrayList<>();
-    desk.busy().clear();
-    session.toTheEnd(going -> "one", told::add);
-    session.toTheEnd(going -> "two", told::add);
-    assertEquals("true false", desk.busy().get(desk.busy().size() - 1));
+    session.toFile(going -> "one", told::add);
+    session.toFile(going -> "two", told::add);
+    session.stop();
+    assertTrue(desk.isBusy());
     session.plan();
-    assertEquals("true true", desk.busy().get(desk.busy().size() - 1));
     desk.goOn();
     assertEquals(List.of("one", "two"), told);
-    assertEquals("false false", desk.busy().get(desk.busy().size() - 1));
+    assertTrue(session.desk().isOptimal());
+    assertFalse(desk.isBusy());
+  }
+
+  @Test
+  void a_sound_that_is_ended_leaves_no_file() throws Refusal {
+    Opened desk = Opened.lanternRun(folder.resolve("state"));
+    Session session = desk.session();
+    JudgedPlan judged = session.desk().plan().orElseThrow();
+    Path out = folder.resolve("out.wav");
+    ExportPlan.Heard heard = new ExportPlan.Heard(judged.plan().playing(), false, Rational.ONE);
+    List<Boolean> written = new ArrayList<>();
+    session.toFile(
+        going -> ExportPlan.sound(judged, desk.line(), out, heard, session.limits(), going::isOver),
+        written::add);
+    session.enough();
+    desk.goOn();
+    assertEquals(List.of(false), written);
+    assertFalse(Files.exists(out));
   }
 
   private static void note(Session session, Desk then, Path file) {
