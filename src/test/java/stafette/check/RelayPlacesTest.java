@@ -7,9 +7,11 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import stafette.Invented;
 import stafette.plan.Brief;
+import stafette.plan.Hocket;
 import stafette.plan.Pattern;
 import stafette.plan.Plan;
 import stafette.plan.Player;
+import stafette.plan.Rules;
 import stafette.plan.Segment;
 import stafette.score.Line;
 
@@ -54,5 +56,28 @@ class RelayPlacesTest {
             flute("Flute 2", 2.5),
             new Segment(0, 0, 0, 0, 1, Pattern.ALL),
             new Segment(1, 1, 0, 0, 27, Pattern.ALL)));
+  }
+
+  @Test
+  void who_takes_part_in_a_hocket_plays_in_no_other_relay_even_before_a_note_of_their_own() {
+    Line line = Invented.line(1, 4, 60);
+    Rules rules = Invented.rules().with(Hocket.BEAT);
+    List<Player> players = List.of(flute("Flute 1", 8), flute("Flute 2", 8), flute("Flute 3", 8));
+    Plan plan =
+        new Plan(
+            new Brief(List.of(line, line), players, rules),
+            List.of(
+                new Segment(0, 0, 0, 0, 15, Pattern.ODD),
+                new Segment(0, 1, 0, 0, 15, Pattern.EVEN),
+                new Segment(1, 1, 0, 0, 2, Pattern.ALL),
+                new Segment(1, 2, 0, 2, 15, Pattern.ALL)));
+    assertEquals(
+        List.of(
+            "Flute 2, bar 1, beat 1: takes part in a hocket of another relay meanwhile; let somebody else play here"),
+        Judge.judge(plan).findings().stream()
+            .filter(finding -> finding.kind() == Finding.Kind.REST)
+            .map(finding -> finding.message().toString())
+            .filter(message -> message.contains("hocket"))
+            .toList());
   }
 }
