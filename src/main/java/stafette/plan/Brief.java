@@ -64,6 +64,19 @@ public record Brief(List<Line> lines, List<Player> players, Rules rules) {
         .toList();
   }
 
+  /** Whether the lines of another brief have the same strokes at the same moments. */
+  public boolean hasNotesOf(Brief other) {
+    return lines.stream()
+        .map(Brief::notes)
+        .toList()
+        .equals(other.lines().stream().map(Brief::notes).toList());
+  }
+
+  private static List<Object> notes(Line line) {
+    List<Long> onsets = IntStream.range(0, line.count()).mapToObj(line::onsetMicros).toList();
+    return List.of(line.strokes(), onsets);
+  }
+
   /** How a relay's line is dealt out in hockets. */
   public Halves halves(int relay) {
     return Halves.of(line(relay), rules.hocket());

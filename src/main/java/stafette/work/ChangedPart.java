@@ -5,17 +5,13 @@ import java.util.List;
 import java.util.Optional;
 import stafette.limits.Catalogue;
 import stafette.limits.Instrument;
-import stafette.musicxml.MusicXmlReader;
-import stafette.musicxml.UnreadableScore;
 import stafette.plan.Plan;
 import stafette.plan.Player;
-import stafette.plan.SourceTreatment;
 import stafette.score.Line;
 import stafette.score.Part;
 import stafette.score.Score;
 import stafette.score.Stroke;
 import stafette.score.ToneChoice;
-import stafette.score.Tremolo;
 import stafette.score.Voice;
 import stafette.time.Bar;
 import stafette.time.Span;
@@ -44,20 +40,8 @@ public record ChangedPart(
     after = List.copyOf(after);
   }
 
-  /**
-   * All parts that writing would change, from top to bottom. Nothing is written to any file.
-   *
-   * @param tremolo how tremolos were read when the score was opened
-   * @throws Refusal if the plan can't be written into this score
-   */
-  public static List<ChangedPart> all(
-      OpenScore score, Plan plan, SourceTreatment treatment, Tremolo tremolo, LimitsInForce limits)
-      throws Refusal {
-    Score now = score.score();
-    Score then =
-        readBack(
-            WriteScore.written(score, Optional.of(plan), List.of(), treatment, limits).bytes(),
-            tremolo);
+  /** All parts that change from one score to the one that was written, from top to bottom. */
+  static List<ChangedPart> all(Score now, Score then, Plan plan, Catalogue catalogue) {
     List<ChangedPart> changed = new ArrayList<>();
     for (Part part : then.parts()) {
       Optional<Part> old = now.parts().stream().filter(p -> p.id().equals(part.id())).findFirst();
@@ -66,7 +50,7 @@ public record ChangedPart(
         changed.add(
             new ChangedPart(
                 part.name(),
-                instrument(part, plan, limits.catalogue()),
+                instrument(part, plan, catalogue),
                 old.isEmpty(),
                 bars,
                 old.map(before -> lines(now, before, bars)).orElse(List.of()),
@@ -74,14 +58,6 @@ public record ChangedPart(
       }
     }
     return changed;
-  }
-
-  private static Score readBack(byte[] bytes, Tremolo tremolo) {
-    try {
-      return MusicXmlReader.read(bytes, tremolo, false).score();
-    } catch (UnreadableScore e) {
-      throw new IllegalStateException("what would be written can't be read", e);
-    }
   }
 
   private static Optional<Instrument> instrument(Part part, Plan plan, Catalogue catalogue) {

@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
-import java.util.stream.IntStream;
 import stafette.limits.Capability;
 import stafette.limits.Spelling;
 import stafette.limits.Technique;
@@ -123,16 +122,7 @@ public final class OpenLine {
   private boolean isFor(Brief other) {
     return brief().rules().equals(other.rules())
         && brief().players().equals(other.players())
-        && brief().lines().stream()
-            .map(OpenLine::notes)
-            .toList()
-            .equals(other.lines().stream().map(OpenLine::notes).toList());
-  }
-
-  /** The strokes of a line with their clock. */
-  private static List<Object> notes(Line line) {
-    List<Long> onsets = IntStream.range(0, line.count()).mapToObj(line::onsetMicros).toList();
-    return List.of(line.strokes(), onsets);
+        && brief().hasNotesOf(other);
   }
 
   /** What is allowed, player by player. */

@@ -123,16 +123,6 @@ public final class WriteScore {
     }
   }
 
-  /**
-   * What writing a plan would change: a sentence for each part.
-   *
-   * @throws Refusal if it can't be written
-   */
-  public static List<Sentence> changes(
-      OpenScore score, Plan plan, SourceTreatment treatment, LimitsInForce limits) throws Refusal {
-    return written(score, Optional.of(plan), List.of(), treatment, limits).changes();
-  }
-
   private static Optional<Background> background(ThinnedPart part) {
     return part.kept().map(plan -> new Background(plan, Kept.everything(part.whole())));
   }

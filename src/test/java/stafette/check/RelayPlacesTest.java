@@ -29,33 +29,26 @@ class RelayPlacesTest {
     return Invented.player(name, Invented.instrument("flute"), 13, sustained, 1, 8);
   }
 
-  private static List<String> findings(Player first, Player second, Segment... segments) {
-    Brief brief = new Brief(List.of(SHORT, LONG), List.of(first, second), Invented.rules());
-    return Judge.judge(new Plan(brief, List.of(segments))).findings().stream()
+  /** What is found where Flute 1 has the short line and one of the two the long one. */
+  private static List<String> findings(int player, double sustained) {
+    List<Player> players = List.of(flute("Flute 1", 8), flute("Flute 2", sustained));
+    List<Segment> segments =
+        List.of(
+            new Segment(0, 0, 0, 0, 1, Pattern.ALL), new Segment(1, player, 0, 0, 27, Pattern.ALL));
+    Brief brief = new Brief(List.of(SHORT, LONG), players, Invented.rules());
+    return Judge.judge(new Plan(brief, segments)).findings().stream()
         .map(finding -> finding.kind() + " " + finding.place())
         .toList();
   }
 
   @Test
   void too_short_a_rest_is_named_in_the_second_line() {
-    assertEquals(
-        List.of("REST Flute 1, bar 1, beat 1+1/2"),
-        findings(
-            flute("Flute 1", 8),
-            flute("Flute 2", 8),
-            new Segment(0, 0, 0, 0, 1, Pattern.ALL),
-            new Segment(1, 0, 0, 0, 27, Pattern.ALL)));
+    assertEquals(List.of("REST Flute 1, bar 1, beat 1+1/2"), findings(0, 8));
   }
 
   @Test
   void tiredness_is_named_by_a_stroke_of_the_second_line() {
-    assertEquals(
-        List.of("TIREDNESS Flute 2, bar 1, beat 2+1/4"),
-        findings(
-            flute("Flute 1", 8),
-            flute("Flute 2", 2.5),
-            new Segment(0, 0, 0, 0, 1, Pattern.ALL),
-            new Segment(1, 1, 0, 0, 27, Pattern.ALL)));
+    assertEquals(List.of("TIREDNESS Flute 2, bar 1, beat 2+1/4"), findings(1, 2.5));
   }
 
   @Test

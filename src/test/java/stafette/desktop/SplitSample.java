@@ -16,6 +16,7 @@ import stafette.work.OpenLine;
 import stafette.work.OpenScore;
 import stafette.work.PlayerWish;
 import stafette.work.Refusal;
+import stafette.work.ScoreChanges;
 import stafette.work.SideBySide;
 import stafette.work.SplitLine;
 
@@ -40,7 +41,8 @@ public final class SplitSample {
   public static List<ChangedPart> changed(SourceTreatment treatment) throws Refusal {
     SideBySide plans = plans(0);
     Plan plan = plans.main().plan().orElseThrow().plan();
-    return ChangedPart.all(plans.main().score(), plan, treatment, Tremolo.AS_WRITTEN, limits());
+    return ScoreChanges.of(plans.main().score(), plan, treatment, Tremolo.AS_WRITTEN, limits())
+        .parts();
   }
 
   private static LimitsInForce limits() throws Refusal {

@@ -42,8 +42,7 @@ public final class Session {
   private Watcher watcher = Watcher.NOBODY;
   private History history = new History(Desk.EMPTY);
   private Optional<Desk> tried = Optional.empty();
-  private boolean working;
-  private final Set<Labour> filesBegun = new HashSet<>();
+  private final Set<Labour> atWork = new HashSet<>();
 
   /**
    * A session with an empty desk.
@@ -101,15 +100,14 @@ public final class Session {
 
   /** Ends a search with the best plan that it has, and whatever file can be left unwritten. */
   public void enough() {
-    labour.hurry();
-    filesBegun.forEach(Labour::hurry);
+    atWork.forEach(Labour::hurry);
   }
 
   /** Ends what takes long, if anything does; nothing comes of it. */
   public void stop() {
     tried = Optional.empty();
     labour.stop();
-    rest();
+    rests(labour);
   }
 
   /** Opens a score, or a plan where it was left. */
@@ -161,28 +159,33 @@ public final class Session {
 
   private <T> void work(
       Watcher.Work what, Labour.Piece<T> piece, Consumer<T> done, Consumer<Sentence> refused) {
-    working = true;
-    tellWork();
+    work(what, labour, piece, done, refused);
+  }
+
+  private <T> void work(
+      Watcher.Work what,
+      Labour where,
+      Labour.Piece<T> piece,
+      Consumer<T> done,
+      Consumer<Sentence> refused) {
+    atWork.add(where);
+    watcher.goesOn(true);
     watcher.began(what);
-    labour.start(
+    where.start(
         piece,
         result -> {
-          rest();
+          rests(where);
           done.accept(result);
         },
         why -> {
-          rest();
+          rests(where);
           refused.accept(why);
         });
   }
 
-  private void rest() {
-    working = false;
-    tellWork();
-  }
-
-  private void tellWork() {
-    watcher.goesOn(working || !filesBegun.isEmpty());
+  private void rests(Labour where) {
+    atWork.remove(where);
+    watcher.goesOn(!atWork.isEmpty());
   }
 
   /** Chooses a passage, lets players be proposed, and plans. */
@@ -376,25 +379,7 @@ public final class Session {
    * @param done gets the result
    */
   public <T> void toFile(Labour.Piece<T> piece, Consumer<T> done) {
-    Labour files = labour.onFiles();
-    filesBegun.add(files);
-    tellWork();
-    watcher.began(Watcher.Work.WRITING);
-    files.start(
-        piece,
-        result -> {
-          ended(files);
-          done.accept(result);
-        },
-        why -> {
-          ended(files);
-          refused(why);
-        });
-  }
-
-  private void ended(Labour files) {
-    filesBegun.remove(files);
-    tellWork();
+    work(Watcher.Work.WRITING, labour.onFiles(), piece, done, this::refused);
   }
 
   public LimitsInForce limits() {

@@ -12,6 +12,7 @@ import stafette.work.OpenLine;
 import stafette.work.Refusal;
 import stafette.work.Remembered;
 import stafette.work.Reports;
+import stafette.work.ScoreChanges;
 import stafette.work.WriteScore;
 
 /** Puts the plan on the desk into files, and says before what would change. */
@@ -43,26 +44,14 @@ public final class Writing {
   }
 
   /**
-   * What writing would change.
-   *
-   * @param sentences one for each part; none if the score has all of it already
-   * @param parts with their bars
-   */
-  public record Changes(List<Sentence> sentences, List<ChangedPart> parts) {
-    public Changes {
-      sentences = List.copyOf(sentences);
-      parts = List.copyOf(parts);
-    }
-  }
-
-  /**
    * What writing a desk's plan would change.
    *
    * @throws Refusal if there is no plan, or it can't be written into this score
    */
-  public Changes changes(Desk now) throws Refusal {
-    return new Changes(
-        WriteScore.changes(line(now).score(), plan(now), now.source(), limits), changedBars(now));
+  public ScoreChanges changes(Desk now) throws Refusal {
+    OpenLine line = line(now);
+    return ScoreChanges.of(
+        line.score(), plan(now), now.source(), line.asked().line().tremolo(), limits);
   }
 
   /** Looks beside the window for the bars that writing would change; for none without a plan. */
@@ -75,9 +64,7 @@ public final class Writing {
     if (now.line().isEmpty() || now.plan().isEmpty()) {
       return List.of();
     }
-    OpenLine line = now.line().get();
-    return ChangedPart.all(
-        line.score(), plan(now), now.source(), line.asked().line().tremolo(), limits);
+    return changes(now).parts();
   }
 
   /**

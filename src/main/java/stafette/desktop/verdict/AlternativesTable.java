@@ -165,12 +165,7 @@ final class AlternativesTable extends VBox {
 
   /** Whether this was found for the notes of a plan, at its tempo. */
   boolean isFor(Plan plan) {
-    return columns.stream().allMatch(column -> notes(column.plan().plan()).equals(notes(plan)));
-  }
-
-  private static List<Object> notes(Plan plan) {
-    return plan.brief().lines().stream()
-        .<Object>map(line -> List.of(line.strokes(), line.tempo()))
-        .toList();
+    return columns.stream()
+        .allMatch(column -> column.plan().plan().brief().hasNotesOf(plan.brief()));
   }
 }

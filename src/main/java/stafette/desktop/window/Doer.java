@@ -9,13 +9,13 @@ import stafette.desktop.playing.Wish;
 import stafette.desktop.state.Desk;
 import stafette.desktop.state.Labour;
 import stafette.desktop.state.Session;
-import stafette.desktop.state.Writing;
 import stafette.desktop.texts.Texts;
 import stafette.time.Rational;
 import stafette.work.ExportPlan;
 import stafette.work.JudgedPlan;
 import stafette.work.OpenLine;
 import stafette.work.Remembered;
+import stafette.work.ScoreChanges;
 
 /** Does what the tools ask for. */
 final class Doer implements Tools.Actions {
@@ -114,7 +114,7 @@ final class Doer implements Tools.Actions {
     }
   }
 
-  private void write(Desk now, Writing.Changes changes) {
+  private void write(Desk now, ScoreChanges changes) {
     words.rest();
     if (changes.sentences().isEmpty()) {
       words.say(texts.get("window.unchanged"));

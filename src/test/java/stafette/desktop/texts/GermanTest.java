@@ -60,8 +60,8 @@ import stafette.work.OpenPlan;
 import stafette.work.OpenScore;
 import stafette.work.PlayerWish;
 import stafette.work.Refusal;
+import stafette.work.ScoreChanges;
 import stafette.work.SplitLine;
-import stafette.work.WriteScore;
 
 /** What a German window says of plans, without an English word. */
 class GermanTest {
@@ -239,7 +239,9 @@ class GermanTest {
     LimitsInForce limits = LimitsInForce.load(Optional.empty());
     Plan plan = outcome.plan().orElseThrow().plan();
     List<String> said =
-        WriteScore.changes(outcome.score(), plan, SourceTreatment.CUE, limits).stream()
+        ScoreChanges.of(outcome.score(), plan, SourceTreatment.CUE, Tremolo.AS_WRITTEN, limits)
+            .sentences()
+            .stream()
             .map(GERMAN::say)
             .toList();
     assertTrue(said.contains("Piano: die Linie wird zu Stichnoten"), said.toString());
