@@ -61,7 +61,7 @@ class ReadmeTest {
     while (block.find() && shown.isEmpty()) {
       shown = block.group(1).equals("text") ? block.group(2) : "";
     }
-    String printed = Ran.command(arguments("mvn -q compile exec:java")).out();
+    String printed = Ran.command(arguments("mvn compile exec:java")).out();
     assertEquals(withoutTime(shown), withoutTime(printed));
   }
 
