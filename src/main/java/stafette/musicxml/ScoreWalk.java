@@ -7,8 +7,12 @@ import stafette.words.Sentence;
 
 /** Reads a whole score in one pass. */
 final class ScoreWalk {
+  private static final int MOST_PARTS = 1_000;
+  private static final int MOST_MEASURES = 99_999;
+
   private final XmlWalk walk;
   private final List<WrittenPart> parts = new ArrayList<>();
+  private final TimeGrid grid = new TimeGrid();
   private Optional<String> workTitle = Optional.empty();
   private Optional<String> movementTitle = Optional.empty();
   private Optional<PartList> partList = Optional.empty();
@@ -90,12 +94,22 @@ final class ScoreWalk {
   }
 
   private WrittenPart part() throws UnreadableScore {
+    if (parts.size() == MOST_PARTS) {
+      throw new UnreadableScore(
+          Sentence.of("The score has more than {0} parts, which are not read.", MOST_PARTS));
+    }
     int start = walk.start();
     String id = walk.attribute("id").orElse("");
     PartList.Entry listed = partList.map(list -> list.entry(id)).orElse(PartList.Entry.unlisted());
-    AttributesInForce attributes = new AttributesInForce();
+    AttributesInForce attributes = new AttributesInForce(grid);
     List<WrittenMeasure> measures = new ArrayList<>();
     while (walk.nextChild()) {
+      if (measures.size() == MOST_MEASURES) {
+        throw new UnreadableScore(
+            Sentence.of(
+                "Part {0} has more than {1} bars, which are not read. Divide the score.",
+                listed.nameOr(id), MOST_MEASURES));
+      }
       if (walk.name().equals("measure")) {
         measures.add(
             MeasureWalk.read(
