@@ -25,11 +25,16 @@ final class ScoreWalk {
    * A score as it is written.
    *
    * @param title the work's, else the movement's
+   * @param movementTitle the movement's
    * @param partListSpan the part-list; an empty span before the first part if there is none
    * @param parts in the order in which they stand, at least one, and at least one measure in all
    */
   record WrittenScore(
-      String version, Optional<String> title, TextSpan partListSpan, List<WrittenPart> parts) {}
+      String version,
+      Optional<String> title,
+      Optional<String> movementTitle,
+      TextSpan partListSpan,
+      List<WrittenPart> parts) {}
 
   static WrittenScore read(String text) throws UnreadableScore {
     if (text.isBlank()) {
@@ -68,6 +73,7 @@ final class ScoreWalk {
     return new WrittenScore(
         version,
         workTitle.or(() -> movementTitle),
+        movementTitle,
         partList.map(PartList::span).orElse(new TextSpan(first, first)),
         List.copyOf(parts));
   }

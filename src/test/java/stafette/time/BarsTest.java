@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
@@ -150,6 +151,46 @@ class BarsTest {
   void a_metre_has_no_beats_of_nothing() {
     assertThrows(IllegalArgumentException.class, () -> new Meter(List.of(Length.ZERO)));
     assertThrows(IllegalArgumentException.class, () -> new Meter(List.of()));
+  }
+
+  @Test
+  void a_movement_begins_where_numbers_fall_back_to_the_first() {
+    assertEquals("[1, 1, 1, 2, 2, 3, 3, 3]", movements("1", "2", "3", "1", "2", "0", "1", "2"));
+  }
+
+  @Test
+  void a_second_ending_with_the_numbers_of_the_first_is_no_movement() {
+    assertEquals("[]", movements("1", "2", "3", "4", "3", "4", "5"));
+  }
+
+  @Test
+  void bars_without_a_number_and_bars_in_two_halves_are_no_movements() {
+    assertEquals("[]", movements("1", "1", "X1", "2", "2a", "3"));
+  }
+
+  @Test
+  void only_the_first_movement_has_the_title_that_the_file_prints() {
+    Bars bars = new Bars(numbered("1", "2", "1"), Optional.of("Allegro"));
+    assertEquals("Allegro", bars.movementOf(bars.get(1)).orElseThrow().toString());
+    assertEquals("movement 2", bars.movementOf(bars.get(2)).orElseThrow().toString());
+    assertTrue(bars.isPrintedOnce("2") && !bars.isPrintedOnce("1") && !bars.isPrintedOnce("3"));
+  }
+
+  private static String movements(String... numbers) {
+    Bars bars = new Bars(numbered(numbers));
+    List<Integer> movements = new ArrayList<>();
+    bars.forEach(bar -> bars.movementOf(bar).ifPresent(found -> movements.add(found.number())));
+    return movements.toString();
+  }
+
+  private static List<Bar> numbered(String... numbers) {
+    List<Bar> bars = new ArrayList<>();
+    for (String number : numbers) {
+      Position start = Position.ofQuarters(4L * bars.size(), 1);
+      Span span = Span.of(start, Length.ofQuarters(4, 1));
+      bars.add(new Bar(bars.size(), number, span, Meter.COMMON, Length.ZERO));
+    }
+    return bars;
   }
 
   private static Bars pickup(Meter meter, Length length) {
