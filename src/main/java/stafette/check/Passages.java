@@ -15,6 +15,7 @@ import stafette.score.Score;
 import stafette.score.Stroke;
 import stafette.score.ToneChoice;
 import stafette.score.Voice;
+import stafette.time.Movement;
 import stafette.time.Span;
 
 /**
@@ -22,7 +23,7 @@ import stafette.time.Span;
  * one voice whose every gap is shorter than 1/({@link #SHARE} × peak) of the best technique that
  * applies. Which one applies is settled on the run that the slowest technique of the instrument
  * makes, among techniques that are expected of everybody and can go on. Unmeasured tremolos end a
- * run.
+ * run, and so does the end of a movement.
  */
 public final class Passages {
   private static final int LEAST_STROKES = 8;
@@ -114,6 +115,13 @@ public final class Passages {
   private boolean isFast(Stroke before, Stroke stroke, double peakPerSecond) {
     double gapSeconds =
         score.tempo().secondsOf(new Span(before.onset(), stroke.onset())).toDouble();
-    return before.measured() && stroke.measured() && gapSeconds < 1 / (SHARE * peakPerSecond);
+    return before.measured()
+        && stroke.measured()
+        && gapSeconds < 1 / (SHARE * peakPerSecond)
+        && movementAt(before).equals(movementAt(stroke));
+  }
+
+  private Optional<Movement> movementAt(Stroke stroke) {
+    return score.bars().movementOf(score.bars().at(stroke.onset()));
   }
 }

@@ -1,6 +1,9 @@
 package stafette.cli;
 
+import java.math.BigDecimal;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.jspecify.annotations.Nullable;
@@ -62,6 +65,24 @@ final class ScoreOptions {
       paramLabel = "DIR",
       description = "A folder with tables of your own, laid over the built-in ones.")
   private @Nullable Path limits;
+
+  /** What was asked for besides the line, as it is asked for again. */
+  List<String> again() {
+    List<String> words = new ArrayList<>();
+    add(words, "--tempo", tempo);
+    add(words, "--tremolo", tremolo);
+    add(words, "--limits", limits);
+    if (assurance != Assurance.DEFAULT.percent()) {
+      add(words, "--assurance", BigDecimal.valueOf(assurance).stripTrailingZeros().toPlainString());
+    }
+    return words;
+  }
+
+  private static void add(List<String> words, String option, @Nullable Object value) {
+    if (value != null) {
+      words.addAll(List.of(option, value.toString()));
+    }
+  }
 
   boolean namesALine() {
     return part != null;

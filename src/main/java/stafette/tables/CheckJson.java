@@ -9,10 +9,12 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import stafette.check.Judged;
 import stafette.limits.Demand;
 import stafette.score.Line;
+import stafette.time.Movement;
 
 /**
  * Writes what became of the fast passages of a score. The project's JSON Schema of checks documents
@@ -29,8 +31,9 @@ public final class CheckJson {
    *
    * @param line its notes
    * @param judged one for each technique that applies, of one instrument or several
+   * @param command that splits it, if there is one
    */
-  public record Passage(Line line, List<Judged> judged) {
+  public record Passage(Line line, List<Judged> judged, Optional<String> command) {
     public Passage {
       judged = List.copyOf(judged);
     }
@@ -62,6 +65,8 @@ public final class CheckJson {
     json.addProperty("staff", line.source().staff());
     json.addProperty("voice", line.source().voice());
     json.add("bars", LineJson.bars(line));
+    json.add("counted", LineJson.counted(line));
+    json.add("movement", Json.orNull(movement(line), name -> new JsonPrimitive(name.toString())));
     json.add("from", Json.place(line.placeOf(0).at()));
     json.add("to", Json.place(line.placeOf(line.count() - 1).at()));
     json.addProperty("strokes", line.count());
@@ -71,9 +76,14 @@ public final class CheckJson {
     rate.add("usual", Json.number(Demand.usualRatePerSecond(line)));
     json.add("rate", rate);
     json.addProperty("tempo", line.tempo().at(line.stroke(0).onset()).toString());
+    json.add("command", Json.orNull(passage.command(), JsonPrimitive::new));
     json.add("judged", Json.array(passage.judged(), CheckJson::judged));
     json.add("instruments", Json.array(passage.bestOfEach(), CheckJson::best));
     return json;
+  }
+
+  private static Optional<Movement> movement(Line line) {
+    return line.bars().movementOf(line.bars().get(line.source().firstBar()));
   }
 
   private static double highestPerSecond(Line line) {

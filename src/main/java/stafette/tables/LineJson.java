@@ -44,7 +44,7 @@ final class LineJson {
     json.addProperty("voice", source.voice());
     json.addProperty("tone", source.tone().text());
     json.add("bars", bars(line));
-    json.add("barsCounted", Json.numbers(List.of(source.firstBar() + 1, source.lastBar() + 1)));
+    json.add("barsCounted", counted(line));
     return json;
   }
 
@@ -54,6 +54,11 @@ final class LineJson {
         List.of(
             line.bars().get(line.source().firstBar()).number(),
             line.bars().get(line.source().lastBar()).number()));
+  }
+
+  /** The first and the last bar, counted from 1. */
+  static JsonArray counted(Line line) {
+    return Json.numbers(List.of(line.source().firstBar() + 1, line.source().lastBar() + 1));
   }
 
   private static void addMark(JsonObject to, TempoMark mark) {

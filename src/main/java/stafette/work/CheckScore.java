@@ -35,11 +35,6 @@ public final class CheckScore {
       return rows.stream().map(Judged::ease).min(Comparator.naturalOrder()).orElse(Ease.BEYOND);
     }
 
-    /** The least share of a peak rate that a technique needs; infinite if none applies. */
-    double peakUse() {
-      return rows.stream().mapToDouble(Judged::use).min().orElse(Double.POSITIVE_INFINITY);
-    }
-
     private double strain() {
       return rows.stream().mapToDouble(Judged::strain).min().orElse(Double.POSITIVE_INFINITY);
     }
@@ -67,12 +62,27 @@ public final class CheckScore {
    *
    * @param score the score
    * @param reports the lines, worst first
+   * @param asked how it was checked
    */
-  public record Checked(OpenScore score, List<Report> reports) {
+  public record Checked(OpenScore score, List<Report> reports, Asked asked) {
+    /** What to ask for to have a line split; empty if it can't be named. */
+    public Optional<PassageToSplit> toSplit(Report report, LimitsInForce limits) {
+      return PassageToSplit.of(score, report.line(), asked, limits);
+    }
+
     public boolean hasFindings() {
       return reports.stream().anyMatch(Report::hasFindings);
     }
   }
+
+  /**
+   * How a score is checked.
+   *
+   * @param tempo at the start of each line
+   * @param assurance the share of players who should manage
+   * @param allowances techniques that not everybody has
+   */
+  record Asked(Optional<TempoWish> tempo, Assurance assurance, List<Allowance> allowances) {}
 
   /**
    * The fast passages of a whole score against the instruments of their parts, worst first.
@@ -112,7 +122,8 @@ public final class CheckScore {
       reports.add(new Report(line, answers));
     }
     reports.sort(Comparator.comparingDouble(Report::worst).reversed());
-    return new Checked(open, List.copyOf(reports));
+    return new Checked(
+        open, List.copyOf(reports), new Asked(tempo, assurance, List.copyOf(allowances)));
   }
 
   /**
@@ -133,7 +144,10 @@ public final class CheckScore {
     for (Instrument instrument : asked(found, instruments, limits)) {
       answers.add(answer(found.line(), instrument, instrument.name(), assurance, allowances));
     }
-    return new Checked(found.score(), List.of(new Report(found.line(), answers)));
+    return new Checked(
+        found.score(),
+        List.of(new Report(found.line(), answers)),
+        new Asked(request.tempo(), assurance, allowances));
   }
 
   private static List<Instrument> asked(
@@ -166,18 +180,7 @@ public final class CheckScore {
       String player,
       Assurance assurance,
       List<Allowance> allowances) {
-    List<Technique> usable =
-        instrument.techniques().stream()
-            .filter(
-                technique ->
-                    technique.expected() || covered(allowances, player, instrument, technique))
-            .toList();
+    List<Technique> usable = Allowance.usable(allowances, player, instrument);
     return new Answer(instrument, Trial.of(line, instrument, assurance, usable));
-  }
-
-  private static boolean covered(
-      List<Allowance> allowances, String player, Instrument instrument, Technique technique) {
-    return allowances.stream()
-        .anyMatch(allowance -> allowance.covers(player, instrument, technique));
   }
 }

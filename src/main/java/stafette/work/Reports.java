@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.Function;
 import stafette.check.TempoWindow;
 import stafette.split.TempoCell;
 import stafette.split.TempoTable;
@@ -22,7 +23,13 @@ import stafette.tables.ThinningJson;
 public final class Reports {
   private Reports() {}
 
-  public static String json(CheckScore.Checked checked) {
+  /**
+   * A check.
+   *
+   * @param command what splits a line of it
+   */
+  public static String json(
+      CheckScore.Checked checked, Function<CheckScore.Report, Optional<String>> command) {
     return CheckJson.write(
         checked.reports().stream()
             .map(
@@ -31,7 +38,8 @@ public final class Reports {
                         report.line(),
                         report.answers().stream()
                             .flatMap(answer -> answer.rows().stream())
-                            .toList()))
+                            .toList(),
+                        command.apply(report)))
             .toList());
   }
 

@@ -65,9 +65,7 @@ final class Roster {
     Optional<Part> part = score.part(wish.name());
     Instrument instrument = instrumentOf(wish);
     List<Skill> skills =
-        instrument.techniques().stream()
-            .filter(
-                technique -> technique.expected() || isAllowed(wish.name(), instrument, technique))
+        Allowance.usable(allowances, wish.name(), instrument).stream()
             .filter(technique -> suits(technique, lines))
             .map(technique -> new Skill(technique, capability(wish.name(), technique)))
             .toList();
@@ -102,11 +100,6 @@ final class Roster {
                         "{0} plays no instrument that the limits know; write \"{0}=flute\", with its"
                             + " instrument after the sign (the command limits lists them)",
                         wish.name())));
-  }
-
-  private boolean isAllowed(String player, Instrument instrument, Technique technique) {
-    return allowances.stream()
-        .anyMatch(allowance -> allowance.covers(player, instrument, technique));
   }
 
   private void refuseUnknownAllowances(List<Player> players) throws Refusal {
