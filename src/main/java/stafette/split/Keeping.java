@@ -70,7 +70,7 @@ final class Keeping {
 
   private boolean allows(Lock lock, Actor actor, int first, int last) {
     if (lock instanceof Lock.At) {
-      return lock.last() < count - 1 && (first >= lock.first() || last <= lock.last());
+      return hasBothSides(lock) && (first >= lock.first() || last <= lock.last());
     }
     if (lock instanceof Lock.Exactly exactly) {
       int side = Integer.compare(first, lock.first());
@@ -80,6 +80,11 @@ final class Keeping {
         || actor.needs(kind(out.player())) == 0
         || first > lock.last()
         || last < lock.first();
+  }
+
+  /** Nobody leaves before the line's first stroke, and nobody enters after its last. */
+  private boolean hasBothSides(Lock handoff) {
+    return handoff.first() > 0 && handoff.last() < count - 1;
   }
 
   private boolean is(Lock.Exactly lock, Actor actor) {

@@ -143,7 +143,7 @@ public record LockWish(
     int first = stroke(brief.line(relay), from);
     int last = stroke(brief.line(relay), to);
     if (kind == Kind.HANDOFF) {
-      return new Lock.At(relay, first, last);
+      return handoff(brief.line(relay), first, last);
     }
     if (last < first) {
       throw refused(Sentence.of("the stretch ends before it begins"));
@@ -154,6 +154,28 @@ public record LockWish(
       case IN -> new Lock.In(relay, who, first, last);
       default -> new Lock.Out(relay, who, first, last);
     };
+  }
+
+  private Lock handoff(Line line, int first, int last) throws Refusal {
+    if (first == 0) {
+      throw refused(
+          Sentence.of(
+              "there is no handoff on the line's first note, as nobody plays before it; lock a later"
+                  + " one, or who plays there"));
+    }
+    if (last == line.count() - 1) {
+      throw refused(
+          Sentence.of(
+              "there is no handoff on the line's last note, as nobody plays after it; lock an earlier"
+                  + " one, or who plays there"));
+    }
+    if (last < first - 1 || (last == first - 1 && !line.restsBefore(first))) {
+      throw refused(
+          Sentence.of(
+              "who leaves would be gone before the other enters; write first where one enters, then"
+                  + " where the other leaves, at least one note shared"));
+    }
+    return new Lock.At(relay, first, last);
   }
 
   /** Whether a brief has all that the lock speaks of. */
