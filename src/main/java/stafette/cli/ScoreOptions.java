@@ -1,6 +1,7 @@
 package stafette.cli;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.jspecify.annotations.Nullable;
@@ -110,6 +111,11 @@ final class ScoreOptions {
 
   LimitsInForce limits() throws Refusal {
     return LimitsInForce.load(Optional.ofNullable(limits));
+  }
+
+  /** What it reads beside the score. */
+  List<Path> inputs() {
+    return limits == null ? List.of() : LimitsInForce.tables(limits);
   }
 
   /** Whether each tone of chords is to have players of its own. */

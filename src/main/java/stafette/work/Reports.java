@@ -175,7 +175,8 @@ public final class Reports {
 
   private static void save(SplitLine.Outcome outcome, Path score, Path file, boolean force)
       throws Refusal {
-    FileDoor.write(file, (json(outcome, score) + "\n").getBytes(StandardCharsets.UTF_8), force);
+    byte[] bytes = (json(outcome, score) + "\n").getBytes(StandardCharsets.UTF_8);
+    FileDoor.write(file, bytes, force, written -> OpenPlan.readAgain(file, written));
   }
 
   private static PlanReport.Window window(TempoWindow window) {
