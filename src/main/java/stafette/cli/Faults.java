@@ -1,9 +1,11 @@
 package stafette.cli;
 
 import java.util.Arrays;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import stafette.words.Fault;
 import stafette.words.Sentence;
 
@@ -29,17 +31,20 @@ final class Faults {
   }
 
   private static String what(Throwable what) {
-    if (what instanceof OutOfMemoryError) {
-      return "the program ran out of memory, "
-          + (Runtime.getRuntime().maxMemory() >> 20)
-          + " MB. Take fewer bars or players, or give it more: java -Xmx4g -jar stafette.jar …";
-    }
-    String message = what.getMessage() == null ? "" : ": " + what.getMessage();
-    return "this is a fault of the program, not of your score ("
-        + what.getClass().getSimpleName()
-        + message
-        + spot(what)
-        + ")";
+    return what instanceof OutOfMemoryError
+        ? Fault.outOfMemory() + ", such as java -Xmx4g -jar stafette.jar …"
+        : "this is a fault of the program, not of your score (" + told(what) + spot(what) + ")";
+  }
+
+  /** The fault and what it came from, without Java's packages. */
+  private static String told(Throwable what) {
+    return Stream.iterate(what, Objects::nonNull, Throwable::getCause)
+        .map(each -> each.getClass().getSimpleName() + message(each))
+        .collect(Collectors.joining("; "));
+  }
+
+  private static String message(Throwable what) {
+    return what.getMessage() == null ? "" : ": " + what.getMessage();
   }
 
   /** The line of the program's own text that was at work. */

@@ -42,6 +42,13 @@ public final class Fault extends RuntimeException {
     return fault instanceof Fault placed ? placed.where : Sentence.NONE;
   }
 
+  /** That the memory did not do. */
+  public static Sentence outOfMemory() {
+    return Sentence.of(
+        "the program ran out of memory ({0} MB); take fewer bars or players, or give it more",
+        Runtime.getRuntime().maxMemory() >> 20);
+  }
+
   /** What went wrong, without its place. */
   public static Throwable what(Throwable fault) {
     return fault instanceof Fault placed ? placed.what : fault;

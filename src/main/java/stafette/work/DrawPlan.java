@@ -71,7 +71,7 @@ public final class DrawPlan {
     return switch (format) {
       case SVG -> SvgInk.svg(first).getBytes(StandardCharsets.UTF_8);
       case PNG -> PngInk.png(first, PNG_DOTS_PER_POINT);
-      case PDF -> PdfInk.pdf(pages, first.title());
+      case PDF -> PdfInk.pdf(pages, first.title(), Release.text());
     };
   }
 

@@ -62,7 +62,8 @@ public final class Reports {
             opened.search().seconds(),
             judged.window().map(Reports::window),
             List.of(),
-            List.of()));
+            List.of(),
+            Release.text()));
   }
 
   public static String json(ThinLine.Outcome outcome) {
@@ -115,7 +116,8 @@ public final class Reports {
         remarks(outcome),
         outcome.remedies().stream()
             .map(remedy -> new PlanReport.Remedy(remedy.option(), remedy.sentence().toString()))
-            .toList());
+            .toList(),
+        Release.text());
   }
 
   public static String json(CompareTempi.Outcome outcome) {

@@ -37,10 +37,13 @@ public final class Labour {
   /** What is said where the program is at fault. */
   public static Sentence fault(Throwable why) {
     Sentence where = Fault.where(why);
-    String what = Fault.what(why).toString();
+    Throwable what = Fault.what(why);
+    if (what instanceof OutOfMemoryError) {
+      return Fault.outOfMemory();
+    }
     return where.isEmpty()
-        ? Sentence.of("this should not happen: {0}", what)
-        : Sentence.of("{0}: this should not happen: {1}", where, what);
+        ? Sentence.of("this should not happen: {0}", what.toString())
+        : Sentence.of("{0}: this should not happen: {1}", where, what.toString());
   }
 
   /** Other work in the same place, which ends none of this. */
