@@ -17,6 +17,8 @@ import stafette.score.ToneChoice;
 import stafette.score.Voice;
 import stafette.time.Movement;
 import stafette.time.Span;
+import stafette.words.Fault;
+import stafette.words.Sentence;
 
 /**
  * Finds the fast passages of a score: maximal runs of at least {@link #LEAST_STROKES} strokes in
@@ -72,17 +74,29 @@ public final class Passages {
   private void search(Part part, Voice voice, List<Technique> techniques) {
     double slowest = techniques.stream().mapToDouble(this::peak).min().orElse(unknownPeakPerSecond);
     for (List<Stroke> run : runs(voice.strokes(), slowest)) {
-      Line line = line(part, voice, run);
-      double best =
-          techniques.stream()
-              .filter(technique -> Demand.applies(technique, line))
-              .mapToDouble(this::peak)
-              .max()
-              .orElse(slowest);
-      for (List<Stroke> fast : runs(run, best)) {
-        found.add(new Passage(part, voice, line(part, voice, fast)));
-      }
+      found.addAll(
+          Fault.at(
+              () -> Sentence.of("{0}, bar {1}", part.name(), bar(run)),
+              () -> within(part, voice, run, techniques, slowest)));
     }
+  }
+
+  private String bar(List<Stroke> run) {
+    return score.bars().at(run.get(0).onset()).number();
+  }
+
+  private List<Passage> within(
+      Part part, Voice voice, List<Stroke> run, List<Technique> techniques, double slowest) {
+    Line line = line(part, voice, run);
+    double best =
+        techniques.stream()
+            .filter(technique -> Demand.applies(technique, line))
+            .mapToDouble(this::peak)
+            .max()
+            .orElse(slowest);
+    return runs(run, best).stream()
+        .map(fast -> new Passage(part, voice, line(part, voice, fast)))
+        .toList();
   }
 
   private double peak(Technique technique) {

@@ -110,6 +110,11 @@ final class PlanOptions {
         Map.of());
   }
 
+  /** What they read. */
+  List<Path> inputs() {
+    return Optional.ofNullable(playersFile).stream().toList();
+  }
+
   private OverlapRule overlapRule() throws Refusal {
     Matcher form = OVERLAP.matcher(overlap.replace(" ", ""));
     if (form.matches()) {

@@ -133,6 +133,11 @@ final class ScoreOptions {
     return LimitsInForce.load(Optional.ofNullable(limits));
   }
 
+  /** What it reads beside the score. */
+  List<Path> inputs() {
+    return limits == null ? List.of() : LimitsInForce.tables(limits);
+  }
+
   /** Whether each tone of chords is to have players of its own. */
   boolean eachTone() {
     return "each".equals(tone);

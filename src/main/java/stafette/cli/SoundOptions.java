@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import stafette.work.LimitsInForce;
+import stafette.work.Outputs;
 import stafette.work.PlayPlan;
 import stafette.work.Refusal;
 import stafette.work.SoundWish;
@@ -68,11 +69,16 @@ final class SoundOptions {
       description = "Of the sound: a soundbank of your own, FILE.sf2 or FILE.dls.")
   private @Nullable Path bank;
 
+  /** What it reads. */
+  List<Path> inputs() {
+    return Optional.ofNullable(bank).stream().toList();
+  }
+
   /** Says before the search what would make it impossible to play after it. */
-  void refuseWhatCannotBe(boolean replace) throws Refusal {
+  void refuseWhatCannotBe(boolean replace, Outputs outputs) throws Refusal {
     Optional<PlayPlan.Request> request = request(replace);
     if (request.isPresent()) {
-      request.get().refuseWhatCannotBe();
+      request.get().refuseWhatCannotBe(outputs);
     }
   }
 

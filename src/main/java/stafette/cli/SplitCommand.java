@@ -13,6 +13,7 @@ import stafette.check.ThinnedPart;
 import stafette.plan.Plan;
 import stafette.plan.SourceTreatment;
 import stafette.work.LimitsInForce;
+import stafette.work.Outputs;
 import stafette.work.PlayerWish;
 import stafette.work.Refusal;
 import stafette.work.Reports;
@@ -68,7 +69,11 @@ final class SplitCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Refusal {
     SourceTreatment treatment = treatment();
-    Optional<WriteScore.Target> target = writing.target(score);
+    Outputs outputs = Inputs.of(List.of(List.of(score), line.inputs(), options.inputs()));
+    Optional<WriteScore.Target> target = writing.target(score, outputs);
+    if (planFile != null) {
+      outputs.add(planFile, writing.force());
+    }
     LimitsInForce limits = line.limits();
     SplitLine.Request request =
         options.request(score, line, treatment == SourceTreatment.CUE).with(details.seats());

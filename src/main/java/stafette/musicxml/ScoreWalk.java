@@ -3,6 +3,7 @@ package stafette.musicxml;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import stafette.words.Fault;
 import stafette.words.Sentence;
 
 /** Reads a whole score in one pass. */
@@ -117,13 +118,21 @@ final class ScoreWalk {
                 listed.nameOr(id), MOST_MEASURES));
       }
       if (walk.name().equals("measure")) {
+        String number = walk.attribute("number").orElse("?");
         measures.add(
-            MeasureWalk.read(
-                walk, attributes, listed.instrumentCount() > 1, "Part " + listed.nameOr(id)));
+            Fault.at(
+                () -> Sentence.of("{0}, bar {1}", listed.nameOr(id), number),
+                () -> measure(listed, id, attributes)));
       } else {
         walk.skip();
       }
     }
     return new WrittenPart(id, listed, new TextSpan(start, walk.end()), List.copyOf(measures));
+  }
+
+  private WrittenMeasure measure(PartList.Entry listed, String id, AttributesInForce attributes)
+      throws UnreadableScore {
+    return MeasureWalk.read(
+        walk, attributes, listed.instrumentCount() > 1, "Part " + listed.nameOr(id));
   }
 }

@@ -1,13 +1,9 @@
 package stafette.tables;
 
-import com.google.gson.Gson;
-import com.google.gson.GsonBuilder;
 import com.google.gson.JsonArray;
 import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
-import com.google.gson.JsonParseException;
 import com.google.gson.JsonPrimitive;
-import com.google.gson.Strictness;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -21,7 +17,6 @@ import stafette.words.Sentence;
  * problems.
  */
 final class Entry {
-  private static final Gson PARSER = new GsonBuilder().setStrictness(Strictness.STRICT).create();
   private static final double LARGEST = 1e6;
 
   private final String place;
@@ -41,7 +36,7 @@ final class Entry {
    */
   static Entry document(String file, String text, String format, Problems problems)
       throws UnreadableFile {
-    JsonElement element = parsed(file, text);
+    JsonElement element = JsonText.parsed(file, text);
     if (!element.isJsonObject()) {
       throw new UnreadableFile(List.of(Sentence.of("{0}: must be one object in braces", file)));
     }
@@ -57,19 +52,6 @@ final class Entry {
                   file)));
     }
     return entry;
-  }
-
-  private static JsonElement parsed(String file, String text) throws UnreadableFile {
-    try {
-      JsonElement element = PARSER.fromJson(text, JsonElement.class);
-      if (element == null) {
-        throw new UnreadableFile(List.of(Sentence.of("{0}: is empty", file)));
-      }
-      return element;
-    } catch (JsonParseException e) {
-      throw new UnreadableFile(
-          List.of(Sentence.of("{0}: is not JSON: {1}", file, String.valueOf(e.getMessage()))));
-    }
   }
 
   String place() {
@@ -157,8 +139,8 @@ final class Entry {
   }
 
   int whole(String name, int least) {
-    Sentence wanted = Sentence.of("a whole number from {0}", least);
-    double value = demanded(name, number(name, least, Integer.MAX_VALUE, wanted));
+    Sentence wanted = Sentence.of("a whole number from {0} to {1}", least, (int) LARGEST);
+    double value = demanded(name, number(name, least, LARGEST, wanted));
     if (value != Math.rint(value)) {
       refuse(name, wanted);
     }
@@ -199,7 +181,9 @@ final class Entry {
   List<Double> numbers(String name) {
     List<Double> result = new ArrayList<>();
     for (JsonElement element : array(name)) {
-      if (element instanceof JsonPrimitive primitive && primitive.isNumber()) {
+      if (element instanceof JsonPrimitive primitive
+          && primitive.isNumber()
+          && Math.abs(primitive.getAsDouble()) <= LARGEST) {
         result.add(primitive.getAsDouble());
       } else {
         problem(Sentence.of("{0} must hold numbers only, found {1}", name, element));

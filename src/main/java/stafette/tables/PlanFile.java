@@ -1,6 +1,5 @@
 package stafette.tables;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -158,13 +157,15 @@ public record PlanFile(
       int last) {}
 
   /**
+   * @param file what to call the file in messages
+   * @param bytes all of it
    * @throws UnreadableFile with everything that is wrong in the file
    */
-  public static PlanFile read(Path file) throws UnreadableFile {
+  public static PlanFile read(String file, byte[] bytes) throws UnreadableFile {
     Problems problems = new Problems();
-    String text = TableFiles.text(file, problems);
+    String text = TableFiles.text(file, bytes, problems);
     problems.throwIfAny();
-    return read(String.valueOf(file.getFileName()), text);
+    return read(file, text);
   }
 
   /**
@@ -269,7 +270,20 @@ public record PlanFile(
                           Sentence.name(planned.technique), planned.first, planned.last)));
     }
     problems.throwIfAny();
-    return found.isEmpty() ? Optional.empty() : Optional.of(new Plan(brief, found));
+    return found.isEmpty() ? Optional.empty() : Optional.of(joined(brief, found));
+  }
+
+  private Plan joined(Brief brief, List<Segment> found) throws UnreadableFile {
+    try {
+      return new Plan(brief, found);
+    } catch (IllegalArgumentException e) {
+      throw new UnreadableFile(
+          List.of(
+              Sentence.of(
+                  "{0}: a relay has no segment, or a hocket lacks one of its two players; split it"
+                      + " again",
+                  score.file())));
+    }
   }
 
   /** The seats that are known, by players' names. */
@@ -328,7 +342,8 @@ public record PlanFile(
     int relay = planned.relay;
     int first = planned.first;
     int last = planned.last;
-    if (relay >= lines.size() || Math.max(first, last) >= lines.get(relay).count()) {
+    boolean ordered = first <= (planned.keep.equals("handoff") ? last + 1 : last);
+    if (!ordered || relay >= lines.size() || Math.max(first, last) >= lines.get(relay).count()) {
       return Optional.empty();
     }
     if (planned.keep.equals("handoff")) {

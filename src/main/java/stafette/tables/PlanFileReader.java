@@ -1,5 +1,7 @@
 package stafette.tables;
 
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -44,7 +46,7 @@ final class PlanFileReader {
         score.has("tremolo")
             ? oneOf(score, "tremolo", Tremolo.values(), Tremolo.AS_WRITTEN)
             : Tremolo.AS_WRITTEN;
-    ScoreFile scoreFile = new ScoreFile(score.text("file"), score.text("sha256"), tremolo);
+    ScoreFile scoreFile = new ScoreFile(path(score), score.text("sha256"), tremolo);
     PlanFile.Source source = source(line);
     TempoMark tempo = tempo(line);
     Rules rules = rules(document.entry("settings"));
@@ -56,6 +58,9 @@ final class PlanFileReader {
         document.entries("relays", "relay").stream()
             .map(relay -> relay.optionalEntry("line").map(PlanFileReader::source))
             .toList();
+    if (relays.isEmpty()) {
+      document.problem(Sentence.of("relays needs one at least"));
+    }
     List<PlanFile.PlannedLock> locks =
         document.entries("locks", "lock").stream().map(PlanFileReader::lock).toList();
     PlanFile.Search search = search();
@@ -63,9 +68,19 @@ final class PlanFileReader {
     return new PlanFile(scoreFile, source, tempo, rules, players, segments, relays, locks, search);
   }
 
+  private static String path(Entry score) {
+    String file = score.text("file");
+    try {
+      return Path.of(file).toString();
+    } catch (InvalidPathException e) {
+      score.refuse("file", Sentence.of("the name of a file"));
+      return "";
+    }
+  }
+
   private PlanFile.Search search() {
     return new PlanFile.Search(
-        document.text("result"),
+        oneOf(document, "result", List.of("optimal", "stopped", "none")),
         document.has("bound")
             ? Optional.of((int) document.notNegative("bound").orElse(0))
             : Optional.empty(),
@@ -158,9 +173,17 @@ final class PlanFileReader {
     return otherwise;
   }
 
+  private static String oneOf(Entry entry, String name, List<String> words) {
+    String text = entry.text(name);
+    if (!words.contains(text)) {
+      entry.refuse(name, Sentence.list(words));
+    }
+    return text;
+  }
+
   private static PlanFile.PlannedLock lock(Entry lock) {
     return new PlanFile.PlannedLock(
-        lock.text("keep"),
+        oneOf(lock, "keep", List.of("handoff", "segment", "in", "out")),
         lock.whole("relay", 0),
         lock.optionalText("player"),
         lock.optionalText("technique"),

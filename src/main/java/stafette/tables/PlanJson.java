@@ -49,6 +49,7 @@ public final class PlanJson {
     JsonObject json = new JsonObject();
     json.addProperty("format", FORMAT);
     json.addProperty("version", VERSION);
+    json.addProperty("program", report.program());
     JsonObject score = new JsonObject();
     score.addProperty("file", report.score().file());
     score.addProperty("sha256", report.score().sha256());

@@ -23,6 +23,7 @@ import stafette.plan.Seat;
  * @param window between which tempi the plan holds, if that was asked for
  * @param remarks why there is no plan and what would help; empty if there is one
  * @param remedies what would make a plan possible, each tried out
+ * @param program the program that made it, with its version
  */
 public record PlanReport(
     ScoreFile score,
@@ -35,7 +36,8 @@ public record PlanReport(
     double searchSeconds,
     Optional<Window> window,
     List<String> remarks,
-    List<Remedy> remedies) {
+    List<Remedy> remedies,
+    String program) {
   public PlanReport {
     seats = Map.copyOf(seats);
     freed = Set.copyOf(freed);

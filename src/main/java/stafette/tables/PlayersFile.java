@@ -1,6 +1,5 @@
 package stafette.tables;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashSet;
@@ -42,13 +41,16 @@ public record PlayersFile(Map<String, Instrument> players, Map<String, Seat> sea
   }
 
   /**
+   * @param file what to call the file in messages
+   * @param bytes all of it
    * @throws UnreadableFile with everything that is wrong in the file
    */
-  public static PlayersFile read(Path file, Catalogue catalogue) throws UnreadableFile {
+  public static PlayersFile read(String file, byte[] bytes, Catalogue catalogue)
+      throws UnreadableFile {
     Problems problems = new Problems();
-    String text = TableFiles.text(file, problems);
+    String text = TableFiles.text(file, bytes, problems);
     problems.throwIfAny();
-    return read(String.valueOf(file.getFileName()), text, catalogue);
+    return read(file, text, catalogue);
   }
 
   /**

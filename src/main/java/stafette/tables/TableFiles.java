@@ -41,7 +41,9 @@ final class TableFiles {
   static Map<Table, String> of(Path directory, Problems problems) {
     Map<Table, String> texts = new EnumMap<>(Table.class);
     if (!Files.isDirectory(directory)) {
-      problems.add(directory.toString(), "there is no such directory");
+      problems.add(
+          directory.toString(),
+          Files.exists(directory) ? "is no folder; name one" : "there is no such directory");
       return texts;
     }
     refuseStrangers(directory, problems);
@@ -59,20 +61,30 @@ final class TableFiles {
   }
 
   /** The text of a file in UTF-8; empty if that can't be had, which is then a problem. */
-  static String text(Path file, Problems problems) {
+  private static String text(Path file, Problems problems) {
     String name = String.valueOf(file.getFileName());
     try {
-      byte[] bytes = Files.readAllBytes(file);
+      if (Files.isRegularFile(file)) {
+        return text(name, Files.readAllBytes(file), problems);
+      }
+      problems.add(name, "is no file; put a table there, or nothing");
+    } catch (IOException e) {
+      problems.add(name, "can't be read; look whether it is yours to read");
+    }
+    return "";
+  }
+
+  /** The text that bytes are in UTF-8; empty if they are none, which is then a problem. */
+  static String text(String name, byte[] bytes, Problems problems) {
+    try {
       if (bytes.length == 0) {
         problems.add(name, Sentence.of("is empty"));
       }
       return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
     } catch (CharacterCodingException e) {
       problems.add(name, Sentence.of("is not in UTF-8; save it as UTF-8"));
-    } catch (IOException e) {
-      problems.add(name, Sentence.of("can't be read: {0}", String.valueOf(e.getMessage())));
+      return "";
     }
-    return "";
   }
 
   private static void refuseStrangers(Path directory, Problems problems) {
@@ -90,7 +102,7 @@ final class TableFiles {
                         + String.join(" or ", near.isEmpty() ? files() : near));
               });
     } catch (IOException e) {
-      problems.add(directory.toString(), "can't be read: " + e.getMessage());
+      problems.add(directory.toString(), "can't be read; look whether it is yours to read");
     }
   }
 

@@ -17,6 +17,7 @@ import stafette.score.Line;
 import stafette.score.Part;
 import stafette.score.Score;
 import stafette.score.Tremolo;
+import stafette.words.Fault;
 import stafette.words.Sentence;
 
 /** Checks every fast passage of a score, or one line, against the limits of instruments. */
@@ -115,15 +116,31 @@ public final class CheckScore {
             score, limits.catalogue()::of, assurance, limits.slowestWindPerSecond(assurance))) {
       Line line = tempo.map(wish -> wish.applyTo(passage.line())).orElse(passage.line());
       Optional<Instrument> instrument = limits.catalogue().of(passage.part());
-      List<Answer> answers =
-          instrument.stream()
-              .map(found -> answer(line, found, passage.part().name(), assurance, allowances))
-              .toList();
-      reports.add(new Report(line, answers));
+      reports.add(
+          Fault.at(
+              () -> Sentence.of("{0}, bar {1}", passage.part().name(), firstBar(line)),
+              () -> report(passage, line, instrument, assurance, allowances)));
     }
     reports.sort(Comparator.comparingDouble(Report::worst).reversed());
     return new Checked(
         open, List.copyOf(reports), new Asked(tempo, assurance, List.copyOf(allowances)));
+  }
+
+  private static String firstBar(Line line) {
+    return line.placeOf(0).at().bar();
+  }
+
+  private static Report report(
+      Passage passage,
+      Line line,
+      Optional<Instrument> instrument,
+      Assurance assurance,
+      List<Allowance> allowances) {
+    return new Report(
+        line,
+        instrument.stream()
+            .map(found -> answer(line, found, passage.part().name(), assurance, allowances))
+            .toList());
   }
 
   /**

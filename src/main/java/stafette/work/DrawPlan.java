@@ -20,9 +20,15 @@ public final class DrawPlan {
 
   /** By the ending of the file's name. */
   private enum Format {
-    SVG,
-    PNG,
-    PDF
+    SVG(Proof.frame("<?xml ", "</svg>\n")),
+    PNG(Proof.frame("\u0089PNG\r\n\u001a\n", "IEND\u00aeB`\u0082")),
+    PDF(Proof.PDF);
+
+    private final Proof proof;
+
+    Format(Proof proof) {
+      this.proof = proof;
+    }
   }
 
   /**
@@ -37,12 +43,13 @@ public final class DrawPlan {
     /**
      * Checks it before anything is reckoned.
      *
-     * @throws Refusal if the ending or the paper is none of those, or the file is there already
+     * @param outputs where it is declared
+     * @throws Refusal if the ending or the paper is none of those, or the file can't be written
      */
-    public void refuseWhatCannotBe() throws Refusal {
+    public void refuseWhatCannotBe(Outputs outputs) throws Refusal {
       format(file);
       paperOf(this);
-      FileDoor.refuseToReplace(file, replace);
+      outputs.add(file, replace);
     }
   }
 
@@ -55,7 +62,8 @@ public final class DrawPlan {
     List<Drawing> pages =
         Timeline.of(
             judged.plan(), judged.verdict(), judged.window(), paperOf(request), request.notes());
-    FileDoor.write(request.file(), bytes(format(request.file()), pages), request.replace());
+    Format format = format(request.file());
+    FileDoor.write(request.file(), bytes(format, pages), request.replace(), format.proof);
   }
 
   private static byte[] bytes(Format format, List<Drawing> pages) {
@@ -63,7 +71,7 @@ public final class DrawPlan {
     return switch (format) {
       case SVG -> SvgInk.svg(first).getBytes(StandardCharsets.UTF_8);
       case PNG -> PngInk.png(first, PNG_DOTS_PER_POINT);
-      case PDF -> PdfInk.pdf(pages, first.title());
+      case PDF -> PdfInk.pdf(pages, first.title(), Release.text());
     };
   }
 

@@ -35,6 +35,11 @@ public record LimitsInForce(Catalogue catalogue, Weights weights) {
     }
   }
 
+  /** The tables that a folder has, or may have. */
+  public static List<Path> tables(Path own) {
+    return LimitTables.files(own);
+  }
+
   /**
    * What is wrong with a folder of tables, a sentence for each problem; empty if they can be used.
    */

@@ -31,7 +31,8 @@ record MeasuredPlayers(
     try {
       return new MeasuredPlayers(
           file.isPresent()
-              ? PlayersFile.read(file.get(), limits.catalogue())
+              ? PlayersFile.read(
+                  file.get().toString(), FileDoor.read(file.get()), limits.catalogue())
               : new PlayersFile(Map.of(), Map.of()),
           Map.of(),
           Set.of());

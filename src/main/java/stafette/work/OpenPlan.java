@@ -144,6 +144,42 @@ public final class OpenPlan {
         .map(best -> new SplitResult.Best(best.plan(), bound));
   }
 
+  /**
+   * What opening a plan reads: its file and its score.
+   *
+   * @throws Refusal if the plan can't be read
+   */
+  public static List<Path> inputs(Path file) throws Refusal {
+    return List.of(file, scoreOf(file, parsed(file)));
+  }
+
+  /** Our fault if what was written can't be read again. */
+  static void readAgain(Path file, byte[] written) {
+    try {
+      PlanFile.read(file.toString(), written);
+    } catch (UnreadableFile e) {
+      throw new IllegalStateException("what would be written can't be read", e);
+    }
+  }
+
+  /** What a plan file says. */
+  static PlanFile parsed(Path file) throws Refusal {
+    try {
+      return PlanFile.read(file.toString(), FileDoor.read(file));
+    } catch (UnreadableFile e) {
+      throw Refusal.ofFile(
+          Sentence.list(
+              System.lineSeparator(),
+              List.of(
+                  e.inWords(),
+                  Sentence.of("Take a copy of the plan from before, or split the line again."))));
+    }
+  }
+
+  private static Path scoreOf(Path file, PlanFile plan) {
+    return file.toAbsolutePath().resolveSibling(plan.score().file()).normalize();
+  }
+
   private record Read(
       OpenScore score,
       PlanFile file,
@@ -175,11 +211,9 @@ public final class OpenPlan {
       boolean mustFit,
       LimitsInForce limits)
       throws Refusal {
+    PlanFile plan = parsed(file);
     try {
-      PlanFile plan = PlanFile.read(file);
-      Path scoreFile =
-          asked.orElseGet(
-              () -> file.toAbsolutePath().resolveSibling(plan.score().file()).normalize());
+      Path scoreFile = asked.orElseGet(() -> scoreOf(file, plan));
       OpenScore score = OpenScore.open(scoreFile, plan.score().tremolo(), false);
       List<Line> lines = lines(plan, score);
       boolean fits = mustFit || plan.fits(lines);

@@ -40,8 +40,14 @@ public final class PlayPlan {
 
   /** By the ending of the file's name. */
   private enum Format {
-    WAV,
-    MID
+    WAV(Proof.frame("RIFF", "")),
+    MID(Proof.frame("MThd", "\u00ff/\u0000"));
+
+    private final Proof proof;
+
+    Format(Proof proof) {
+      this.proof = proof;
+    }
   }
 
   /**
@@ -77,10 +83,11 @@ public final class PlayPlan {
     /**
      * Checks it before anything is reckoned.
      *
+     * @param outputs where it is declared
      * @throws Refusal if the ending is neither, two wishes exclude each other, the bank can't be
-     *     read, or the file is there already
+     *     read, or the file can't be written
      */
-    public void refuseWhatCannotBe() throws Refusal {
+    public void refuseWhatCannotBe(Outputs outputs) throws Refusal {
       if (format(file) == Format.MID && bank.isPresent()) {
         throw Refusal.wrongUse(
             "--bank gives sounds to a .wav file; a .mid file has notes only, so leave it out");
@@ -91,7 +98,7 @@ public final class PlayPlan {
       if (bank.isPresent()) {
         read(bank.get());
       }
-      FileDoor.refuseToReplace(file, replace);
+      outputs.add(file, replace);
     }
   }
 
@@ -163,7 +170,7 @@ public final class PlayPlan {
     try {
       Optional<Audio> audio = performance.audio(bank(request), stop);
       if (audio.isPresent()) {
-        FileDoor.write(request.file(), audio.get().wav(), request.replace());
+        write(audio.get().wav(), request);
       }
       return audio.isPresent();
     } catch (NoSound e) {
@@ -188,7 +195,7 @@ public final class PlayPlan {
   }
 
   private static Heard written(Performance performance, Request request) throws Refusal {
-    FileDoor.write(request.file(), performance.midi(), request.replace());
+    write(performance.midi(), request);
     double seconds = performance.lengthMicros() / 1e6;
     return new Heard(seconds, seconds, List.of(), Optional.empty());
   }
@@ -199,7 +206,7 @@ public final class PlayPlan {
     Optional<Soundbank> bank = bank(request);
     try {
       Audio audio = performance.audio(bank);
-      FileDoor.write(request.file(), audio.wav(), request.replace());
+      write(audio.wav(), request);
       List<LevelStep> measured =
           LevelStep.measured(performance, audio, withoutOverlaps.audio(bank));
       List<Step> steps = steps(measured, what, request);
@@ -207,6 +214,10 @@ public final class PlayPlan {
     } catch (NoSound e) {
       throw silent(request, e);
     }
+  }
+
+  private static void write(byte[] bytes, Request request) throws Refusal {
+    FileDoor.write(request.file(), bytes, request.replace(), format(request.file()).proof);
   }
 
   private static Optional<Soundbank> bank(Request request) throws Refusal {

@@ -70,7 +70,8 @@ public final class Reports {
             opened.search().seconds(),
             judged.window().map(Reports::window),
             List.of(),
-            List.of()));
+            List.of(),
+            Release.text()));
   }
 
   public static String json(ThinLine.Outcome outcome) {
@@ -123,7 +124,8 @@ public final class Reports {
         remarks(outcome),
         outcome.remedies().stream()
             .map(remedy -> new PlanReport.Remedy(remedy.option(), remedy.sentence().toString()))
-            .toList());
+            .toList(),
+        Release.text());
   }
 
   public static String json(CompareTempi.Outcome outcome) {
@@ -183,7 +185,8 @@ public final class Reports {
 
   private static void save(SplitLine.Outcome outcome, Path score, Path file, boolean force)
       throws Refusal {
-    FileDoor.write(file, (json(outcome, score) + "\n").getBytes(StandardCharsets.UTF_8), force);
+    byte[] bytes = (json(outcome, score) + "\n").getBytes(StandardCharsets.UTF_8);
+    FileDoor.write(file, bytes, force, written -> OpenPlan.readAgain(file, written));
   }
 
   private static PlanReport.Window window(TempoWindow window) {

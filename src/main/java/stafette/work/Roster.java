@@ -91,6 +91,7 @@ final class Roster {
     if (wish.instrument().isPresent()) {
       return limits.instrument(wish.instrument().get());
     }
+    refuseSeveral(wish.name());
     return limits
         .told(score, wish.name())
         .orElseThrow(
@@ -100,6 +101,20 @@ final class Roster {
                         "{0} plays no instrument that the limits know; write \"{0}=flute\", with its"
                             + " instrument after the sign (the command limits lists them)",
                         wish.name())));
+  }
+
+  private void refuseSeveral(String name) throws Refusal {
+    List<String> names =
+        score.part(name).isPresent()
+            ? List.of()
+            : SeveralPlayers.in(name, limits.catalogue());
+    if (!names.isEmpty()) {
+      throw Refusal.wrongUse(
+          Sentence.of(
+              "\"{0}\" reads as several players; write \"{1}\", or \"{0} = flute\", with its"
+                  + " instrument after the sign, for one of that name",
+              name, Sentence.list(names)));
+    }
   }
 
   private void refuseUnknownAllowances(List<Player> players) throws Refusal {

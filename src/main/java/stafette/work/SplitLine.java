@@ -21,6 +21,7 @@ import stafette.plan.Seat;
 import stafette.split.SplitResult;
 import stafette.split.Splitter;
 import stafette.split.Workbench;
+import stafette.words.Fault;
 
 /** Splits a line among players, and has every plan judged again before anybody sees it. */
 public final class SplitLine {
@@ -203,9 +204,11 @@ public final class SplitLine {
     Brief brief = briefing.brief();
     long start = System.nanoTime();
     BooleanSupplier over = after(start, request.searchSeconds());
+    BooleanSupplier ends = () -> stop.getAsBoolean() || over.getAsBoolean();
     SplitResult result =
-        Splitter.split(
-            brief, workbench, () -> stop.getAsBoolean() || over.getAsBoolean(), progress);
+        Fault.at(
+            () -> brief.line().placeOf(0).inWords(),
+            () -> Splitter.split(brief, workbench, ends, progress));
     double seconds = (System.nanoTime() - start) / 1e9;
     Outcome outcome =
         new Outcome(

@@ -100,6 +100,7 @@ class AlternativesJsonTest {
         0.1,
         Optional.empty(),
         List.of(),
-        List.of());
+        List.of(),
+        "Stafette 1");
   }
 }

@@ -77,7 +77,8 @@ class PlanJsonTest {
             0.5,
             Optional.empty(),
             List.of("three flutes would do"),
-            List.of(new PlanReport.Remedy("add \"Flute 3\"", "with one more flute")));
+            List.of(new PlanReport.Remedy("add \"Flute 3\"", "with one more flute")),
+            "Stafette 1");
     String text = PlanJson.write(report);
     Schemas.assertValid("plan", text);
     JsonObject json = JsonParser.parseString(text).getAsJsonObject();
@@ -210,7 +211,7 @@ class PlanJsonTest {
             + " handoffs, strain, blend, players, regular, found \"luck\"",
         "\"assurance\": 84§\"assurance\": 100§plan.json, settings: assurance must be above 0 and"
             + " below 100, found 100",
-        "\"staff\": 1§\"staff\": 0§plan.json, line: staff must be a whole number from 1, found 0",
+        "\"staff\": 1§\"staff\": 0§plan.json, line: staff must be a whole number from 1 to 1000000, found 0",
         "\"format\": \"stafette-plan\"§\"format\": \"x\"§plan.json: format must be"
             + " \"stafette-plan\"",
         "\"version\": 1§\"version\": 2§plan.json: is of a later version; open it with a newer"
@@ -300,7 +301,8 @@ class PlanJsonTest {
             new PlanReport.Window(
                 Optional.empty(), "quarter = 130", Optional.empty(), "the rate of Flute 1")),
         List.of(),
-        List.of());
+        List.of(),
+        "Stafette 1");
   }
 
   /** Four bars of eight strokes a second, up and down between A and E. */

@@ -4,12 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Files;
-import java.nio.file.Path;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import stafette.limits.Assurance;
@@ -105,11 +103,13 @@ class PlayersFileTest {
   }
 
   @Test
-  void a_file_is_read_by_its_name(@TempDir Path directory) throws Exception {
-    Path file = Files.writeString(directory.resolve("section.json"), TWO.replace("11.5", "-1"));
+  void a_file_is_named_as_the_user_names_it() {
+    byte[] bytes = TWO.replace("11.5", "-1").getBytes(StandardCharsets.UTF_8);
     assertEquals(
-        List.of("section.json, player 1, technique 1: peak must be a number above 0, found -1"),
-        assertThrows(UnreadableFile.class, () -> PlayersFile.read(file, CATALOGUE)).problems());
+        List.of("../section.json, player 1, technique 1: peak must be a number above 0, found -1"),
+        assertThrows(
+                UnreadableFile.class, () -> PlayersFile.read("../section.json", bytes, CATALOGUE))
+            .problems());
   }
 
   @ParameterizedTest
