@@ -21,6 +21,9 @@ import stafette.words.Sentence;
 final class TableFiles {
   private static final String BUILT_IN = "/stafette/limits/";
 
+  /** No table and no plan is larger. */
+  private static final long LARGEST_BYTES = 64L << 20;
+
   private TableFiles() {}
 
   static Map<Table, String> builtIn() {
@@ -62,6 +65,14 @@ final class TableFiles {
   static String text(Path file, Problems problems) {
     String name = String.valueOf(file.getFileName());
     try {
+      if (Files.exists(file) && !Files.isRegularFile(file)) {
+        problems.add(name, Sentence.of("is a folder, a device or a pipe; name a file"));
+        return "";
+      }
+      if (Files.exists(file) && Files.size(file) > LARGEST_BYTES) {
+        problems.add(name, Sentence.of("is larger than {0} MB", LARGEST_BYTES >> 20));
+        return "";
+      }
       byte[] bytes = Files.readAllBytes(file);
       if (bytes.length == 0) {
         problems.add(name, Sentence.of("is empty"));

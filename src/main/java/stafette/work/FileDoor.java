@@ -20,6 +20,10 @@ final class FileDoor {
       if (Files.isDirectory(file)) {
         throw Refusal.ofFile(Sentence.of("{0}: is a folder; name a file in it", file));
       }
+      if (Files.exists(file) && !Files.isRegularFile(file)) {
+        throw Refusal.ofFile(
+            Sentence.of("{0}: is a device or a pipe; copy what it gives into a file first", file));
+      }
       if (Files.size(file) > LARGEST_BYTES) {
         throw Refusal.ofFile(
             Sentence.of(
