@@ -112,10 +112,11 @@ public record PlayersFile(Map<String, Instrument> players, Map<String, Seat> sea
       }
       known.ifPresent(
           technique -> {
-            if (!seen.add(technique.name())) {
+            if (seen.add(technique.name())) {
+              techniques.set(techniques.indexOf(technique), measured(figures, technique));
+            } else {
               figures.problem("'" + technique.name() + "' is there twice; keep one of them");
             }
-            techniques.set(techniques.indexOf(technique), measured(figures, technique));
           });
     }
     OptionalDouble level = entry.number("level");

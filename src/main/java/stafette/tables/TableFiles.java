@@ -21,6 +21,9 @@ import stafette.words.Sentence;
 final class TableFiles {
   private static final String BUILT_IN = "/stafette/limits/";
 
+  /** No table and no plan is larger. */
+  private static final long LARGEST_BYTES = 64L << 20;
+
   private TableFiles() {}
 
   static Map<Table, String> builtIn() {
@@ -64,10 +67,13 @@ final class TableFiles {
   private static String text(Path file, Problems problems) {
     String name = String.valueOf(file.getFileName());
     try {
-      if (Files.isRegularFile(file)) {
+      if (!Files.isRegularFile(file)) {
+        problems.add(name, Sentence.of("is a folder, a device or a pipe; name a file"));
+      } else if (Files.size(file) > LARGEST_BYTES) {
+        problems.add(name, Sentence.of("is larger than {0} MB", LARGEST_BYTES >> 20));
+      } else {
         return text(name, Files.readAllBytes(file), problems);
       }
-      problems.add(name, "is no file; put a table there, or nothing");
     } catch (IOException e) {
       problems.add(name, "can't be read; look whether it is yours to read");
     }

@@ -26,6 +26,10 @@ final class FileDoor {
     if (Files.notExists(file)) {
       throw Refusal.ofFile(Sentence.of("{0}: there is no such file", file));
     }
+    if (!Files.isRegularFile(file)) {
+      throw Refusal.ofFile(
+          Sentence.of("{0}: is a device or a pipe; copy what it gives into a file first", file));
+    }
     try (InputStream in = Files.newInputStream(file)) {
       refuseTooLarge(file, Files.size(file));
       byte[] bytes = in.readNBytes(LARGEST_BYTES + 1);
@@ -36,7 +40,6 @@ final class FileDoor {
     }
   }
 
-  /** A device or a pipe has no size before it is read. */
   private static void refuseTooLarge(Path file, long bytes) throws Refusal {
     if (bytes > LARGEST_BYTES) {
       throw Refusal.ofFile(
