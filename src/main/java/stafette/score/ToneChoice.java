@@ -2,6 +2,7 @@ package stafette.score;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** Which tones of chords belong to a line. */
 public sealed interface ToneChoice {
@@ -9,6 +10,12 @@ public sealed interface ToneChoice {
    * The tones chosen from those of a stroke, given from low to high; empty if it has no such tone.
    */
   List<Tone> from(List<Tone> lowToHigh);
+
+  /** Applies the function of the kind at hand. */
+  <T> T match(
+      Function<? super All, ? extends T> all,
+      Function<? super Bottom, ? extends T> bottom,
+      Function<? super FromTop, ? extends T> fromTop);
 
   /** "top", "bottom", "2", "all"; {@link #parse} reads it. */
   String text();
@@ -29,6 +36,14 @@ public sealed interface ToneChoice {
   /** Every tone: chords stay chords. */
   record All() implements ToneChoice {
     @Override
+    public <T> T match(
+        Function<? super All, ? extends T> all,
+        Function<? super Bottom, ? extends T> bottom,
+        Function<? super FromTop, ? extends T> fromTop) {
+      return all.apply(this);
+    }
+
+    @Override
     public List<Tone> from(List<Tone> lowToHigh) {
       return lowToHigh;
     }
@@ -41,6 +56,14 @@ public sealed interface ToneChoice {
 
   /** The lowest tone. */
   record Bottom() implements ToneChoice {
+    @Override
+    public <T> T match(
+        Function<? super All, ? extends T> all,
+        Function<? super Bottom, ? extends T> bottom,
+        Function<? super FromTop, ? extends T> fromTop) {
+      return bottom.apply(this);
+    }
+
     @Override
     public List<Tone> from(List<Tone> lowToHigh) {
       return lowToHigh.subList(0, 1);
@@ -58,6 +81,14 @@ public sealed interface ToneChoice {
    * @param number 1 for the top
    */
   record FromTop(int number) implements ToneChoice {
+    @Override
+    public <T> T match(
+        Function<? super All, ? extends T> all,
+        Function<? super Bottom, ? extends T> bottom,
+        Function<? super FromTop, ? extends T> fromTop) {
+      return fromTop.apply(this);
+    }
+
     @Override
     public List<Tone> from(List<Tone> lowToHigh) {
       int index = lowToHigh.size() - number;

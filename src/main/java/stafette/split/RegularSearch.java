@@ -54,8 +54,7 @@ final class RegularSearch {
     collectKinds();
     this.needed =
         brief.rules().locks().stream()
-            .filter(lock -> !(lock instanceof Lock.Out))
-            .flatMapToInt(lock -> Lock.player(lock).stream())
+            .flatMapToInt(lock -> Lock.playing(lock).stream())
             .mapToObj(this::kindOf)
             .collect(Collectors.toSet());
   }

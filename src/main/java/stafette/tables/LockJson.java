@@ -17,28 +17,24 @@ final class LockJson {
     json.addProperty("last", lock.last());
     Lock.player(lock)
         .ifPresent(player -> json.addProperty("player", brief.players().get(player).name()));
-    if (lock instanceof Lock.Exactly exactly) {
-      technique(exactly, brief, json);
-    }
-    return json;
+    return lock.match(
+        at -> json,
+        exactly -> withTechnique(exactly, brief, json),
+        in -> json,
+        out -> json);
   }
 
-  private static void technique(Lock.Exactly exactly, Brief brief, JsonObject json) {
+  private static JsonObject withTechnique(Lock.Exactly exactly, Brief brief, JsonObject json) {
     OptionalInt skill = exactly.skill();
     if (skill.isPresent()) {
       json.addProperty(
           "technique",
           brief.players().get(exactly.player()).skills().get(skill.getAsInt()).technique().name());
     }
+    return json;
   }
 
   static String kind(Lock lock) {
-    if (lock instanceof Lock.At) {
-      return "handoff";
-    }
-    if (lock instanceof Lock.Exactly) {
-      return "segment";
-    }
-    return lock instanceof Lock.In ? "in" : "out";
+    return lock.match(at -> "handoff", exactly -> "segment", in -> "in", out -> "out");
   }
 }

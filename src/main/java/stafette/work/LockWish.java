@@ -10,6 +10,7 @@ import java.util.stream.IntStream;
 import stafette.plan.Brief;
 import stafette.plan.Lock;
 import stafette.plan.Player;
+import stafette.plan.Skill;
 import stafette.score.Line;
 import stafette.time.BarBeat;
 import stafette.words.Sentence;
@@ -99,17 +100,14 @@ public record LockWish(
     String to = named(line, Math.min(lock.last(), line.count() - 1));
     Optional<String> player =
         Lock.player(lock).stream().mapToObj(i -> brief.players().get(i).name()).findFirst();
-    Optional<String> technique = Optional.empty();
-    if (lock instanceof Lock.Exactly exactly && exactly.skill().isPresent()) {
-      Player who = brief.players().get(exactly.player());
-      technique = Optional.of(who.skills().get(exactly.skill().getAsInt()).technique().name());
-    }
+    Optional<String> technique =
+        lock.match(
+            at -> Optional.empty(),
+            exactly -> technique(exactly, brief),
+            in -> Optional.empty(),
+            out -> Optional.empty());
     Kind kind =
-        lock instanceof Lock.At
-            ? Kind.HANDOFF
-            : lock instanceof Lock.Exactly
-                ? Kind.SEGMENT
-                : lock instanceof Lock.In ? Kind.IN : Kind.OUT;
+        lock.match(at -> Kind.HANDOFF, exactly -> Kind.SEGMENT, in -> Kind.IN, out -> Kind.OUT);
     String text =
         kind.before
             + player.orElse("handoff")
@@ -120,6 +118,13 @@ public record LockWish(
             + technique.map(name -> " with " + name).orElse("")
             + (lock.relay() > 0 ? " @" + (lock.relay() + 1) : "");
     return new LockWish(text, kind, player, technique, from, to, lock.relay());
+  }
+
+  private static Optional<String> technique(Lock.Exactly lock, Brief brief) {
+    List<Skill> skills = brief.players().get(lock.player()).skills();
+    return lock.skill().stream()
+        .mapToObj(skill -> skills.get(skill).technique().name())
+        .findFirst();
   }
 
   private static Refusal malformed(String text) {

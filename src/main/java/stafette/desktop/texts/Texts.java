@@ -64,10 +64,11 @@ public final class Texts {
 
   /** Which tones of chords. */
   public String tone(ToneChoice choice) {
-    if (choice instanceof ToneChoice.FromTop fromTop) {
-      return fromTop.number() == 1 ? get("tone.top") : get("tone.number", fromTop.number());
-    }
-    return get(choice instanceof ToneChoice.Bottom ? "tone.bottom" : "tone.all");
+    return choice.match(
+        all -> get("tone.all"),
+        bottom -> get("tone.bottom"),
+        fromTop ->
+            fromTop.number() == 1 ? get("tone.top") : get("tone.number", fromTop.number()));
   }
 
   /** An instrument or a technique in the user's language. */
