@@ -13,6 +13,8 @@ import stafette.words.Sentence;
 final class Faults {
   private static final Pattern PLAIN = Pattern.compile("[\\p{L}\\p{N}_./:=+,#-]+");
 
+  private static final String REPORT = "Please report it, with the file and this command: ";
+
   private Faults() {}
 
   /**
@@ -26,7 +28,7 @@ final class Faults {
     return place
         + what(Fault.what(fault))
         + System.lineSeparator()
-        + "Please report it, with the file and this command: "
+        + (Fault.what(fault) instanceof OutOfMemoryError ? "The command was: " : REPORT)
         + command(args);
   }
 

@@ -12,6 +12,7 @@ import java.math.RoundingMode;
 import java.util.Collection;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import stafette.limits.Range;
 import stafette.time.BarBeat;
 
@@ -21,11 +22,20 @@ final class Json {
       new GsonBuilder().setPrettyPrinting().serializeNulls().disableHtmlEscaping().create();
   private static final int DECIMALS = 6;
 
+  /** Those that the printer leaves as they are. */
+  private static final Pattern CONTROL = Pattern.compile("[\\x7f-\\x9f]");
+
   private Json() {}
 
-  /** The text of a document, two blanks a level, with a line end after its last line. */
+  /**
+   * The text of a document, two blanks a level, with a line end after its last line. All control
+   * characters are written by their numbers, so that no terminal takes them for orders.
+   */
   static String text(JsonElement document) {
-    return PRINTER.toJson(document) + "\n";
+    return CONTROL
+            .matcher(PRINTER.toJson(document))
+            .replaceAll(found -> "\\\\u%04x".formatted((int) found.group().charAt(0)))
+        + "\n";
   }
 
   /** A number with up to six decimals; null where it is infinite. */

@@ -239,7 +239,7 @@ class GermanTest {
     LimitsInForce limits = LimitsInForce.load(Optional.empty());
     Plan plan = outcome.plan().orElseThrow().plan();
     List<String> said =
-        ScoreChanges.of(outcome.score(), plan, SourceTreatment.CUE, Tremolo.AS_WRITTEN, limits)
+        ScoreChanges.of(outcome.score(), plan, SourceTreatment.CUE, limits)
             .sentences()
             .stream()
             .map(GERMAN::say)
