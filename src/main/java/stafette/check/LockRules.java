@@ -74,7 +74,8 @@ final class LockRules {
         out ->
             finding(
                 out,
-                Sentence.of("was to be left out from here to {0}, and that is not kept", end(out))));
+                Sentence.of(
+                    "was to be left out from here to {0}, and that is not kept", end(out))));
   }
 
   private Sentence notPlayed(Lock lock) {

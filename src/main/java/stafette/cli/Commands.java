@@ -97,7 +97,7 @@ public final class Commands implements Runnable {
     CommandLine line = new CommandLine(new Commands(), new OutputFactory(output, desktop));
     line.setOut(new PrintWriter(new OutputStreamWriter(output.out(), output.charset()), true));
     line.setErr(new PrintWriter(new OutputStreamWriter(err, output.charset()), true));
-    line.setCaseInsensitiveEnumValuesAllowed(true);
+    Conversions.teach(line);
     line.setUsageHelpAutoWidth(false);
     line.setExpandAtFiles(false);
     line.setParameterExceptionHandler((exception, arguments) -> misused(exception, err));
@@ -135,13 +135,13 @@ public final class Commands implements Runnable {
   }
 
   private static int misused(ParameterException exception, PrintStream err) {
-    err.println(exception.getMessage());
+    err.println(Conversions.said(exception));
     err.println("Try: " + exception.getCommandLine().getCommandSpec().qualifiedName() + " --help");
     return WRONG_USE;
   }
 
   private static int refused(Refusal refusal, PrintStream err) {
-    err.println(refusal.getMessage());
+    err.println(Options.say(refusal));
     return refusal.cause() == Refusal.Cause.FILE ? FILE : WRONG_USE;
   }
 

@@ -2,7 +2,6 @@ package stafette.cli;
 
 import java.nio.file.Path;
 import java.util.List;
-import stafette.words.Sentence;
 import stafette.work.Outputs;
 
 /** What a command reads, which none of its outputs may replace. */
@@ -11,7 +10,6 @@ final class Inputs {
 
   /** The outputs of a command that reads all of these; none so far. */
   static Outputs of(List<List<Path>> inputs) {
-    return Outputs.beside(inputs.stream().flatMap(List::stream).toList())
-        .telling(Sentence.name("add --force to replace it, or name another file"));
+    return Outputs.beside(inputs.stream().flatMap(List::stream).toList());
   }
 }

@@ -68,7 +68,7 @@ final class PreviewCommand implements Callable<Integer> {
         .out()
         .print(
             json
-                ? Reports.json(outcome) + "\n"
+                ? Reports.json(outcome, Options::typed) + "\n"
                 : SplitText.preview(outcome, details.with(outcome.seats()), output.ink()));
     if (outcome.plan().isPresent()) {
       show(outcome.plan().get(), outcome.score(), outcome.seats());

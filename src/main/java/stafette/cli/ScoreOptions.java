@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.jspecify.annotations.Nullable;
@@ -52,7 +53,7 @@ final class ScoreOptions {
       names = "--tremolo",
       paramLabel = "HOW",
       description = "Read every tremolo as measured or as unmeasured.")
-  private @Nullable String tremolo;
+  private Tremolo tremolo = Tremolo.AS_WRITTEN;
 
   @Option(
       names = "--assurance",
@@ -70,7 +71,9 @@ final class ScoreOptions {
   List<String> again() {
     List<String> words = new ArrayList<>();
     add(words, "--tempo", tempo);
-    add(words, "--tremolo", tremolo);
+    if (tremolo != Tremolo.AS_WRITTEN) {
+      add(words, "--tremolo", tremolo.name().toLowerCase(Locale.ROOT));
+    }
     add(words, "--limits", limits);
     if (assurance != Assurance.DEFAULT.percent()) {
       add(words, "--assurance", BigDecimal.valueOf(assurance).stripTrailingZeros().toPlainString());
@@ -107,19 +110,13 @@ final class ScoreOptions {
   }
 
   Optional<TempoWish> tempoWish() throws Refusal {
-    return tempo == null ? Optional.empty() : Optional.of(TempoWish.parse(tempo));
+    return tempo == null
+        ? Optional.empty()
+        : Optional.of(Conversions.read("--tempo", tempo, TempoWish::parse));
   }
 
-  Tremolo tremolo() throws Refusal {
-    if (tremolo == null) {
-      return Tremolo.AS_WRITTEN;
-    }
-    return switch (tremolo) {
-      case "measured" -> Tremolo.MEASURED;
-      case "unmeasured" -> Tremolo.UNMEASURED;
-      default ->
-          throw Refusal.wrongUse("--tremolo is measured or unmeasured, not \"" + tremolo + "\"");
-    };
+  Tremolo tremolo() {
+    return tremolo;
   }
 
   Assurance assurance() throws Refusal {
@@ -140,7 +137,7 @@ final class ScoreOptions {
 
   /** Whether each tone of chords is to have players of its own. */
   boolean eachTone() {
-    return "each".equals(tone);
+    return "each".equalsIgnoreCase(tone);
   }
 
   private Optional<ToneChoice> toneChoice() throws Refusal {

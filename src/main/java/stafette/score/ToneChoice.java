@@ -1,6 +1,7 @@
 package stafette.score;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 
@@ -22,13 +23,14 @@ public sealed interface ToneChoice {
 
   /** Reads what {@link #text} writes. */
   static Optional<ToneChoice> parse(String text) {
-    return switch (text.trim()) {
+    String plain = text.trim().toLowerCase(Locale.ROOT);
+    return switch (plain) {
       case "top" -> Optional.of(new FromTop(1));
       case "bottom" -> Optional.of(new Bottom());
       case "all" -> Optional.of(new All());
       default ->
-          text.trim().matches("[1-9][0-9]?")
-              ? Optional.of(new FromTop(Integer.parseInt(text.trim())))
+          plain.matches("[1-9][0-9]?")
+              ? Optional.of(new FromTop(Integer.parseInt(plain)))
               : Optional.empty();
     };
   }

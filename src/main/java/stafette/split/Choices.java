@@ -78,10 +78,9 @@ final class Choices {
       return;
     }
     SplitResult result = Splitter.split(only(chosen), stop);
-    Optional<Plan> found =
-        result.match(b -> Optional.of(b.plan()), n -> Optional.empty(), SplitResult.Stopped::plan);
-    complete = result.match(b -> true, n -> true, s -> false);
-    found
+    complete = result.isBest() || result.isNone();
+    result
+        .found()
         .map(plan -> new Plan(brief, plan.segments()))
         .filter(plan -> RowSearch.cost(plan) < RowSearch.cost(best))
         .ifPresent(plan -> best = plan);

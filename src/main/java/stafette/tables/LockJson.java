@@ -18,10 +18,7 @@ final class LockJson {
     Lock.player(lock)
         .ifPresent(player -> json.addProperty("player", brief.players().get(player).name()));
     return lock.match(
-        at -> json,
-        exactly -> withTechnique(exactly, brief, json),
-        in -> json,
-        out -> json);
+        at -> json, exactly -> withTechnique(exactly, brief, json), in -> json, out -> json);
   }
 
   private static JsonObject withTechnique(Lock.Exactly exactly, Brief brief, JsonObject json) {

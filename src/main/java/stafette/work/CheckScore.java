@@ -19,6 +19,7 @@ import stafette.score.Score;
 import stafette.score.Tremolo;
 import stafette.words.Fault;
 import stafette.words.Sentence;
+import stafette.words.Settable;
 
 /** Checks every fast passage of a score, or one line, against the limits of instruments. */
 public final class CheckScore {
@@ -185,8 +186,8 @@ public final class CheckScore {
                       Refusal.wrongUse(
                           Sentence.of(
                               "{0} is no instrument that the limits know; say against which to"
-                                  + " check, such as --as \"flute, harp\"",
-                              part.name()))));
+                                  + " check{1}, such as \"flute, harp\"",
+                              part.name(), Settable.INSTRUMENTS))));
     }
     return instruments;
   }

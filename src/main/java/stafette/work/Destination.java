@@ -7,6 +7,7 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.text.Normalizer;
 import stafette.words.Sentence;
+import stafette.words.Settable;
 
 /**
  * Where a file that is to be written stands in the end.
@@ -80,25 +81,21 @@ record Destination(Path named, Path real) {
    * Refuses a device, a file that is protected, and one that is there and may not be replaced.
    *
    * @param replace whether it may
-   * @param instead what to do where it may not
    */
-  void refuseToWrite(boolean replace, Sentence instead) throws Refusal {
+  void refuseToWrite(boolean replace) throws Refusal {
     if (Files.exists(real, LinkOption.NOFOLLOW_LINKS)) {
       if (!Files.isRegularFile(real)) {
         throw closed(named, Sentence.of("it is a device or a pipe, no file; name a file"));
       }
       if (!replace) {
-        throw Refusal.ofFile(Sentence.of("{0}: exists already; {1}", named, instead));
+        throw Refusal.ofFile(
+            Sentence.of(
+                "{0}: exists already; name another file{1}", named, Settable.REPLACING));
       }
       if (!Files.isWritable(real)) {
         throw closed(named, Sentence.of("it is protected; name another file"));
       }
     }
-  }
-
-  /** Refuses it likewise, where nothing more is known of how it is asked for. */
-  void refuseToWrite(boolean replace) throws Refusal {
-    refuseToWrite(replace, Sentence.of("name another file"));
   }
 
   /** That it can't be written. */

@@ -11,6 +11,7 @@ import stafette.picture.PngInk;
 import stafette.picture.SvgInk;
 import stafette.picture.Timeline;
 import stafette.words.Sentence;
+import stafette.words.Settable;
 
 /** Draws a plan into a file. */
 public final class DrawPlan {
@@ -94,13 +95,17 @@ public final class DrawPlan {
       if (paper.name().equalsIgnoreCase(request.paper())) {
         if (paper.hasPages() && !pdf) {
           throw Refusal.wrongUse(
-              "--paper "
-                  + request.paper()
-                  + " may take several pages: name a .pdf file, or use sheet or wide");
+              Sentence.of(
+                  "paper of the size {0}{1} may take several pages: name a .pdf file, or use sheet"
+                      + " or wide",
+                  request.paper(), Settable.PAPER));
         }
         return paper;
       }
     }
-    throw Refusal.wrongUse("--paper is a4, letter, sheet or wide, not \"" + request.paper() + "\"");
+    throw Refusal.wrongUse(
+        Sentence.of(
+            "the size of the paper{0} is a4, letter, sheet or wide, not \"{1}\"",
+            Settable.PAPER, request.paper()));
   }
 }

@@ -73,14 +73,14 @@ public record LockWish(
   public static LockWish parse(String text) throws Refusal {
     Matcher form = FORM.matcher(text.trim());
     if (!form.matches()) {
-      throw malformed(text);
+      throw malformed();
     }
     boolean not = form.group(1) != null;
     String name = form.group(2).trim();
     boolean exactly = form.group(3).equals("=");
     boolean handoff = name.toLowerCase(Locale.ROOT).equals("handoff");
     if ((not && exactly) || (handoff && (not || exactly)) || (form.group(6) != null && !exactly)) {
-      throw malformed(text);
+      throw malformed();
     }
     Kind kind = handoff ? Kind.HANDOFF : not ? Kind.OUT : exactly ? Kind.SEGMENT : Kind.IN;
     return new LockWish(
@@ -127,12 +127,11 @@ public record LockWish(
         .findFirst();
   }
 
-  private static Refusal malformed(String text) {
+  private static Refusal malformed() {
     return Refusal.wrongUse(
-        "--lock \""
-            + text
-            + "\": write \"Flute 1: 12.1-13.1\" (plays there), \"Flute 1 = 12.1-13.1\" (just there),"
-            + " \"not Flute 1: 12.1-13.1\", or \"handoff: 13.1\"; bar, point, beat");
+        Sentence.of(
+            "write \"Flute 1: 12.1-13.1\" (plays there), \"Flute 1 = 12.1-13.1\" (just there), \"not"
+                + " Flute 1: 12.1-13.1\", or \"handoff: 13.1\"; bar, point, beat"));
   }
 
   /**
@@ -247,6 +246,6 @@ public record LockWish(
   }
 
   private Refusal refused(Sentence why) {
-    return Refusal.wrongUse(Sentence.of("--lock \"{0}\": {1}", text, why));
+    return Refusal.wrongUse(Sentence.of("lock \"{0}\": {1}", text, why));
   }
 }

@@ -13,12 +13,10 @@ import stafette.words.Sentence;
  */
 public final class Outputs {
   private final List<Path> inputs;
-  private final Sentence ifThere;
   private final List<Destination> declared = new ArrayList<>();
 
-  private Outputs(Collection<Path> inputs, Sentence ifThere) {
+  private Outputs(Collection<Path> inputs) {
     this.inputs = List.copyOf(inputs);
-    this.ifThere = ifThere;
   }
 
   /**
@@ -27,12 +25,7 @@ public final class Outputs {
    * @param inputs whatever is read, and stays as it is
    */
   public static Outputs beside(Collection<Path> inputs) {
-    return new Outputs(inputs, Sentence.of("name another file"));
-  }
-
-  /** The same where it is said otherwise what to do with a file that is there already. */
-  public Outputs telling(Sentence whatToDo) {
-    return new Outputs(inputs, whatToDo);
+    return new Outputs(inputs);
   }
 
   /**
@@ -48,7 +41,7 @@ public final class Outputs {
           Sentence.of("{0}: is read here and must stay as it is; name another file", file));
     }
     declare(to);
-    to.refuseToWrite(replace, ifThere);
+    to.refuseToWrite(replace);
     tryOut(to);
   }
 

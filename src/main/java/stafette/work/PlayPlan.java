@@ -33,6 +33,7 @@ import stafette.sound.Timing;
 import stafette.time.Rational;
 import stafette.time.Span;
 import stafette.words.Sentence;
+import stafette.words.Settable;
 
 /** Plays a plan into a file. */
 public final class PlayPlan {
@@ -90,10 +91,17 @@ public final class PlayPlan {
     public void refuseWhatCannotBe(Outputs outputs) throws Refusal {
       if (format(file) == Format.MID && bank.isPresent()) {
         throw Refusal.wrongUse(
-            "--bank gives sounds to a .wav file; a .mid file has notes only, so leave it out");
+            Sentence.of(
+                "a soundbank{0} gives sounds to a .wav file; a .mid file has notes only, so leave"
+                    + " it out",
+                Settable.SOUNDBANK));
       }
       if (compare && !(solo.isEmpty() && mute.isEmpty())) {
-        throw Refusal.wrongUse("--compare plays everybody; leave out --solo and --mute");
+        throw Refusal.wrongUse(
+            Sentence.of(
+                "a comparison{0} plays everybody; leave out who is heard alone{1} and who is"
+                    + " silent{2}",
+                Settable.COMPARISON, Settable.SOLO, Settable.MUTE));
       }
       if (bank.isPresent()) {
         read(bank.get());
@@ -287,12 +295,11 @@ public final class PlayPlan {
     int last = plan.handoffs().size();
     if (number < 1 || number > last) {
       throw Refusal.wrongUse(
-          "--handoff "
-              + number
-              + ": "
-              + (last == 0
-                  ? "this plan has no handoff; leave it out"
-                  : "the plan's handoffs are numbered 1 to " + last));
+          last == 0
+              ? Sentence.of("there is no handoff {0}: this plan has none; hear all of it", number)
+              : Sentence.of(
+                  "there is no handoff {0}: the plan's handoffs are numbered 1 to {1}",
+                  number, last));
     }
     return Excerpts.round(plan, plan.handoffs().get(number - 1));
   }
@@ -301,16 +308,20 @@ public final class PlayPlan {
     Set<Integer> heard = new TreeSet<>();
     plan.segments().forEach(segment -> heard.add(segment.player()));
     if (!request.solo().isEmpty()) {
-      heard.retainAll(numbers(plan, "--solo", request.solo()));
+      heard.retainAll(numbers(plan, request.solo()));
     }
-    heard.removeAll(numbers(plan, "--mute", request.mute()));
+    heard.removeAll(numbers(plan, request.mute()));
     if (heard.isEmpty()) {
-      throw Refusal.wrongUse("--solo and --mute leave nobody to hear; name fewer, or others");
+      throw Refusal.wrongUse(
+          Sentence.of(
+              "who is heard alone{0} and who is silent{1} leave nobody to hear; name fewer, or"
+                  + " others",
+              Settable.SOLO, Settable.MUTE));
     }
     return heard;
   }
 
-  private static Set<Integer> numbers(Plan plan, String option, List<String> names) throws Refusal {
+  private static Set<Integer> numbers(Plan plan, List<String> names) throws Refusal {
     List<Player> players = plan.brief().players();
     Set<Integer> numbers = new TreeSet<>();
     for (String name : names) {
@@ -319,15 +330,12 @@ public final class PlayPlan {
         number++;
       }
       if (number == players.size() || plan.segmentsOf(number).isEmpty()) {
+        Sentence playing = Sentence.list(plan.playing());
         throw Refusal.wrongUse(
-            option
-                + ": "
-                + name
-                + (number == players.size()
-                    ? " is none of the players"
-                    : " has nothing to play in this plan")
-                + "; it is played by "
-                + String.join(", ", plan.playing()));
+            number == players.size()
+                ? Sentence.of("{0} is none of the players; it is played by {1}", name, playing)
+                : Sentence.of(
+                    "{0} has nothing to play in this plan; it is played by {1}", name, playing));
       }
       numbers.add(number);
     }

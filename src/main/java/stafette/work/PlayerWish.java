@@ -44,7 +44,7 @@ public record PlayerWish(String name, Optional<String> instrument) {
     }
     if (wishes.isEmpty()) {
       throw Refusal.wrongUse(
-          "no players are named; write for example --players \"Flute 1, Flute 2, Clarinet 1\"");
+          Sentence.of("no players are named; write for example \"Flute 1, Flute 2, Clarinet 1\""));
     }
     return wishes;
   }

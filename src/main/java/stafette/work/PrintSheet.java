@@ -11,6 +11,7 @@ import stafette.picture.PdfInk;
 import stafette.picture.sheet.Sheet;
 import stafette.picture.sheet.SheetContent;
 import stafette.words.Sentence;
+import stafette.words.Settable;
 
 /** Lays a plan out as a sheet for the rehearsal, in a file. */
 public final class PrintSheet {
@@ -61,7 +62,11 @@ public final class PrintSheet {
     return switch (name.toLowerCase(Locale.ROOT)) {
       case "", "a4" -> Paper.A4;
       case "letter" -> Paper.LETTER;
-      default -> throw Refusal.wrongUse("--paper of a sheet is a4 or letter, not \"" + name + "\"");
+      default ->
+          throw Refusal.wrongUse(
+              Sentence.of(
+                  "the size of the paper{0} of a sheet is a4 or letter, not \"{1}\"",
+                  Settable.PAPER, name));
     };
   }
 }

@@ -43,8 +43,13 @@ public final class Reports {
             .toList());
   }
 
-  public static String json(SplitLine.Outcome outcome) {
-    return json(outcome, outcome.score().file());
+  /**
+   * What came of a split.
+   *
+   * @param typed how a user asks for what would help
+   */
+  public static String json(SplitLine.Outcome outcome, Function<Change, String> typed) {
+    return json(outcome, outcome.score().file(), typed);
   }
 
   /**
@@ -83,15 +88,17 @@ public final class Reports {
    * A plan with its alternatives.
    *
    * @param taken which alternative is written and kept instead of the plan
+   * @param typed how a user asks for what would help
    */
-  public static String json(SideBySide plans, OptionalInt taken) {
+  public static String json(
+      SideBySide plans, OptionalInt taken, Function<Change, String> typed) {
     return AlternativesJson.write(
-        report(plans.main(), plans.main().score().file()),
+        report(plans.main(), plans.main().score().file(), typed),
         plans.columns().stream()
             .map(
                 column ->
                     new AlternativesJson.Alternative(
-                        report(column.outcome(), column.outcome().score().file()),
+                        report(column.outcome(), column.outcome().score().file(), typed),
                         column.traits(),
                         column.differs()))
             .toList(),
@@ -101,11 +108,13 @@ public final class Reports {
         taken.orElse(0) > plans.columns().size() ? OptionalInt.empty() : taken);
   }
 
-  private static String json(SplitLine.Outcome outcome, Path scoreFile) {
-    return PlanJson.write(report(outcome, scoreFile));
+  private static String json(
+      SplitLine.Outcome outcome, Path scoreFile, Function<Change, String> typed) {
+    return PlanJson.write(report(outcome, scoreFile, typed));
   }
 
-  private static PlanReport report(SplitLine.Outcome outcome, Path scoreFile) {
+  private static PlanReport report(
+      SplitLine.Outcome outcome, Path scoreFile, Function<Change, String> typed) {
     return new PlanReport(
         scoreFile(outcome.score(), scoreFile),
         outcome.brief(),
@@ -123,7 +132,7 @@ public final class Reports {
         outcome.plan().flatMap(JudgedPlan::window).map(Reports::window),
         remarks(outcome),
         outcome.remedies().stream()
-            .map(remedy -> new PlanReport.Remedy(remedy.option(), remedy.sentence().toString()))
+            .map(remedy -> new PlanReport.Remedy(typed.apply(remedy.change()), remedy.sentence().toString()))
             .toList(),
         Release.text());
   }
@@ -172,20 +181,40 @@ public final class Reports {
    * if there is one.
    */
   public static void savePlan(SplitLine.Outcome outcome, Path file, boolean force) throws Refusal {
+    savePlan(outcome, file, force, Reports::inWords);
+  }
+
+  /**
+   * Keeps what came of a split as {@link #savePlan(SplitLine.Outcome, Path, boolean)} does.
+   *
+   * @param typed how a user asks for what would help
+   */
+  public static void savePlan(
+      SplitLine.Outcome outcome, Path file, boolean force, Function<Change, String> typed)
+      throws Refusal {
     Path score = outcome.score().file().toAbsolutePath().normalize();
     Path folder = file.toAbsolutePath().normalize().resolveSibling("");
     boolean oneDrive = Objects.equals(folder.getRoot(), score.getRoot());
-    save(outcome, oneDrive ? folder.relativize(score) : score, file, force);
+    save(outcome, oneDrive ? folder.relativize(score) : score, file, force, typed);
   }
 
   /** The same for a file that is moved about: it names its score by the whole way to it. */
   static void saveMovable(SplitLine.Outcome outcome, Path file) throws Refusal {
-    save(outcome, outcome.score().file().toAbsolutePath().normalize(), file, true);
+    save(outcome, outcome.score().file().toAbsolutePath().normalize(), file, true, Reports::inWords);
   }
 
-  private static void save(SplitLine.Outcome outcome, Path score, Path file, boolean force)
+  private static String inWords(Change change) {
+    return change.inWords().toString();
+  }
+
+  private static void save(
+      SplitLine.Outcome outcome,
+      Path score,
+      Path file,
+      boolean force,
+      Function<Change, String> typed)
       throws Refusal {
-    byte[] bytes = (json(outcome, score) + "\n").getBytes(StandardCharsets.UTF_8);
+    byte[] bytes = (json(outcome, score, typed) + "\n").getBytes(StandardCharsets.UTF_8);
     FileDoor.write(file, bytes, force, written -> OpenPlan.readAgain(file, written));
   }
 

@@ -15,6 +15,7 @@ import stafette.score.Line;
 import stafette.score.Part;
 import stafette.score.Score;
 import stafette.words.Sentence;
+import stafette.words.Settable;
 
 /**
  * Turns the names of players into players who know their instrument, their limits and what they
@@ -98,9 +99,9 @@ final class Roster {
             () ->
                 Refusal.wrongUse(
                     Sentence.of(
-                        "{0} plays no instrument that the limits know; write \"{0}=flute\", with its"
-                            + " instrument after the sign (the command limits lists them)",
-                        wish.name())));
+                        "{0} plays no instrument that the limits know{1}; write \"{0}=flute\", with"
+                            + " its instrument after the sign",
+                        wish.name(), Settable.LIMITS)));
   }
 
   private void refuseSeveral(String name) throws Refusal {
@@ -130,10 +131,12 @@ final class Roster {
       if (!meant) {
         throw Refusal.wrongUse(
             Sentence.of(
-                "--allow \"{0}{1}\": none of these players has a technique of that name (limits"
-                    + " INSTRUMENT lists them)",
+                "\"{0}{1}\" can't be allowed{2}: none of these players has a technique of that"
+                    + " name{3}",
                 allowance.player().map(name -> name + ": ").orElse(""),
-                Sentence.name(allowance.technique())));
+                Sentence.name(allowance.technique()),
+                Settable.TECHNIQUES,
+                Settable.LIMITS));
       }
     }
   }

@@ -215,7 +215,7 @@ public final class SplitLine {
             briefing.score(),
             brief,
             result,
-            planOf(result).map(SplitLine::judged),
+            result.found().map(SplitLine::judged),
             seconds,
             briefing.seats(),
             briefing.measured().freed(),
@@ -226,11 +226,6 @@ public final class SplitLine {
 
   static BooleanSupplier after(long startNanos, double seconds) {
     return () -> System.nanoTime() - startNanos > seconds * 1e9;
-  }
-
-  private static Optional<Plan> planOf(SplitResult result) {
-    return result.match(
-        best -> Optional.of(best.plan()), none -> Optional.empty(), stopped -> stopped.plan());
   }
 
   /**

@@ -25,7 +25,7 @@ final class WithoutPlan {
       double secondsLeft,
       BooleanSupplier stop)
       throws Refusal {
-    if (!outcome.result().match(best -> false, none -> true, stopped -> false)) {
+    if (!outcome.result().isNone()) {
       return outcome;
     }
     Allotment all = Allotment.ofSeconds(secondsLeft, stop);

@@ -49,7 +49,7 @@ class RelayOptionsTest {
             "handoff: 5.3-5.2")) {
       Ran ran = split("5-6", "--lock", lock);
       assertEquals(2, ran.exitCode(), lock);
-      assertTrue(ran.err().contains("--lock \"" + lock + "\""), ran.err());
+      assertTrue(ran.err().contains("lock \"" + lock + "\": "), ran.err());
     }
   }
 

@@ -29,7 +29,8 @@ public final class ByHand {
             plan ->
                 plan.with(edit)
                     .ifPresentOrElse(
-                        changed -> keep(base, plan, changed), () -> refuse(edit.match(new WhyNotByHand(plan)))));
+                        changed -> keep(base, plan, changed),
+                        () -> refuse(edit.match(new WhyNotByHand(plan)))));
   }
 
   private void keep(Desk base, Plan plan, Plan changed) {

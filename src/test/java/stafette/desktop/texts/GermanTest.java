@@ -296,7 +296,7 @@ class GermanTest {
 
   /** Without what is quoted, which the user has typed or a file says. */
   private static Set<String> words(String text) {
-    return Arrays.stream(text.replaceAll("„[^“]*“", "").split("[^\\p{L}]+"))
+    return Arrays.stream(text.replaceAll("„[^“]*“|\"[^\"]*\"", "").split("[^\\p{L}]+"))
         .filter(word -> word.length() > 1)
         .collect(Collectors.toCollection(TreeSet::new));
   }
