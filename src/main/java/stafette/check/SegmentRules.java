@@ -13,9 +13,9 @@ import stafette.plan.Player;
 import stafette.plan.Segment;
 import stafette.plan.Skill;
 import stafette.score.Line;
-import stafette.score.Pitch;
 import stafette.score.Place;
 import stafette.score.Stroke;
+import stafette.score.Tone;
 import stafette.words.Sentence;
 
 /** What holds inside a segment, whatever its player did before: range, technique, rates. */
@@ -169,9 +169,7 @@ final class SegmentRules {
   private Sentence outOf(Stroke stroke) {
     return stroke.tones().stream()
         .filter(tone -> !player.instrument().reaches(tone))
-        .map(
-            tone ->
-                tone instanceof Pitch pitch ? Sentence.list(List.of(pitch)) : Sentence.of("a drum"))
+        .map(Tone::inWords)
         .findFirst()
         .orElseThrow();
   }

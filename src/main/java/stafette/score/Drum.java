@@ -1,5 +1,7 @@
 package stafette.score;
 
+import stafette.words.Sentence;
+
 /**
  * An instrument without pitch, by its place on the staff.
  *
@@ -11,5 +13,10 @@ public record Drum(Step displayStep, int displayOctave, String instrument) imple
   @Override
   public int key() {
     return -1 - (7 * displayOctave + displayStep.ordinal());
+  }
+
+  @Override
+  public Sentence inWords() {
+    return Sentence.of("a drum");
   }
 }

@@ -1,6 +1,5 @@
 package stafette.score;
 
-import stafette.words.Sayable;
 import stafette.words.Sentence;
 
 /**
@@ -9,7 +8,7 @@ import stafette.words.Sentence;
  * @param alter in semitones, 1 for a sharp
  * @param octave 4 begins with middle C
  */
-public record Pitch(Step step, int alter, int octave) implements Tone, Comparable<Pitch>, Sayable {
+public record Pitch(Step step, int alter, int octave) implements Tone, Comparable<Pitch> {
   private static final String[] ALTERS = {"bb", "b", "", "#", "x"};
 
   /** The MIDI number, 60 for middle C. */

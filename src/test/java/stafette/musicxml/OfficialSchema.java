@@ -26,13 +26,13 @@ import org.xml.sax.XMLReader;
  * The MusicXML 4.0 schema of the W3C Music Notation Community Group. ProxyMusic's jar holds it with
  * marked changes, which are taken back here.
  */
-final class OfficialSchema {
+public final class OfficialSchema {
   private static final Schema MUSICXML = load();
 
   private OfficialSchema() {}
 
   /** What the schema finds wrong, without places. */
-  static List<String> errors(byte[] bytes) throws SAXException, IOException {
+  public static List<String> errors(byte[] bytes) throws SAXException, IOException {
     List<String> errors = new ArrayList<>();
     Validator validator = MUSICXML.newValidator();
     validator.setErrorHandler(

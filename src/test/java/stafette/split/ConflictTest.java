@@ -30,9 +30,13 @@ import stafette.plan.Plan;
 import stafette.plan.Player;
 import stafette.plan.Rules;
 import stafette.plan.Skill;
+import stafette.score.Drum;
 import stafette.score.Line;
 import stafette.score.Pitch;
 import stafette.score.Step;
+import stafette.score.Stroke;
+import stafette.time.Length;
+import stafette.time.Position;
 
 /** Why there is no plan: the smallest set of reasons, and where. */
 class ConflictTest {
@@ -120,6 +124,16 @@ class ConflictTest {
     assertEquals(9, conflict.last());
     assertTrue(
         said(brief).contains("C2 (bar 1, beat 3+1/4) is out of the range of Flute 1"), said(brief));
+  }
+
+  @Test
+  void a_drum_that_nobody_has_is_called_a_drum() {
+    Drum drum = new Drum(Step.C, 5, "");
+    Stroke stroke = Invented.stroke(Position.START, Length.ofQuarters(1, 1), drum);
+    Brief brief = Invented.brief(Invented.lineOf(List.of(stroke), 60), flute("Flute 1"));
+    assertTrue(
+        said(brief).contains("a drum (bar 1, beat 1) is out of the range of Flute 1"), said(brief));
+    assertTrue(Splitter.split(brief, () -> false).toString().contains("beat 1: a drum is out of"));
   }
 
   @Test

@@ -11,7 +11,7 @@ final class CommandMaker {
   private static final String FILE = Trial.FOLDER + "/";
 
   /** So many of a hundred values are odd. */
-  private static final int ODD = 4;
+  private static final int ODD = 2;
 
   private final Dice dice;
   private final Node score;
@@ -38,7 +38,7 @@ final class CommandMaker {
     } else {
       thin();
     }
-    if (dice.in100(4)) {
+    if (dice.in100(2)) {
       args.add(dice.between(1, args.size()), Odd.any(dice));
     }
     return args;
@@ -73,7 +73,7 @@ final class CommandMaker {
     args.addAll(List.of("split", file, "--part", "P1", "--players"));
     args.add("Flute 1, Oboe 1, Clarinet 2, " + dice.of("Violin 3", "Anna = bassoon", "Harp"));
     args.addAll(List.of("--allow", "double tonguing", "--time", "1", "--plan", FILE + plan));
-    args.addAll(List.of("--tone", "top", "--tempo", "quarter = " + dice.of(50, 90, 110)));
+    args.addAll(List.of("--tone", "top", "--tempo", "quarter = " + dice.of(40, 60, 80)));
     maybe(20, "--lock", "Oboe 1: " + bar() + ".1");
     maybe(20, "--hocket", dice.of("stroke", "beat"));
     return args;
@@ -97,11 +97,11 @@ final class CommandMaker {
   }
 
   private void outputs() {
-    file(25, "--timeline", dice.of("line.svg", "line.svg", "line.pdf", "line.png"));
+    file(25, "--timeline", dice.of("line.svg", "line.svg", "line.svg", "line.svg", "line.pdf", "line.png"));
     flag(args.contains("--timeline") ? 50 : 1, "--notes");
     maybe(10, "--paper", dice.of("a4", "letter", "sheet", "wide"));
-    file(10, "--sheet", "sheet.pdf");
-    file(20, "--sound", dice.of("sound.mid", "sound.mid", "sound.mid", "sound.wav"));
+    file(6, "--sheet", "sheet.pdf");
+    file(20, "--sound", dice.in100(8) ? "sound.wav" : "sound.mid");
     if (args.contains("--sound")) {
       flag(30, "--with-score");
       flag(10, "--compare");
@@ -137,7 +137,7 @@ final class CommandMaker {
       players.add(player());
     }
     args.addAll(List.of("--players", String.join(", ", players), "--time", "1"));
-    maybe(20, "--allow", dice.of("double tonguing", player() + ": double tonguing"));
+    maybe(20, "--allow", dice.in100(90) ? "double tonguing" : player() + ": double tonguing");
     maybe(12, "--overlap", dice.of("1", "1..3", "2..beat", "3", "12"));
     maybe(8, "--ready", dice.of("0", "2", "3600"));
     maybe(20, "--favour", dice.of("handoffs", "strain", "blend", "players", "regular"));
@@ -199,7 +199,7 @@ final class CommandMaker {
 
   private String bars() {
     String first = bar();
-    return dice.of(first + "-" + bar(), first, "#1-#2", "#1-#1", "#2-#3", Odd.any(dice));
+    return dice.of(first + "-" + bar(), first, "#1-#2", "#1-#1", dice.in100(20) ? Odd.any(dice) : "#1-#1");
   }
 
   private String bar() {

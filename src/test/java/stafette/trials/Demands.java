@@ -14,13 +14,15 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.xml.sax.SAXException;
 import stafette.musicxml.MusicXmlReader;
+import stafette.musicxml.OfficialSchema;
 import stafette.musicxml.UnreadableScore;
 
 /** What is asked of the program, whatever it is given. */
 final class Demands {
   private static final Pattern JAVA =
-      Pattern.compile("\\bjava[.x]|Exception\\b|Error\\b(?=[:\\n])|\\bat stafette\\.|Optional\\[|fault of the program|stafette\\.[a-z]+\\.[A-Z]");
+      Pattern.compile("\\bjava[.x]|Exception\\b|Error\\b(?=[:\\n])|\\bat stafette\\.|Optional\\[|fault of the program|stafette\\.[a-z]+\\.[A-Z]|\\b[A-Z][A-Za-z]+\\[[a-zA-Z]+=");
 
   private static final Pattern CONTROL =
       Pattern.compile("[\\x00-\\x09\\x0b-\\x1f\\x7f-\\x9f\\u202a-\\u202e\\u2066-\\u2069]");
@@ -130,9 +132,50 @@ final class Demands {
             before.bars().get(i).span().equals(after.bars().get(i).span()),
             "changed the length of bar " + (i + 1));
       }
+      valid(bytes);
+      again(file);
     } catch (UnreadableScore e) {
       broken.add("wrote a score that can't be read: " + e.getMessage());
     }
+  }
+
+  /** What was valid stays valid. */
+  private void valid(byte[] written) {
+    try {
+      if (OfficialSchema.errors(trial.score()).isEmpty()) {
+        List<String> errors = OfficialSchema.errors(written);
+        demand(errors.isEmpty(), "wrote what the schema forbids: " + errors);
+      }
+    } catch (SAXException | IOException notPlainXml) {
+      return;
+    }
+  }
+
+  /** Splitting a written score again with the same command changes nothing more. */
+  private void again(String file) throws IOException {
+    if (!trial.says("split") || trial.says("remove") || trial.says("--take")) {
+      return;
+    }
+    String again = "again" + file.substring("out".length());
+    List<String> args = new ArrayList<>(trial.args());
+    args.replaceAll(
+        arg ->
+            arg.startsWith(Trial.FOLDER + "/score.")
+                ? Trial.FOLDER + "/" + file
+                : arg.equals(Trial.FOLDER + "/" + file) ? Trial.FOLDER + "/" + again : arg);
+    if (!trial.says("--force")) {
+      args.add("--force");
+    }
+    Ended ended = trial.with(args).again(folder);
+    demand(
+        ended.exitCode() == 0,
+        "doing it again ends with " + ended.exitCode() + ": " + ended.err() + ended.thrown());
+    demand(
+        ended.exitCode() != 0
+            || Arrays.equals(
+                Files.readAllBytes(folder.resolve(file)),
+                Files.readAllBytes(folder.resolve(again))),
+        "doing it again changes more");
   }
 
   private void demand(boolean holds, String otherwise) {

@@ -127,7 +127,11 @@ final class ScoreSpoiler {
     Node.Attribute old = node.attributes().get(which);
     switch (dice.between(0, 3)) {
       case 0 -> node.attributes().remove(which);
-      case 1 -> node.attributes().add(old);
+      case 1 -> {
+        if (dice.in100(20)) {
+          node.attributes().add(old);
+        }
+      }
       default ->
           node.attributes()
               .set(which, new Node.Attribute(old.name(), dice.of(Odd.any(dice), other(old))));
