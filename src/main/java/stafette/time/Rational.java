@@ -66,13 +66,22 @@ public final class Rational implements Comparable<Rational> {
     return of(new BigInteger(trimmed.substring(0, slash).trim()), below);
   }
 
+  /**
+   * Reduced by what the denominators have in common, as D. E. Knuth, The Art of Computer
+   * Programming 2, section 4.5.1, has it: a long fraction and a short one make no long divisor.
+   */
   public Rational plus(Rational other) {
     if (denominator.equals(other.denominator)) {
       return of(numerator.add(other.numerator), denominator);
     }
-    return of(
-        numerator.multiply(other.denominator).add(other.numerator.multiply(denominator)),
-        denominator.multiply(other.denominator));
+    BigInteger common = denominator.gcd(other.denominator);
+    BigInteger otherRest = other.denominator.divide(common);
+    BigInteger rest = denominator.divide(common);
+    BigInteger sum = numerator.multiply(otherRest).add(other.numerator.multiply(rest));
+    BigInteger divisor = sum.gcd(common);
+    return divisor.equals(BigInteger.ONE)
+        ? new Rational(sum, rest.multiply(other.denominator))
+        : new Rational(sum.divide(divisor), rest.multiply(other.denominator.divide(divisor)));
   }
 
   public Rational minus(Rational other) {
@@ -80,11 +89,21 @@ public final class Rational implements Comparable<Rational> {
   }
 
   public Rational times(Rational other) {
-    return of(numerator.multiply(other.numerator), denominator.multiply(other.denominator));
+    return product(numerator, denominator, other.numerator, other.denominator);
+  }
+
+  /** Of two reduced fractions: only each one's upper with the other's lower number can cancel. */
+  private static Rational product(
+      BigInteger upper, BigInteger lower, BigInteger otherUpper, BigInteger otherLower) {
+    BigInteger one = upper.gcd(otherLower);
+    BigInteger other = otherUpper.gcd(lower);
+    return new Rational(
+        upper.divide(one).multiply(otherUpper.divide(other)),
+        lower.divide(other).multiply(otherLower.divide(one)));
   }
 
   public Rational times(long factor) {
-    return of(numerator.multiply(BigInteger.valueOf(factor)), denominator);
+    return product(numerator, denominator, BigInteger.valueOf(factor), BigInteger.ONE);
   }
 
   /**

@@ -14,10 +14,10 @@ import java.util.TreeMap;
  */
 public final class TempoMap {
   /**
-   * So long may the fractions get in which marks are reckoned. Some hundred odd marks stay below
-   * it; thousands, as played tempi leave them, would make numbers of megabytes.
+   * So long may the fractions get in which marks are reckoned. A hundred odd marks stay below it;
+   * thousands, as played tempi leave them, would make numbers of megabytes.
    */
-  private static final int MOST_BITS = 4_096;
+  private static final int MOST_BITS = 1_536;
 
   /** Where the fractions get too long, a mark is put on the nearest of so many parts of a second. */
   private static final Rational PARTS = Rational.of(1_000_000_000_000_000_000L);

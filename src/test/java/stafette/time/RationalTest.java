@@ -30,6 +30,19 @@ class RationalTest {
   }
 
   @Property
+  void sums_and_products_are_fractions_in_lowest_terms(
+      @ForAll @IntRange(min = -99, max = 99) int a,
+      @ForAll @IntRange(min = 1, max = 99) int b,
+      @ForAll @IntRange(min = -99, max = 99) int c,
+      @ForAll @IntRange(min = 1, max = 99) int d) {
+    Rational x = Rational.of(a, b);
+    Rational y = Rational.of(c, d);
+    assertEquals(Rational.of((long) a * d + (long) c * b, (long) b * d), x.plus(y));
+    assertEquals(Rational.of((long) a * c, (long) b * d), x.times(y));
+    assertEquals(Rational.of((long) a * c, b), x.times(c));
+  }
+
+  @Property
   void what_is_written_is_read_back(@ForAll int a, @ForAll @IntRange(min = 1) int b) {
     assertEquals(Rational.of(a, b), Rational.parse(Rational.of(a, b).toString()));
   }

@@ -109,7 +109,7 @@ class TempoTest {
       seconds += 60 / mark.perMinute().toDouble();
     }
     Rational last = map.secondsAt(Position.ofQuarters(4_000, 1));
-    assertTrue(last.denominator().bitLength() < 5_000, () -> "" + last.denominator().bitLength());
+    assertTrue(last.denominator().bitLength() < 2_000, () -> "" + last.denominator().bitLength());
     assertEquals(seconds, last.toDouble(), 1e-6);
   }
 
