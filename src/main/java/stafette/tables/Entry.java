@@ -1,5 +1,7 @@
 package stafette.tables;
 
+import stafette.words.UnreadableFile;
+
 import com.google.gson.Gson;
 import com.google.gson.GsonBuilder;
 import com.google.gson.JsonArray;

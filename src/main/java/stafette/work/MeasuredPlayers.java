@@ -11,7 +11,7 @@ import stafette.limits.Capability;
 import stafette.limits.Instrument;
 import stafette.limits.Technique;
 import stafette.tables.PlayersFile;
-import stafette.tables.UnreadableFile;
+import stafette.words.UnreadableFile;
 
 /**
  * Players whose own limits were measured.

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import stafette.check.JudgedPlan;
 import stafette.plan.Brief;
 import stafette.plan.Plan;
 import stafette.plan.Seat;
@@ -19,7 +20,7 @@ import stafette.score.NoSuchLine;
 import stafette.split.Reason;
 import stafette.split.SplitResult;
 import stafette.tables.PlanFile;
-import stafette.tables.UnreadableFile;
+import stafette.words.UnreadableFile;
 import stafette.words.Sentence;
 
 /** Opens a plan that was kept in a file, with its score, and has it judged anew. */

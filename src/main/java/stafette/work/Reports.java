@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
+import stafette.check.JudgedPlan;
 import stafette.check.TempoWindow;
 import stafette.split.TempoCell;
 import stafette.split.TempoTable;

@@ -12,7 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import stafette.tables.PlanFile;
-import stafette.tables.UnreadableFile;
+import stafette.words.UnreadableFile;
 import stafette.words.Sentence;
 
 /**

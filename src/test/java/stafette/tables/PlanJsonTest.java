@@ -1,5 +1,7 @@
 package stafette.tables;
 
+import stafette.words.UnreadableFile;
+
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;

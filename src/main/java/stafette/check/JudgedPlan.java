@@ -1,9 +1,6 @@
-package stafette.work;
+package stafette.check;
 
 import java.util.Optional;
-import stafette.check.Judge;
-import stafette.check.TempoWindow;
-import stafette.check.Verdict;
 import stafette.plan.Plan;
 
 /**
@@ -23,7 +20,7 @@ public record JudgedPlan(Plan plan, Verdict verdict, Optional<TempoWindow> windo
     return of(plan, Judge.judge(plan));
   }
 
-  static JudgedPlan of(Plan plan, Verdict verdict) {
+  public static JudgedPlan of(Plan plan, Verdict verdict) {
     return new JudgedPlan(plan, verdict, TempoWindow.of(plan));
   }
 }

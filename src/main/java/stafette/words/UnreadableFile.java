@@ -1,8 +1,6 @@
-package stafette.tables;
+package stafette.words;
 
 import java.util.List;
-import stafette.words.Objection;
-import stafette.words.Sentence;
 
 /** A table or a JSON file that can't be used, with everything that is wrong in it. */
 public final class UnreadableFile extends Objection {
