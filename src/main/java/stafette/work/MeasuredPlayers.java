@@ -10,7 +10,7 @@ import java.util.Set;
 import stafette.limits.Capability;
 import stafette.limits.Instrument;
 import stafette.limits.Technique;
-import stafette.tables.PlayersFile;
+import stafette.json.PlayersFile;
 import stafette.words.UnreadableFile;
 
 /**
@@ -31,7 +31,8 @@ record MeasuredPlayers(
     try {
       return new MeasuredPlayers(
           file.isPresent()
-              ? PlayersFile.read(file.get(), limits.catalogue())
+              ? PlayersFile.read(
+                  file.get().toString(), FileDoor.read(file.get()), limits.catalogue())
               : new PlayersFile(Map.of(), Map.of()),
           Map.of(),
           Set.of());

@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import stafette.tables.PlanFile;
+import stafette.json.PlanFile;
 import stafette.words.UnreadableFile;
 import stafette.words.Sentence;
 
@@ -120,10 +120,11 @@ public final class Unfinished implements AutoCloseable {
 
   private static Optional<String> score(Path file) {
     try {
-      return Optional.of(Path.of(PlanFile.read(file).score().file()))
+      return Optional.of(
+              Path.of(PlanFile.read(file.toString(), FileDoor.read(file)).score().file()))
           .map(Path::getFileName)
           .map(Path::toString);
-    } catch (UnreadableFile e) {
+    } catch (UnreadableFile | Refusal e) {
       return Optional.empty();
     }
   }

@@ -1,0 +1,89 @@
+package stafette.json;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.stream.Stream;
+import stafette.json.Means.Least;
+import stafette.json.Means.Missing;
+import stafette.plan.Brief;
+import stafette.plan.Lock;
+import stafette.plan.Player;
+import stafette.score.Line;
+
+/** A lock by names. */
+@Means(
+    "A lock: of a handoff (first stroke of who enters, last of who leaves), of a segment with just these ends, of a stretch that one segment of the player must cover (in) or that none may touch (out).")
+record LockJson(
+    @Means("What must be kept.") Keep keep,
+    @Means("Which relay.") @Least(0) int relay,
+    @Means("First stroke.") @Least(0) int first,
+    @Means("Last stroke, included.") @Least(0) int last,
+    @Means("Whose.") @Missing Optional<String> player,
+    @Means("With which technique, for a segment; any if missing.") @Missing
+        Optional<String> technique) {
+  /** What must be kept. */
+  enum Keep {
+    HANDOFF,
+    SEGMENT,
+    IN,
+    OUT
+  }
+
+  static LockJson of(Lock lock, Brief brief) {
+    Optional<Player> player =
+        Lock.player(lock).stream().mapToObj(brief.players()::get).findFirst();
+    return new LockJson(
+        keep(lock),
+        lock.relay(),
+        lock.first(),
+        lock.last(),
+        player.map(Player::name),
+        player.flatMap(whose -> technique(lock, whose)));
+  }
+
+  private static Optional<String> technique(Lock lock, Player player) {
+    return Stream.of(lock)
+        .filter(Lock.Exactly.class::isInstance)
+        .map(Lock.Exactly.class::cast)
+        .flatMapToInt(exactly -> exactly.skill().stream())
+        .mapToObj(skill -> player.skills().get(skill).technique().name())
+        .findFirst();
+  }
+
+  private static Keep keep(Lock lock) {
+    if (lock instanceof Lock.At) {
+      return Keep.HANDOFF;
+    }
+    if (lock instanceof Lock.Exactly) {
+      return Keep.SEGMENT;
+    }
+    return lock instanceof Lock.In ? Keep.IN : Keep.OUT;
+  }
+
+  /** The lock among these players and lines; empty if it names one, or a stroke, not there. */
+  Optional<Lock> among(List<Player> players, List<Line> lines) {
+    if (relay >= lines.size() || Math.max(first, last) >= lines.get(relay).count()) {
+      return Optional.empty();
+    }
+    if (keep == Keep.HANDOFF) {
+      return Optional.of(new Lock.At(relay, first, last));
+    }
+    OptionalInt whose = PlayerJson.called(player.orElse(""), players);
+    return whose.isEmpty() ? Optional.empty() : of(whose.getAsInt(), players.get(whose.getAsInt()));
+  }
+
+  private Optional<Lock> of(int index, Player whose) {
+    if (keep == Keep.IN || keep == Keep.OUT) {
+      return Optional.of(
+          keep == Keep.IN
+              ? new Lock.In(relay, index, first, last)
+              : new Lock.Out(relay, index, first, last));
+    }
+    OptionalInt skill =
+        technique.map(name -> TechniqueJson.called(name, whose)).orElse(OptionalInt.empty());
+    return technique.isPresent() && skill.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new Lock.Exactly(relay, index, skill, first, last));
+  }
+}
