@@ -2,7 +2,6 @@ package stafette;
 
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
-import java.io.PrintStream;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
@@ -16,11 +15,13 @@ public final class Stafette {
   /** Runs a command and ends with its exit code. */
   public static void main(String[] args) {
     Charset charset = terminalCharset();
-    PrintStream out = new PrintStream(new FileOutputStream(FileDescriptor.out), false, charset);
-    PrintStream err = new PrintStream(new FileOutputStream(FileDescriptor.err), true, charset);
-    int exitCode = Commands.run(out, err, charset, Desktop::open, args);
-    out.flush();
-    System.exit(exitCode);
+    System.exit(
+        Commands.run(
+            new FileOutputStream(FileDescriptor.out),
+            new FileOutputStream(FileDescriptor.err),
+            charset,
+            Desktop::open,
+            args));
   }
 
   /**
@@ -29,6 +30,7 @@ public final class Stafette {
    */
   private static Charset terminalCharset() {
     return Optional.ofNullable(System.getProperty("sun.stdout.encoding"))
+        .filter(Charset::isSupported)
         .map(Charset::forName)
         .orElse(StandardCharsets.UTF_8);
   }

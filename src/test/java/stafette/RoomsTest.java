@@ -5,15 +5,22 @@ import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideOutsid
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
@@ -58,6 +65,9 @@ class RoomsTest {
         "desktop",
         List.of("words", "time", "score", "limits", "plan", "check", "split", "picture", "work"));
   }
+
+  private static final Pattern OPTION = Pattern.compile("--[a-z]");
+  private static final Pattern OPTION_IN_QUOTES = Pattern.compile("\"[^\"\\n]*--[a-z][^\"\\n]*\"");
 
   private static final List<String> CORE =
       List.of("words", "time", "score", "limits", "plan", "check", "split");
@@ -131,6 +141,25 @@ class RoomsTest {
         .callMethod(System.class, "currentTimeMillis")
         .because("the same input gives the same answer, on any machine, without one")
         .check(PROGRAM);
+  }
+
+  /** What can be set is a fact of a sentence instead; each front end says how. */
+  @Test
+  void no_room_but_the_command_line_speaks_of_its_options() throws IOException {
+    Set<String> speaking = new TreeSet<>();
+    try (Stream<Path> files = Files.walk(Path.of("src/main"))) {
+      for (Path file : files.filter(RoomsTest::speaks).toList()) {
+        String text = Files.readString(file);
+        Pattern option = file.toString().endsWith(".java") ? OPTION_IN_QUOTES : OPTION;
+        option.matcher(text).results().forEach(found -> speaking.add(file + ": " + found.group()));
+      }
+    }
+    assertEquals(Set.of(), speaking);
+  }
+
+  private static boolean speaks(Path file) {
+    return file.toString().matches(".*\\.(java|properties)")
+        && !file.startsWith("src/main/java/stafette/cli");
   }
 
   private static DescribedPredicate<JavaClass> allowedFrom(String room, List<String> doors) {

@@ -1,13 +1,12 @@
 package stafette.check;
 
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.stream.Stream;
-import stafette.plan.Handoff;
 import stafette.plan.Lock;
 import stafette.plan.Pattern;
 import stafette.plan.Plan;
 import stafette.plan.Segment;
-import stafette.score.Line;
 import stafette.score.Place;
 import stafette.time.BarBeat;
 import stafette.words.Sentence;
@@ -33,55 +32,68 @@ final class LockRules {
   }
 
   private boolean keeps(Lock lock) {
-    if (lock instanceof Lock.At at) {
-      return plan.handoffs().stream().anyMatch(handoff -> isAt(at, handoff));
-    }
-    if (lock instanceof Lock.Exactly exactly) {
-      return segments(lock).anyMatch(segment -> isExactly(exactly, segment));
-    }
-    if (lock instanceof Lock.In in) {
-      return segments(lock)
-          .anyMatch(
-              s -> s.player() == in.player() && s.first() <= in.first() && s.last() >= in.last());
-    }
-    Lock.Out out = (Lock.Out) lock;
+    return lock.match(this::isHandedOver, this::isPlayed, this::isCovered, this::isLeftOut);
+  }
+
+  private boolean isHandedOver(Lock.At lock) {
+    return plan.handoffs().stream().anyMatch(handoff -> Lock.keeps(lock, handoff));
+  }
+
+  private boolean isPlayed(Lock.Exactly lock) {
+    return segments(lock)
+        .anyMatch(segment -> segment.pattern() == Pattern.ALL && Lock.keeps(lock, segment));
+  }
+
+  private boolean isCovered(Lock.In lock) {
+    return segments(lock)
+        .anyMatch(
+            s ->
+                s.player() == lock.player()
+                    && s.first() <= lock.first()
+                    && s.last() >= lock.last());
+  }
+
+  private boolean isLeftOut(Lock.Out lock) {
     return segments(lock)
         .noneMatch(
-            s -> s.player() == out.player() && s.first() <= out.last() && s.last() >= out.first());
+            s ->
+                s.player() == lock.player()
+                    && s.first() <= lock.last()
+                    && s.last() >= lock.first());
   }
 
   private Stream<Segment> segments(Lock lock) {
     return plan.segments().stream().filter(segment -> segment.relay() == lock.relay());
   }
 
-  private static boolean isAt(Lock.At lock, Handoff handoff) {
-    return handoff.enters().relay() == lock.relay()
-        && handoff.enters().first() == lock.first()
-        && handoff.leaves().last() == lock.last();
-  }
-
-  private static boolean isExactly(Lock.Exactly lock, Segment segment) {
-    return segment.player() == lock.player()
-        && segment.pattern() == Pattern.ALL
-        && segment.first() == lock.first()
-        && segment.last() == lock.last()
-        && (lock.skill().isEmpty() || lock.skill().getAsInt() == segment.skill());
-  }
-
   private Finding finding(Lock lock) {
-    Line line = plan.brief().line(lock.relay());
-    Place from = line.placeOf(lock.first());
-    if (lock instanceof Lock.At) {
-      return Finding.at(
-          Finding.Kind.LOCK, from, Sentence.of("the handoff locked here is not kept"));
-    }
-    int player = Lock.player(lock).orElseThrow();
-    BarBeat to = line.placeOf(lock.last()).at();
-    return Finding.at(
-        Finding.Kind.LOCK,
-        new Place(plan.brief().players().get(player).name(), from.at()),
-        lock instanceof Lock.Out
-            ? Sentence.of("was to be left out from here to {0}, and that is not kept", to)
-            : Sentence.of("was to play from here to {0}, and that is not kept", to));
+    return lock.match(
+        at -> finding(at, Sentence.of("the handoff locked here is not kept")),
+        exactly -> finding(exactly, notPlayed(exactly)),
+        in -> finding(in, notPlayed(in)),
+        out ->
+            finding(
+                out,
+                Sentence.of(
+                    "was to be left out from here to {0}, and that is not kept", end(out))));
+  }
+
+  private Sentence notPlayed(Lock lock) {
+    return Sentence.of("was to play from here to {0}, and that is not kept", end(lock));
+  }
+
+  private BarBeat end(Lock lock) {
+    return plan.brief().line(lock.relay()).placeOf(lock.last()).at();
+  }
+
+  /** At the player's place in the line; a handoff is at the line's own. */
+  private Finding finding(Lock lock, Sentence what) {
+    Place from = plan.brief().line(lock.relay()).placeOf(lock.first());
+    OptionalInt player = Lock.player(lock);
+    Place place =
+        player.isPresent()
+            ? new Place(plan.brief().players().get(player.getAsInt()).name(), from.at())
+            : from;
+    return Finding.at(Finding.Kind.LOCK, place, what);
   }
 }

@@ -15,14 +15,17 @@ import stafette.score.Score;
 import stafette.score.Stroke;
 import stafette.score.ToneChoice;
 import stafette.score.Voice;
+import stafette.time.Movement;
 import stafette.time.Span;
+import stafette.words.Fault;
+import stafette.words.Sentence;
 
 /**
  * Finds the fast passages of a score: maximal runs of at least {@link #LEAST_STROKES} strokes in
  * one voice whose every gap is shorter than 1/({@link #SHARE} × peak) of the best technique that
  * applies. Which one applies is settled on the run that the slowest technique of the instrument
  * makes, among techniques that are expected of everybody and can go on. Unmeasured tremolos end a
- * run.
+ * run, and so does the end of a movement.
  */
 public final class Passages {
   private static final int LEAST_STROKES = 8;
@@ -71,17 +74,29 @@ public final class Passages {
   private void search(Part part, Voice voice, List<Technique> techniques) {
     double slowest = techniques.stream().mapToDouble(this::peak).min().orElse(unknownPeakPerSecond);
     for (List<Stroke> run : runs(voice.strokes(), slowest)) {
-      Line line = line(part, voice, run);
-      double best =
-          techniques.stream()
-              .filter(technique -> Demand.applies(technique, line))
-              .mapToDouble(this::peak)
-              .max()
-              .orElse(slowest);
-      for (List<Stroke> fast : runs(run, best)) {
-        found.add(new Passage(part, voice, line(part, voice, fast)));
-      }
+      found.addAll(
+          Fault.at(
+              () -> Sentence.of("{0}, bar {1}", part.name(), bar(run)),
+              () -> within(part, voice, run, techniques, slowest)));
     }
+  }
+
+  private String bar(List<Stroke> run) {
+    return score.bars().at(run.get(0).onset()).number();
+  }
+
+  private List<Passage> within(
+      Part part, Voice voice, List<Stroke> run, List<Technique> techniques, double slowest) {
+    Line line = line(part, voice, run);
+    double best =
+        techniques.stream()
+            .filter(technique -> Demand.applies(technique, line))
+            .mapToDouble(this::peak)
+            .max()
+            .orElse(slowest);
+    return runs(run, best).stream()
+        .map(fast -> new Passage(part, voice, line(part, voice, fast)))
+        .toList();
   }
 
   private double peak(Technique technique) {
@@ -114,6 +129,13 @@ public final class Passages {
   private boolean isFast(Stroke before, Stroke stroke, double peakPerSecond) {
     double gapSeconds =
         score.tempo().secondsOf(new Span(before.onset(), stroke.onset())).toDouble();
-    return before.measured() && stroke.measured() && gapSeconds < 1 / (SHARE * peakPerSecond);
+    return before.measured()
+        && stroke.measured()
+        && gapSeconds < 1 / (SHARE * peakPerSecond)
+        && movementAt(before).equals(movementAt(stroke));
+  }
+
+  private Optional<Movement> movementAt(Stroke stroke) {
+    return score.bars().movementOf(score.bars().at(stroke.onset()));
   }
 }

@@ -12,9 +12,24 @@ import stafette.score.Pitch;
 import stafette.score.Tone;
 import stafette.words.Sentence;
 
-/** Where a technique is used at all. */
-final class TechniqueRules {
+/**
+ * Where a technique is used at all. The line is what the player really plays: in a hocket its own
+ * strokes, whose rate is what a lowest rate is held against.
+ */
+public final class TechniqueRules {
   private TechniqueRules() {}
+
+  /**
+   * Whether a technique is used on what a player plays: the judge's own rule, for whoever plans.
+   * Groups and strings are a matter of each stretch and not asked here.
+   */
+  public static boolean serves(Technique technique, Line played) {
+    return goesAt(Demand.usualRatePerSecond(played), technique) && Demand.fits(technique, played);
+  }
+
+  private static boolean goesAt(double usualPerSecond, Technique technique) {
+    return Tolerance.reaches(usualPerSecond, technique.lowestPerSecond());
+  }
 
   /**
    * Why a technique does not go for a stretch of a line with its times stretched, if it doesn't.
@@ -23,14 +38,14 @@ final class TechniqueRules {
       Technique technique, Line line, int first, int last, double stretch) {
     double usual = Demand.usualRatePerSecond(line) / stretch;
     double lowest = technique.lowestPerSecond();
-    if (!Tolerance.reaches(usual, lowest)) {
+    if (!goesAt(usual, technique)) {
       return Optional.of(
           Sentence.of(
               "needs at least {0} notes a second, and the line has {1}; choose another technique or"
                   + " a faster tempo",
               Wording.below(usual, lowest), Wording.above(usual, lowest)));
     }
-    if (stretch == 1 && usual >= lowest && !Demand.applies(technique, line)) {
+    if (!Demand.fits(technique, line)) {
       return Optional.of(
           Sentence.of(
               "is not used on such a line ({0}); choose another technique", custom(technique)));

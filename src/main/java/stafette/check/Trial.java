@@ -2,6 +2,7 @@ package stafette.check;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.OptionalDouble;
 import stafette.limits.Assurance;
 import stafette.limits.Demand;
 import stafette.limits.Instrument;
@@ -33,6 +34,19 @@ public final class Trial {
                 judged(new Solo(line, instrument, technique, technique.limit().at(assurance))))
         .sorted(Comparator.comparing(Judged::ease).thenComparingDouble(Judged::strain))
         .toList();
+  }
+
+  /**
+   * The least share of a peak rate that one of some techniques needs; empty if none is used on such
+   * a line. A quick look: nothing is said of tiredness, breath, range and other tempi.
+   */
+  public static OptionalDouble leastUse(
+      Line line, Instrument instrument, Assurance assurance, List<Technique> techniques) {
+    return techniques.stream()
+        .filter(technique -> Demand.applies(technique, line))
+        .map(technique -> new Solo(line, instrument, technique, technique.limit().at(assurance)))
+        .mapToDouble(Solo::use)
+        .min();
   }
 
   private static Judged judged(Solo solo) {

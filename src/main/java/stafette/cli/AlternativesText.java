@@ -49,7 +49,7 @@ final class AlternativesText {
                 out.append("  -  ")
                     .append(dropped.favour().text())
                     .append(": ")
-                    .append(dropped.why())
+                    .append(Options.say(dropped.why()))
                     .append('\n'));
     return out.toString();
   }

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -12,6 +13,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import stafette.work.Allowance;
 import stafette.work.CheckScore;
+import stafette.work.LimitsInForce;
 import stafette.work.Refusal;
 import stafette.work.Reports;
 
@@ -48,11 +50,12 @@ final class CheckCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Refusal {
-    CheckScore.Checked checked = checked();
+    LimitsInForce limits = line.limits();
+    CheckScore.Checked checked = checked(limits);
     if (json) {
-      output.out().println(Reports.json(checked));
+      output.out().println(Reports.json(checked, report -> command(checked, report, limits)));
     } else {
-      output.out().print(CheckText.all(checked));
+      output.out().print(CheckText.all(checked, report -> command(checked, report, limits)));
       if (!checked.reports().isEmpty()) {
         output.out().println(Figures.CAUTION);
       }
@@ -60,14 +63,23 @@ final class CheckCommand implements Callable<Integer> {
     return checked.hasFindings() ? Commands.FINDINGS : Commands.FINE;
   }
 
-  private CheckScore.Checked checked() throws Refusal {
+  private Optional<String> command(
+      CheckScore.Checked checked, CheckScore.Report report, LimitsInForce limits) {
+    return checked
+        .toSplit(report, limits)
+        .flatMap(
+            passage ->
+                SplitInstead.of(score, checked.score().score(), passage, line.again(), limits));
+  }
+
+  private CheckScore.Checked checked(LimitsInForce limits) throws Refusal {
     if (line.namesALine()) {
       return CheckScore.line(
           line.request(score, false),
           asked(),
           line.assurance(),
           Allowance.parse(allow),
-          line.limits());
+          limits);
     }
     if (instruments != null || line.narrowsWithoutPart()) {
       throw Refusal.wrongUse(
@@ -79,7 +91,7 @@ final class CheckCommand implements Callable<Integer> {
         line.tempoWish(),
         line.assurance(),
         Allowance.parse(allow),
-        line.limits());
+        limits);
   }
 
   private List<String> asked() {

@@ -2,6 +2,8 @@ package stafette.cli;
 
 import java.math.RoundingMode;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
 import stafette.check.Ease;
 import stafette.check.Judged;
 import stafette.check.Strain;
@@ -14,7 +16,13 @@ import stafette.work.CheckScore;
 final class CheckText {
   private CheckText() {}
 
-  static String all(CheckScore.Checked checked) {
+  /**
+   * All that was found.
+   *
+   * @param command what splits a passage, printed after those that can't be played
+   */
+  static String all(
+      CheckScore.Checked checked, Function<CheckScore.Report, Optional<String>> command) {
     StringBuilder out = new StringBuilder();
     if (!checked.score().score().tempoStated()) {
       out.append("The score states no tempo; quarter = 120 is assumed (--tempo sets another).\n");
@@ -23,7 +31,14 @@ final class CheckText {
       out.append(checked.score().file()).append(": no fast passages\n");
     }
     for (CheckScore.Report report : checked.reports()) {
-      out.append(one(report.line(), report.answers())).append('\n');
+      out.append(one(report.line(), report.answers()));
+      if (report.hasFindings()) {
+        command.apply(report).ifPresent(text -> out.append("  ").append(text).append('\n'));
+      }
+      out.append('\n');
+    }
+    if (checked.hasFindings()) {
+      out.append("A row that begins with \"split\" is the command that looks for a way out.\n");
     }
     return out.toString();
   }

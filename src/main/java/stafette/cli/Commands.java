@@ -1,10 +1,13 @@
 package stafette.cli;
 
+import java.io.OutputStream;
 import java.io.OutputStreamWriter;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.Charset;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -12,6 +15,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import stafette.work.Refusal;
+import stafette.work.Release;
 
 /** The command line as a whole: which commands there are, and what becomes of errors. */
 @Command(
@@ -21,7 +25,6 @@ import stafette.work.Refusal;
     footer = {"", "stafette COMMAND --help tells more."},
     synopsisSubcommandLabel = "COMMAND",
     mixinStandardHelpOptions = true,
-    version = "Stafette 0.1",
     subcommands = {
       CheckCommand.class,
       SplitCommand.class,
@@ -47,6 +50,16 @@ public final class Commands implements Runnable {
   /** A fault of the program's own. */
   static final int OUR_FAULT = 70;
 
+  private static final Map<String, String> EXIT_CODES = new LinkedHashMap<>();
+
+  static {
+    EXIT_CODES.put(" " + FINE, "fine");
+    EXIT_CODES.put(" " + FINDINGS, "something is beyond an instrument, or there is no plan");
+    EXIT_CODES.put(" " + WRONG_USE, "wrong use");
+    EXIT_CODES.put(" " + FILE, "a file can't be read or written");
+    EXIT_CODES.put(Integer.toString(OUR_FAULT), "a fault of the program");
+  }
+
   @Spec private CommandSpec spec = CommandSpec.create();
 
   private Commands() {}
@@ -54,27 +67,66 @@ public final class Commands implements Runnable {
   /**
    * Runs one command.
    *
-   * @param out data and reports
-   * @param err talk and errors
+   * @param out where data and reports go
+   * @param err where talk and errors go
    * @param charset of both
    * @param desktop what opens the window
    * @return the exit code
    */
   public static int run(
-      PrintStream out, PrintStream err, Charset charset, Desktop desktop, String... args) {
-    return run(new Output(out, err, charset, System::nanoTime), desktop, args);
+      OutputStream out, OutputStream err, Charset charset, Desktop desktop, String... args) {
+    return run(Output.of(out, err, charset, System::nanoTime), desktop, args);
   }
 
   static int run(Output output, Desktop desktop, String... args) {
+    return arrived(output, executed(output, desktop, args));
+  }
+
+  /** Whatever goes wrong becomes words and an exit code, also where the memory does not do. */
+  private static int executed(Output output, Desktop desktop, String... args) {
+    CommandLine line = line(output, desktop, args);
+    try {
+      return line.execute(args);
+    } catch (RuntimeException | Error e) {
+      return atFault(e, line, output, args);
+    }
+  }
+
+  private static CommandLine line(Output output, Desktop desktop, String... args) {
     PrintStream err = output.err();
     CommandLine line = new CommandLine(new Commands(), new OutputFactory(output, desktop));
     line.setOut(new PrintWriter(new OutputStreamWriter(output.out(), output.charset()), true));
     line.setErr(new PrintWriter(new OutputStreamWriter(err, output.charset()), true));
-    line.setCaseInsensitiveEnumValuesAllowed(true);
+    Conversions.teach(line);
     line.setUsageHelpAutoWidth(false);
+    line.setExpandAtFiles(false);
     line.setParameterExceptionHandler((exception, arguments) -> misused(exception, err));
-    line.setExecutionExceptionHandler((exception, command, result) -> failed(exception, err));
-    return line.execute(args);
+    line.setExecutionExceptionHandler(
+        (exception, command, result) ->
+            exception instanceof Refusal refusal
+                ? refused(refusal, err)
+                : atFault(exception, line, output, args));
+    everywhere(line);
+    line.getSubcommands().values().forEach(Commands::everywhere);
+    return line;
+  }
+
+  private static void everywhere(CommandLine command) {
+    command.getCommandSpec().versionProvider(() -> new String[] {Release.text()});
+    command
+        .getCommandSpec()
+        .usageMessage()
+        .exitCodeListHeading("%nExit codes:%n")
+        .exitCodeList(EXIT_CODES);
+  }
+
+  /** A disk that is full under standard output is told; a reader who has gone away is not. */
+  private static int arrived(Output output, int exitCode) {
+    Optional<String> failure = output.out().failure().filter(why -> !Sink.isGone(why));
+    failure.ifPresent(
+        why ->
+            output.err().println("what is printed can't be written (" + why + "); is the disk full?"));
+    return failure.isPresent() && exitCode != OUR_FAULT ? FILE : exitCode;
   }
 
   @Override
@@ -83,17 +135,23 @@ public final class Commands implements Runnable {
   }
 
   private static int misused(ParameterException exception, PrintStream err) {
-    err.println(exception.getMessage());
+    err.println(Conversions.said(exception));
     err.println("Try: " + exception.getCommandLine().getCommandSpec().qualifiedName() + " --help");
     return WRONG_USE;
   }
 
-  private static int failed(Exception exception, PrintStream err) {
-    if (exception instanceof Refusal refusal) {
-      err.println(refusal.getMessage());
-      return refusal.cause() == Refusal.Cause.FILE ? FILE : WRONG_USE;
-    }
-    err.println("This is a fault of the program, not of your score: " + exception);
+  private static int refused(Refusal refusal, PrintStream err) {
+    err.println(Options.say(refusal));
+    return refusal.cause() == Refusal.Cause.FILE ? FILE : WRONG_USE;
+  }
+
+  private static int atFault(Throwable fault, CommandLine line, Output output, String... args) {
+    Optional<String> file =
+        Optional.ofNullable(line.getParseResult())
+            .flatMap(all -> Optional.ofNullable(all.subcommand()))
+            .flatMap(command -> command.matchedPositionals().stream().findFirst())
+            .flatMap(named -> named.stringValues().stream().findFirst());
+    output.err().println(Faults.words(fault, file, args));
     return OUR_FAULT;
   }
 

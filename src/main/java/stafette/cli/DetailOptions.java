@@ -23,7 +23,7 @@ final class DetailOptions {
   private @Nullable String seats;
 
   Map<String, Seat> seats() throws Refusal {
-    return seats == null ? Map.of() : Seats.parse(seats);
+    return seats == null ? Map.of() : Conversions.read("--seats", seats, Seats::parse);
   }
 
   /** What to tell, with the seats that are known. */

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
+import stafette.work.Outputs;
 import stafette.work.Refusal;
 import stafette.work.WriteScore;
 
@@ -21,8 +22,28 @@ final class OutOptions {
   @Option(names = "--force", description = "Replaces OUT if it is there already.")
   private boolean force;
 
-  Optional<WriteScore.Target> target(Path score) throws Refusal {
-    return WriteScore.target(score, out, inPlace, force);
+  /**
+   * Where the score is written, declared among the outputs; empty if nothing is to be written.
+   *
+   * @throws Refusal if it would overwrite the score itself without being asked to, or can't be
+   *     written
+   */
+  Optional<WriteScore.Target> target(Path score, Outputs outputs) throws Refusal {
+    if (inPlace) {
+      if (out != null && !Outputs.same(score, out)) {
+        throw Refusal.wrongUse("--in-place writes into " + score + "; leave out -o, or --in-place");
+      }
+      outputs.addInPlace(score);
+      return Optional.of(new WriteScore.Target(score, true));
+    }
+    if (out == null) {
+      return Optional.empty();
+    }
+    if (Outputs.same(score, out)) {
+      throw Refusal.ofFile(out + ": is the score itself; name another file, or say --in-place");
+    }
+    outputs.add(out, force);
+    return Optional.of(new WriteScore.Target(out, force));
   }
 
   boolean force() {

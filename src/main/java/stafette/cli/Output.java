@@ -1,6 +1,6 @@
 package stafette.cli;
 
-import java.io.PrintStream;
+import java.io.OutputStream;
 import java.nio.charset.Charset;
 import java.util.function.LongSupplier;
 
@@ -12,7 +12,15 @@ import java.util.function.LongSupplier;
  * @param charset of both
  * @param nanoClock says how long a command has been at work, in nanoseconds from any beginning
  */
-record Output(PrintStream out, PrintStream err, Charset charset, LongSupplier nanoClock) {
+record Output(CleanPrint out, CleanPrint err, Charset charset, LongSupplier nanoClock) {
+  static Output of(OutputStream out, OutputStream err, Charset charset, LongSupplier nanoClock) {
+    return new Output(
+        new CleanPrint(new Sink(out), false, charset),
+        new CleanPrint(new Sink(err), true, charset),
+        charset,
+        nanoClock);
+  }
+
   /** The same with all on the error stream: beside data, talk goes there. */
   Output toErrors() {
     return new Output(err, err, charset, nanoClock);

@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import stafette.check.JudgedPlan;
 import stafette.work.DrawPlan;
+import stafette.work.Outputs;
 import stafette.work.Refusal;
 
 /** Options that say what to draw, and into which file. */
@@ -31,10 +32,10 @@ final class PictureOptions {
   private boolean force;
 
   /** Says before the search what would make drawing impossible after it. */
-  void refuseWhatCannotBe(boolean withSheet) throws Refusal {
+  void refuseWhatCannotBe(boolean withSheet, Outputs outputs) throws Refusal {
     Optional<DrawPlan.Request> request = request(withSheet);
     if (request.isPresent()) {
-      request.get().refuseWhatCannotBe();
+      request.get().refuseWhatCannotBe(outputs);
     }
   }
 

@@ -24,6 +24,9 @@ import stafette.work.SplitLine;
 
 /** Options that say among whom a line is split, and by which rules. */
 final class PlanOptions {
+  /** As many notes as a beat has. */
+  static final String BEAT = "beat";
+
   private static final Pattern OVERLAP =
       Pattern.compile("([0-9]{1,3})(?:\\.\\.([0-9]{1,3}|beat))?");
 
@@ -50,7 +53,7 @@ final class PlanOptions {
       names = "--overlap",
       paramLabel = "MIN..MAX",
       description = "How many notes two players share: 1..3, or 1..beat (default).")
-  private String overlap = "1..beat";
+  private OverlapRule overlap = OverlapRule.DEFAULT;
 
   @Option(
       names = "--ready",
@@ -63,13 +66,13 @@ final class PlanOptions {
       paramLabel = "WHAT",
       description =
           "balance (default), handoffs (few), strain (little), blend, players (few), regular (rotation).")
-  private String favour = "balance";
+  private Favour favour = Favour.BALANCE;
 
   @Option(
       names = "--hocket",
       paramLabel = "UNIT",
       description = "Pairs may take turns by stroke, group or beat (default: no).")
-  private String hocket = "no";
+  private Hocket hocket = Hocket.NO;
 
   @Option(
       names = "--double",
@@ -83,7 +86,7 @@ final class PlanOptions {
       description =
           "Keeps something: \"Flute 1: 12.1-13.1\" (plays there), \"Flute 1 = 12.1-13.1\" (just there),"
               + " \"not Flute 1: 12.1-13.1\", \"handoff: 13.1\"; may come several times.")
-  private List<String> locks = new ArrayList<>();
+  private List<LockWish> locks = new ArrayList<>();
 
   @Option(
       names = "--time",
@@ -102,29 +105,33 @@ final class PlanOptions {
         Optional.ofNullable(playersFile),
         Allowance.parse(allow),
         score.assurance(),
-        overlapRule(),
+        overlap,
         within("--ready", ready, 0, 3600),
-        favoured(),
+        favour,
         relaying(score),
         within("--time", time, 0.001, 86_400),
         Map.of());
   }
 
-  private OverlapRule overlapRule() throws Refusal {
-    Matcher form = OVERLAP.matcher(overlap.replace(" ", ""));
+  /** What they read. */
+  List<Path> inputs() {
+    return Optional.ofNullable(playersFile).stream().toList();
+  }
+
+  /** Reads "1..3", "1..beat" or "2". */
+  static OverlapRule overlapRule(String text) throws Refusal {
+    Matcher form = OVERLAP.matcher(text.replace(" ", "").toLowerCase(Locale.ROOT));
     if (form.matches()) {
       int min = Integer.parseInt(form.group(1));
       String most = form.group(2) == null ? form.group(1) : form.group(2);
       OptionalInt max =
-          most.equals("beat") ? OptionalInt.empty() : OptionalInt.of(Integer.parseInt(most));
+          most.equals(BEAT) ? OptionalInt.empty() : OptionalInt.of(Integer.parseInt(most));
       if (min >= 1 && max.orElse(min) >= min) {
         return new OverlapRule(min, max);
       }
     }
     throw Refusal.wrongUse(
-        "--overlap \""
-            + overlap
-            + "\": write MIN..MAX, such as 1..3 or 1..beat; two players share at least one note");
+        "write MIN..MAX, such as 1..3 or 1..beat; two players share at least one note");
   }
 
   private Relaying relaying(ScoreOptions score) throws Refusal {
@@ -134,30 +141,7 @@ final class PlanOptions {
     if (together > 1 && score.eachTone()) {
       throw Refusal.wrongUse("--double and --tone each don't go together; choose one of them");
     }
-    List<LockWish> wishes = new ArrayList<>();
-    for (String lock : locks) {
-      wishes.add(LockWish.parse(lock));
-    }
-    return new Relaying(hocketUnit(), together, score.eachTone(), wishes);
-  }
-
-  private Hocket hocketUnit() throws Refusal {
-    try {
-      return Hocket.valueOf(hocket.toUpperCase(Locale.ROOT));
-    } catch (IllegalArgumentException e) {
-      throw Refusal.wrongUse("--hocket is no, stroke, group or beat, not \"" + hocket + "\"");
-    }
-  }
-
-  private Favour favoured() throws Refusal {
-    try {
-      return Favour.valueOf(favour.toUpperCase(Locale.ROOT));
-    } catch (IllegalArgumentException e) {
-      throw Refusal.wrongUse(
-          "--favour is balance, handoffs, strain, blend, players or regular, not \""
-              + favour
-              + "\"");
-    }
+    return new Relaying(hocket, together, score.eachTone(), locks);
   }
 
   private static double within(String option, double value, double least, double most)

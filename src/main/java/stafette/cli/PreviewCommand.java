@@ -1,6 +1,7 @@
 package stafette.cli;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -11,6 +12,7 @@ import stafette.check.JudgedPlan;
 import stafette.plan.Seat;
 import stafette.work.OpenPlan;
 import stafette.work.OpenScore;
+import stafette.work.Outputs;
 import stafette.work.PlayPlan;
 import stafette.work.Refusal;
 import stafette.work.Reports;
@@ -42,10 +44,18 @@ final class PreviewCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Refusal {
-    picture.refuseWhatCannotBe(sheet.asked());
-    sheet.refuseWhatCannotBe(picture);
-    sound.refuseWhatCannotBe(picture.replaces());
-    return OpenPlan.isPlan(file) ? ofPlan() : ofScore();
+    boolean isPlan = OpenPlan.isPlan(file);
+    Outputs outputs =
+        Inputs.of(
+            List.of(
+                isPlan ? OpenPlan.inputs(file) : List.of(file),
+                line.inputs(),
+                options.inputs(),
+                sound.inputs()));
+    picture.refuseWhatCannotBe(sheet.asked(), outputs);
+    sheet.refuseWhatCannotBe(picture, outputs);
+    sound.refuseWhatCannotBe(picture.replaces(), outputs);
+    return isPlan ? ofPlan() : ofScore();
   }
 
   private int ofScore() throws Refusal {
@@ -58,7 +68,7 @@ final class PreviewCommand implements Callable<Integer> {
         .out()
         .print(
             json
-                ? Reports.json(outcome) + "\n"
+                ? Reports.json(outcome, Options::typed) + "\n"
                 : SplitText.preview(outcome, details.with(outcome.seats()), output.ink()));
     if (outcome.plan().isPresent()) {
       show(outcome.plan().get(), outcome.score(), outcome.seats());

@@ -1,6 +1,10 @@
 package stafette.cli;
 
+import java.math.BigDecimal;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.jspecify.annotations.Nullable;
@@ -49,7 +53,7 @@ final class ScoreOptions {
       names = "--tremolo",
       paramLabel = "HOW",
       description = "Read every tremolo as measured or as unmeasured.")
-  private @Nullable String tremolo;
+  private Tremolo tremolo = Tremolo.AS_WRITTEN;
 
   @Option(
       names = "--assurance",
@@ -62,6 +66,26 @@ final class ScoreOptions {
       paramLabel = "DIR",
       description = "A folder with tables of your own, laid over the built-in ones.")
   private @Nullable Path limits;
+
+  /** What was asked for besides the line, as it is asked for again. */
+  List<String> again() {
+    List<String> words = new ArrayList<>();
+    add(words, "--tempo", tempo);
+    if (tremolo != Tremolo.AS_WRITTEN) {
+      add(words, "--tremolo", tremolo.name().toLowerCase(Locale.ROOT));
+    }
+    add(words, "--limits", limits);
+    if (assurance != Assurance.DEFAULT.percent()) {
+      add(words, "--assurance", BigDecimal.valueOf(assurance).stripTrailingZeros().toPlainString());
+    }
+    return words;
+  }
+
+  private static void add(List<String> words, String option, @Nullable Object value) {
+    if (value != null) {
+      words.addAll(List.of(option, value.toString()));
+    }
+  }
 
   boolean namesALine() {
     return part != null;
@@ -86,19 +110,13 @@ final class ScoreOptions {
   }
 
   Optional<TempoWish> tempoWish() throws Refusal {
-    return tempo == null ? Optional.empty() : Optional.of(TempoWish.parse(tempo));
+    return tempo == null
+        ? Optional.empty()
+        : Optional.of(Conversions.read("--tempo", tempo, TempoWish::parse));
   }
 
-  Tremolo tremolo() throws Refusal {
-    if (tremolo == null) {
-      return Tremolo.AS_WRITTEN;
-    }
-    return switch (tremolo) {
-      case "measured" -> Tremolo.MEASURED;
-      case "unmeasured" -> Tremolo.UNMEASURED;
-      default ->
-          throw Refusal.wrongUse("--tremolo is measured or unmeasured, not \"" + tremolo + "\"");
-    };
+  Tremolo tremolo() {
+    return tremolo;
   }
 
   Assurance assurance() throws Refusal {
@@ -112,9 +130,14 @@ final class ScoreOptions {
     return LimitsInForce.load(Optional.ofNullable(limits));
   }
 
+  /** What it reads beside the score. */
+  List<Path> inputs() {
+    return limits == null ? List.of() : LimitsInForce.tables(limits);
+  }
+
   /** Whether each tone of chords is to have players of its own. */
   boolean eachTone() {
-    return "each".equals(tone);
+    return "each".equalsIgnoreCase(tone);
   }
 
   private Optional<ToneChoice> toneChoice() throws Refusal {

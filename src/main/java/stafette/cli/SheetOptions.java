@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import stafette.check.JudgedPlan;
 import stafette.work.OpenScore;
+import stafette.work.Outputs;
 import stafette.work.PrintSheet;
 import stafette.work.Refusal;
 
@@ -32,10 +33,10 @@ final class SheetOptions {
   }
 
   /** Says before the search what would make printing impossible after it. */
-  void refuseWhatCannotBe(PictureOptions picture) throws Refusal {
+  void refuseWhatCannotBe(PictureOptions picture, Outputs outputs) throws Refusal {
     Optional<PrintSheet.Request> request = request(picture);
     if (request.isPresent()) {
-      request.get().refuseWhatCannotBe();
+      request.get().refuseWhatCannotBe(outputs);
     } else if (date != null) {
       throw Refusal.wrongUse("--date: goes with --sheet FILE.pdf");
     }

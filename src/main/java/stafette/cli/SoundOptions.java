@@ -7,7 +7,9 @@ import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
+import stafette.time.Rational;
 import stafette.work.LimitsInForce;
+import stafette.work.Outputs;
 import stafette.work.PlayPlan;
 import stafette.work.Refusal;
 import stafette.work.SoundWish;
@@ -30,7 +32,7 @@ final class SoundOptions {
       paramLabel = "WHAT",
       description =
           "Of the sound: on (default), players a little apart as in an ensemble, and by their seats; off, together.")
-  private @Nullable String spread;
+  private @Nullable OnOff spread;
 
   @Option(
       names = "--handoff",
@@ -68,11 +70,21 @@ final class SoundOptions {
       description = "Of the sound: a soundbank of your own, FILE.sf2 or FILE.dls.")
   private @Nullable Path bank;
 
+  /** What it reads. */
+  List<Path> inputs() {
+    return Optional.ofNullable(bank).stream().toList();
+  }
+
+  private enum OnOff {
+    ON,
+    OFF
+  }
+
   /** Says before the search what would make it impossible to play after it. */
-  void refuseWhatCannotBe(boolean replace) throws Refusal {
+  void refuseWhatCannotBe(boolean replace, Outputs outputs) throws Refusal {
     Optional<PlayPlan.Request> request = request(replace);
     if (request.isPresent()) {
-      request.get().refuseWhatCannotBe();
+      request.get().refuseWhatCannotBe(outputs);
     }
   }
 
@@ -107,13 +119,17 @@ final class SoundOptions {
         new PlayPlan.Request(
             sound,
             withScore,
-            SoundWish.spread(spread == null ? "on" : spread),
+            spread != OnOff.OFF,
             Optional.ofNullable(handoff),
-            SoundWish.names("--solo", solo == null ? "" : solo),
-            SoundWish.names("--mute", mute == null ? "" : mute),
-            SoundWish.speed(speed == null ? "100%" : speed),
+            names("--solo", solo),
+            names("--mute", mute),
+            speed == null ? Rational.ONE : Conversions.read("--speed", speed, SoundWish::speed),
             compare,
             Optional.ofNullable(bank),
             replace));
+  }
+
+  private static List<String> names(String option, @Nullable String text) throws Refusal {
+    return text == null ? List.of() : Conversions.read(option, text, SoundWish::names);
   }
 }

@@ -13,6 +13,7 @@ import stafette.check.ThinnedPart;
 import stafette.plan.Plan;
 import stafette.plan.SourceTreatment;
 import stafette.work.LimitsInForce;
+import stafette.work.Outputs;
 import stafette.work.PlayerWish;
 import stafette.work.Refusal;
 import stafette.work.Reports;
@@ -42,7 +43,7 @@ final class SplitCommand implements Callable<Integer> {
       names = "--source",
       paramLabel = "WHAT",
       description = "What becomes of the line split: keep (default), cue or remove.")
-  private String source = "keep";
+  private SourceTreatment source = SourceTreatment.KEEP;
 
   @Option(
       names = "--plan",
@@ -67,11 +68,14 @@ final class SplitCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Refusal {
-    SourceTreatment treatment = treatment();
-    Optional<WriteScore.Target> target = writing.target(score);
+    Outputs outputs = Inputs.of(List.of(List.of(score), line.inputs(), options.inputs()));
+    Optional<WriteScore.Target> target = writing.target(score, outputs);
+    if (planFile != null) {
+      outputs.add(planFile, writing.force());
+    }
     LimitsInForce limits = line.limits();
     SplitLine.Request request =
-        options.request(score, line, treatment == SourceTreatment.CUE).with(details.seats());
+        options.request(score, line, source == SourceTreatment.CUE).with(details.seats());
     int wanted = others.wanted();
     SideBySide plans = SideBySide.split(request, limits, wanted, new Waiting(output));
     print(plans, request, wanted > 0);
@@ -84,7 +88,7 @@ final class SplitCommand implements Callable<Integer> {
                   others.taken().getAsInt(), outcome, details.with(outcome.seats()), output.ink()));
     }
     if (planFile != null) {
-      Reports.savePlan(outcome, planFile, writing.force());
+      Reports.savePlan(outcome, planFile, writing.force(), Options::typed);
       talk("Plan kept  " + planFile + "\n");
     }
     if (outcome.plan().isEmpty()) {
@@ -96,12 +100,7 @@ final class SplitCommand implements Callable<Integer> {
       talk(
           SplitText.saved(
               WriteScore.save(
-                  outcome.score(),
-                  Optional.of(plan),
-                  background,
-                  treatment,
-                  limits,
-                  target.get())));
+                  outcome.score(), Optional.of(plan), background, source, limits, target.get())));
     }
     return Commands.FINE;
   }
@@ -120,7 +119,10 @@ final class SplitCommand implements Callable<Integer> {
     if (json) {
       output
           .out()
-          .println(sideBySide ? Reports.json(plans, others.taken()) : Reports.json(plans.main()));
+          .println(
+              sideBySide
+                  ? Reports.json(plans, others.taken(), Options::typed)
+                  : Reports.json(plans.main(), Options::typed));
       return;
     }
     SplitLine.Outcome main = plans.main();
@@ -137,14 +139,5 @@ final class SplitCommand implements Callable<Integer> {
   /** Beside JSON, talk goes to the error stream, so that standard output stays data. */
   private void talk(String text) {
     (json ? output.err() : output.out()).print(text);
-  }
-
-  private SourceTreatment treatment() throws Refusal {
-    return switch (source) {
-      case "keep" -> SourceTreatment.KEEP;
-      case "cue" -> SourceTreatment.CUE;
-      case "remove" -> SourceTreatment.REMOVE;
-      default -> throw Refusal.wrongUse("--source is keep, cue or remove, not \"" + source + "\"");
-    };
   }
 }

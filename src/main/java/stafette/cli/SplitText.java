@@ -140,7 +140,7 @@ final class SplitText {
     StringBuilder out =
         new StringBuilder("Each of these makes a plan possible, the smallest change first:\n");
     for (Remedy remedy : remedies) {
-      out.append("  ").append(remedy.option()).append("\n      ");
+      out.append("  ").append(Options.typed(remedy.change())).append("\n      ");
       out.append(remedy.sentence()).append('\n');
     }
     return out.toString();
@@ -148,7 +148,7 @@ final class SplitText {
 
   private static String reasons(List<Reason> reasons) {
     StringBuilder out = new StringBuilder();
-    reasons.forEach(reason -> out.append("  ").append(reason.text()).append('\n'));
+    reasons.forEach(reason -> out.append("  ").append(Options.say(reason.text())).append('\n'));
     return out.toString();
   }
 }

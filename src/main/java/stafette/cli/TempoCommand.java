@@ -34,7 +34,7 @@ final class TempoCommand implements Callable<Integer> {
       paramLabel = "A-B/STEP",
       description =
           "Which tempi: 80-120, 80-120/4, \"dotted quarter = 60-90\" (default: about eight from 70 to 130 %% of the present one).")
-  private @Nullable String tempi;
+  private @Nullable TempiWish tempi;
 
   @Option(names = "--json", description = "Prints JSON.")
   private boolean json;
@@ -45,11 +45,11 @@ final class TempoCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Refusal {
-    Optional<TempiWish> wish =
-        tempi == null ? Optional.empty() : Optional.of(TempiWish.parse(tempi));
     CompareTempi.Outcome outcome =
         CompareTempi.compare(
-            new CompareTempi.Request(options.request(score, line, false), wish), line.limits());
+            new CompareTempi.Request(
+                options.request(score, line, false), Optional.ofNullable(tempi)),
+            line.limits());
     output.out().print(json ? Reports.json(outcome) : TempoText.of(outcome));
     return outcome.presentPlan().isPresent() ? Commands.FINE : Commands.FINDINGS;
   }

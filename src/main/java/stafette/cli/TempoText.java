@@ -105,7 +105,7 @@ final class TempoText {
   }
 
   private static String why(Reason reason) {
-    return "           " + reason.text() + "\n";
+    return "           " + Options.say(reason.text()) + "\n";
   }
 
   private static String players(int number) {

@@ -13,6 +13,7 @@ import picocli.CommandLine.Parameters;
 import stafette.plan.Rules;
 import stafette.work.Allowance;
 import stafette.work.LimitsInForce;
+import stafette.work.Outputs;
 import stafette.work.PlayerWish;
 import stafette.work.Refusal;
 import stafette.work.Reports;
@@ -71,7 +72,9 @@ final class ThinCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Refusal {
-    Optional<WriteScore.Target> target = writing.target(score);
+    List<Path> measured = Optional.ofNullable(playersFile).stream().toList();
+    Outputs outputs = Inputs.of(List.of(List.of(score), line.inputs(), measured));
+    Optional<WriteScore.Target> target = writing.target(score, outputs);
     LimitsInForce limits = line.limits();
     ThinLine.Outcome outcome = ThinLine.thin(request(), limits);
     if (json) {

@@ -25,6 +25,7 @@ final class TimelineText {
   private final int width;
   private final Ink ink;
   private final int nameWidth;
+  private final int perBeat;
 
   /** How cells look. */
   enum Ink {
@@ -64,6 +65,7 @@ final class TimelineText {
     nameWidth =
         plan.brief().players().stream().mapToInt(player -> player.name().length()).max().orElse(0)
             + 2;
+    perBeat = columnsPerBeat();
   }
 
   String text() {
@@ -117,7 +119,6 @@ final class TimelineText {
   }
 
   private List<Span> columnsOf(Bar bar) {
-    int perBeat = columnsPerBeat();
     List<Span> columns = new ArrayList<>();
     for (Span beat : bar.beats()) {
       for (int i = 0; i < perBeat; i++) {
@@ -142,7 +143,7 @@ final class TimelineText {
       numbers.append(fitted(bar.number(), columns + 1));
       beats.append('|');
       for (int i = 0; i < columns; i++) {
-        beats.append(i > 0 && i % columnsPerBeat() == 0 ? '\'' : ' ');
+        beats.append(i > 0 && i % perBeat == 0 ? '\'' : ' ');
       }
     }
     out.append(numbers.toString().stripTrailing()).append('\n');

@@ -23,12 +23,11 @@ public final class DesktopApplication extends Application {
     Texts texts = Texts.in(Locale.getDefault());
     MainWindow window =
         new MainWindow(stage, texts, limits(), new Remembered(folder()), new Dialogs(stage, texts));
-    Thread.currentThread()
-        .setUncaughtExceptionHandler(
-            (thread, why) -> {
-              LOG.log(Level.SEVERE, "unforeseen", why);
-              window.failed(why);
-            });
+    Thread.setDefaultUncaughtExceptionHandler(
+        (thread, why) -> {
+          LOG.log(Level.SEVERE, "unforeseen", why);
+          window.failed(why);
+        });
     window.show();
     getParameters().getUnnamed().stream().findFirst().map(Path::of).ifPresent(window::open);
   }

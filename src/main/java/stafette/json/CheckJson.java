@@ -16,6 +16,7 @@ import stafette.json.Means.Least;
 import stafette.limits.Demand;
 import stafette.limits.Grade;
 import stafette.score.Line;
+import stafette.time.Movement;
 import stafette.time.TempoMark;
 
 /** What became of the fast passages of a score. */
@@ -35,20 +36,31 @@ public record CheckJson(@Means("Passages.") List<PassageJson> passages) {
       @Means("Counted from 1.") @Least(1) int staff,
       @Means("The voice's name.") String voice,
       @Means("First and last bar as printed.") @Items(least = 2, most = 2) List<String> bars,
+      @Means("First and last bar counted from 1 through the whole score.")
+          @Items(least = 2, most = 2)
+          @Least(1)
+          List<Integer> counted,
+      @Means(
+              "The movement in which it begins, by its title or as \"movement 2\"; null if the bars of the score are numbered only once.")
+          Optional<String> movement,
       @Means("Where the first stroke stands.") PlaceJson from,
       @Means("Where the last stroke stands.") PlaceJson to,
       @Means("How many strokes.") @Least(1) int strokes,
       @Means("From the first onset to the end of the last sound.") @Least(0) double seconds,
       @Means("Strokes a second.") RateJson rate,
       @Means("Metronome mark at the first stroke.") String tempo,
+      @Means(
+              "What to give the program to have the passage split among players who are proposed, quoted for a shell; null if the part can't be told from another.")
+          Optional<String> command,
       @Means("One for each technique that applies.") List<JudgedJson> judged,
       @Means("The best that each instrument can do.") List<BestJson> instruments) {
     /**
      * A passage.
      *
      * @param judged one for each technique that applies, of one instrument or several
+     * @param command that splits it, if there is one
      */
-    public static PassageJson of(Line line, List<Judged> judged) {
+    public static PassageJson of(Line line, List<Judged> judged, Optional<String> command) {
       int last = line.count() - 1;
       return new PassageJson(
           line.source().part(),
@@ -56,12 +68,17 @@ public record CheckJson(@Means("Passages.") List<PassageJson> passages) {
           line.source().staff(),
           line.source().voice(),
           LineJson.bars(line),
+          LineJson.barsCounted(line),
+          line.bars()
+              .movementOf(line.bars().get(line.source().firstBar()))
+              .map(Movement::toString),
           PlaceJson.of(line, 0),
           PlaceJson.of(line, last),
           line.count(),
           LineJson.ofMicros(line.endMicros(last)),
           RateJson.of(line),
           line.tempo().at(line.stroke(0).onset()).toString(),
+          command,
           judged.stream().map(JudgedJson::of).toList(),
           BestJson.ofEach(judged));
     }

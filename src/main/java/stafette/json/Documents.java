@@ -4,7 +4,6 @@ import com.google.gson.Gson;
 import com.google.gson.GsonBuilder;
 import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
-import com.google.gson.JsonParseException;
 import com.google.gson.Strictness;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
@@ -12,6 +11,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import stafette.words.Sentence;
 import stafette.words.UnreadableFile;
 
@@ -29,11 +29,15 @@ final class Documents {
           .registerTypeAdapterFactory(new Adapters())
           .create();
 
+  /** Those that the printer leaves as they are. */
+  private static final Pattern CONTROL = Pattern.compile("[\\x7f-\\x9f]");
+
   private Documents() {}
 
   /**
    * A document, two blanks a level, with a line end after its last line; the same in every run and
-   * locale.
+   * locale. All control characters are written by their numbers, so that no terminal takes them for
+   * orders.
    *
    * @param document a record that is an {@link Edition}
    */
@@ -43,7 +47,10 @@ final class Documents {
     json.addProperty("format", edition.format());
     json.addProperty("version", edition.version());
     GSON.toJsonTree(document).getAsJsonObject().asMap().forEach(json::add);
-    return GSON.toJson(json) + "\n";
+    return CONTROL
+            .matcher(GSON.toJson(json))
+            .replaceAll(found -> "\\\\u%04x".formatted((int) found.group().charAt(0)))
+        + "\n";
   }
 
   /**
@@ -85,7 +92,7 @@ final class Documents {
 
   /** What follows the format. */
   private static JsonObject opened(String file, String text, String format) throws UnreadableFile {
-    if (!(parsed(file, text) instanceof JsonObject found)) {
+    if (!(JsonText.parsed(file, text) instanceof JsonObject found)) {
       throw new UnreadableFile(List.of(Sentence.of("{0}: must be one object in braces", file)));
     }
     if (!Optional.ofNullable(found.remove("format"))
@@ -103,7 +110,7 @@ final class Documents {
       return 1;
     }
     if (!Wanted.isWhole(version, 1)) {
-      spot.refuse("version", Sentence.of("a whole number from {0}", 1), version);
+      spot.refuse("version", Wanted.whole(1), version);
       return 1;
     }
     return version.getAsInt();
@@ -114,19 +121,6 @@ final class Documents {
         List.of(
             Sentence.of(
                 "{0}: is of a later version; open it with a newer release of this program", file)));
-  }
-
-  private static JsonElement parsed(String file, String text) throws UnreadableFile {
-    try {
-      JsonElement element = GSON.fromJson(text, JsonElement.class);
-      if (element == null) {
-        throw new UnreadableFile(List.of(Sentence.of("{0}: is empty", file)));
-      }
-      return element;
-    } catch (JsonParseException e) {
-      throw new UnreadableFile(
-          List.of(Sentence.of("{0}: is not JSON: {1}", file, String.valueOf(e.getMessage()))));
-    }
   }
 
   private static Edition edition(Class<?> record) {

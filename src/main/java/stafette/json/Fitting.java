@@ -65,17 +65,23 @@ record Fitting(boolean closed) {
       spot.tell(Sentence.of("{0} must be a list in brackets", member.name()));
       return fitted;
     }
-    member
-        .get(Means.Items.class)
-        .filter(wanted -> items.size() < wanted.least() || items.size() > wanted.most())
-        .ifPresent(
-            wanted -> spot.tell(Sentence.of("{0} must hold {1}", member.name(), wanted.least())));
+    member.get(Means.Items.class).ifPresent(wanted -> count(items, wanted, member.name(), spot));
     Class<?> type = Member.raw(Member.inside(member.type()));
     for (int i = 0; i < items.size(); i++) {
-      Spot item = spot.in(member.name(), i);
-      fitted.add(value(items.get(i), member, type, member.name(), spot, item));
+      String item = Spot.item(member.name(), i);
+      fitted.add(value(items.get(i), member, type, item, spot, spot.in(item)));
     }
     return fitted;
+  }
+
+  private static void count(JsonArray items, Means.Items wanted, String name, Spot spot) {
+    if (items.size() < wanted.least() || items.size() > wanted.most()) {
+      if (wanted.least() == wanted.most()) {
+        spot.refuse(name, Sentence.of("{0} numbers", wanted.least()), items);
+      } else {
+        spot.tell(Sentence.of("{0} needs one at least", name));
+      }
+    }
   }
 
   private JsonElement table(JsonElement found, Member member, Spot spot) {

@@ -52,7 +52,7 @@ public record LineJson(
         source.voice(),
         source.tone(),
         bars(line),
-        List.of(source.firstBar() + 1, source.lastBar() + 1),
+        barsCounted(line),
         line.tempo().within(line.span()).entrySet().stream()
             .map(mark -> TempoMarkJson.of(line, mark.getKey(), mark.getValue()))
             .toList(),
@@ -64,6 +64,11 @@ public record LineJson(
     return List.of(
         line.bars().get(line.source().firstBar()).number(),
         line.bars().get(line.source().lastBar()).number());
+  }
+
+  /** The first and the last bar, counted from 1. */
+  static List<Integer> barsCounted(Line line) {
+    return List.of(line.source().firstBar() + 1, line.source().lastBar() + 1);
   }
 
   /** Index of its first bar, from 0. */

@@ -3,7 +3,6 @@ package stafette.json;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.stream.Stream;
 import stafette.json.Means.Least;
 import stafette.json.Means.Missing;
 import stafette.plan.Brief;
@@ -33,37 +32,27 @@ record LockJson(
   static LockJson of(Lock lock, Brief brief) {
     Optional<Player> player =
         Lock.player(lock).stream().mapToObj(brief.players()::get).findFirst();
+    OptionalInt skill =
+        lock.match(
+            at -> OptionalInt.empty(),
+            Lock.Exactly::skill,
+            in -> OptionalInt.empty(),
+            out -> OptionalInt.empty());
     return new LockJson(
-        keep(lock),
+        lock.match(at -> Keep.HANDOFF, exactly -> Keep.SEGMENT, in -> Keep.IN, out -> Keep.OUT),
         lock.relay(),
         lock.first(),
         lock.last(),
         player.map(Player::name),
-        player.flatMap(whose -> technique(lock, whose)));
-  }
-
-  private static Optional<String> technique(Lock lock, Player player) {
-    return Stream.of(lock)
-        .filter(Lock.Exactly.class::isInstance)
-        .map(Lock.Exactly.class::cast)
-        .flatMapToInt(exactly -> exactly.skill().stream())
-        .mapToObj(skill -> player.skills().get(skill).technique().name())
-        .findFirst();
-  }
-
-  private static Keep keep(Lock lock) {
-    if (lock instanceof Lock.At) {
-      return Keep.HANDOFF;
-    }
-    if (lock instanceof Lock.Exactly) {
-      return Keep.SEGMENT;
-    }
-    return lock instanceof Lock.In ? Keep.IN : Keep.OUT;
+        skill.stream()
+            .mapToObj(index -> player.orElseThrow().skills().get(index).technique().name())
+            .findFirst());
   }
 
   /** The lock among these players and lines; empty if it names one, or a stroke, not there. */
   Optional<Lock> among(List<Player> players, List<Line> lines) {
-    if (relay >= lines.size() || Math.max(first, last) >= lines.get(relay).count()) {
+    boolean ordered = first <= (keep == Keep.HANDOFF ? last + 1 : last);
+    if (!ordered || relay >= lines.size() || Math.max(first, last) >= lines.get(relay).count()) {
       return Optional.empty();
     }
     if (keep == Keep.HANDOFF) {

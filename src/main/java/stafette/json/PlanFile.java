@@ -72,6 +72,7 @@ public final class PlanFile {
   public static PlanFile read(String file, String text) throws UnreadableFile {
     PlanJson plan = Documents.read(file, text, List.of(PlanJson.class));
     Spot spot = Spot.of(file);
+    plan.score().check(spot.in("score"));
     plan.line().check(spot.in("line"));
     plan.settings().check(spot.in("settings"));
     for (int i = 0; i < plan.relays().size(); i++) {
@@ -217,6 +218,19 @@ public final class PlanFile {
                               Sentence.name(own.technique()), own.first(), own.last())));
     }
     spot.throwIfAny();
-    return segments.isEmpty() ? Optional.empty() : Optional.of(new Plan(brief, segments));
+    return segments.isEmpty() ? Optional.empty() : Optional.of(joined(brief, segments));
+  }
+
+  private Plan joined(Brief brief, List<Segment> segments) throws UnreadableFile {
+    try {
+      return new Plan(brief, segments);
+    } catch (IllegalArgumentException e) {
+      throw new UnreadableFile(
+          List.of(
+              Sentence.of(
+                  "{0}: a relay has no segment, or a hocket lacks one of its two players; split it"
+                      + " again",
+                  score().file())));
+    }
   }
 }

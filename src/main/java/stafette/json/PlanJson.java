@@ -31,6 +31,8 @@ import stafette.split.SplitResult;
 @Means(
     "A line split over players, with all it rests on. Also the file that a plan is saved in. Plans can be verified from it alone: times in seconds, rates a second, costs in whole points.")
 public record PlanJson(
+    @Means("The program that wrote it, with its version.") @Missing @Told
+        Optional<String> program,
     @Means("The score.") ScoreFile score,
     @Means("The line that is split.") LineJson line,
     @Means(
@@ -77,6 +79,7 @@ public record PlanJson(
   /**
    * What was asked and what came of it.
    *
+   * @param program that made it, with its version
    * @param result what the search says
    * @param judged the plan, if there is one
    * @param seats of those players whose seats are known, by name
@@ -85,6 +88,7 @@ public record PlanJson(
    * @param others alternatives, if they were asked for
    */
   public static PlanJson of(
+      String program,
       ScoreFile score,
       Brief brief,
       SplitResult result,
@@ -97,6 +101,7 @@ public record PlanJson(
     Optional<Verdict> verdict = judged.map(JudgedPlan::verdict);
     Optional<Cost> cost = verdict.map(Verdict::cost);
     return new PlanJson(
+        Optional.of(program),
         score,
         LineJson.of(brief.line()),
         brief.lines().stream().map(line -> RelayJson.of(line, brief)).toList(),

@@ -1,10 +1,13 @@
 package stafette.json;
 
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
 import java.util.Optional;
 import stafette.json.Means.Like;
 import stafette.json.Means.Missing;
 import stafette.json.Means.Only;
 import stafette.score.Tremolo;
+import stafette.words.Sentence;
 
 /** The score that a document is about. */
 @Means("The score.")
@@ -19,6 +22,14 @@ public record ScoreFile(
   public static ScoreFile of(String file, String sha256, Tremolo tremolo) {
     return new ScoreFile(
         file, sha256, Optional.of(tremolo).filter(how -> how != Tremolo.AS_WRITTEN));
+  }
+
+  void check(Spot spot) {
+    try {
+      Path.of(file);
+    } catch (InvalidPathException e) {
+      spot.refuse("file", Sentence.of("the name of a file"), file);
+    }
   }
 
   /** How its tremolos are read. */

@@ -25,9 +25,14 @@ final class Spot {
     return at(place + ", " + member);
   }
 
-  /** An item of a list: the third of "players" is "player 3". */
+  /** An item of a list. */
   Spot in(String list, int index) {
-    return in(list.replaceFirst("s$", "") + " " + (index + 1));
+    return in(item(list, index));
+  }
+
+  /** What to call an item of a list: the third of "players" is "player 3". */
+  static String item(String list, int index) {
+    return list.replaceFirst("s$", "") + " " + (index + 1);
   }
 
   /** Another place, told together with this one. */

@@ -28,15 +28,18 @@ record Wanted(Predicate<JsonElement> fits, Sentence inWords) {
 
   private static Wanted whole(Member member) {
     double least = member.get(Means.Least.class).map(Means.Least::value).orElse(0.0);
-    return new Wanted(
-        found -> isWhole(found, least), Sentence.of("a whole number from {0}", (int) least));
+    return new Wanted(found -> isWhole(found, least), whole((int) least));
+  }
+
+  static Sentence whole(int least) {
+    return Sentence.of("a whole number from {0} to {1}", least, (int) LARGEST);
   }
 
   static boolean isWhole(JsonElement found, double least) {
     return numeric(found)
         && found.getAsDouble() % 1 == 0
         && least <= found.getAsDouble()
-        && found.getAsDouble() <= Integer.MAX_VALUE;
+        && found.getAsDouble() <= LARGEST;
   }
 
   private static Wanted number(Member member) {

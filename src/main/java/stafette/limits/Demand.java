@@ -149,10 +149,14 @@ public final class Demand {
    * rate. Harp twins are a matter of each segment and not asked here.
    */
   public static boolean applies(Technique technique, Line line) {
+    return fits(technique, line) && usualRatePerSecond(line) >= technique.lowestPerSecond();
+  }
+
+  /** The same at whatever tempo: by its pitches, slurs and groups. */
+  public static boolean fits(Technique technique, Line line) {
     return pitchesFit(technique.pitches(), line)
         && slursFit(technique.slurs(), line)
-        && (technique.groups() != Groups.THREES || allInThrees(line))
-        && usualRatePerSecond(line) >= technique.lowestPerSecond();
+        && (technique.groups() != Groups.THREES || allInThrees(line));
   }
 
   /**

@@ -14,7 +14,9 @@ import stafette.words.Sentence;
 
 /** What a part's attributes elements have said so far. */
 final class AttributesInForce {
-  private static final int MOST_DIVISIONS = 999_999_999;
+  /** Longer than any bar that is written out; a long of eight whole notes has 32 quarters. */
+  private static final Rational LONGEST = Rational.of(1_024);
+
   private static final int MOST_STAVES = 99;
   private static final int MOST_FIFTHS = 99;
   private static final int FARTHEST_OCTAVE = 9;
@@ -23,10 +25,21 @@ final class AttributesInForce {
   private static final int[] LETTERS = {0, 1, 1, 2, 2, 3, 3, 4, 5, 5, 6, 6};
 
   private final Map<Integer, Transposition> byStaff = new HashMap<>();
+  private final TimeGrid grid;
   private Transposition allStaves = Transposition.NONE;
-  private Attributes current = new Attributes(1, 0, Transposition.NONE, 1, List.of("G2"), "");
+  private Attributes current =
+      new Attributes(Rational.ONE, 0, Transposition.NONE, 1, List.of("G2"), "");
   private Optional<Meter> statedMeter = Optional.empty();
   private Meter meter = Meter.COMMON;
+
+  /**
+   * What holds before any of a part's attributes.
+   *
+   * @param grid the whole score's
+   */
+  AttributesInForce(TimeGrid grid) {
+    this.grid = grid;
+  }
 
   Attributes current() {
     return current;
@@ -35,6 +48,25 @@ final class AttributesInForce {
   /** A number of divisions as a length. */
   Rational quarters(Rational divisions) {
     return divisions.dividedBy(current.divisions());
+  }
+
+  /**
+   * The duration of a note, backup or forward.
+   *
+   * @throws Malformed if it is below zero, longer than any bar, or fits into no grid
+   */
+  Length length(Rational divisions) throws Malformed {
+    if (divisions.signum() < 0) {
+      throw new Malformed(Sentence.of("<duration> is below zero: {0}", divisions));
+    }
+    Rational quarters = quarters(divisions);
+    if (quarters.compareTo(LONGEST) > 0) {
+      throw new Malformed(
+          Sentence.of(
+              "<duration> lasts {0} quarters, and no more than {1} are read",
+              quarters.floor(), LONGEST));
+    }
+    return grid.with(new Length(quarters));
   }
 
   Transposition transposition(int staff) {
@@ -59,12 +91,24 @@ final class AttributesInForce {
     int staves = Figure.wholeOf(attributes, "staves", 0, MOST_STAVES, current.staves());
     current =
         new Attributes(
-            Figure.wholeOf(attributes, "divisions", 1, MOST_DIVISIONS, current.divisions()),
+            divisions(attributes),
             fifths(attributes),
             transposition(1),
             Math.max(1, staves),
             clefs(attributes, staves),
             timeText(attributes));
+  }
+
+  private Rational divisions(Element attributes) throws Malformed {
+    Optional<Element> stated = attributes.child("divisions");
+    if (stated.isEmpty()) {
+      return current.divisions();
+    }
+    Rational divisions = Figure.of(stated.get());
+    if (divisions.signum() <= 0) {
+      throw new Malformed(Sentence.of("<divisions> is not above zero: {0}", divisions));
+    }
+    return divisions;
   }
 
   private int fifths(Element attributes) throws Malformed {
@@ -82,6 +126,9 @@ final class AttributesInForce {
       return current.time();
     }
     meter = signature.get().meter();
+    for (Length beat : meter.beats()) {
+      grid.with(beat);
+    }
     statedMeter = Optional.of(meter);
     return signature.get().text();
   }

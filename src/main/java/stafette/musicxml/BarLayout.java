@@ -24,9 +24,11 @@ import stafette.time.Span;
 final class BarLayout {
   private final List<Written> written;
   private final List<Bar> bars = new ArrayList<>();
+  private final Optional<String> title;
 
-  private BarLayout(List<Written> written) {
+  private BarLayout(List<Written> written, Optional<String> title) {
     this.written = written;
+    this.title = title;
   }
 
   /** What all parts together say of one bar. */
@@ -47,7 +49,12 @@ final class BarLayout {
     }
   }
 
-  static Bars of(List<WrittenPart> parts) {
+  /**
+   * The bars of a score.
+   *
+   * @param title of its first movement
+   */
+  static Bars of(List<WrittenPart> parts, Optional<String> title) {
     int count = parts.stream().mapToInt(part -> part.measures().size()).max().orElseThrow();
     List<Written> written = new ArrayList<>();
     Meter meter = Meter.COMMON;
@@ -56,7 +63,7 @@ final class BarLayout {
       meter = statedIn(measures).orElse(meter);
       written.add(written(measures, i, meter));
     }
-    return new BarLayout(written).layOut();
+    return new BarLayout(written, title).layOut();
   }
 
   private static List<WrittenMeasure> measuresAt(List<WrittenPart> parts, int index) {
@@ -103,6 +110,6 @@ final class BarLayout {
       bars.add(new Bar(i, bar.number(), span, bar.meter(), lead));
       start = span.end();
     }
-    return new Bars(bars);
+    return new Bars(bars, title);
   }
 }

@@ -1,5 +1,6 @@
 package stafette.musicxml;
 
+import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
@@ -12,7 +13,9 @@ import stafette.musicxml.Assigned.Sign;
 import stafette.score.Stroke;
 import stafette.time.Bar;
 import stafette.time.Position;
+import stafette.time.Rational;
 import stafette.time.Span;
+import stafette.words.Sentence;
 
 /**
  * The text of a stretch of one voice in one bar: what a player has of the line there, its signs,
@@ -55,14 +58,22 @@ final class BarText {
   }
 
   /**
-   * The least divisions of a quarter, and multiple of {@code now}, in which every length here is
-   * whole.
+   * The least whole divisions of a quarter, and multiple of {@code now}, in which every length here
+   * is whole.
+   *
+   * @throws UnwritablePlan if they are more than can be read again
    */
-  int divisions(int now) {
-    BigInteger least = BigInteger.valueOf(now);
+  int divisions(Rational now) throws UnwritablePlan {
+    BigInteger least = now.numerator();
     for (BarItem item : items) {
-      BigInteger needed = item.span().length().quarters().denominator();
-      least = least.multiply(needed).divide(least.gcd(needed));
+      least = TimeGrid.common(least, item.span().length().quarters().denominator());
+    }
+    if (least.compareTo(TimeGrid.MOST_PARTS) > 0) {
+      throw new UnwritablePlan(
+          Sentence.of(
+              "bar {0}: the lengths of these notes have no common part that can be written; quantize"
+                  + " the line, and the part that it goes into, to plain values and tuplets",
+              bar.number()));
     }
     return least.intValueExact();
   }
@@ -96,9 +107,10 @@ final class BarText {
     return fragments.text("direction", Direction.class, SignMaker.direction(sign, onStaff));
   }
 
-  String divisionsElement(int divisions) {
+  String divisionsElement(Rational divisions) {
     Attributes attributes = new Attributes();
-    attributes.setDivisions(java.math.BigDecimal.valueOf(divisions));
+    attributes.setDivisions(
+        new BigDecimal(divisions.numerator()).divide(new BigDecimal(divisions.denominator())));
     return fragments.text("attributes", Attributes.class, attributes);
   }
 

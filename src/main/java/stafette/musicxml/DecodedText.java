@@ -9,6 +9,7 @@ import java.nio.charset.CodingErrorAction;
 import java.nio.charset.IllegalCharsetNameException;
 import java.nio.charset.StandardCharsets;
 import java.nio.charset.UnsupportedCharsetException;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;
@@ -39,6 +40,14 @@ record DecodedText(String text, Charset charset, boolean byteOrderMark) {
   private static final Pattern DECLARED =
       Pattern.compile("^<\\?xml[^>]{0,200}?encoding\\s*=\\s*[\"']([^\"'>]{1,60})[\"']");
 
+  private static final int PIECE = 1 << 16;
+
+  /**
+   * Decodes a file.
+   *
+   * @throws UnreadableScore if the bytes are no text in their encoding, or could not be written in
+   *     it again
+   */
   static DecodedText of(byte[] bytes) throws UnreadableScore {
     for (Charset charset : MARKED) {
       byte[] mark = "\uFEFF".getBytes(charset);
@@ -47,7 +56,26 @@ record DecodedText(String text, Charset charset, boolean byteOrderMark) {
       }
     }
     Charset charset = unmarked(bytes);
-    return new DecodedText(decode(bytes, 0, charset), charset, false);
+    String text = decode(bytes, 0, charset);
+    if (!canBeWritten(text, charset, bytes)) {
+      throw new UnreadableScore(
+          Sentence.of(
+              "The text is encoded as {0}, in which it can't be written again as it was. Export the"
+                  + " score again as UTF-8.",
+              charset.name()));
+    }
+    return new DecodedText(text, charset, false);
+  }
+
+  /**
+   * Whether the text would become the same bytes again. Those of one Unicode encoding or of one
+   * byte a character always do; some encodings can only be read, and some shift in several ways.
+   */
+  private static boolean canBeWritten(String text, Charset charset, byte[] bytes) {
+    return charset.name().startsWith("UTF-")
+        || (charset.canEncode()
+            && (charset.newEncoder().maxBytesPerChar() == 1
+                || Arrays.equals(text.getBytes(charset), bytes)));
   }
 
   private static Charset unmarked(byte[] bytes) throws UnreadableScore {
@@ -86,11 +114,16 @@ record DecodedText(String text, Charset charset, boolean byteOrderMark) {
             .onMalformedInput(CodingErrorAction.REPORT)
             .onUnmappableCharacter(CodingErrorAction.REPORT);
     ByteBuffer in = ByteBuffer.wrap(bytes, from, bytes.length - from);
-    CharBuffer out =
-        CharBuffer.allocate(1 + (int) Math.ceil(in.remaining() * decoder.maxCharsPerByte()));
-    CoderResult result = decoder.decode(in, out, true);
+    StringBuilder text = new StringBuilder(in.remaining());
+    CharBuffer piece = CharBuffer.allocate(PIECE);
+    CoderResult result = CoderResult.OVERFLOW;
+    while (result.isOverflow()) {
+      result = decoder.decode(in, piece, true);
+      text.append(piece.flip());
+      piece.clear();
+    }
     if (!result.isError()) {
-      result = decoder.flush(out);
+      result = decoder.flush(piece);
     }
     if (result.isError()) {
       throw new UnreadableScore(
@@ -99,11 +132,11 @@ record DecodedText(String text, Charset charset, boolean byteOrderMark) {
                   + " the encoding that its first line declares.",
               in.position(), charset.name()));
     }
-    return out.flip().toString();
+    return text.append(piece.flip()).toString();
   }
 
   private static boolean startsWith(byte[] bytes, byte[] head) {
     return bytes.length >= head.length
-        && java.util.Arrays.equals(bytes, 0, head.length, head, 0, head.length);
+        && Arrays.equals(bytes, 0, head.length, head, 0, head.length);
   }
 }

@@ -11,6 +11,9 @@ import stafette.words.Sentence;
 
 /** Reads one measure, keeping its cursor. */
 final class MeasureWalk {
+  /** A movement without bar lines has no more. */
+  private static final Length LONGEST = Length.ofQuarters(4_096, 1);
+
   private final AttributesInForce attributes;
   private final boolean severalInstruments;
   private final List<WrittenMeasure.Child> children = new ArrayList<>();
@@ -100,7 +103,7 @@ final class MeasureWalk {
   }
 
   /** Moves the cursor past a note, and says where the note begins. */
-  private Length advance(Element element, WrittenNote note) {
+  private Length advance(Element element, WrittenNote note) throws Malformed {
     Length onset = note.text().chord() ? lastOnset : cursor;
     note.notations()
         .dynamic()
@@ -126,7 +129,13 @@ final class MeasureWalk {
     return note.child("rest").map(rest -> rest.says("measure", "yes")).orElse(false);
   }
 
-  private void moveTo(Length place) {
+  private void moveTo(Length place) throws Malformed {
+    if (place.compareTo(LONGEST) > 0) {
+      throw new Malformed(
+          Sentence.of(
+              "the bar lasts more than {0} quarters; no bar that long is read",
+              LONGEST.quarters()));
+    }
     cursor = place;
     content = longer(content, place);
   }

@@ -34,7 +34,7 @@ public final class MusicXmlReader {
 
   private MusicXmlReader(WrittenScore written) {
     this.written = written;
-    this.bars = BarLayout.of(written.parts());
+    this.bars = BarLayout.of(written.parts(), written.movementTitle());
   }
 
   /** Reads a file with its tremolos as written and without its cue notes. */

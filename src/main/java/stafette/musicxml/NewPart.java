@@ -29,6 +29,7 @@ import stafette.score.Transposition;
 import stafette.score.Tuplet;
 import stafette.time.Bar;
 import stafette.time.Position;
+import stafette.time.Rational;
 import stafette.time.Span;
 
 /**
@@ -91,8 +92,12 @@ final class NewPart {
     return style.set(fragments.text("score-part", ScorePart.class, part), lineBreak);
   }
 
-  /** The part itself, without indentation before the first line. */
-  String part(String lineBreak) {
+  /**
+   * The part itself, without indentation before the first line.
+   *
+   * @throws UnwritablePlan if its lengths have no common part
+   */
+  String part(String lineBreak) throws UnwritablePlan {
     StringBuilder text = new StringBuilder("<part id=\"" + id + "\">");
     String inner = style.deeper(lineBreak);
     int divisions = divisions();
@@ -328,11 +333,11 @@ final class NewPart {
         Optional.empty());
   }
 
-  private int divisions() {
+  private int divisions() throws UnwritablePlan {
     int divisions = 1;
     for (Bar bar : line.bars()) {
       for (Stretch stretch : stretches(bar)) {
-        divisions = content(bar, stretch).divisions(divisions);
+        divisions = content(bar, stretch).divisions(Rational.of(divisions));
       }
     }
     return divisions;

@@ -6,6 +6,7 @@ import java.util.Optional;
 import stafette.score.Transposition;
 import stafette.time.Length;
 import stafette.time.Position;
+import stafette.time.Rational;
 
 /**
  * The text that a score was read from, and where in it everything stands. Offsets count characters
@@ -112,7 +113,7 @@ public record Origin(
   /**
    * What is in force at a place of a part.
    *
-   * @param divisions per quarter note
+   * @param divisions per quarter note, above zero; hardly ever a fraction
    * @param fifths of the key as written in this part
    * @param transposition from written to sounding
    * @param staves how many the part has
@@ -120,7 +121,7 @@ public record Origin(
    * @param time the time signature as written, such as "6/8"; empty if none was stated
    */
   public record Attributes(
-      int divisions,
+      Rational divisions,
       int fifths,
       Transposition transposition,
       int staves,

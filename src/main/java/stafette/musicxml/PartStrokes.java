@@ -72,7 +72,7 @@ final class PartStrokes {
       if (first != null
           && chord.isJoined(Joined.WITH_PREVIOUS)
           && chords.get(first).end().equals(chord.onset())
-          && slashing.isMeasured(chords.get(first))) {
+          && slashing.isMeasured(chords.get(first), chord)) {
         secondOf.put(first, i);
         seconds.add(i);
       } else if (chord.isJoined(Joined.WITH_NEXT)) {

@@ -23,6 +23,7 @@ import stafette.score.Stroke;
 import stafette.score.Tone;
 import stafette.time.Bar;
 import stafette.time.Length;
+import stafette.time.Rational;
 import stafette.time.Span;
 import stafette.words.Sentence;
 
@@ -188,7 +189,8 @@ final class PartWriter {
   }
 
   private Optional<Replacement> over(
-      Bar bar, MeasureText measure, VoiceRun found, BarAccidentals accidentals) {
+      Bar bar, MeasureText measure, VoiceRun found, BarAccidentals accidentals)
+      throws UnwritablePlan {
     Origin.Attributes inForce = inForceBefore(measure, found.from());
     Optional<Integer> staff = inForce.staves() > 1 ? Optional.of(found.staff()) : Optional.empty();
     VoiceRun run = withOwnSigns(measure, found, staff, bar);
@@ -207,11 +209,12 @@ final class PartWriter {
     List<Sign> signs = signs(measure, run, staff, bar);
     signs.forEach(sign -> dynamics.add(sign, staff));
     List<String> pieces = merged(text.pieces(divisions, signs), kept, divisions, lineBreak);
-    if (divisions != inForce.divisions()) {
-      pieces.add(0, style.set(text.divisionsElement(divisions), lineBreak));
+    Rational here = Rational.of(divisions);
+    if (!here.equals(inForce.divisions())) {
+      pieces.add(0, style.set(text.divisionsElement(here), lineBreak));
     }
-    int after = inForceBefore(measure, run.to()).divisions();
-    if (divisions != after) {
+    Rational after = inForceBefore(measure, run.to()).divisions();
+    if (!here.equals(after)) {
       pieces.add(style.set(text.divisionsElement(after), lineBreak));
     }
     return replacement(measure, run, pieces, lineBreak);
@@ -324,7 +327,7 @@ final class PartWriter {
   private String keptText(ElementText element, int divisions) {
     String text = element.span().in(origin.text());
     if (!element.name().equals("attributes")
-        || element.attributes().divisions() == divisions
+        || element.attributes().divisions().equals(Rational.of(divisions))
         || !DIVISIONS.matcher(text).find()) {
       return text;
     }

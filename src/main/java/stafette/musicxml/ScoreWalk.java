@@ -3,12 +3,17 @@ package stafette.musicxml;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import stafette.words.Fault;
 import stafette.words.Sentence;
 
 /** Reads a whole score in one pass. */
 final class ScoreWalk {
+  private static final int MOST_PARTS = 1_000;
+  private static final int MOST_MEASURES = 99_999;
+
   private final XmlWalk walk;
   private final List<WrittenPart> parts = new ArrayList<>();
+  private final TimeGrid grid = new TimeGrid();
   private Optional<String> workTitle = Optional.empty();
   private Optional<String> movementTitle = Optional.empty();
   private Optional<PartList> partList = Optional.empty();
@@ -21,11 +26,16 @@ final class ScoreWalk {
    * A score as it is written.
    *
    * @param title the work's, else the movement's
+   * @param movementTitle the movement's
    * @param partListSpan the part-list; an empty span before the first part if there is none
    * @param parts in the order in which they stand, at least one, and at least one measure in all
    */
   record WrittenScore(
-      String version, Optional<String> title, TextSpan partListSpan, List<WrittenPart> parts) {}
+      String version,
+      Optional<String> title,
+      Optional<String> movementTitle,
+      TextSpan partListSpan,
+      List<WrittenPart> parts) {}
 
   static WrittenScore read(String text) throws UnreadableScore {
     if (text.isBlank()) {
@@ -64,6 +74,7 @@ final class ScoreWalk {
     return new WrittenScore(
         version,
         workTitle.or(() -> movementTitle),
+        movementTitle,
         partList.map(PartList::span).orElse(new TextSpan(first, first)),
         List.copyOf(parts));
   }
@@ -90,20 +101,38 @@ final class ScoreWalk {
   }
 
   private WrittenPart part() throws UnreadableScore {
+    if (parts.size() == MOST_PARTS) {
+      throw new UnreadableScore(
+          Sentence.of("The score has more than {0} parts, which are not read.", MOST_PARTS));
+    }
     int start = walk.start();
     String id = walk.attribute("id").orElse("");
     PartList.Entry listed = partList.map(list -> list.entry(id)).orElse(PartList.Entry.unlisted());
-    AttributesInForce attributes = new AttributesInForce();
+    AttributesInForce attributes = new AttributesInForce(grid);
     List<WrittenMeasure> measures = new ArrayList<>();
     while (walk.nextChild()) {
+      if (measures.size() == MOST_MEASURES) {
+        throw new UnreadableScore(
+            Sentence.of(
+                "Part {0} has more than {1} bars, which are not read. Divide the score.",
+                listed.nameOr(id), MOST_MEASURES));
+      }
       if (walk.name().equals("measure")) {
+        String number = walk.attribute("number").orElse("?");
         measures.add(
-            MeasureWalk.read(
-                walk, attributes, listed.instrumentCount() > 1, "Part " + listed.nameOr(id)));
+            Fault.at(
+                () -> Sentence.of("{0}, bar {1}", listed.nameOr(id), number),
+                () -> measure(listed, id, attributes)));
       } else {
         walk.skip();
       }
     }
     return new WrittenPart(id, listed, new TextSpan(start, walk.end()), List.copyOf(measures));
+  }
+
+  private WrittenMeasure measure(PartList.Entry listed, String id, AttributesInForce attributes)
+      throws UnreadableScore {
+    return MeasureWalk.read(
+        walk, attributes, listed.instrumentCount() > 1, "Part " + listed.nameOr(id));
   }
 }

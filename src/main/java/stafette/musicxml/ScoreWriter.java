@@ -169,7 +169,8 @@ public final class ScoreWriter {
     return origin.parts().stream().filter(part -> part.id().equals(id)).findFirst();
   }
 
-  private void add(Line line, Assigned assigned, Optional<PartText> neighbour) {
+  private void add(Line line, Assigned assigned, Optional<PartText> neighbour)
+      throws UnwritablePlan {
     PartText model = partOf(line.source().part()).orElseThrow();
     NewPart part = new NewPart(origin, model, line, assigned, fragments, newId());
     Optional<TextSpan> entry = neighbour.flatMap(PartText::scorePart);

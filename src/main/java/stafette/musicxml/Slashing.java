@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import stafette.musicxml.Notations.Joined;
 import stafette.musicxml.Notations.Slashes;
 import stafette.score.Tremolo;
 import stafette.score.Value;
@@ -23,6 +24,9 @@ final class Slashing {
 
   /** Longer notes than that are not spelled out; nobody counts them. */
   private static final Length LONGEST = Length.ofQuarters(64, 1);
+
+  /** Nor are more strokes than that: sixteen whole notes in hundred-twenty-eighths have less. */
+  private static final Rational MOST_STROKES = Rational.of(4_096);
 
   /** The branches of MusicXML's list of standard sounds that are bowed or rolled. */
   private static final List<String> BOWED_OR_ROLLED =
@@ -67,6 +71,9 @@ final class Slashing {
     if (!slashes.get().measured() || chord.length().compareTo(LONGEST) > 0) {
       return false;
     }
+    if (!countable(chord.length(), chord)) {
+      return false;
+    }
     return switch (tremolo) {
       case MEASURED -> true;
       case UNMEASURED -> false;
@@ -74,11 +81,18 @@ final class Slashing {
     };
   }
 
+  /** The same for two chords whose slashes join them. */
+  boolean isMeasured(Chord first, Chord second) {
+    return isMeasured(first) && countable(first.length().plus(second.length()), first);
+  }
+
+  private static boolean countable(Length length, Chord slashed) {
+    return length.quarters().dividedBy(stroke(slashed)).compareTo(MOST_STROKES) <= 0;
+  }
+
   /** The strokes of a measured tremolo on one note or chord. */
   static List<Beat> repeated(Chord chord) {
-    Rational length = chord.length().quarters();
-    Rational unit = unit(chord).times(length).dividedBy(chord.writtenQuarters());
-    return cut(chord, length, unit);
+    return cut(chord, chord.length().quarters(), stroke(chord));
   }
 
   /**
@@ -87,10 +101,17 @@ final class Slashing {
    * so and is no tuplet.
    */
   static List<Beat> alternating(Chord first, Chord second) {
-    Rational length = first.length().plus(second.length()).quarters();
-    Rational ratio = first.ratio();
-    Rational tuplet = ratio.compareTo(Rational.of(1, 2)) <= 0 ? ratio.times(2) : ratio;
-    return cut(first, length, unit(first).times(tuplet));
+    return cut(first, first.length().plus(second.length()).quarters(), stroke(first));
+  }
+
+  /** How long each stroke of a tremolo lasts. */
+  private static Rational stroke(Chord chord) {
+    if (chord.isJoined(Joined.NOTHING)) {
+      return unit(chord).times(chord.length().quarters()).dividedBy(chord.writtenQuarters());
+    }
+    Rational ratio = chord.ratio();
+    return unit(chord)
+        .times(ratio.compareTo(Rational.of(1, 2)) <= 0 ? ratio.times(2) : ratio);
   }
 
   /** The value of a chord's beams and slashes together, without any tuplet. */

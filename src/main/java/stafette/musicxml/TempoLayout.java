@@ -6,9 +6,6 @@ import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.TreeMap;
-import stafette.musicxml.TempoSign.Metronome;
-import stafette.musicxml.TempoSign.Relation;
-import stafette.musicxml.TempoSign.Sound;
 import stafette.time.Bars;
 import stafette.time.Position;
 import stafette.time.Rational;
@@ -43,11 +40,7 @@ final class TempoLayout {
   }
 
   private void add(Position position, TempoSign sign) {
-    signs.merge(position, sign, (first, next) -> weight(next) > weight(first) ? next : first);
-  }
-
-  private static int weight(TempoSign sign) {
-    return sign instanceof Metronome ? 2 : sign instanceof Sound ? 1 : 0;
+    signs.merge(position, sign, (first, next) -> next.weight() > first.weight() ? next : first);
   }
 
   private Map<Position, TempoMark> resolved() {
@@ -56,19 +49,8 @@ final class TempoLayout {
         (position, sign) -> {
           Optional<TempoMark> before =
               Optional.ofNullable(marks.lastEntry()).map(Map.Entry::getValue);
-          markOf(sign, before).ifPresent(mark -> marks.put(position, mark));
+          sign.mark(before).ifPresent(mark -> marks.put(position, mark));
         });
     return marks;
-  }
-
-  private static Optional<TempoMark> markOf(TempoSign sign, Optional<TempoMark> before) {
-    if (sign instanceof Metronome metronome) {
-      return Optional.of(metronome.mark());
-    }
-    if (sign instanceof Sound sound) {
-      return Optional.of(sound.mark());
-    }
-    Relation relation = (Relation) sign;
-    return before.map(relation::after).filter(TempoSign::sensible);
   }
 }

@@ -12,16 +12,49 @@ sealed interface TempoSign {
   Rational SLOWEST_QUARTERS = Rational.ONE;
   Rational FASTEST_QUARTERS = Rational.of(5_000);
 
+  /** Which of several signs at one place counts: that of the greatest weight. */
+  int weight();
+
+  /** The tempo that it sets, after the one before. */
+  Optional<TempoMark> mark(Optional<TempoMark> before);
+
   /** A printed metronome mark. */
-  record Metronome(TempoMark mark) implements TempoSign {}
+  record Metronome(TempoMark mark) implements TempoSign {
+    @Override
+    public int weight() {
+      return 2;
+    }
+
+    @Override
+    public Optional<TempoMark> mark(Optional<TempoMark> before) {
+      return Optional.of(mark);
+    }
+  }
 
   /** A tempo for playback, in quarters a minute. */
-  record Sound(TempoMark mark) implements TempoSign {}
+  record Sound(TempoMark mark) implements TempoSign {
+    @Override
+    public int weight() {
+      return 1;
+    }
+
+    @Override
+    public Optional<TempoMark> mark(Optional<TempoMark> before) {
+      return Optional.of(mark);
+    }
+  }
 
   /** A printed relation of two note values: the new one goes as the old one went. */
   record Relation(BeatUnit before, BeatUnit after) implements TempoSign {
-    TempoMark after(TempoMark old) {
-      return new TempoMark(after, old.in(before).perMinute());
+    @Override
+    public int weight() {
+      return 0;
+    }
+
+    @Override
+    public Optional<TempoMark> mark(Optional<TempoMark> old) {
+      return old.map(mark -> new TempoMark(after, mark.in(before).perMinute()))
+          .filter(TempoSign::sensible);
     }
   }
 

@@ -13,7 +13,8 @@ import stafette.time.Rational;
  * @param unit the value of which the normal ones are counted, if stated
  */
 record TimeModification(int actual, int normal, Optional<Length> unit) {
-  private static final int MOST = 9_999;
+  /** Nested groups multiplied, such as fifteen in the time of eight within seven for four. */
+  private static final int MOST = 999;
 
   static Optional<TimeModification> in(Element note) throws Malformed {
     Optional<Element> found = note.child("time-modification");

@@ -14,8 +14,11 @@ import stafette.words.Sentence;
  * @param meter how it is counted
  */
 record TimeSignature(String text, Meter meter) {
+  /** More beats in a bar nobody counts. */
   private static final int MOST_BEATS = 999;
-  private static final int SHORTEST_BEAT = 1024;
+
+  /** Music is beaten in hundred-twenty-eighths at the most (common practice, no source). */
+  private static final int SHORTEST_BEAT = 128;
 
   /** Empty if the music is unmeasured. */
   static Optional<TimeSignature> of(Element time) throws Malformed {
@@ -28,6 +31,9 @@ record TimeSignature(String text, Meter meter) {
       } else if (child.name().equals("beat-type")) {
         texts.add(upper + "/" + child.text());
         beats.addAll(meter(upper, child).beats());
+        if (beats.size() > MOST_BEATS) {
+          throw unreadable(String.join("+", texts));
+        }
       }
     }
     return beats.isEmpty()
@@ -40,14 +46,19 @@ record TimeSignature(String text, Meter meter) {
     for (String figure : upper.split("\\+", -1)) {
       String trimmed = figure.trim();
       int value = trimmed.matches("\\d{1,3}") ? Integer.parseInt(trimmed) : 0;
-      if (value == 0 || figures.size() * value > MOST_BEATS) {
-        throw new Malformed(
-            Sentence.of(
-                "the time signature \"{0}\" can't be read as a number of beats", shortened(upper)));
+      if (value == 0 || figures.size() >= MOST_BEATS) {
+        throw unreadable(upper);
       }
       figures.add(value);
     }
     return Meter.of(figures, Figure.whole(lower, 1, SHORTEST_BEAT));
+  }
+
+  private static Malformed unreadable(String text) {
+    return new Malformed(
+        Sentence.of(
+            "the time signature \"{0}\" can't be read as a number of beats from 1 to {1}",
+            shortened(text), MOST_BEATS));
   }
 
   private static String shortened(String text) {

@@ -75,11 +75,7 @@ record WrittenNote(
     if (duration.isEmpty()) {
       return Length.ZERO;
     }
-    var divisions = Figure.of(duration.get());
-    if (divisions.signum() < 0) {
-      throw new Malformed(Sentence.of("<duration> is below zero: {0}", divisions));
-    }
-    return new Length(attributes.quarters(divisions));
+    return attributes.length(Figure.of(duration.get()));
   }
 
   /** Whether it takes no time of its own. */

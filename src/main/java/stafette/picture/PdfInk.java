@@ -31,13 +31,14 @@ public final class PdfInk implements Mark.Hand {
    * The document; the same drawings give the same bytes.
    *
    * @param title for the reader's window
+   * @param creator the program that draws, with its version
    */
-  public static byte[] pdf(List<Drawing> pages, String title) {
+  public static byte[] pdf(List<Drawing> pages, String title, String creator) {
     try (PDDocument document = new PDDocument();
         ByteArrayOutputStream bytes = new ByteArrayOutputStream()) {
       document.setDocumentId(1L);
       document.getDocumentInformation().setTitle(title);
-      document.getDocumentInformation().setCreator("Stafette");
+      document.getDocumentInformation().setCreator(creator);
       Fonts fonts = new Fonts(document);
       for (Drawing drawing : pages) {
         add(document, drawing, fonts);

@@ -61,8 +61,12 @@ final class Rows {
     return rows(even(rows), MOST_POINTS_PER_QUARTER);
   }
 
-  /** Rows in which a quarter note has at least so much room, as far as one bar fits the width. */
-  List<Row> spaced(double pointsPerQuarter) {
+  /**
+   * Rows in which a quarter note has at least so much room, as far as one bar fits the width; one
+   * note alone, or few in long bars, ask for none.
+   */
+  List<Row> spaced(double asked) {
+    double pointsPerQuarter = Math.max(asked, LEAST_POINTS_PER_QUARTER);
     List<List<Bar>> filled = filled(pointsPerQuarter);
     List<List<Bar>> even = even(filled.size());
     boolean fits = even.stream().allMatch(group -> scale(group) >= pointsPerQuarter);

@@ -20,6 +20,24 @@ public sealed interface PlanEdit {
    */
   Optional<List<Turn>> applied(Plan plan);
 
+  /** Asks what is asked of the kind at hand. */
+  <T> T match(Kinds<T> kinds);
+
+  /** What is asked of each kind. */
+  interface Kinds<T> {
+    T move(Move move);
+
+    T give(Give give);
+
+    T split(Split split);
+
+    T join(Join join);
+
+    T pair(Pair pair);
+
+    T alone(Alone alone);
+  }
+
   /**
    * Moves a handoff.
    *
@@ -42,6 +60,11 @@ public sealed interface PlanEdit {
       turns.set(at + 1, moved.enters().between(first, moved.enters().last()));
       return Optional.of(turns);
     }
+
+    @Override
+    public <T> T match(Kinds<T> kinds) {
+      return kinds.move(this);
+    }
   }
 
   /**
@@ -63,6 +86,11 @@ public sealed interface PlanEdit {
               turn.segments().stream().anyMatch(s -> !s.equals(given) && s.player() == player)
                   ? Optional.empty()
                   : Optional.of(turn.with(given, given.of(player, skill))));
+    }
+
+    @Override
+    public <T> T match(Kinds<T> kinds) {
+      return kinds.give(this);
     }
   }
 
@@ -88,6 +116,11 @@ public sealed interface PlanEdit {
       turns.add(turn + 1, new Turn(List.of(second)));
       return Optional.of(turns);
     }
+
+    @Override
+    public <T> T match(Kinds<T> kinds) {
+      return kinds.split(this);
+    }
   }
 
   /** Lets who leaves play on to the end of who would enter. */
@@ -103,6 +136,11 @@ public sealed interface PlanEdit {
       turns.set(at, joined.leaves().between(joined.leaves().first(), joined.enters().last()));
       turns.remove(at + 1);
       return Optional.of(turns);
+    }
+
+    @Override
+    public <T> T match(Kinds<T> kinds) {
+      return kinds.join(this);
     }
   }
 
@@ -125,6 +163,11 @@ public sealed interface PlanEdit {
               List.of(alone.taking(Pattern.ODD), alone.of(player, skill).taking(Pattern.EVEN))));
       return Optional.of(turns);
     }
+
+    @Override
+    public <T> T match(Kinds<T> kinds) {
+      return kinds.pair(this);
+    }
   }
 
   /** Gives a turn that is dealt out to one of the two alone. */
@@ -137,6 +180,11 @@ public sealed interface PlanEdit {
       Segment kept = plan.segments().get(segment);
       return Edits.replaced(
           plan, kept, turn -> Optional.of(new Turn(List.of(kept.taking(Pattern.ALL)))));
+    }
+
+    @Override
+    public <T> T match(Kinds<T> kinds) {
+      return kinds.alone(this);
     }
   }
 }

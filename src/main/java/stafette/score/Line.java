@@ -176,7 +176,8 @@ public final class Line {
   }
 
   /**
-   * "Piano, staff 1, voice 1, bars 5-16"; counted too where a number is printed twice.
+   * "Piano, staff 1, voice 1, bars 5-16"; where a number is printed twice they are counted too, and
+   * the movement is told: "bars 5-16 (#125-#136, movement 2)".
    *
    * @param to what stands between the first bar and the last
    */
@@ -192,7 +193,11 @@ public final class Line {
         + source.voice()
         + (first.equals(last) ? ", bar " : ", bars ")
         + range(first.number(), to, last.number())
-        + (once ? "" : " (" + counted + ")");
+        + (once ? "" : " (" + counted + movement(first) + ")");
+  }
+
+  private String movement(Bar bar) {
+    return bars.movementOf(bar).map(movement -> ", " + movement).orElse("");
   }
 
   private static String range(String first, String to, String last) {

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import stafette.time.Span;
 import stafette.words.Sentence;
+import stafette.words.Settable;
 
 /**
  * A line as people ask for it.
@@ -55,9 +56,9 @@ public record LineChoice(
     if (chord.isPresent() && tone.isEmpty()) {
       throw new NoSuchLine(
           Sentence.of(
-              "{0}: the line has chords; choose a tone with --tone top, bottom, a number counted"
+              "{0}: the line has chords; choose one of their tones{1}: top, bottom, a number counted"
                   + " from the top, or all",
-              new Place(found.name(), score.bars().nameOf(chord.get().onset()))));
+              new Place(found.name(), score.bars().nameOf(chord.get().onset())), Settable.TONES));
     }
     ToneChoice tones = tone.orElse(new ToneChoice.All());
     List<Stroke> thinned =

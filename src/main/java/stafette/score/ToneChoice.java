@@ -1,7 +1,9 @@
 package stafette.score;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** Which tones of chords belong to a line. */
 public sealed interface ToneChoice {
@@ -10,24 +12,39 @@ public sealed interface ToneChoice {
    */
   List<Tone> from(List<Tone> lowToHigh);
 
+  /** Applies the function of the kind at hand. */
+  <T> T match(
+      Function<? super All, ? extends T> all,
+      Function<? super Bottom, ? extends T> bottom,
+      Function<? super FromTop, ? extends T> fromTop);
+
   /** "top", "bottom", "2", "all"; {@link #parse} reads it. */
   String text();
 
   /** Reads what {@link #text} writes. */
   static Optional<ToneChoice> parse(String text) {
-    return switch (text.trim()) {
+    String plain = text.trim().toLowerCase(Locale.ROOT);
+    return switch (plain) {
       case "top" -> Optional.of(new FromTop(1));
       case "bottom" -> Optional.of(new Bottom());
       case "all" -> Optional.of(new All());
       default ->
-          text.trim().matches("[1-9][0-9]?")
-              ? Optional.of(new FromTop(Integer.parseInt(text.trim())))
+          plain.matches("[1-9][0-9]?")
+              ? Optional.of(new FromTop(Integer.parseInt(plain)))
               : Optional.empty();
     };
   }
 
   /** Every tone: chords stay chords. */
   record All() implements ToneChoice {
+    @Override
+    public <T> T match(
+        Function<? super All, ? extends T> all,
+        Function<? super Bottom, ? extends T> bottom,
+        Function<? super FromTop, ? extends T> fromTop) {
+      return all.apply(this);
+    }
+
     @Override
     public List<Tone> from(List<Tone> lowToHigh) {
       return lowToHigh;
@@ -41,6 +58,14 @@ public sealed interface ToneChoice {
 
   /** The lowest tone. */
   record Bottom() implements ToneChoice {
+    @Override
+    public <T> T match(
+        Function<? super All, ? extends T> all,
+        Function<? super Bottom, ? extends T> bottom,
+        Function<? super FromTop, ? extends T> fromTop) {
+      return bottom.apply(this);
+    }
+
     @Override
     public List<Tone> from(List<Tone> lowToHigh) {
       return lowToHigh.subList(0, 1);
@@ -58,6 +83,14 @@ public sealed interface ToneChoice {
    * @param number 1 for the top
    */
   record FromTop(int number) implements ToneChoice {
+    @Override
+    public <T> T match(
+        Function<? super All, ? extends T> all,
+        Function<? super Bottom, ? extends T> bottom,
+        Function<? super FromTop, ? extends T> fromTop) {
+      return fromTop.apply(this);
+    }
+
     @Override
     public List<Tone> from(List<Tone> lowToHigh) {
       int index = lowToHigh.size() - number;

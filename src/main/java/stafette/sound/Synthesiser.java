@@ -110,8 +110,8 @@ final class Synthesiser {
     } catch (IllegalAccessException e) {
       throw new NoSound(
           Sentence.of(
-              "a soundbank needs java --add-exports java.desktop/com.sun.media.sound=ALL-UNNAMED"
-                  + " (java -jar stafette.jar has it built in)"),
+              "a soundbank needs the package com.sun.media.sound of the module java.desktop, which"
+                  + " this Java does not export; java -jar stafette.jar has it built in"),
           e);
     } catch (MidiUnavailableException | ReflectiveOperationException | IllegalArgumentException e) {
       throw new NoSound(

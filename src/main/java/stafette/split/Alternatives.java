@@ -85,7 +85,7 @@ public record Alternatives(List<Alternative> kept, List<Dropped> dropped) {
     for (int i = 0; i < favours.size() && kept.size() < most; i++) {
       Favour favour = favours.get(i);
       SplitResult result = search.best(favouring(main.brief(), favour, base), favours.size() - i);
-      Optional<Plan> plan = plan(result);
+      Optional<Plan> plan = result.found();
       Optional<Sentence> why =
           plan.map(found -> duplicate(found, main, kept, base)).orElseGet(() -> missing(result));
       why.ifPresentOrElse(
@@ -98,11 +98,6 @@ public record Alternatives(List<Alternative> kept, List<Dropped> dropped) {
   /** The same brief with something else favoured. */
   private static Brief favouring(Brief brief, Favour favour, Weights base) {
     return brief.with(brief.rules().favouring(favour, base));
-  }
-
-  private static Optional<Plan> plan(SplitResult result) {
-    return result.match(
-        best -> Optional.of(best.plan()), none -> Optional.empty(), SplitResult.Stopped::plan);
   }
 
   private static Optional<Sentence> duplicate(

@@ -48,7 +48,8 @@ final class Bounds {
     long bits = 0;
     List<Lock> locks = brief.rules().locks();
     for (int i = 0; i < locks.size(); i++) {
-      bits |= locks.get(i) instanceof Lock.In ? 1L << i : 0;
+      long bit = 1L << i;
+      bits |= locks.get(i).match(at -> 0L, exactly -> 0L, in -> bit, out -> 0L);
     }
     return bits;
   }

@@ -3,7 +3,6 @@ package stafette.split;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
 import java.util.stream.Collectors;
@@ -36,17 +35,9 @@ final class Choices {
     this.stop = stop;
     this.needed =
         brief.rules().locks().stream()
-            .flatMapToInt(lock -> Choices.playing(lock).stream())
+            .flatMapToInt(lock -> Lock.playing(lock).stream())
             .boxed()
             .collect(Collectors.toSet());
-  }
-
-  /** Who must play by a lock. */
-  private static OptionalInt playing(Lock lock) {
-    if (lock instanceof Lock.Exactly exactly) {
-      return OptionalInt.of(exactly.player());
-    }
-    return lock instanceof Lock.In in ? OptionalInt.of(in.player()) : OptionalInt.empty();
   }
 
   TempoCell cheapest() {
@@ -87,10 +78,9 @@ final class Choices {
       return;
     }
     SplitResult result = Splitter.split(only(chosen), stop);
-    Optional<Plan> found =
-        result.match(b -> Optional.of(b.plan()), n -> Optional.empty(), SplitResult.Stopped::plan);
-    complete = result.match(b -> true, n -> true, s -> false);
-    found
+    complete = result.isBest() || result.isNone();
+    result
+        .found()
         .map(plan -> new Plan(brief, plan.segments()))
         .filter(plan -> RowSearch.cost(plan) < RowSearch.cost(best))
         .ifPresent(plan -> best = plan);

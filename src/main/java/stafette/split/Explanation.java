@@ -9,6 +9,7 @@ import stafette.plan.Player;
 import stafette.plan.Skill;
 import stafette.score.Line;
 import stafette.words.Sentence;
+import stafette.words.Settable;
 
 /** Why there is no plan, from the plainest reason to the least plain one. */
 final class Explanation {
@@ -42,8 +43,8 @@ final class Explanation {
               Sentence.of(
                   "every note can be played, but no chain of handoffs holds from the first to the"
                       + " last: overlaps, rests before entries or breaths don't fit together;"
-                      + " add a player, allow wider overlaps (--overlap), less rest (--ready) or a"
-                      + " slower tempo")));
+                      + " add a player, allow wider overlaps{0}, less rest{1} or a slower tempo",
+                  Settable.OVERLAP, Settable.REST)));
     }
     return reasons;
   }
@@ -56,8 +57,8 @@ final class Explanation {
                 Optional.empty(),
                 Sentence.of(
                     "{0} has no technique for such a line (its slurs, repeated notes or rate);"
-                        + " allow one with --allow, or name another player",
-                    player.name())));
+                        + " allow one that not everybody has{1}, or name another player",
+                    player.name(), Settable.TECHNIQUES)));
       }
     }
   }
@@ -118,8 +119,8 @@ final class Explanation {
         rate > fastest
             ? Sentence.of(
                 "{0} notes a second are beyond the peak of all these players ({1} at most); lower"
-                    + " the tempo, allow a faster technique (--allow), or choose other instruments",
-                Sentence.decimal(rate, 1), Sentence.decimal(fastest, 1))
+                    + " the tempo, allow a faster technique{2}, or choose other instruments",
+                Sentence.decimal(rate, 1), Sentence.decimal(fastest, 1), Settable.TECHNIQUES)
             : Sentence.of(
                 "nobody can play this note together with the one before it: who is in range is too"
                     + " slow or plays something else; add a player who has both");

@@ -1,5 +1,6 @@
 package stafette.split;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import stafette.plan.Lock;
@@ -11,11 +12,20 @@ import stafette.plan.Lock;
  * stretch ({@link Lock.In}) needs a bit in the label, for overlaps may be longer than the stretch.
  */
 final class Keeping {
-  private final int relay;
   private final int count;
-  private final List<Lock> locks;
   private final Map<Integer, Integer> kindOf;
+  private final List<Lock.At> handoffs = new ArrayList<>();
+  private final List<Lock.Exactly> segments = new ArrayList<>();
+  private final List<Cover> covers = new ArrayList<>();
+  private final List<Lock.Out> outs = new ArrayList<>();
   private final boolean free;
+
+  /**
+   * A stretch that somebody is to cover.
+   *
+   * @param bit of the label, by the place of the lock among all of them
+   */
+  private record Cover(Lock.In lock, long bit) {}
 
   /**
    * @param count how many strokes the relay's line has
@@ -23,10 +33,16 @@ final class Keeping {
    * @param kindOf the kind of each player that a lock names; nobody else is of that kind
    */
   Keeping(int relay, int count, List<Lock> locks, Map<Integer, Integer> kindOf) {
-    this.relay = relay;
     this.count = count;
-    this.locks = locks;
     this.kindOf = kindOf;
+    for (int i = 0; i < locks.size(); i++) {
+      long bit = 1L << i;
+      if (locks.get(i).relay() == relay) {
+        locks
+            .get(i)
+            .match(handoffs::add, segments::add, in -> covers.add(new Cover(in, bit)), outs::add);
+      }
+    }
     free = locks.stream().noneMatch(lock -> lock.relay() == relay);
   }
 
@@ -37,49 +53,60 @@ final class Keeping {
 
   /** Whether the next stretch may begin with {@code start} where one ends with {@code end}. */
   boolean allows(int start, int end) {
-    if (free) {
-      return true;
+    for (Lock.At lock : handoffs) {
+      if (Integer.compare(start, lock.first()) != Integer.compare(end, lock.last())) {
+        return false;
+      }
     }
-    for (Lock lock : locks) {
-      if (lock.relay() == relay && !allows(lock, start, end)) {
+    for (Lock.Exactly lock : segments) {
+      if (start > lock.first() && end < lock.last()) {
+        return false;
+      }
+    }
+    for (Cover cover : covers) {
+      if (start > cover.lock().first() && end < cover.lock().last()) {
         return false;
       }
     }
     return true;
-  }
-
-  private static boolean allows(Lock lock, int start, int end) {
-    if (lock instanceof Lock.At) {
-      return Integer.compare(start, lock.first()) == Integer.compare(end, lock.last());
-    }
-    return lock instanceof Lock.Out || start <= lock.first() || end >= lock.last();
   }
 
   /** Whether an actor may take such a stretch. */
   boolean allows(Actor actor, int first, int last) {
-    if (free) {
-      return true;
+    for (Lock.At lock : handoffs) {
+      if (!allows(lock, first, last)) {
+        return false;
+      }
     }
-    for (Lock lock : locks) {
-      if (lock.relay() == relay && !allows(lock, actor, first, last)) {
+    for (Lock.Exactly lock : segments) {
+      if (!allows(lock, actor, first, last)) {
+        return false;
+      }
+    }
+    for (Lock.Out lock : outs) {
+      if (!allows(lock, actor, first, last)) {
         return false;
       }
     }
     return true;
   }
 
-  private boolean allows(Lock lock, Actor actor, int first, int last) {
-    if (lock instanceof Lock.At) {
-      return lock.last() < count - 1 && (first >= lock.first() || last <= lock.last());
-    }
-    if (lock instanceof Lock.Exactly exactly) {
-      int side = Integer.compare(first, lock.first());
-      return side == Integer.compare(last, lock.last()) && (side != 0 || is(exactly, actor));
-    }
-    return !(lock instanceof Lock.Out out)
-        || actor.needs(kind(out.player())) == 0
-        || first > lock.last()
-        || last < lock.first();
+  private boolean allows(Lock.At lock, int first, int last) {
+    return hasBothSides(lock) && (first >= lock.first() || last <= lock.last());
+  }
+
+  private boolean allows(Lock.Exactly lock, Actor actor, int first, int last) {
+    int side = Integer.compare(first, lock.first());
+    return side == Integer.compare(last, lock.last()) && (side != 0 || is(lock, actor));
+  }
+
+  private boolean allows(Lock.Out lock, Actor actor, int first, int last) {
+    return actor.needs(kind(lock.player())) == 0 || first > lock.last() || last < lock.first();
+  }
+
+  /** Nobody leaves before the line's first stroke, and nobody enters after its last. */
+  private boolean hasBothSides(Lock.At handoff) {
+    return handoff.first() > 0 && handoff.last() < count - 1;
   }
 
   private boolean is(Lock.Exactly lock, Actor actor) {
@@ -91,13 +118,10 @@ final class Keeping {
   /** The bits of those locks that such a stretch covers as they ask. */
   long covers(Actor actor, int first, int last) {
     long bits = 0;
-    for (int i = 0; !free && i < locks.size(); i++) {
-      if (locks.get(i) instanceof Lock.In in
-          && in.relay() == relay
-          && actor.needs(kind(in.player())) > 0
-          && first <= in.first()
-          && last >= in.last()) {
-        bits |= 1L << i;
+    for (Cover cover : covers) {
+      Lock.In lock = cover.lock();
+      if (actor.needs(kind(lock.player())) > 0 && first <= lock.first() && last >= lock.last()) {
+        bits |= cover.bit();
       }
     }
     return bits;
@@ -106,9 +130,9 @@ final class Keeping {
   /** The bits of those locks that must be covered when the next stretch begins with a stroke. */
   long mustCover(int start) {
     long bits = 0;
-    for (int i = 0; !free && i < locks.size(); i++) {
-      if (locks.get(i) instanceof Lock.In in && in.relay() == relay && start > in.first()) {
-        bits |= 1L << i;
+    for (Cover cover : covers) {
+      if (start > cover.lock().first()) {
+        bits |= cover.bit();
       }
     }
     return bits;

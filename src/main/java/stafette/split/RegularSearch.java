@@ -15,6 +15,7 @@ import stafette.plan.Brief;
 import stafette.plan.Lock;
 import stafette.plan.Plan;
 import stafette.words.Sentence;
+import stafette.words.Settable;
 
 /**
  * The cheapest regular rotation: the players take turns in a fixed order, each with one technique,
@@ -54,8 +55,7 @@ final class RegularSearch {
     collectKinds();
     this.needed =
         brief.rules().locks().stream()
-            .filter(lock -> !(lock instanceof Lock.Out))
-            .flatMapToInt(lock -> Lock.player(lock).stream())
+            .flatMapToInt(lock -> Lock.playing(lock).stream())
             .mapToObj(this::kindOf)
             .collect(Collectors.toSet());
   }
@@ -178,7 +178,8 @@ final class RegularSearch {
             Optional.empty(),
             Sentence.of(
                 "no regular rotation holds: whether a beat, half a bar, one, two or four bars each,"
-                    + " no two or more of these players can take turns in a fixed order; try"
-                    + " --favour balance, add a player, or lower the tempo")));
+                    + " no two or more of these players can take turns in a fixed order;"
+                    + " favour balance instead{0}, add a player, or lower the tempo",
+                Settable.FAVOUR)));
   }
 }

@@ -3,6 +3,7 @@ package stafette.split;
 import java.util.IntSummaryStatistics;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
+import stafette.check.TechniqueRules;
 import stafette.limits.Demand;
 import stafette.plan.Player;
 import stafette.plan.Skill;
@@ -11,7 +12,8 @@ import stafette.score.Line;
 
 /**
  * The segments that one kind of player can play with one technique when it comes fresh, with their
- * costs; worked out as asked for.
+ * costs; worked out as asked for. None where the technique is not used on the line, which in a
+ * hocket is the player's own strokes.
  */
 final class SegmentTable {
   private final StrokeFigures figures;
@@ -19,10 +21,12 @@ final class SegmentTable {
   private final @Nullable Row[] rows;
   private final int leastSustained;
   private final int mostSustained;
+  private final boolean serves;
 
   SegmentTable(Line line, Player player, Skill skill, Weights weights) {
     figures = new StrokeFigures(line, player, skill, weights);
     maker = new RowMaker(figures);
+    serves = TechniqueRules.serves(skill.technique(), line);
     rows = new Row[line.count()];
     IntSummaryStatistics sustained =
         IntStream.range(0, line.count()).map(demand()::sustainedMilli).summaryStatistics();
@@ -64,7 +68,7 @@ final class SegmentTable {
   Row row(int first) {
     Row row = rows[first];
     if (row == null) {
-      row = maker.row(first);
+      row = serves ? maker.row(first) : Row.EMPTY;
       rows[first] = row;
     }
     return row;

@@ -17,6 +17,21 @@ public sealed interface SplitResult {
       Function<? super None, ? extends T> none,
       Function<? super Stopped, ? extends T> stopped);
 
+  /** The best plan that it has. */
+  default Optional<Plan> found() {
+    return match(best -> Optional.of(best.plan()), none -> Optional.empty(), Stopped::plan);
+  }
+
+  /** Whether its plan is proven to be the best. */
+  default boolean isBest() {
+    return match(best -> true, none -> false, stopped -> false);
+  }
+
+  /** Whether it is proven that there is no plan. */
+  default boolean isNone() {
+    return match(best -> false, none -> true, stopped -> false);
+  }
+
   /**
    * No plan costs less.
    *

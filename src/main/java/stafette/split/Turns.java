@@ -89,9 +89,13 @@ record Turns(List<Integer> firsts, List<Integer> lasts) {
   }
 
   private boolean keeps(Lock lock) {
-    return !(lock instanceof Lock.At at)
-        || IntStream.range(1, count())
-            .anyMatch(turn -> first(turn) == at.first() && last(turn - 1) == at.last());
+    return lock.match(
+        at ->
+            IntStream.range(1, count())
+                .anyMatch(turn -> first(turn) == at.first() && last(turn - 1) == at.last()),
+        exactly -> true,
+        in -> true,
+        out -> true);
   }
 
   Segment segment(int turn, int player, int skill) {

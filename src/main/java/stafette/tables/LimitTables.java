@@ -5,6 +5,7 @@ import stafette.words.UnreadableFile;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import stafette.limits.Catalogue;
 import stafette.plan.Weights;
 
@@ -38,6 +39,11 @@ public record LimitTables(Catalogue catalogue, Weights weights) {
     LimitTables tables = new TableReader(TableFiles.builtIn(), own, problems).read();
     problems.throwIfAny();
     return tables;
+  }
+
+  /** The files of a directory that are read, where they are there. */
+  public static List<Path> files(Path directory) {
+    return Stream.of(Table.values()).map(table -> directory.resolve(table.file())).toList();
   }
 
   /** Everything that is wrong in a directory of tables; empty if nothing is. */

@@ -21,6 +21,9 @@ import stafette.words.Sentence;
 final class TableFiles {
   private static final String BUILT_IN = "/stafette/limits/";
 
+  /** No table and no plan is larger. */
+  private static final long LARGEST_BYTES = 64L << 20;
+
   private TableFiles() {}
 
   static Map<Table, String> builtIn() {
@@ -41,7 +44,9 @@ final class TableFiles {
   static Map<Table, String> of(Path directory, Problems problems) {
     Map<Table, String> texts = new EnumMap<>(Table.class);
     if (!Files.isDirectory(directory)) {
-      problems.add(directory.toString(), "there is no such directory");
+      problems.add(
+          directory.toString(),
+          Files.exists(directory) ? "is no folder; name one" : "there is no such directory");
       return texts;
     }
     refuseStrangers(directory, problems);
@@ -59,20 +64,33 @@ final class TableFiles {
   }
 
   /** The text of a file in UTF-8; empty if that can't be had, which is then a problem. */
-  static String text(Path file, Problems problems) {
+  private static String text(Path file, Problems problems) {
     String name = String.valueOf(file.getFileName());
     try {
-      byte[] bytes = Files.readAllBytes(file);
+      if (!Files.isRegularFile(file)) {
+        problems.add(name, Sentence.of("is a folder, a device or a pipe; name a file"));
+      } else if (Files.size(file) > LARGEST_BYTES) {
+        problems.add(name, Sentence.of("is larger than {0} MB", LARGEST_BYTES >> 20));
+      } else {
+        return text(name, Files.readAllBytes(file), problems);
+      }
+    } catch (IOException e) {
+      problems.add(name, "can't be read; look whether it is yours to read");
+    }
+    return "";
+  }
+
+  /** The text that bytes are in UTF-8; empty if they are none, which is then a problem. */
+  static String text(String name, byte[] bytes, Problems problems) {
+    try {
       if (bytes.length == 0) {
         problems.add(name, Sentence.of("is empty"));
       }
       return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
     } catch (CharacterCodingException e) {
       problems.add(name, Sentence.of("is not in UTF-8; save it as UTF-8"));
-    } catch (IOException e) {
-      problems.add(name, Sentence.of("can't be read: {0}", String.valueOf(e.getMessage())));
+      return "";
     }
-    return "";
   }
 
   private static void refuseStrangers(Path directory, Problems problems) {
@@ -90,7 +108,7 @@ final class TableFiles {
                         + String.join(" or ", near.isEmpty() ? files() : near));
               });
     } catch (IOException e) {
-      problems.add(directory.toString(), "can't be read: " + e.getMessage());
+      problems.add(directory.toString(), "can't be read; look whether it is yours to read");
     }
   }
 

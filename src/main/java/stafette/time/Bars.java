@@ -1,19 +1,44 @@
 package stafette.time;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.Iterator;
 import java.util.List;
+import java.util.Map;
+import java.util.NavigableSet;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
 
 /** The bars of a score in order, without gaps; at least one. */
 public final class Bars implements Iterable<Bar> {
+  private static final Pattern COUNT = Pattern.compile("[0-9]{1,9}");
+
   private final List<Bar> bars;
+  private final Optional<String> title;
+  private final Map<String, Integer> printed = new HashMap<>();
+  private final NavigableSet<Integer> restarts = new TreeSet<>();
 
   /**
+   * Bars of a score whose first movement has no title of its own.
+   *
    * @throws IllegalArgumentException if there is no bar, or one does not begin where the one before
    *     ends
    */
   public Bars(List<Bar> bars) {
+    this(bars, Optional.empty());
+  }
+
+  /**
+   * The bars of a score.
+   *
+   * @param title of its first movement
+   * @throws IllegalArgumentException if there is no bar, or one does not begin where the one before
+   *     ends
+   */
+  public Bars(List<Bar> bars, Optional<String> title) {
     this.bars = List.copyOf(bars);
+    this.title = title;
     if (bars.isEmpty()) {
       throw new IllegalArgumentException("a score needs a bar");
     }
@@ -21,6 +46,22 @@ public final class Bars implements Iterable<Bar> {
       if (!bars.get(i).span().start().equals(bars.get(i - 1).span().end())) {
         throw new IllegalArgumentException(
             "bar " + bars.get(i) + " does not follow " + bars.get(i - 1));
+      }
+    }
+    readNumbers();
+  }
+
+  /** A movement begins where counted numbers fall back to 0 or 1. */
+  private void readNumbers() {
+    int last = 0;
+    for (Bar bar : bars) {
+      printed.merge(bar.number(), 1, Integer::sum);
+      if (COUNT.matcher(bar.number()).matches()) {
+        int number = Integer.parseInt(bar.number());
+        if (number <= 1 && number < last) {
+          restarts.add(bar.index());
+        }
+        last = number;
       }
     }
   }
@@ -65,7 +106,16 @@ public final class Bars implements Iterable<Bar> {
 
   /** Whether just one bar has this number. */
   public boolean isPrintedOnce(String number) {
-    return bars.stream().filter(bar -> bar.number().equals(number)).limit(2).count() == 1;
+    return printed.getOrDefault(number, 0) == 1;
+  }
+
+  /** The movement to which a bar belongs; empty if the score has only one. */
+  public Optional<Movement> movementOf(Bar bar) {
+    if (restarts.isEmpty()) {
+      return Optional.empty();
+    }
+    int number = 1 + restarts.headSet(bar.index(), true).size();
+    return Optional.of(new Movement(number, title.filter(first -> number == 1)));
   }
 
   public Rank rankOf(Position position) {

@@ -1,5 +1,6 @@
 package stafette.time;
 
+import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -7,17 +8,30 @@ import java.util.List;
 /**
  * How a bar is counted: its beats, one after the other. Compound and additive metres have beats of
  * a dotted value.
- *
- * @param beats the lengths of the beats, at least one
  */
-public record Meter(List<Length> beats) {
+public final class Meter {
   public static final Meter COMMON = of(List.of(4), 4);
 
-  public Meter {
-    beats = List.copyOf(beats);
-    if (beats.isEmpty()) {
-      throw new IllegalArgumentException("a metre needs a beat");
+  private final List<Length> beats;
+  private final List<Length> starts = new ArrayList<>();
+  private final Length length;
+
+  /**
+   * A metre of these beats.
+   *
+   * @param beats their lengths, each above zero; at least one
+   */
+  public Meter(List<Length> beats) {
+    this.beats = List.copyOf(beats);
+    if (beats.isEmpty() || beats.stream().anyMatch(Length::isZero)) {
+      throw new IllegalArgumentException("a metre needs beats that last: " + beats);
     }
+    Length start = Length.ZERO;
+    for (Length beat : beats) {
+      starts.add(start);
+      start = start.plus(beat);
+    }
+    length = start;
   }
 
   /**
@@ -50,34 +64,49 @@ public record Meter(List<Length> beats) {
     return new Meter(beats);
   }
 
+  public List<Length> beats() {
+    return beats;
+  }
+
   public Length length() {
-    return beats.stream().reduce(Length.ZERO, Length::plus);
+    return length;
   }
 
   /**
-   * Where an offset falls among the beats.
+   * Where an offset falls among the beats. It is looked up, not counted out, however long the bar.
    *
    * @param offset from the start of a full bar; past its end the last beat's length goes on
    */
   Beat beatAt(Length offset) {
-    Length start = Length.ZERO;
-    int index = 0;
-    while (true) {
-      Length beat = beats.get(Math.min(index, beats.size() - 1));
-      Length end = start.plus(beat);
-      if (offset.compareTo(end) < 0) {
-        return new Beat(index, offset.minus(start), beat);
-      }
-      start = end;
-      index++;
-    }
+    int found = Collections.binarySearch(starts, offset);
+    int index = found >= 0 ? found : -found - 2;
+    Length beat = beats.get(index);
+    Rational into = offset.minus(starts.get(index)).quarters();
+    BigInteger further = into.dividedBy(beat.quarters()).floor();
+    return new Beat(
+        BigInteger.valueOf(index).add(further), new Length(into.modulo(beat.quarters())), beat);
   }
 
-  /** One beat of a bar, and how far into it a place is. */
-  record Beat(int index, Length into, Length length) {
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Meter that && beats.equals(that.beats);
+  }
+
+  @Override
+  public int hashCode() {
+    return beats.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return beats.toString();
+  }
+
+  /** One beat of a bar, counted from 0, and how far into it a place is. */
+  record Beat(BigInteger index, Length into, Length length) {
     Rank rank() {
       if (into.isZero()) {
-        return index == 0 ? Rank.BAR : Rank.BEAT;
+        return index.signum() == 0 ? Rank.BAR : Rank.BEAT;
       }
       boolean ternary = length.quarters().numerator().intValue() % 3 == 0;
       Rational part = length.quarters().dividedBy(ternary ? 3 : 2);
@@ -86,7 +115,8 @@ public record Meter(List<Length> beats) {
 
     /** Counted from 1, with the fraction of the beat that has passed. */
     Rational number() {
-      return Rational.of(index + 1L).plus(into.quarters().dividedBy(length.quarters()));
+      return Rational.of(index.add(BigInteger.ONE), BigInteger.ONE)
+          .plus(into.quarters().dividedBy(length.quarters()));
     }
   }
 }

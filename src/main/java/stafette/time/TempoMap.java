@@ -1,5 +1,6 @@
 package stafette.time;
 
+import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -12,6 +13,15 @@ import java.util.TreeMap;
  * from the start of the score, wherever it stands.
  */
 public final class TempoMap {
+  /**
+   * So long may the fractions get in which marks are reckoned. Some hundred odd marks stay below
+   * it; thousands, as played tempi leave them, would make numbers of megabytes.
+   */
+  private static final int MOST_BITS = 4_096;
+
+  /** Where the fractions get too long, a mark is put on the nearest of so many parts of a second. */
+  private static final Rational PARTS = Rational.of(1_000_000_000_000_000_000L);
+
   private final List<Position> positions = new ArrayList<>();
   private final List<TempoMark> marks = new ArrayList<>();
   private final List<Rational> secondsAtMark = new ArrayList<>();
@@ -22,12 +32,19 @@ public final class TempoMap {
       Position at = positions.isEmpty() ? Position.START : change.getKey();
       if (!positions.isEmpty()) {
         int last = positions.size() - 1;
-        seconds = seconds.plus(marks.get(last).seconds(at.since(positions.get(last))));
+        seconds =
+            plain(seconds.plus(marks.get(last).seconds(at.since(positions.get(last)).quarters())));
       }
       positions.add(at);
       marks.add(change.getValue());
       secondsAtMark.add(seconds);
     }
+  }
+
+  private static Rational plain(Rational seconds) {
+    return seconds.denominator().bitLength() <= MOST_BITS
+        ? seconds
+        : Rational.of(seconds.times(PARTS).rounded(), BigInteger.ONE).dividedBy(PARTS);
   }
 
   /** A map of the given marks; quarter = 120 throughout when there are none. */
@@ -46,12 +63,14 @@ public final class TempoMap {
     return marks.get(indexAt(position));
   }
 
-  /** Seconds from the start of the score to a position in it. */
+  /**
+   * Seconds from the start of the score to a position; below zero for one before the start, where a
+   * pickup's first beat may begin.
+   */
   public Rational secondsAt(Position position) {
     int index = indexAt(position);
-    return secondsAtMark
-        .get(index)
-        .plus(marks.get(index).seconds(position.since(positions.get(index))));
+    Rational quarters = position.quarters().minus(positions.get(index).quarters());
+    return secondsAtMark.get(index).plus(marks.get(index).seconds(quarters));
   }
 
   public Rational secondsOf(Span span) {

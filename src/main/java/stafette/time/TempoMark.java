@@ -27,9 +27,9 @@ public record TempoMark(BeatUnit unit, Rational perMinute) implements Sayable {
     return perMinute.times(unit.length().quarters());
   }
 
-  /** The clock time of {@code length} at this tempo: quarters × 60 ÷ quarters a minute. */
-  public Rational seconds(Length length) {
-    return length.quarters().times(60).dividedBy(quartersPerMinute());
+  /** The clock time of so many quarters at this tempo: quarters × 60 ÷ quarters a minute. */
+  public Rational seconds(Rational quarters) {
+    return quarters.times(60).dividedBy(quartersPerMinute());
   }
 
   /** The same tempo counted in another unit. */

@@ -83,12 +83,20 @@ public record Sentence(String template, List<Object> facts) implements Sayable {
   /** In English. */
   @Override
   public String toString() {
-    return fill(template, facts, Sentence::english);
+    return saying(Settable::inWords);
   }
 
-  private static String english(Object fact) {
+  /** In English, with what can be set said as a front end does. */
+  public String saying(Function<Settable, Sentence> how) {
+    return fill(template, facts, fact -> english(fact, how));
+  }
+
+  private static String english(Object fact, Function<Settable, Sentence> how) {
+    if (fact instanceof Settable settable) {
+      return how.apply(settable).toString();
+    }
     if (fact instanceof Sayable sayable) {
-      return sayable.inWords().toString();
+      return sayable.inWords().saying(how);
     }
     return fact instanceof BigDecimal decimal ? decimal.toPlainString() : fact.toString();
   }

@@ -9,6 +9,8 @@
  *       language stands in {@code desktop.texts}.
  *   <li>A fact that reads otherwise in another language (a place, a tempo, a name of an instrument)
  *       is {@link stafette.words.Sayable}; a text is a proper name and stays as it is.
+ *   <li>What can be set is a {@link stafette.words.Settable} in a sentence: options belong to the
+ *       command line, labels to the window, and what is said must read well with either or neither.
  * </ul>
  */
 @NullMarked

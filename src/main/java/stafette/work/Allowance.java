@@ -32,6 +32,16 @@ public record Allowance(Optional<String> player, String technique) {
     return List.copyOf(result);
   }
 
+  /** What a player may use: what is expected of everybody, and what is allowed besides. */
+  static List<Technique> usable(List<Allowance> all, String player, Instrument instrument) {
+    return instrument.techniques().stream()
+        .filter(
+            technique ->
+                technique.expected()
+                    || all.stream().anyMatch(one -> one.covers(player, instrument, technique)))
+        .toList();
+  }
+
   /** The same said of each player whom it covers. */
   List<Allowance> forEachOf(List<Player> players) {
     return players.stream()

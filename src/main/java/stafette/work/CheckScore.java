@@ -17,7 +17,9 @@ import stafette.score.Line;
 import stafette.score.Part;
 import stafette.score.Score;
 import stafette.score.Tremolo;
+import stafette.words.Fault;
 import stafette.words.Sentence;
+import stafette.words.Settable;
 
 /** Checks every fast passage of a score, or one line, against the limits of instruments. */
 public final class CheckScore {
@@ -33,11 +35,6 @@ public final class CheckScore {
     /** The ease of the best technique; beyond if none applies. */
     public Ease ease() {
       return rows.stream().map(Judged::ease).min(Comparator.naturalOrder()).orElse(Ease.BEYOND);
-    }
-
-    /** The least share of a peak rate that a technique needs; infinite if none applies. */
-    double peakUse() {
-      return rows.stream().mapToDouble(Judged::use).min().orElse(Double.POSITIVE_INFINITY);
     }
 
     private double strain() {
@@ -67,12 +64,27 @@ public final class CheckScore {
    *
    * @param score the score
    * @param reports the lines, worst first
+   * @param asked how it was checked
    */
-  public record Checked(OpenScore score, List<Report> reports) {
+  public record Checked(OpenScore score, List<Report> reports, Asked asked) {
+    /** What to ask for to have a line split; empty if it can't be named. */
+    public Optional<PassageToSplit> toSplit(Report report, LimitsInForce limits) {
+      return PassageToSplit.of(score, report.line(), asked, limits);
+    }
+
     public boolean hasFindings() {
       return reports.stream().anyMatch(Report::hasFindings);
     }
   }
+
+  /**
+   * How a score is checked.
+   *
+   * @param tempo at the start of each line
+   * @param assurance the share of players who should manage
+   * @param allowances techniques that not everybody has
+   */
+  record Asked(Optional<TempoWish> tempo, Assurance assurance, List<Allowance> allowances) {}
 
   /**
    * The fast passages of a whole score against the instruments of their parts, worst first.
@@ -105,14 +117,31 @@ public final class CheckScore {
             score, limits.catalogue()::of, assurance, limits.slowestWindPerSecond(assurance))) {
       Line line = tempo.map(wish -> wish.applyTo(passage.line())).orElse(passage.line());
       Optional<Instrument> instrument = limits.catalogue().of(passage.part());
-      List<Answer> answers =
-          instrument.stream()
-              .map(found -> answer(line, found, passage.part().name(), assurance, allowances))
-              .toList();
-      reports.add(new Report(line, answers));
+      reports.add(
+          Fault.at(
+              () -> Sentence.of("{0}, bar {1}", passage.part().name(), firstBar(line)),
+              () -> report(passage, line, instrument, assurance, allowances)));
     }
     reports.sort(Comparator.comparingDouble(Report::worst).reversed());
-    return new Checked(open, List.copyOf(reports));
+    return new Checked(
+        open, List.copyOf(reports), new Asked(tempo, assurance, List.copyOf(allowances)));
+  }
+
+  private static String firstBar(Line line) {
+    return line.placeOf(0).at().bar();
+  }
+
+  private static Report report(
+      Passage passage,
+      Line line,
+      Optional<Instrument> instrument,
+      Assurance assurance,
+      List<Allowance> allowances) {
+    return new Report(
+        line,
+        instrument.stream()
+            .map(found -> answer(line, found, passage.part().name(), assurance, allowances))
+            .toList());
   }
 
   /**
@@ -133,7 +162,10 @@ public final class CheckScore {
     for (Instrument instrument : asked(found, instruments, limits)) {
       answers.add(answer(found.line(), instrument, instrument.name(), assurance, allowances));
     }
-    return new Checked(found.score(), List.of(new Report(found.line(), answers)));
+    return new Checked(
+        found.score(),
+        List.of(new Report(found.line(), answers)),
+        new Asked(request.tempo(), assurance, allowances));
   }
 
   private static List<Instrument> asked(
@@ -154,8 +186,8 @@ public final class CheckScore {
                       Refusal.wrongUse(
                           Sentence.of(
                               "{0} is no instrument that the limits know; say against which to"
-                                  + " check, such as --as \"flute, harp\"",
-                              part.name()))));
+                                  + " check{1}, such as \"flute, harp\"",
+                              part.name(), Settable.INSTRUMENTS))));
     }
     return instruments;
   }
@@ -166,18 +198,7 @@ public final class CheckScore {
       String player,
       Assurance assurance,
       List<Allowance> allowances) {
-    List<Technique> usable =
-        instrument.techniques().stream()
-            .filter(
-                technique ->
-                    technique.expected() || covered(allowances, player, instrument, technique))
-            .toList();
+    List<Technique> usable = Allowance.usable(allowances, player, instrument);
     return new Answer(instrument, Trial.of(line, instrument, assurance, usable));
-  }
-
-  private static boolean covered(
-      List<Allowance> allowances, String player, Instrument instrument, Technique technique) {
-    return allowances.stream()
-        .anyMatch(allowance -> allowance.covers(player, instrument, technique));
   }
 }

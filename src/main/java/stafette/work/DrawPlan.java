@@ -12,6 +12,7 @@ import stafette.picture.PngInk;
 import stafette.picture.SvgInk;
 import stafette.picture.Timeline;
 import stafette.words.Sentence;
+import stafette.words.Settable;
 
 /** Draws a plan into a file. */
 public final class DrawPlan {
@@ -21,9 +22,15 @@ public final class DrawPlan {
 
   /** By the ending of the file's name. */
   private enum Format {
-    SVG,
-    PNG,
-    PDF
+    SVG(Proof.frame("<?xml ", "</svg>\n")),
+    PNG(Proof.frame("\u0089PNG\r\n\u001a\n", "IEND\u00aeB`\u0082")),
+    PDF(Proof.PDF);
+
+    private final Proof proof;
+
+    Format(Proof proof) {
+      this.proof = proof;
+    }
   }
 
   /**
@@ -38,12 +45,13 @@ public final class DrawPlan {
     /**
      * Checks it before anything is reckoned.
      *
-     * @throws Refusal if the ending or the paper is none of those, or the file is there already
+     * @param outputs where it is declared
+     * @throws Refusal if the ending or the paper is none of those, or the file can't be written
      */
-    public void refuseWhatCannotBe() throws Refusal {
+    public void refuseWhatCannotBe(Outputs outputs) throws Refusal {
       format(file);
       paperOf(this);
-      FileDoor.refuseToReplace(file, replace);
+      outputs.add(file, replace);
     }
   }
 
@@ -56,7 +64,8 @@ public final class DrawPlan {
     List<Drawing> pages =
         Timeline.of(
             judged.plan(), judged.verdict(), judged.window(), paperOf(request), request.notes());
-    FileDoor.write(request.file(), bytes(format(request.file()), pages), request.replace());
+    Format format = format(request.file());
+    FileDoor.write(request.file(), bytes(format, pages), request.replace(), format.proof);
   }
 
   private static byte[] bytes(Format format, List<Drawing> pages) {
@@ -64,7 +73,7 @@ public final class DrawPlan {
     return switch (format) {
       case SVG -> SvgInk.svg(first).getBytes(StandardCharsets.UTF_8);
       case PNG -> PngInk.png(first, PNG_DOTS_PER_POINT);
-      case PDF -> PdfInk.pdf(pages, first.title());
+      case PDF -> PdfInk.pdf(pages, first.title(), Release.text());
     };
   }
 
@@ -87,13 +96,17 @@ public final class DrawPlan {
       if (paper.name().equalsIgnoreCase(request.paper())) {
         if (paper.hasPages() && !pdf) {
           throw Refusal.wrongUse(
-              "--paper "
-                  + request.paper()
-                  + " may take several pages: name a .pdf file, or use sheet or wide");
+              Sentence.of(
+                  "paper of the size {0}{1} may take several pages: name a .pdf file, or use sheet"
+                      + " or wide",
+                  request.paper(), Settable.PAPER));
         }
         return paper;
       }
     }
-    throw Refusal.wrongUse("--paper is a4, letter, sheet or wide, not \"" + request.paper() + "\"");
+    throw Refusal.wrongUse(
+        Sentence.of(
+            "the size of the paper{0} is a4, letter, sheet or wide, not \"{1}\"",
+            Settable.PAPER, request.paper()));
   }
 }

@@ -30,7 +30,7 @@ public final class ExportPlan {
   public static void sheet(JudgedPlan judged, OpenLine line, Path file) throws Refusal {
     LocalDate today = LocalDate.now(ZoneId.systemDefault());
     PrintSheet.Request request = new PrintSheet.Request(file, "", today, true);
-    request.refuseWhatCannotBe();
+    request.refuseWhatCannotBe(Outputs.beside(List.of(line.score().file())));
     PrintSheet.print(judged, line.score().score().title(), request);
   }
 

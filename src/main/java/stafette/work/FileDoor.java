@@ -1,61 +1,72 @@
 package stafette.work;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
-import java.nio.file.AtomicMoveNotSupportedException;
+import java.io.InputStream;
 import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
+import java.util.Arrays;
 import stafette.words.Sentence;
 
-/** Reads files whole, and writes them so that a reader never sees half of one. */
+/**
+ * The one door for files. They are read whole, and written so that none is ever spoilt: beside its
+ * place first, there read again and forced to disk, then moved in one step. Whoever looks sees the
+ * old file or all of the new one, also after a crash or with a full disk.
+ */
 final class FileDoor {
   /** No score is larger; a file beyond it is refused before it fills the memory. */
-  private static final long LARGEST_BYTES = 512L << 20;
+  private static final int LARGEST_BYTES = 512 << 20;
 
   private FileDoor() {}
 
   static byte[] read(Path file) throws Refusal {
-    try {
-      if (Files.isDirectory(file)) {
-        throw Refusal.ofFile(Sentence.of("{0}: is a folder; name a file in it", file));
-      }
-      if (Files.size(file) > LARGEST_BYTES) {
-        throw Refusal.ofFile(
-            Sentence.of(
-                "{0}: is larger than {1} MB, too large for a score", file, LARGEST_BYTES >> 20));
-      }
-      return Files.readAllBytes(file);
-    } catch (NoSuchFileException e) {
+    if (Files.isDirectory(file)) {
+      throw Refusal.ofFile(Sentence.of("{0}: is a folder; name a file in it", file));
+    }
+    if (Files.notExists(file)) {
       throw Refusal.ofFile(Sentence.of("{0}: there is no such file", file));
-    } catch (IOException e) {
+    }
+    if (!Files.isRegularFile(file)) {
       throw Refusal.ofFile(
-          Sentence.of("{0}: can't be read ({1})", file, String.valueOf(e.getMessage())));
+          Sentence.of("{0}: is a device or a pipe; copy what it gives into a file first", file));
+    }
+    try (InputStream in = Files.newInputStream(file)) {
+      refuseTooLarge(file, Files.size(file));
+      byte[] bytes = in.readNBytes(LARGEST_BYTES + 1);
+      refuseTooLarge(file, bytes.length);
+      return bytes;
+    } catch (IOException e) {
+      throw Refusal.ofFile(Sentence.of("{0}: can't be read ({1})", file, Trouble.with(e)));
+    }
+  }
+
+  private static void refuseTooLarge(Path file, long bytes) throws Refusal {
+    if (bytes > LARGEST_BYTES) {
+      throw Refusal.ofFile(
+          Sentence.of(
+              "{0}: is larger than {1} MB, too large for a score", file, LARGEST_BYTES >> 20));
     }
   }
 
   /**
-   * Writes a whole file: beside its place first, then moved there in one step.
+   * Writes a whole file. A symbolic link stays one and leads to the new file; a file that is
+   * replaced passes its owner, group and mode on, as far as the system allows.
    *
    * @param replace whether a file that is there already may be replaced
+   * @param proof that what stands in the file can be read again; asked before anything is replaced
    */
-  static void write(Path file, byte[] bytes, boolean replace) throws Refusal {
-    refuseToReplace(file, replace);
-    try {
-      Path beside =
-          file.resolveSibling(
-              "." + file.getFileName() + "." + ProcessHandle.current().pid() + ".part");
-      try {
-        Files.write(beside, bytes);
-        move(beside, file);
-      } finally {
-        Files.deleteIfExists(beside);
-      }
+  static void write(Path file, byte[] bytes, boolean replace, Proof proof) throws Refusal {
+    Destination to = Destination.of(file);
+    to.refuseToWrite(replace);
+    Beside.clean(to.folder());
+    try (Beside beside = Beside.of(to.real())) {
+      beside.fill(bytes);
+      beside.refuseOtherThan(bytes);
+      proof.of(bytes);
+      to.refuseToWrite(replace);
+      beside.move();
     } catch (IOException e) {
-      throw Refusal.ofFile(
-          Sentence.of(
-              "{0}: can't be written ({1}); is the folder there, and yours to write to?",
-              file, String.valueOf(e.getMessage())));
+      throw Destination.closed(file, Trouble.with(e));
     }
   }
 
@@ -65,7 +76,7 @@ final class FileDoor {
       Files.createDirectories(file.toAbsolutePath().getParent());
     } catch (IOException e) {
       throw Refusal.ofFile(
-          Sentence.of("{0}: its folder can't be made ({1})", file, String.valueOf(e.getMessage())));
+          Sentence.of("{0}: its folder can't be made ({1})", file, Trouble.with(e)));
     }
   }
 
@@ -74,34 +85,22 @@ final class FileDoor {
     try {
       Files.deleteIfExists(file);
     } catch (IOException e) {
-      throw Refusal.ofFile(
-          Sentence.of("{0}: can't be removed ({1})", file, String.valueOf(e.getMessage())));
+      throw Refusal.ofFile(Sentence.of("{0}: can't be removed ({1})", file, Trouble.with(e)));
     }
   }
 
-  /** Refuses a file that is there already, unless it may be replaced. */
-  static void refuseToReplace(Path file, boolean replace) throws Refusal {
-    if (Files.exists(file) && !replace) {
-      throw Refusal.ofFile(
-          Sentence.of(
-              "{0}: exists already; add --force to replace it, or name another file", file));
-    }
-  }
-
-  /** Whether both names lead to the same file. */
-  static boolean same(Path one, Path other) {
-    try {
-      return Files.exists(one) && Files.exists(other) && Files.isSameFile(one, other);
-    } catch (IOException e) {
-      return false;
-    }
-  }
-
-  private static void move(Path from, Path to) throws IOException {
-    try {
-      Files.move(from, to, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-    } catch (AtomicMoveNotSupportedException e) {
-      Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
+  /** Whether a file holds just these bytes. */
+  static boolean holds(Path file, byte[] bytes) throws IOException {
+    try (InputStream written = Files.newInputStream(file);
+        InputStream meant = new ByteArrayInputStream(bytes)) {
+      byte[] some;
+      do {
+        some = written.readNBytes(1 << 16);
+        if (!Arrays.equals(some, meant.readNBytes(1 << 16))) {
+          return false;
+        }
+      } while (some.length > 0);
+      return true;
     }
   }
 }

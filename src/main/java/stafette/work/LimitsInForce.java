@@ -11,6 +11,7 @@ import stafette.score.Score;
 import stafette.tables.LimitTables;
 import stafette.words.UnreadableFile;
 import stafette.words.Sentence;
+import stafette.words.Settable;
 
 /**
  * The limits and weights that a command works with: the built-in tables, with the user's own laid
@@ -35,6 +36,11 @@ public record LimitsInForce(Catalogue catalogue, Weights weights) {
     }
   }
 
+  /** The tables that a folder has, or may have. */
+  public static List<Path> tables(Path own) {
+    return LimitTables.files(own);
+  }
+
   /**
    * What is wrong with a folder of tables, a sentence for each problem; empty if they can be used.
    */
@@ -54,11 +60,11 @@ public record LimitsInForce(Catalogue catalogue, Weights weights) {
             () ->
                 Refusal.wrongUse(
                     Sentence.of(
-                        "the limits know no instrument \"{0}\"; nearest: {1} (the command limits"
-                            + " lists them all; --limits DIR adds your own)",
+                        "the limits know no instrument \"{0}\"; nearest: {1}{2}",
                         name,
                         Sentence.list(
-                            catalogue.nearest(name).stream().map(Sentence::name).toList()))));
+                            catalogue.nearest(name).stream().map(Sentence::name).toList()),
+                        Settable.LIMITS)));
   }
 
   /**

@@ -10,6 +10,7 @@ import java.util.stream.IntStream;
 import stafette.plan.Brief;
 import stafette.plan.Lock;
 import stafette.plan.Player;
+import stafette.plan.Skill;
 import stafette.score.Line;
 import stafette.time.BarBeat;
 import stafette.words.Sentence;
@@ -72,14 +73,14 @@ public record LockWish(
   public static LockWish parse(String text) throws Refusal {
     Matcher form = FORM.matcher(text.trim());
     if (!form.matches()) {
-      throw malformed(text);
+      throw malformed();
     }
     boolean not = form.group(1) != null;
     String name = form.group(2).trim();
     boolean exactly = form.group(3).equals("=");
     boolean handoff = name.toLowerCase(Locale.ROOT).equals("handoff");
     if ((not && exactly) || (handoff && (not || exactly)) || (form.group(6) != null && !exactly)) {
-      throw malformed(text);
+      throw malformed();
     }
     Kind kind = handoff ? Kind.HANDOFF : not ? Kind.OUT : exactly ? Kind.SEGMENT : Kind.IN;
     return new LockWish(
@@ -99,17 +100,14 @@ public record LockWish(
     String to = named(line, Math.min(lock.last(), line.count() - 1));
     Optional<String> player =
         Lock.player(lock).stream().mapToObj(i -> brief.players().get(i).name()).findFirst();
-    Optional<String> technique = Optional.empty();
-    if (lock instanceof Lock.Exactly exactly && exactly.skill().isPresent()) {
-      Player who = brief.players().get(exactly.player());
-      technique = Optional.of(who.skills().get(exactly.skill().getAsInt()).technique().name());
-    }
+    Optional<String> technique =
+        lock.match(
+            at -> Optional.empty(),
+            exactly -> technique(exactly, brief),
+            in -> Optional.empty(),
+            out -> Optional.empty());
     Kind kind =
-        lock instanceof Lock.At
-            ? Kind.HANDOFF
-            : lock instanceof Lock.Exactly
-                ? Kind.SEGMENT
-                : lock instanceof Lock.In ? Kind.IN : Kind.OUT;
+        lock.match(at -> Kind.HANDOFF, exactly -> Kind.SEGMENT, in -> Kind.IN, out -> Kind.OUT);
     String text =
         kind.before
             + player.orElse("handoff")
@@ -122,12 +120,18 @@ public record LockWish(
     return new LockWish(text, kind, player, technique, from, to, lock.relay());
   }
 
-  private static Refusal malformed(String text) {
+  private static Optional<String> technique(Lock.Exactly lock, Brief brief) {
+    List<Skill> skills = brief.players().get(lock.player()).skills();
+    return lock.skill().stream()
+        .mapToObj(skill -> skills.get(skill).technique().name())
+        .findFirst();
+  }
+
+  private static Refusal malformed() {
     return Refusal.wrongUse(
-        "--lock \""
-            + text
-            + "\": write \"Flute 1: 12.1-13.1\" (plays there), \"Flute 1 = 12.1-13.1\" (just there),"
-            + " \"not Flute 1: 12.1-13.1\", or \"handoff: 13.1\"; bar, point, beat");
+        Sentence.of(
+            "write \"Flute 1: 12.1-13.1\" (plays there), \"Flute 1 = 12.1-13.1\" (just there), \"not"
+                + " Flute 1: 12.1-13.1\", or \"handoff: 13.1\"; bar, point, beat"));
   }
 
   /**
@@ -143,7 +147,7 @@ public record LockWish(
     int first = stroke(brief.line(relay), from);
     int last = stroke(brief.line(relay), to);
     if (kind == Kind.HANDOFF) {
-      return new Lock.At(relay, first, last);
+      return handoff(brief.line(relay), first, last);
     }
     if (last < first) {
       throw refused(Sentence.of("the stretch ends before it begins"));
@@ -154,6 +158,28 @@ public record LockWish(
       case IN -> new Lock.In(relay, who, first, last);
       default -> new Lock.Out(relay, who, first, last);
     };
+  }
+
+  private Lock handoff(Line line, int first, int last) throws Refusal {
+    if (first == 0) {
+      throw refused(
+          Sentence.of(
+              "there is no handoff on the line's first note, as nobody plays before it; lock a later"
+                  + " one, or who plays there"));
+    }
+    if (last == line.count() - 1) {
+      throw refused(
+          Sentence.of(
+              "there is no handoff on the line's last note, as nobody plays after it; lock an earlier"
+                  + " one, or who plays there"));
+    }
+    if (last < first - 1 || (last == first - 1 && !line.restsBefore(first))) {
+      throw refused(
+          Sentence.of(
+              "who leaves would be gone before the other enters; write first where one enters, then"
+                  + " where the other leaves, at least one note shared"));
+    }
+    return new Lock.At(relay, first, last);
   }
 
   /** Whether a brief has all that the lock speaks of. */
@@ -220,6 +246,6 @@ public record LockWish(
   }
 
   private Refusal refused(Sentence why) {
-    return Refusal.wrongUse(Sentence.of("--lock \"{0}\": {1}", text, why));
+    return Refusal.wrongUse(Sentence.of("lock \"{0}\": {1}", text, why));
   }
 }

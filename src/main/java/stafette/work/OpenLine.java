@@ -305,13 +305,7 @@ public final class OpenLine {
       SideBySide.Progress progress) {
     SplitLine.Outcome main = outcome(Optional.of(present), found);
     return SideBySide.beside(
-        main,
-        main.result().match(best -> true, none -> false, stopped -> false),
-        limits,
-        workbench,
-        asked().searchSeconds(),
-        stop,
-        progress);
+        main, main.result().isBest(), limits, workbench, asked().searchSeconds(), stop, progress);
   }
 
   /**

@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
-import stafette.check.JudgedPlan;
 import stafette.plan.Brief;
 import stafette.plan.Plan;
 import stafette.plan.Seat;
@@ -19,6 +18,7 @@ import stafette.score.LineChoice;
 import stafette.score.NoSuchLine;
 import stafette.split.Reason;
 import stafette.split.SplitResult;
+import stafette.check.JudgedPlan;
 import stafette.json.LineJson;
 import stafette.json.PlanFile;
 import stafette.json.PlanJson;
@@ -147,6 +147,42 @@ public final class OpenPlan {
         .map(best -> new SplitResult.Best(best.plan(), bound));
   }
 
+  /**
+   * What opening a plan reads: its file and its score.
+   *
+   * @throws Refusal if the plan can't be read
+   */
+  public static List<Path> inputs(Path file) throws Refusal {
+    return List.of(file, scoreOf(file, parsed(file)));
+  }
+
+  /** Our fault if what was written can't be read again. */
+  static void readAgain(Path file, byte[] written) {
+    try {
+      PlanFile.read(file.toString(), written);
+    } catch (UnreadableFile e) {
+      throw new IllegalStateException("what would be written can't be read", e);
+    }
+  }
+
+  /** What a plan file says. */
+  static PlanFile parsed(Path file) throws Refusal {
+    try {
+      return PlanFile.read(file.toString(), FileDoor.read(file));
+    } catch (UnreadableFile e) {
+      throw Refusal.ofFile(
+          Sentence.list(
+              System.lineSeparator(),
+              List.of(
+                  e.inWords(),
+                  Sentence.of("Take a copy of the plan from before, or split the line again."))));
+    }
+  }
+
+  private static Path scoreOf(Path file, PlanFile plan) {
+    return file.toAbsolutePath().resolveSibling(plan.score().file()).normalize();
+  }
+
   private record Read(
       OpenScore score,
       PlanFile file,
@@ -178,11 +214,9 @@ public final class OpenPlan {
       boolean mustFit,
       LimitsInForce limits)
       throws Refusal {
+    PlanFile plan = parsed(file);
     try {
-      PlanFile plan = PlanFile.read(file.toString(), FileDoor.read(file));
-      Path scoreFile =
-          asked.orElseGet(
-              () -> file.toAbsolutePath().resolveSibling(plan.score().file()).normalize());
+      Path scoreFile = asked.orElseGet(() -> scoreOf(file, plan));
       OpenScore score = OpenScore.open(scoreFile, plan.score().reading(), false);
       List<Line> lines = lines(plan, score);
       boolean fits = mustFit || plan.fits(lines);

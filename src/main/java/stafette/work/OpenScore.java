@@ -6,6 +6,7 @@ import stafette.musicxml.MusicXmlReader;
 import stafette.musicxml.UnreadableScore;
 import stafette.score.Score;
 import stafette.score.Tremolo;
+import stafette.words.Fault;
 import stafette.words.Sentence;
 
 /**
@@ -26,7 +27,9 @@ public record OpenScore(Path file, Document document, Tremolo tremolo) {
   public static OpenScore open(Path file, Tremolo tremolo, boolean cues) throws Refusal {
     byte[] bytes = FileDoor.read(file);
     try {
-      return new OpenScore(file, MusicXmlReader.read(bytes, tremolo, cues), tremolo);
+      return Fault.at(
+          () -> Sentence.of("{0}", file),
+          () -> new OpenScore(file, MusicXmlReader.read(bytes, tremolo, cues), tremolo));
     } catch (UnreadableScore e) {
       throw Refusal.ofFile(Sentence.of("{0}: {1}", file, e.inWords()));
     }

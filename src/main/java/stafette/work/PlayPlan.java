@@ -34,6 +34,7 @@ import stafette.sound.Timing;
 import stafette.time.Rational;
 import stafette.time.Span;
 import stafette.words.Sentence;
+import stafette.words.Settable;
 
 /** Plays a plan into a file. */
 public final class PlayPlan {
@@ -41,8 +42,14 @@ public final class PlayPlan {
 
   /** By the ending of the file's name. */
   private enum Format {
-    WAV,
-    MID
+    WAV(Proof.frame("RIFF", "")),
+    MID(Proof.frame("MThd", "\u00ff/\u0000"));
+
+    private final Proof proof;
+
+    Format(Proof proof) {
+      this.proof = proof;
+    }
   }
 
   /**
@@ -78,21 +85,29 @@ public final class PlayPlan {
     /**
      * Checks it before anything is reckoned.
      *
+     * @param outputs where it is declared
      * @throws Refusal if the ending is neither, two wishes exclude each other, the bank can't be
-     *     read, or the file is there already
+     *     read, or the file can't be written
      */
-    public void refuseWhatCannotBe() throws Refusal {
+    public void refuseWhatCannotBe(Outputs outputs) throws Refusal {
       if (format(file) == Format.MID && bank.isPresent()) {
         throw Refusal.wrongUse(
-            "--bank gives sounds to a .wav file; a .mid file has notes only, so leave it out");
+            Sentence.of(
+                "a soundbank{0} gives sounds to a .wav file; a .mid file has notes only, so leave"
+                    + " it out",
+                Settable.SOUNDBANK));
       }
       if (compare && !(solo.isEmpty() && mute.isEmpty())) {
-        throw Refusal.wrongUse("--compare plays everybody; leave out --solo and --mute");
+        throw Refusal.wrongUse(
+            Sentence.of(
+                "a comparison{0} plays everybody; leave out who is heard alone{1} and who is"
+                    + " silent{2}",
+                Settable.COMPARISON, Settable.SOLO, Settable.MUTE));
       }
       if (bank.isPresent()) {
         read(bank.get());
       }
-      FileDoor.refuseToReplace(file, replace);
+      outputs.add(file, replace);
     }
   }
 
@@ -164,7 +179,7 @@ public final class PlayPlan {
     try {
       Optional<Audio> audio = performance.audio(bank(request), stop);
       if (audio.isPresent()) {
-        FileDoor.write(request.file(), audio.get().wav(), request.replace());
+        write(audio.get().wav(), request);
       }
       return audio.isPresent();
     } catch (NoSound e) {
@@ -189,7 +204,7 @@ public final class PlayPlan {
   }
 
   private static Heard written(Performance performance, Request request) throws Refusal {
-    FileDoor.write(request.file(), performance.midi(), request.replace());
+    write(performance.midi(), request);
     double seconds = performance.lengthMicros() / 1e6;
     return new Heard(seconds, seconds, List.of(), Optional.empty());
   }
@@ -200,7 +215,7 @@ public final class PlayPlan {
     Optional<Soundbank> bank = bank(request);
     try {
       Audio audio = performance.audio(bank);
-      FileDoor.write(request.file(), audio.wav(), request.replace());
+      write(audio.wav(), request);
       List<LevelStep> measured =
           LevelStep.measured(performance, audio, withoutOverlaps.audio(bank));
       List<Step> steps = steps(measured, what, request);
@@ -208,6 +223,10 @@ public final class PlayPlan {
     } catch (NoSound e) {
       throw silent(request, e);
     }
+  }
+
+  private static void write(byte[] bytes, Request request) throws Refusal {
+    FileDoor.write(request.file(), bytes, request.replace(), format(request.file()).proof);
   }
 
   private static Optional<Soundbank> bank(Request request) throws Refusal {
@@ -277,12 +296,11 @@ public final class PlayPlan {
     int last = plan.handoffs().size();
     if (number < 1 || number > last) {
       throw Refusal.wrongUse(
-          "--handoff "
-              + number
-              + ": "
-              + (last == 0
-                  ? "this plan has no handoff; leave it out"
-                  : "the plan's handoffs are numbered 1 to " + last));
+          last == 0
+              ? Sentence.of("there is no handoff {0}: this plan has none; hear all of it", number)
+              : Sentence.of(
+                  "there is no handoff {0}: the plan's handoffs are numbered 1 to {1}",
+                  number, last));
     }
     return Excerpts.round(plan, plan.handoffs().get(number - 1));
   }
@@ -291,16 +309,20 @@ public final class PlayPlan {
     Set<Integer> heard = new TreeSet<>();
     plan.segments().forEach(segment -> heard.add(segment.player()));
     if (!request.solo().isEmpty()) {
-      heard.retainAll(numbers(plan, "--solo", request.solo()));
+      heard.retainAll(numbers(plan, request.solo()));
     }
-    heard.removeAll(numbers(plan, "--mute", request.mute()));
+    heard.removeAll(numbers(plan, request.mute()));
     if (heard.isEmpty()) {
-      throw Refusal.wrongUse("--solo and --mute leave nobody to hear; name fewer, or others");
+      throw Refusal.wrongUse(
+          Sentence.of(
+              "who is heard alone{0} and who is silent{1} leave nobody to hear; name fewer, or"
+                  + " others",
+              Settable.SOLO, Settable.MUTE));
     }
     return heard;
   }
 
-  private static Set<Integer> numbers(Plan plan, String option, List<String> names) throws Refusal {
+  private static Set<Integer> numbers(Plan plan, List<String> names) throws Refusal {
     List<Player> players = plan.brief().players();
     Set<Integer> numbers = new TreeSet<>();
     for (String name : names) {
@@ -309,15 +331,12 @@ public final class PlayPlan {
         number++;
       }
       if (number == players.size() || plan.segmentsOf(number).isEmpty()) {
+        Sentence playing = Sentence.list(plan.playing());
         throw Refusal.wrongUse(
-            option
-                + ": "
-                + name
-                + (number == players.size()
-                    ? " is none of the players"
-                    : " has nothing to play in this plan")
-                + "; it is played by "
-                + String.join(", ", plan.playing()));
+            number == players.size()
+                ? Sentence.of("{0} is none of the players; it is played by {1}", name, playing)
+                : Sentence.of(
+                    "{0} has nothing to play in this plan; it is played by {1}", name, playing));
       }
       numbers.add(number);
     }

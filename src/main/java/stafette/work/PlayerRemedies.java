@@ -6,14 +6,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import stafette.limits.Instrument;
 import stafette.limits.Technique;
 import stafette.plan.Brief;
 import stafette.plan.Player;
-import stafette.words.Sentence;
 
 /** Remedies by more players: of the instruments that are there, or of others that suit the line. */
 final class PlayerRemedies {
@@ -69,14 +67,7 @@ final class PlayerRemedies {
   }
 
   private Optional<Remedy> added(Instrument instrument, List<PlayerWish> wishes) throws Refusal {
-    String names = wishes.stream().map(PlayerRemedies::typed).collect(Collectors.joining(", "));
-    int count = wishes.size();
-    return trials.remedy(
-        "add " + names,
-        count == 1
-            ? Sentence.of("with 1 more {0}", instrument)
-            : Sentence.of("with {0} more {1} players", count, instrument),
-        briefing.adding(wishes));
+    return trials.remedy(new Change.Players(instrument, wishes), briefing.adding(wishes));
   }
 
   /** By the next numbers that nobody has. */
@@ -95,10 +86,6 @@ final class PlayerRemedies {
 
   private static boolean plays(Player player, Instrument instrument) {
     return player.instrument().name().equals(instrument.name());
-  }
-
-  private static String typed(PlayerWish wish) {
-    return "\"" + wish.name() + wish.instrument().map(name -> " = " + name).orElse("") + "\"";
   }
 
   /** By the name that the others have, or that of the instrument, with it where it is needed. */

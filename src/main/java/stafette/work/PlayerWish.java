@@ -3,6 +3,7 @@ package stafette.work;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import stafette.words.Sentence;
 
 /**
@@ -12,6 +13,8 @@ import stafette.words.Sentence;
  * @param instrument what it plays, if that is said
  */
 public record PlayerWish(String name, Optional<String> instrument) {
+  private static final Pattern OTHER_SEPARATOR = Pattern.compile("\\s*[;|\\r\\n]+\\s*");
+
   /**
    * Reads "Flute 1, Clarinet 1, Anna = bassoon".
    *
@@ -19,6 +22,7 @@ public record PlayerWish(String name, Optional<String> instrument) {
    */
   public static List<PlayerWish> parse(String text) throws Refusal {
     List<PlayerWish> wishes = new ArrayList<>();
+    refuseOtherSeparators(text);
     for (String entry : text.split(",", -1)) {
       if (entry.isBlank()) {
         continue;
@@ -40,8 +44,17 @@ public record PlayerWish(String name, Optional<String> instrument) {
     }
     if (wishes.isEmpty()) {
       throw Refusal.wrongUse(
-          "no players are named; write for example --players \"Flute 1, Flute 2, Clarinet 1\"");
+          Sentence.of("no players are named; write for example \"Flute 1, Flute 2, Clarinet 1\""));
     }
     return wishes;
+  }
+
+  private static void refuseOtherSeparators(String text) throws Refusal {
+    if (OTHER_SEPARATOR.matcher(text).find()) {
+      throw Refusal.wrongUse(
+          Sentence.of(
+              "players \"{0}\": commas stand between players; write \"{1}\"",
+              text, OTHER_SEPARATOR.matcher(text).replaceAll(", ")));
+    }
   }
 }

@@ -12,6 +12,7 @@ import stafette.picture.PdfInk;
 import stafette.picture.sheet.Sheet;
 import stafette.picture.sheet.SheetContent;
 import stafette.words.Sentence;
+import stafette.words.Settable;
 
 /** Lays a plan out as a sheet for the rehearsal, in a file. */
 public final class PrintSheet {
@@ -29,14 +30,15 @@ public final class PrintSheet {
     /**
      * Checks it before anything is reckoned.
      *
-     * @throws Refusal if it is no PDF, the paper has no pages, or the file is there already
+     * @param outputs where it is declared
+     * @throws Refusal if it is no PDF, the paper has no pages, or the file can't be written
      */
-    public void refuseWhatCannotBe() throws Refusal {
+    public void refuseWhatCannotBe(Outputs outputs) throws Refusal {
       if (!String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT).endsWith(".pdf")) {
         throw Refusal.wrongUse(Sentence.of("{0}: a sheet is printed as .pdf", file));
       }
       paperOf(paper);
-      FileDoor.refuseToReplace(file, replace);
+      outputs.add(file, replace);
     }
   }
 
@@ -51,14 +53,21 @@ public final class PrintSheet {
     SheetContent content =
         new SheetContent(judged.plan(), judged.verdict(), judged.window(), title, request.date());
     List<Drawing> pages = Sheet.of(content, paperOf(request.paper()));
-    FileDoor.write(request.file(), PdfInk.pdf(pages, pages.get(0).title()), request.replace());
+    FileDoor.write(
+        request.file(), PdfInk.pdf(pages, pages.get(0).title(), Release.text()),
+        request.replace(),
+        Proof.PDF);
   }
 
   private static Paper paperOf(String name) throws Refusal {
     return switch (name.toLowerCase(Locale.ROOT)) {
       case "", "a4" -> Paper.A4;
       case "letter" -> Paper.LETTER;
-      default -> throw Refusal.wrongUse("--paper of a sheet is a4 or letter, not \"" + name + "\"");
+      default ->
+          throw Refusal.wrongUse(
+              Sentence.of(
+                  "the size of the paper{0} of a sheet is a4 or letter, not \"{1}\"",
+                  Settable.PAPER, name));
     };
   }
 }

@@ -6,7 +6,10 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import stafette.check.Trial;
+import stafette.limits.Assurance;
 import stafette.limits.Instrument;
+import stafette.limits.Technique;
 import stafette.score.Line;
 import stafette.score.Part;
 
@@ -17,27 +20,47 @@ import stafette.score.Part;
 public final class ProposePlayers {
   private static final int MOST = 4;
   private static final int NEW_OF_EACH = 2;
+  private static final double NOBODY = Double.POSITIVE_INFINITY;
   private static final List<String> USUAL =
       List.of("flute", "clarinet in B-flat", "oboe", "bassoon", "trumpet in B-flat", "violin");
 
-  private ProposePlayers() {}
+  private final Line line;
+  private final Assurance assurance;
+  private final List<Allowance> allowances;
+  private final LimitsInForce limits;
+
+  private ProposePlayers(
+      Line line, Assurance assurance, List<Allowance> allowances, LimitsInForce limits) {
+    this.line = line;
+    this.assurance = assurance;
+    this.allowances = allowances;
+    this.limits = limits;
+  }
 
   /**
    * At most four, the best first. Where nobody can play all of it, those who together reach most of
    * it, so that a search can say what would help.
    */
-  public static List<PlayerWish> forLine(
-      OpenScore score, Line line, SplitLine.Request request, LimitsInForce limits) {
+  static List<PlayerWish> forLine(
+      OpenScore score,
+      Line line,
+      Assurance assurance,
+      List<Allowance> allowances,
+      LimitsInForce limits) {
+    return new ProposePlayers(line, assurance, allowances, limits).from(score);
+  }
+
+  private List<PlayerWish> from(OpenScore score) {
     List<Candidate> parts = new ArrayList<>();
     for (Part part : score.score().parts()) {
       limits
           .catalogue()
           .of(part)
-          .map(instrument -> candidate(part.name(), instrument, line, request))
-          .filter(found -> parts.stream().noneMatch(other -> other.name().equals(found.name())))
+          .filter(known -> parts.stream().noneMatch(other -> other.isCalled(part.name())))
+          .map(instrument -> candidate(part.name(), instrument))
           .ifPresent(parts::add);
     }
-    List<Candidate> usual = usual(line, request, limits);
+    List<Candidate> usual = usual();
     List<Candidate> able = able(parts, line.count());
     if (able.size() > 1) {
       return players(able.subList(0, Math.min(MOST, able.size())));
@@ -56,7 +79,9 @@ public final class ProposePlayers {
   public static SplitLine.Request into(
       SplitLine.Request request, OpenScore score, LimitsInForce limits) throws Refusal {
     Line line = request.line().in(score).line();
-    return request.with(forLine(score, line, request, limits), request.allowances());
+    List<PlayerWish> players =
+        forLine(score, line, request.assurance(), request.allowances(), limits);
+    return request.with(players, request.allowances());
   }
 
   /**
@@ -66,6 +91,11 @@ public final class ProposePlayers {
    * @param strain the share of the peak rate that the best technique needs; infinite without one
    */
   private record Candidate(String name, BitSet reached, double strain) {
+    /** Names that differ in nothing but case are one player's. */
+    boolean isCalled(String other) {
+      return name.trim().equalsIgnoreCase(other.trim());
+    }
+
     boolean isAble(int strokes) {
       return reached.cardinality() == strokes && strain <= 1;
     }
@@ -77,15 +107,14 @@ public final class ProposePlayers {
     }
   }
 
-  private static Candidate candidate(
-      String name, Instrument instrument, Line line, SplitLine.Request request) {
+  private Candidate candidate(String name, Instrument instrument) {
     BitSet reached = new BitSet();
     for (int stroke = 0; stroke < line.count(); stroke++) {
       reached.set(stroke, line.stroke(stroke).tones().stream().allMatch(instrument::reaches));
     }
-    CheckScore.Answer answer =
-        CheckScore.answer(line, instrument, name, request.assurance(), request.allowances());
-    return new Candidate(name, reached, answer.peakUse());
+    List<Technique> usable = Allowance.usable(allowances, name, instrument);
+    return new Candidate(
+        name, reached, Trial.leastUse(line, instrument, assurance, usable).orElse(NOBODY));
   }
 
   private static List<Candidate> able(List<Candidate> all, int strokes) {
@@ -119,10 +148,10 @@ public final class ProposePlayers {
     return chosen.stream().map(one -> new PlayerWish(one.name(), Optional.empty())).toList();
   }
 
-  private static List<Candidate> usual(Line line, SplitLine.Request request, LimitsInForce limits) {
+  private List<Candidate> usual() {
     return USUAL.stream()
         .flatMap(name -> limits.catalogue().find(name).stream())
-        .map(instrument -> candidate(instrument.name(), instrument, line, request))
+        .map(instrument -> candidate(instrument.name(), instrument))
         .toList();
   }
 

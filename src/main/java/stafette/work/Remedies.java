@@ -9,7 +9,6 @@ import stafette.limits.Demand;
 import stafette.plan.Brief;
 import stafette.plan.Player;
 import stafette.score.Line;
-import stafette.words.Sentence;
 
 /** What would make a plan possible, the smallest change first; each with the plan it makes. */
 final class Remedies {
@@ -48,8 +47,7 @@ final class Remedies {
               .flatMap(
                   line ->
                       trials.remedy(
-                          "thin the line: " + thinning.text(),
-                          Sentence.name("with the whole line thinned, " + thinning.text()),
+                          new Change.Thinned(thinning),
                           thinned(brief, line.withClockFrom(brief.line().clockStart()))));
       if (remedy.isPresent()) {
         return remedy;

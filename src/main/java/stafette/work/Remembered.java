@@ -95,7 +95,7 @@ public final class Remembered implements AutoCloseable {
   public void dark(boolean now) throws Refusal {
     if (now) {
       FileDoor.makeFolderOf(dark);
-      FileDoor.write(dark, new byte[0], true);
+      FileDoor.write(dark, new byte[0], true, Proof.BYTES);
     } else {
       FileDoor.remove(dark);
     }
@@ -108,7 +108,7 @@ public final class Remembered implements AutoCloseable {
   private void write(List<Path> files) throws Refusal {
     FileDoor.makeFolderOf(recent);
     String text = String.join("\n", files.stream().map(Path::toString).toList());
-    FileDoor.write(recent, text.getBytes(StandardCharsets.UTF_8), true);
+    FileDoor.write(recent, text.getBytes(StandardCharsets.UTF_8), true, Proof.BYTES);
   }
 
   /** What was on the desk, now or when the program ended unforeseen. */

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 import stafette.check.JudgedPlan;
 import stafette.check.Verdict;
@@ -22,7 +23,13 @@ import stafette.split.SplitResult;
 public final class Reports {
   private Reports() {}
 
-  public static String json(CheckScore.Checked checked) {
+  /**
+   * A check.
+   *
+   * @param command what splits a line of it
+   */
+  public static String json(
+      CheckScore.Checked checked, Function<CheckScore.Report, Optional<String>> command) {
     return new CheckJson(
             checked.reports().stream()
                 .map(
@@ -31,13 +38,19 @@ public final class Reports {
                             report.line(),
                             report.answers().stream()
                                 .flatMap(answer -> answer.rows().stream())
-                                .toList()))
+                                .toList(),
+                            command.apply(report)))
                 .toList())
         .text();
   }
 
-  public static String json(SplitLine.Outcome outcome) {
-    return json(outcome, outcome.score().file());
+  /**
+   * What came of a split.
+   *
+   * @param typed how a user asks for what would help
+   */
+  public static String json(SplitLine.Outcome outcome, Function<Change, String> typed) {
+    return json(outcome, outcome.score().file(), typed);
   }
 
   /**
@@ -47,6 +60,7 @@ public final class Reports {
   public static String json(OpenPlan.Opened opened) {
     JudgedPlan judged = opened.judged();
     return PlanJson.of(
+            Release.text(),
             scoreFile(opened.score(), opened.score().file()),
             judged.plan().brief(),
             result(opened),
@@ -79,11 +93,14 @@ public final class Reports {
    * A plan with its alternatives.
    *
    * @param taken which alternative is written and kept instead of the plan
+   * @param typed how a user asks for what would help
    */
-  public static String json(SideBySide plans, OptionalInt taken) {
+  public static String json(
+      SideBySide plans, OptionalInt taken, Function<Change, String> typed) {
     return plan(
             plans.main(),
             plans.main().score().file(),
+            typed,
             Optional.of(
                 AlternativesJson.of(
                     IntStream.range(0, plans.columns().size())
@@ -107,13 +124,18 @@ public final class Reports {
         column.differs());
   }
 
-  private static String json(SplitLine.Outcome outcome, Path scoreFile) {
-    return plan(outcome, scoreFile, Optional.empty()).text();
+  private static String json(
+      SplitLine.Outcome outcome, Path scoreFile, Function<Change, String> typed) {
+    return plan(outcome, scoreFile, typed, Optional.empty()).text();
   }
 
   private static PlanJson plan(
-      SplitLine.Outcome outcome, Path scoreFile, Optional<AlternativesJson> others) {
+      SplitLine.Outcome outcome,
+      Path scoreFile,
+      Function<Change, String> typed,
+      Optional<AlternativesJson> others) {
     return PlanJson.of(
+        Release.text(),
         scoreFile(outcome.score(), scoreFile),
         outcome.brief(),
         outcome.result(),
@@ -124,7 +146,8 @@ public final class Reports {
         outcome.remedies().stream()
             .map(
                 remedy ->
-                    new PlanJson.RemedyJson(remedy.option(), remedy.sentence().toString(), true))
+                    new PlanJson.RemedyJson(
+                        typed.apply(remedy.change()), remedy.sentence().toString(), true))
             .toList(),
         others);
   }
@@ -157,19 +180,40 @@ public final class Reports {
    * if there is one.
    */
   public static void savePlan(SplitLine.Outcome outcome, Path file, boolean force) throws Refusal {
+    savePlan(outcome, file, force, Reports::inWords);
+  }
+
+  /**
+   * Keeps what came of a split as {@link #savePlan(SplitLine.Outcome, Path, boolean)} does.
+   *
+   * @param typed how a user asks for what would help
+   */
+  public static void savePlan(
+      SplitLine.Outcome outcome, Path file, boolean force, Function<Change, String> typed)
+      throws Refusal {
     Path score = outcome.score().file().toAbsolutePath().normalize();
     Path folder = file.toAbsolutePath().normalize().resolveSibling("");
     boolean oneDrive = Objects.equals(folder.getRoot(), score.getRoot());
-    save(outcome, oneDrive ? folder.relativize(score) : score, file, force);
+    save(outcome, oneDrive ? folder.relativize(score) : score, file, force, typed);
   }
 
   /** The same for a file that is moved about: it names its score by the whole way to it. */
   static void saveMovable(SplitLine.Outcome outcome, Path file) throws Refusal {
-    save(outcome, outcome.score().file().toAbsolutePath().normalize(), file, true);
+    save(outcome, outcome.score().file().toAbsolutePath().normalize(), file, true, Reports::inWords);
   }
 
-  private static void save(SplitLine.Outcome outcome, Path score, Path file, boolean force)
+  private static String inWords(Change change) {
+    return change.inWords().toString();
+  }
+
+  private static void save(
+      SplitLine.Outcome outcome,
+      Path score,
+      Path file,
+      boolean force,
+      Function<Change, String> typed)
       throws Refusal {
-    FileDoor.write(file, (json(outcome, score) + "\n").getBytes(StandardCharsets.UTF_8), force);
+    byte[] bytes = (json(outcome, score, typed) + "\n").getBytes(StandardCharsets.UTF_8);
+    FileDoor.write(file, bytes, force, written -> OpenPlan.readAgain(file, written));
   }
 }

@@ -15,6 +15,7 @@ import stafette.score.Line;
 import stafette.score.Part;
 import stafette.score.Score;
 import stafette.words.Sentence;
+import stafette.words.Settable;
 
 /**
  * Turns the names of players into players who know their instrument, their limits and what they
@@ -65,9 +66,7 @@ final class Roster {
     Optional<Part> part = score.part(wish.name());
     Instrument instrument = instrumentOf(wish);
     List<Skill> skills =
-        instrument.techniques().stream()
-            .filter(
-                technique -> technique.expected() || isAllowed(wish.name(), instrument, technique))
+        Allowance.usable(allowances, wish.name(), instrument).stream()
             .filter(technique -> suits(technique, lines))
             .map(technique -> new Skill(technique, capability(wish.name(), technique)))
             .toList();
@@ -93,20 +92,30 @@ final class Roster {
     if (wish.instrument().isPresent()) {
       return limits.instrument(wish.instrument().get());
     }
+    refuseSeveral(wish.name());
     return limits
         .told(score, wish.name())
         .orElseThrow(
             () ->
                 Refusal.wrongUse(
                     Sentence.of(
-                        "{0} plays no instrument that the limits know; write \"{0}=flute\", with its"
-                            + " instrument after the sign (the command limits lists them)",
-                        wish.name())));
+                        "{0} plays no instrument that the limits know{1}; write \"{0}=flute\", with"
+                            + " its instrument after the sign",
+                        wish.name(), Settable.LIMITS)));
   }
 
-  private boolean isAllowed(String player, Instrument instrument, Technique technique) {
-    return allowances.stream()
-        .anyMatch(allowance -> allowance.covers(player, instrument, technique));
+  private void refuseSeveral(String name) throws Refusal {
+    List<String> names =
+        score.part(name).isPresent()
+            ? List.of()
+            : SeveralPlayers.in(name, limits.catalogue());
+    if (!names.isEmpty()) {
+      throw Refusal.wrongUse(
+          Sentence.of(
+              "\"{0}\" reads as several players; write \"{1}\", or \"{0} = flute\", with its"
+                  + " instrument after the sign, for one of that name",
+              name, Sentence.list(names)));
+    }
   }
 
   private void refuseUnknownAllowances(List<Player> players) throws Refusal {
@@ -122,10 +131,12 @@ final class Roster {
       if (!meant) {
         throw Refusal.wrongUse(
             Sentence.of(
-                "--allow \"{0}{1}\": none of these players has a technique of that name (limits"
-                    + " INSTRUMENT lists them)",
+                "\"{0}{1}\" can't be allowed{2}: none of these players has a technique of that"
+                    + " name{3}",
                 allowance.player().map(name -> name + ": ").orElse(""),
-                Sentence.name(allowance.technique())));
+                Sentence.name(allowance.technique()),
+                Settable.TECHNIQUES,
+                Settable.LIMITS));
       }
     }
   }

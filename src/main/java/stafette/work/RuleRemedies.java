@@ -3,7 +3,6 @@ package stafette.work;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import stafette.limits.Technique;
@@ -44,9 +43,7 @@ final class RuleRemedies {
     for (String name : names) {
       trials
           .remedy(
-              "--allow \"" + name + "\"",
-              Sentence.of("with {0} by all who can", Sentence.name(name)),
-              briefing.allowing(new Allowance(Optional.empty(), name)))
+              new Change.Technique(name), briefing.allowing(new Allowance(Optional.empty(), name)))
           .ifPresent(found::add);
     }
     return found;
@@ -79,13 +76,7 @@ final class RuleRemedies {
   }
 
   private Optional<Remedy> overlap(OverlapRule rule) {
-    String most = rule.max().isPresent() ? String.valueOf(rule.max().getAsInt()) : "beat";
-    return trials.remedy(
-        "--overlap " + rule.min() + ".." + most,
-        rule.max().isPresent()
-            ? Sentence.of("with overlaps of {0} to {1} notes", rule.min(), most)
-            : Sentence.of("with overlaps of {0} to a beat of notes", rule.min()),
-        with(rule));
+    return trials.remedy(new Change.Overlap(rule), with(rule));
   }
 
   private Brief with(OverlapRule rule) {
@@ -108,11 +99,7 @@ final class RuleRemedies {
       }
     }
     BigDecimal seconds = Sentence.decimal(works / TENTHS, 1);
-    return trials.remedy(
-        "--ready " + seconds,
-        Sentence.of(
-            "with {0} seconds of rest before entries (winds at least catch breath)", seconds),
-        ready(works));
+    return trials.remedy(new Change.Rest(seconds), ready(works));
   }
 
   private Brief ready(int tenths) {
@@ -124,12 +111,8 @@ final class RuleRemedies {
     List<Remedy> found = new ArrayList<>();
     for (Hocket hocket : Hocket.values()) {
       if (hocket != Hocket.NO && rules.hocket() == Hocket.NO && brief.players().size() > 1) {
-        String by = hocket.name().toLowerCase(Locale.ROOT);
         trials
-            .remedy(
-                "--hocket " + by,
-                Sentence.of("with pairs who take turns by the {0}", Sentence.name(by)),
-                brief.with(rules.with(hocket)))
+            .remedy(new Change.Turns(hocket), brief.with(rules.with(hocket)))
             .ifPresent(found::add);
       }
     }

@@ -2,7 +2,6 @@ package stafette.work;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
@@ -31,12 +30,12 @@ public final class Samples {
     String name = title.toLowerCase(Locale.ROOT).replace(' ', '-') + ".musicxml";
     Path file = folder.resolve(name);
     try (InputStream sample = open(name)) {
-      Files.createDirectories(folder);
-      FileDoor.write(file, sample.readAllBytes(), true);
+      FileDoor.makeFolderOf(file);
+      FileDoor.write(file, sample.readAllBytes(), true, Proof.BYTES);
       return file;
     } catch (IOException e) {
       throw Refusal.ofFile(
-          Sentence.of("{0}: can't be written ({1})", file, String.valueOf(e.getMessage())));
+          Sentence.of("{0}: can't be read ({1})", file, Trouble.with(e)));
     }
   }
 

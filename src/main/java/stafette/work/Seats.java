@@ -35,14 +35,15 @@ public final class Seats {
       Matcher metres = METRES.matcher(entry.substring(colon + 1).trim());
       if (name.isEmpty() || !metres.matches()) {
         throw Refusal.wrongUse(
-            "--seats \""
-                + entry.trim()
-                + "\": write a player and metres across and back, such as \"Flute 1: -2 3.5; Clarinet 1: 4 6\"");
+            Sentence.of(
+                "write a player and metres across and back, such as \"Flute 1: -2 3.5; Clarinet 1:"
+                    + " 4 6\", not \"{0}\"",
+                entry.trim()));
       }
       Seat seat =
           new Seat(Double.parseDouble(metres.group(1)), Double.parseDouble(metres.group(2)));
       if (of(name, seats).isPresent()) {
-        throw Refusal.wrongUse("--seats: " + name + " has two seats; keep one of them");
+        throw Refusal.wrongUse(Sentence.of("{0} has two seats; keep one of them", name));
       }
       seats.put(name, seat);
     }
@@ -61,8 +62,8 @@ public final class Seats {
       if (names.stream().noneMatch(player -> Spelling.same(player, name))) {
         throw Refusal.wrongUse(
             Sentence.of(
-                "--seats: {0} is none of the players, who are {1}; correct the name or leave it"
-                    + " out",
+                "{0} has a seat but is none of the players, who are {1}; correct the name or leave"
+                    + " it out",
                 name, Sentence.list(names)));
       }
     }

@@ -3,6 +3,7 @@ package stafette.work;
 import java.util.List;
 import java.util.stream.Stream;
 import stafette.time.Rational;
+import stafette.words.Sentence;
 
 /** How people say what they want to hear. */
 public final class SoundWish {
@@ -12,24 +13,15 @@ public final class SoundWish {
   private SoundWish() {}
 
   /**
-   * Reads "on" or "off".
+   * Reads "Flute 1, Flute 2".
    *
-   * @throws Refusal if it is neither
+   * @throws Refusal if nobody is named
    */
-  public static boolean spread(String text) throws Refusal {
-    return switch (text) {
-      case "on" -> true;
-      case "off" -> false;
-      default -> throw Refusal.wrongUse("--spread is on or off, not \"" + text + "\"");
-    };
-  }
-
-  /** Reads "Flute 1, Flute 2". */
-  public static List<String> names(String option, String text) throws Refusal {
+  public static List<String> names(String text) throws Refusal {
     List<String> names =
         Stream.of(text.split(",", -1)).map(String::trim).filter(name -> !name.isEmpty()).toList();
-    if (names.isEmpty() && !text.isEmpty()) {
-      throw Refusal.wrongUse(option + ": name players, such as \"Flute 1, Flute 2\"");
+    if (names.isEmpty()) {
+      throw Refusal.wrongUse(Sentence.of("name players, such as \"Flute 1, Flute 2\""));
     }
     return names;
   }
@@ -48,15 +40,13 @@ public final class SoundWish {
         return percent.dividedBy(100);
       }
     } catch (NumberFormatException e) {
-      throw noSpeed(text);
+      throw noSpeed();
     }
-    throw noSpeed(text);
+    throw noSpeed();
   }
 
-  private static Refusal noSpeed(String text) {
+  private static Refusal noSpeed() {
     return Refusal.wrongUse(
-        "--speed \""
-            + text
-            + "\": write a share of the plan's tempo from 10% to 400%, such as 50%");
+        Sentence.of("write a share of the plan's tempo from 10% to 400%, such as 50%"));
   }
 }

@@ -22,6 +22,7 @@ import stafette.plan.Seat;
 import stafette.split.SplitResult;
 import stafette.split.Splitter;
 import stafette.split.Workbench;
+import stafette.words.Fault;
 
 /** Splits a line among players, and has every plan judged again before anybody sees it. */
 public final class SplitLine {
@@ -204,16 +205,18 @@ public final class SplitLine {
     Brief brief = briefing.brief();
     long start = System.nanoTime();
     BooleanSupplier over = after(start, request.searchSeconds());
+    BooleanSupplier ends = () -> stop.getAsBoolean() || over.getAsBoolean();
     SplitResult result =
-        Splitter.split(
-            brief, workbench, () -> stop.getAsBoolean() || over.getAsBoolean(), progress);
+        Fault.at(
+            () -> brief.line().placeOf(0).inWords(),
+            () -> Splitter.split(brief, workbench, ends, progress));
     double seconds = (System.nanoTime() - start) / 1e9;
     Outcome outcome =
         new Outcome(
             briefing.score(),
             brief,
             result,
-            planOf(result).map(SplitLine::judged),
+            result.found().map(SplitLine::judged),
             seconds,
             briefing.seats(),
             briefing.measured().freed(),
@@ -224,11 +227,6 @@ public final class SplitLine {
 
   static BooleanSupplier after(long startNanos, double seconds) {
     return () -> System.nanoTime() - startNanos > seconds * 1e9;
-  }
-
-  private static Optional<Plan> planOf(SplitResult result) {
-    return result.match(
-        best -> Optional.of(best.plan()), none -> Optional.empty(), stopped -> stopped.plan());
   }
 
   /**

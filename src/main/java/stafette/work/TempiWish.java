@@ -11,6 +11,7 @@ import java.util.stream.LongStream;
 import stafette.time.BeatUnit;
 import stafette.time.Rational;
 import stafette.time.TempoMark;
+import stafette.words.Sentence;
 
 /**
  * Several tempi as people ask for them.
@@ -44,17 +45,13 @@ public record TempiWish(Optional<BeatUnit> unit, long slowest, long fastest, Opt
     Matcher form = FORM.matcher(text.trim());
     if (!form.matches()) {
       throw Refusal.wrongUse(
-          "--tempi \""
-              + text
-              + "\": write SLOWEST-FASTEST or SLOWEST-FASTEST/STEP, such as 80-120/4");
+          Sentence.of("write SLOWEST-FASTEST or SLOWEST-FASTEST/STEP, such as 80-120/4"));
     }
     Optional<BeatUnit> unit = Optional.ofNullable(form.group(1)).flatMap(BeatUnit::parse);
     if (form.group(1) != null && unit.isEmpty()) {
-      throw Refusal.wrongUse(
-          "--tempi \"" + text + "\": \"" + form.group(1).trim() + "\" is no note value");
+      throw Refusal.wrongUse(Sentence.of("\"{0}\" is no note value", form.group(1).trim()));
     }
     return checked(
-        text,
         new TempiWish(
             unit,
             Long.parseLong(form.group(2)),
@@ -62,23 +59,17 @@ public record TempiWish(Optional<BeatUnit> unit, long slowest, long fastest, Opt
             Optional.ofNullable(form.group(4)).map(Long::parseLong)));
   }
 
-  private static TempiWish checked(String text, TempiWish wish) throws Refusal {
+  private static TempiWish checked(TempiWish wish) throws Refusal {
     if (wish.slowest < 1 || wish.fastest > FASTEST || wish.fastest < wish.slowest) {
       throw Refusal.wrongUse(
-          "--tempi \""
-              + text
-              + "\": tempi lie between 1 and 2000 a minute, the slowest comes first");
+          Sentence.of("tempi lie between 1 and 2000 a minute, the slowest comes first"));
     }
     if (wish.step.isPresent() && wish.step.get() < 1) {
-      throw Refusal.wrongUse("--tempi \"" + text + "\": the step is at least 1");
+      throw Refusal.wrongUse(Sentence.of("the step is at least 1"));
     }
     if (wish.marks().size() > MOST) {
       throw Refusal.wrongUse(
-          "--tempi \""
-              + text
-              + "\": at most "
-              + MOST
-              + " tempi; write a larger step after a stroke, such as /4");
+          Sentence.of("at most {0} tempi; write a larger step after a stroke, such as /4", MOST));
     }
     return wish;
   }

@@ -7,7 +7,6 @@ import stafette.score.Line;
 import stafette.time.BeatUnit;
 import stafette.time.Rational;
 import stafette.time.TempoMark;
-import stafette.words.Sentence;
 
 /**
  * The fastest slower tempo at which a plan was found, in whole beats a minute. Slower is not always
@@ -69,10 +68,7 @@ final class TempoRemedy {
     long fastest = works;
     boolean small = fastest >= SMALL_CHANGE * present.perMinute().toDouble();
     return trials
-        .remedy(
-            "--tempo " + fastest,
-            Sentence.of("at {0}, now {1}", mark(fastest), present),
-            at(fastest))
+        .remedy(new Change.Tempo(mark(fastest), present), at(fastest))
         .map(remedy -> new Slower(fastest, small, remedy));
   }
 

@@ -6,6 +6,7 @@ import stafette.time.BeatUnit;
 import stafette.time.Position;
 import stafette.time.Rational;
 import stafette.time.TempoMark;
+import stafette.words.Sentence;
 
 /**
  * A tempo as people ask for it.
@@ -29,26 +30,24 @@ public record TempoWish(Optional<BeatUnit> unit, Rational perMinute) {
       unit = BeatUnit.parse(text.substring(0, equals));
       if (unit.isEmpty()) {
         throw Refusal.wrongUse(
-            "tempo \""
-                + text
-                + "\": \""
-                + text.substring(0, equals).trim()
-                + "\" is no note value; write half, quarter, eighth, 16th, with \"dotted\" before it if it has a dot");
+            Sentence.of(
+                "\"{0}\" is no note value; write half, quarter, eighth, 16th, with \"dotted\" before"
+                    + " it if it has a dot",
+                text.substring(0, equals).trim()));
       }
     }
-    return new TempoWish(unit, number(text, text.substring(equals + 1)));
+    return new TempoWish(unit, number(text.substring(equals + 1)));
   }
 
-  private static Rational number(String text, String digits) throws Refusal {
+  private static Rational number(String digits) throws Refusal {
     Rational value;
     try {
       value = Rational.parse(digits);
     } catch (NumberFormatException e) {
-      throw Refusal.wrongUse(
-          "tempo \"" + text + "\": write a number such as 92, or \"dotted quarter = 92\"");
+      throw Refusal.wrongUse(Sentence.of("write a number such as 92, or \"dotted quarter = 92\""));
     }
     if (value.compareTo(SLOWEST) < 0 || value.compareTo(FASTEST) > 0) {
-      throw Refusal.wrongUse("tempo \"" + text + "\": a tempo lies between 1 and 2000 a minute");
+      throw Refusal.wrongUse(Sentence.of("a tempo lies between 1 and 2000 a minute"));
     }
     return value;
   }

@@ -15,6 +15,8 @@ import stafette.plan.Rules;
 import stafette.score.Line;
 import stafette.score.Score;
 import stafette.split.Thinner;
+import stafette.words.Sentence;
+import stafette.words.Settable;
 
 /** Finds what players can keep of a line in the background. */
 public final class ThinLine {
@@ -80,7 +82,10 @@ public final class ThinLine {
       if (relay.brief().players().stream()
           .anyMatch(player -> player.name().equalsIgnoreCase(wish.name()))) {
         throw Refusal.wrongUse(
-            "--colour: " + wish.name() + " is one of --players already; leave one of the two out");
+            Sentence.of(
+                "{0} is to colour the line{1} and is one of its players{2} already; leave one of the"
+                    + " two out",
+                wish.name(), Settable.COLOUR, Settable.PLAYERS));
       }
       refuseTheSource(wish, relay.score().score(), relay.brief().line());
     }
@@ -103,10 +108,10 @@ public final class ThinLine {
         .filter(part -> part.id().equals(line.source().part()))
         .isPresent()) {
       throw Refusal.wrongUse(
-          "--colour: the line is "
-              + wish.name()
-              + "'s own, and thinned there it could not be split again; split it first, then run"
-              + " thin on what was written");
+          Sentence.of(
+              "{0} can't colour the line{1}: it is {0}'s own, and thinned there it could not be"
+                  + " split again; split it first, then thin it in what was written",
+              wish.name(), Settable.COLOUR));
     }
   }
 

@@ -2,10 +2,8 @@ package stafette.work;
 
 import java.util.Optional;
 import stafette.plan.Brief;
-import stafette.plan.Plan;
 import stafette.split.AnyPlan;
 import stafette.split.Splitter;
-import stafette.words.Sentence;
 
 /** Tries changed briefs, each in its share of the time. */
 final class Trials {
@@ -27,14 +25,13 @@ final class Trials {
   }
 
   /** The remedy that a change is, if a plan is found. */
-  Optional<Remedy> remedy(String option, Sentence change, Brief brief) {
+  Optional<Remedy> remedy(Change change, Brief brief) {
     if (time.isOver()) {
       return Optional.empty();
     }
-    Optional<Plan> plan =
-        Splitter.split(brief, time.share(next()))
-            .match(best -> Optional.of(best.plan()), none -> Optional.empty(), s -> s.plan());
-    return plan.map(found -> Remedy.of(option, change, SplitLine.judged(found)));
+    return Splitter.split(brief, time.share(next()))
+        .found()
+        .map(found -> new Remedy(change, SplitLine.judged(found)));
   }
 
   private int next() {

@@ -11,8 +11,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import stafette.json.PlanFile;
-import stafette.words.UnreadableFile;
 import stafette.words.Sentence;
 
 /**
@@ -120,11 +118,10 @@ public final class Unfinished implements AutoCloseable {
 
   private static Optional<String> score(Path file) {
     try {
-      return Optional.of(
-              Path.of(PlanFile.read(file.toString(), FileDoor.read(file)).score().file()))
+      return Optional.of(Path.of(OpenPlan.parsed(file).score().file()))
           .map(Path::getFileName)
           .map(Path::toString);
-    } catch (UnreadableFile | Refusal e) {
+    } catch (Refusal e) {
       return Optional.empty();
     }
   }
@@ -157,7 +154,7 @@ public final class Unfinished implements AutoCloseable {
    * @throws Refusal if it can't be read or written
    */
   public void copy(Left left, Path to) throws Refusal {
-    FileDoor.write(to, FileDoor.read(left.file()), true);
+    FileDoor.write(to, FileDoor.read(left.file()), true, Proof.BYTES);
   }
 
   /** Gives all places back; the files in them stay for the next time. */

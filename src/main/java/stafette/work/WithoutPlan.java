@@ -25,7 +25,7 @@ final class WithoutPlan {
       double secondsLeft,
       BooleanSupplier stop)
       throws Refusal {
-    if (!(outcome.result() instanceof SplitResult.None none)) {
+    if (!outcome.result().isNone()) {
       return outcome;
     }
     Allotment all = Allotment.ofSeconds(secondsLeft, stop);
@@ -34,7 +34,7 @@ final class WithoutPlan {
     return new SplitLine.Outcome(
         outcome.score(),
         outcome.brief(),
-        smallest.isEmpty() ? none : new SplitResult.None(smallest),
+        smallest.isEmpty() ? outcome.result() : new SplitResult.None(smallest),
         outcome.plan(),
         outcome.searchSeconds(),
         outcome.seats(),

@@ -3,13 +3,14 @@ package stafette.work;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 import stafette.check.Kept;
 import stafette.check.ThinnedPart;
 import stafette.limits.Catalogue;
 import stafette.limits.Instrument;
 import stafette.musicxml.Background;
+import stafette.musicxml.MusicXmlReader;
 import stafette.musicxml.ScoreWriter;
+import stafette.musicxml.UnreadableScore;
 import stafette.musicxml.UnwritablePlan;
 import stafette.musicxml.Written;
 import stafette.plan.Plan;
@@ -38,31 +39,6 @@ public final class WriteScore {
    * @param changes a sentence for each part that was changed; empty if the score had it all already
    */
   public record Saved(Path file, List<Sentence> changes) {}
-
-  /**
-   * The target of a command's options; empty if nothing is to be written.
-   *
-   * @throws Refusal if it would overwrite the score itself without being asked to, or another file
-   *     without force
-   */
-  public static Optional<Target> target(
-      Path score, @Nullable Path out, boolean inPlace, boolean force) throws Refusal {
-    if (inPlace) {
-      if (out != null && !FileDoor.same(score, out)) {
-        throw Refusal.wrongUse("--in-place writes into " + score + "; leave out -o, or --in-place");
-      }
-      return Optional.of(new Target(score, true));
-    }
-    if (out == null) {
-      return Optional.empty();
-    }
-    if (FileDoor.same(score, out)) {
-      throw Refusal.ofFile(
-          Sentence.of("{0}: is the score itself; name another file, or say --in-place", out));
-    }
-    FileDoor.refuseToReplace(out, force);
-    return Optional.of(new Target(out, force));
-  }
 
   /**
    * Writes.
@@ -100,7 +76,8 @@ public final class WriteScore {
       Target target)
       throws Refusal {
     Written written = written(score, plan, background, treatment, limits);
-    FileDoor.write(target.file(), written.bytes(), target.replace());
+    FileDoor.write(
+        target.file(), written.bytes(), target.replace(), bytes -> readAgain(bytes, score));
     return new Saved(target.file(), written.changes());
   }
 
@@ -120,6 +97,15 @@ public final class WriteScore {
           player -> neighbour(player, score.score(), limits.catalogue()));
     } catch (UnwritablePlan e) {
       throw Refusal.ofFile(Sentence.of("{0}: {1}", score.file(), e.inWords()));
+    }
+  }
+
+  /** What can't be read again is our fault, and replaces nothing. */
+  static Score readAgain(byte[] written, OpenScore score) {
+    try {
+      return MusicXmlReader.read(written, score.tremolo(), false).score();
+    } catch (UnreadableScore e) {
+      throw new IllegalStateException("what would be written can't be read", e);
     }
   }
 

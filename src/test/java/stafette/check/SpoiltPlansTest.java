@@ -275,6 +275,33 @@ class SpoiltPlansTest {
     assertEquals(List.of(REST), kinds(LINE, busy(-1_500_000, -499_999)));
   }
 
+  /** Two that share an edge share no time; there only the rest between them may be too short. */
+  @Test
+  void what_the_score_gives_may_touch_an_entry_where_no_rest_is_asked_for() {
+    Player before = busy(-1_500_000, 0);
+    assertEquals(List.of(REST), kinds(LINE, before));
+    Plan plan = alone(LINE, before);
+    assertEquals(List.of(), kinds(new Plan(readyAtOnce(plan.brief()), plan.segments())));
+    assertEquals(
+        List.of(BUSY),
+        kinds(new Plan(readyAtOnce(alone(LINE, busy(-1_500_000, 1)).brief()), plan.segments())));
+    assertEquals(List.of(BUSY), kinds(LINE, busy(7_999_999, 9_000_000)));
+  }
+
+  /** One leaves a relay with the note that ends where its entry into the other one stands. */
+  @Test
+  void a_players_own_segments_may_touch_where_no_rest_is_asked_for() {
+    List<Segment> segments =
+        List.of(new Segment(0, 0, 0, 16), new Segment(1, 0, 16, 17), new Segment(0, 0, 17, 63));
+    Brief brief = Invented.brief(LINE, ONE, TWO);
+    assertEquals(List.of(REST), kinds(new Plan(brief, segments)));
+    assertEquals(List.of(), kinds(new Plan(readyAtOnce(brief), segments)));
+  }
+
+  private static Brief readyAtOnce(Brief brief) {
+    return brief.with(brief.rules().withReady(0));
+  }
+
   private static Player busy(long from, long to) {
     return with(Invented.player("One", PIPE, 10, 8, 20, 8), new Busy(from, to, List.of(from)));
   }

@@ -133,8 +133,8 @@ class ExplainTest {
 
   @Test
   void a_seat_for_nobody_or_of_no_figures_is_refused() {
-    assertRefused("Tuba is none of the players", "Tuba: 1 2");
-    assertRefused("metres across and back", "Flute 1: here");
+    assertRefused("Tuba has a seat but is none of the players", "Tuba: 1 2");
+    assertRefused("--seats \"Flute 1: here\": write a player and metres", "Flute 1: here");
     assertRefused("metres across and back", "Flute 1: 1 -2");
     assertRefused("metres across and back", "1 2");
     assertRefused("two seats", "Flute 1: 1 2; FLUTE 1: 2 2");

@@ -1,7 +1,6 @@
 package stafette.cli;
 
 import java.io.ByteArrayOutputStream;
-import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import java.util.function.LongSupplier;
@@ -24,11 +23,7 @@ record Ran(int exitCode, String out, String err) {
     ByteArrayOutputStream err = new ByteArrayOutputStream();
     int exitCode =
         Commands.run(
-            new Output(
-                new PrintStream(out, true, StandardCharsets.UTF_8),
-                new PrintStream(err, true, StandardCharsets.UTF_8),
-                StandardCharsets.UTF_8,
-                nanoClock),
+            Output.of(out, err, StandardCharsets.UTF_8, nanoClock),
             file -> Optional.of("no window here: " + file),
             args);
     return new Ran(

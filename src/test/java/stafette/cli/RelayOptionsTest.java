@@ -37,10 +37,19 @@ class RelayOptionsTest {
 
   @Test
   void a_lock_that_says_nothing_or_names_nobody_is_refused() {
-    for (String lock : List.of("Flute 1", "not handoff: 5.1", "Flute 9: 5.1-6.1", "Flute 1: 4.1")) {
+    for (String lock :
+        List.of(
+            "Flute 1",
+            "not handoff: 5.1",
+            "Flute 9: 5.1-6.1",
+            "Flute 1: 4.1",
+            "handoff: 5.1",
+            "handoff: 5.1-5.2",
+            "handoff: 6.4+5/6",
+            "handoff: 5.3-5.2")) {
       Ran ran = split("5-6", "--lock", lock);
       assertEquals(2, ran.exitCode(), lock);
-      assertTrue(ran.err().contains("--lock \"" + lock + "\""), ran.err());
+      assertTrue(ran.err().contains("lock \"" + lock + "\": "), ran.err());
     }
   }
 

@@ -121,8 +121,8 @@ class SoundOptionsTest {
     String mid = folder.resolve("x.mid").toString();
     return Stream.of(
             wrong("into .wav or .mid", folder.resolve("x.ogg").toString()),
-            wrong("on or off, not \"some\"", wav, "--spread", "some"),
-            wrong("from 10% to 400%", wav, "--speed", "half"),
+            wrong("--spread \"some\": write on or off", wav, "--spread", "some"),
+            wrong("--speed \"half\": write a share", wav, "--speed", "half"),
             wrong("from 10% to 400%", wav, "--speed", "50"),
             wrong("from 10% to 400%", wav, "--speed", "0%"),
             wrong("from 10% to 400%", wav, "--speed", "401%"),
@@ -131,9 +131,9 @@ class SoundOptionsTest {
             wrong("Tuba is none of the players; it is played by Flute 1", wav, "--solo", "Tuba"),
             wrong("Clarinet 1 has nothing to play", wav, "--mute", "Clarinet 1"),
             wrong("leave nobody to hear", wav, "--mute", "Flute 1, Flute 2"),
-            wrong("name players", wav, "--solo", ","),
-            wrong("leave out --solo and --mute", wav, "--compare", "--solo", "Flute 1"),
-            wrong("has notes only", mid, "--bank", text.toString()),
+            wrong("--solo \",\": name players", wav, "--solo", ","),
+            wrong("leave out who is heard alone (--solo)", wav, "--compare", "--solo", "Flute 1"),
+            wrong("a soundbank (--bank) gives", mid, "--bank", text.toString()),
             new Case(Commands.FILE, "is no soundbank", sound(wav, "--bank", text.toString())),
             new Case(Commands.FILE, "no such file", sound(wav, "--bank", "nowhere.sf2")),
             new Case(Commands.FILE, "exists already", sound(there.toString())),

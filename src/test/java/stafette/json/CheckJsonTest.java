@@ -70,7 +70,8 @@ class CheckJsonTest {
         List.of(
             judged(REED, 1.2, Ease.BEYOND),
             judged(REED, 0.8, Ease.DEMANDING),
-            judged(PIPE, 1.1, Ease.BEYOND)));
+            judged(PIPE, 1.1, Ease.BEYOND)),
+        Optional.of("split score.musicxml --part P1 --bars \"#1-#1\" --players \"Reed 1\""));
   }
 
   private static Judged judged(Instrument instrument, double use, Ease ease) {

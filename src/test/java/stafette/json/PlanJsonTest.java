@@ -77,6 +77,7 @@ class PlanJsonTest {
     Reason reason = new Reason(Optional.empty(), Sentence.of("three flutes would do"));
     String text =
         PlanJson.of(
+                "Stafette 1",
                 SCORE,
                 plan(line()).brief(),
                 new SplitResult.None(List.of(reason)),
@@ -219,7 +220,7 @@ class PlanJsonTest {
             + " handoffs, strain, blend, players, regular, found \"luck\"",
         "\"assurance\": 84§\"assurance\": 100§plan.json, settings: assurance must be above 0 and"
             + " below 100, found 100",
-        "\"staff\": 1§\"staff\": 0§plan.json, line: staff must be a whole number from 1, found 0",
+        "\"staff\": 1§\"staff\": 0§plan.json, line: staff must be a whole number from 1 to 1000000, found 0",
         "\"format\": \"stafette-plan\"§\"format\": \"x\"§plan.json: format must be"
             + " \"stafette-plan\"",
         "\"version\": 1§\"version\": 2§plan.json: is of a later version; open it with a newer"
@@ -305,6 +306,7 @@ class PlanJsonTest {
             Sentence.of("nothing"),
             Sentence.of("the rate of Flute 1"));
     return PlanJson.of(
+            "Stafette 1",
             SCORE,
             plan.brief(),
             new SplitResult.Best(plan, 0),

@@ -58,6 +58,17 @@ class PlayersFileTest {
   }
 
   @Test
+  void a_technique_that_is_there_twice_is_told_and_not_read_twice() {
+    String figures = "{ \"name\": \"sautille\", \"peak\": 12, \"sustained\": 9.5, \"recovery\": 5, \"moving\": 11 }";
+    String twice = TWO.replace(figures, figures + ", " + figures);
+    UnreadableFile unreadable = assertThrows(UnreadableFile.class, () -> read(twice));
+    assertEquals(
+        List.of(
+            "players.json, player 2, technique 2: 'sautillé' is there twice; keep one of them"),
+        unreadable.problems());
+  }
+
+  @Test
   void a_seat_may_be_given_and_must_be_whole() throws Exception {
     String seated = TWO.replace("\"level\": 90,", "\"seat\": {\"across\": -3, \"back\": 4.5},");
     Schemas.assertValid("players", seated);

@@ -93,7 +93,7 @@ class InksTest {
   @Test
   void pdf_has_the_words_of_the_drawing_and_its_fonts_inside_and_no_images() throws IOException {
     List<Drawing> pages = InventedRelays.drawn(PLAN, Paper.A4, true);
-    try (PDDocument pdf = Loader.loadPDF(PdfInk.pdf(pages, "title"))) {
+    try (PDDocument pdf = Loader.loadPDF(PdfInk.pdf(pages, "title", "Stafette 1"))) {
       assertEquals(pages.size(), pdf.getNumberOfPages());
       String text = new PDFTextStripper().getText(pdf);
       for (String words : List.of("Piano, bars 1–8", "Player 1", "Player 3", "quarter = 92")) {
@@ -112,7 +112,7 @@ class InksTest {
   @Test
   void a_name_in_letters_that_no_font_has_does_not_stop_the_pdf() throws IOException {
     Mark words = new Mark.Words("Flöte 1 笛", 10, 10, 8, Face.BOLD, Ink.FULL);
-    byte[] bytes = PdfInk.pdf(List.of(new Drawing(90, 20, "笛", List.of(words))), "笛");
+    byte[] bytes = PdfInk.pdf(List.of(new Drawing(90, 20, "笛", List.of(words))), "笛", "Stafette 1");
     try (PDDocument pdf = Loader.loadPDF(bytes)) {
       assertTrue(new PDFTextStripper().getText(pdf).contains("Flöte 1"));
     }
@@ -149,8 +149,8 @@ class InksTest {
       assertEquals(SvgInk.svg(sheet(PLAN, notes)), SvgInk.svg(sheet(PLAN, notes)));
       assertArrayEquals(PngInk.png(sheet(PLAN, notes), 1), PngInk.png(sheet(PLAN, notes), 1));
       assertArrayEquals(
-          PdfInk.pdf(InventedRelays.drawn(PLAN, Paper.A4, notes), "t"),
-          PdfInk.pdf(InventedRelays.drawn(PLAN, Paper.A4, notes), "t"));
+          PdfInk.pdf(InventedRelays.drawn(PLAN, Paper.A4, notes), "t", "Stafette 1"),
+          PdfInk.pdf(InventedRelays.drawn(PLAN, Paper.A4, notes), "t", "Stafette 1"));
     }
   }
 

@@ -31,6 +31,13 @@ import stafette.time.Span;
 final class InventedRelays {
   private InventedRelays() {}
 
+  /** One player who plays a whole line. */
+  static Plan alone(Line line) {
+    return new Plan(
+        new Brief(line, players(1, line), Invented.rules()),
+        List.of(new Segment(0, 0, 0, line.count() - 1)));
+  }
+
   /** Players in turn, so many bars each, handing over on the first note of a bar. */
   static Plan rotation(int bars, int players, int barsEach) {
     Line line = sextuplets(bars);

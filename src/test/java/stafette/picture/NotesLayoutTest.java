@@ -7,6 +7,7 @@ import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import org.junit.jupiter.api.Test;
+import stafette.Invented;
 import stafette.check.RandomPlans;
 import stafette.plan.Hocket;
 import stafette.plan.Plan;
@@ -111,6 +112,14 @@ class NotesLayoutTest {
                 .count();
         assertEquals(2L * changes, figures, "seed " + seed);
       }
+    }
+  }
+
+  @Test
+  void a_line_of_one_note_has_room() {
+    Plan plan = InventedRelays.alone(Invented.line(1, 1, 120, i -> Invented.A4));
+    for (Paper paper : Paper.values()) {
+      assertEquals(1, music(InventedRelays.drawn(plan, paper, true).get(0)).size());
     }
   }
 

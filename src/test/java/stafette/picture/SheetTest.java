@@ -169,7 +169,7 @@ class SheetTest {
 
   @Test
   void fonts_are_embedded_and_nothing_is_a_bitmap() throws IOException {
-    try (PDDocument pdf = Loader.loadPDF(PdfInk.pdf(sheet(PLAN, Paper.A4), "title"))) {
+    try (PDDocument pdf = Loader.loadPDF(PdfInk.pdf(sheet(PLAN, Paper.A4), "title", "Stafette 1"))) {
       for (PDPage page : pdf.getPages()) {
         assertFalse(page.getResources().getXObjectNames().iterator().hasNext());
         for (COSName name : page.getResources().getFontNames()) {
@@ -182,7 +182,7 @@ class SheetTest {
   @Test
   void the_same_plan_and_date_give_the_same_bytes() {
     assertArrayEquals(
-        PdfInk.pdf(sheet(PLAN, Paper.A4), "t"), PdfInk.pdf(sheet(PLAN, Paper.A4), "t"));
+        PdfInk.pdf(sheet(PLAN, Paper.A4), "t", "Stafette 1"), PdfInk.pdf(sheet(PLAN, Paper.A4), "t", "Stafette 1"));
   }
 
   private static List<Plan> plans() {
@@ -209,7 +209,7 @@ class SheetTest {
 
   private static List<String> text(List<Drawing> pages) throws IOException {
     List<String> texts = new ArrayList<>();
-    try (PDDocument pdf = Loader.loadPDF(PdfInk.pdf(pages, "title"))) {
+    try (PDDocument pdf = Loader.loadPDF(PdfInk.pdf(pages, "title", "Stafette 1"))) {
       for (int i = 1; i <= pdf.getNumberOfPages(); i++) {
         PDFTextStripper stripper = new PDFTextStripper();
         stripper.setSortByPosition(true);

@@ -18,6 +18,7 @@ import stafette.limits.Capability;
 import stafette.limits.Instrument;
 import stafette.limits.Range;
 import stafette.plan.Brief;
+import stafette.plan.Busy;
 import stafette.plan.Handoff;
 import stafette.plan.Lock;
 import stafette.plan.OverlapRule;
@@ -245,6 +246,38 @@ class PlannerTest {
             best -> OptionalInt.of(best.cost()),
             none -> OptionalInt.empty(),
             stopped -> OptionalInt.empty());
+  }
+
+  /** Four seconds of sixteenths, with something of the player's own right before and after. */
+  @Test
+  void the_line_may_touch_what_the_score_gives_on_both_sides() {
+    Line line = Invented.line(2, 4, 120);
+    Brief touching = readyAtOnce(line, -1_000_000, 0, 4_000_000, 5_000_000);
+    Plan plan = best(touching);
+    assertEquals(List.of(new Segment(0, 0, 0, 31)), plan.segments());
+    assertTrue(Judge.judge(plan).holds());
+    assertEquals(OptionalInt.empty(), cost(readyAtOnce(line, -1_000_000, 1, 5_000_000, 6_000_000)));
+    assertEquals(
+        OptionalInt.empty(), cost(readyAtOnce(line, -1_000_000, 0, 3_999_999, 6_000_000)));
+  }
+
+  @Test
+  void the_place_where_nobody_is_free_is_not_the_one_beside_it() {
+    List<Reason> reasons =
+        reasons(readyAtOnce(Invented.line(1, 4, 120), -1_000_000, 0, 250_000, 375_000));
+    assertEquals("Piano, bar 1, beat 1+1/2", reasons.get(0).place().orElseThrow().toString());
+  }
+
+  private static Brief readyAtOnce(Line line, long from, long to, long again, long end) {
+    Player free = Invented.player("One", FLUTE, 10, 9, 20, 8);
+    Player busy =
+        new Player(
+            free.name(),
+            free.instrument(),
+            free.part(),
+            free.skills(),
+            List.of(new Busy(from, to, List.of(from)), new Busy(again, end, List.of(again))));
+    return new Brief(line, List.of(busy), Invented.rules().withReady(0));
   }
 
   /**

@@ -18,12 +18,15 @@ import org.junit.jupiter.api.Test;
 import stafette.Invented;
 import stafette.check.Judge;
 import stafette.check.Verdict;
+import stafette.limits.Technique;
 import stafette.plan.Brief;
 import stafette.plan.Busy;
 import stafette.plan.Hocket;
+import stafette.plan.Lock;
 import stafette.plan.Plan;
 import stafette.plan.Player;
 import stafette.plan.Rules;
+import stafette.plan.Skill;
 import stafette.score.Line;
 import stafette.score.Stroke;
 import stafette.time.Length;
@@ -127,6 +130,57 @@ class RelaysTest {
     assertTrue(Judge.judge(plan(brief)).holds());
   }
 
+  @Test
+  void nobody_hands_over_on_the_first_note_or_the_last() {
+    Line line = Invented.line(2, 4, 90);
+    for (int note : new int[] {0, line.count() - 1}) {
+      Brief brief = new Brief(line, List.of(flute(1), flute(2)), RULES);
+      List<Lock> lock = List.of(new Lock.At(0, note, note));
+      assertEquals(-1, cost(brief.with(RULES.with(lock))));
+      assertTrue(cost(brief.with(RULES.with(List.of(new Lock.At(0, 16, 16))))) >= 0);
+    }
+  }
+
+  /** Seven notes a second: too many for one, and in turns by stroke too few to bounce the bow. */
+  @Test
+  void the_lowest_rate_of_a_technique_is_that_of_the_strokes_that_each_of_a_pair_plays() {
+    Line line = Invented.line(1, 4, 105);
+    List<Player> players = List.of(bouncing(1, 6.9), bouncing(2, 6.9));
+    Brief brief = new Brief(line, players, RULES.with(Hocket.STROKE));
+    assertEquals(-1, cost(brief));
+    assertTrue(cost(brief.with(List.of(bouncing(1, 7.1), bouncing(2, 7.1)))) >= 0);
+    assertTrue(cost(brief.with(List.of(flute(1, 6.9), flute(2, 6.9)))) >= 0);
+  }
+
+  private static Player bouncing(int number, double peak) {
+    Technique plain = Invented.tonguing("sautille");
+    Technique bouncing =
+        new Technique(
+            plain.name(),
+            plain.act(),
+            plain.pitches(),
+            plain.slurs(),
+            plain.groups(),
+            false,
+            true,
+            plain.limit(),
+            6.7,
+            plain.factors(),
+            plain.source(),
+            plain.note());
+    Player player = flute(number, peak);
+    return new Player(
+        player.name(),
+        player.instrument(),
+        player.part(),
+        List.of(new Skill(bouncing, player.skills().get(0).capability())),
+        player.busy());
+  }
+
+  private static Player flute(int number, double peak) {
+    return Invented.player("Flute " + number, Invented.instrument("flute"), peak, 8, 20, 8);
+  }
+
   /** Four sixteenths on each of these quarters, at one quarter a second. */
   private static Line bars(int... quarters) {
     List<Stroke> strokes = new ArrayList<>();
@@ -150,7 +204,7 @@ class RelaysTest {
   }
 
   private static Player flute(int number) {
-    return Invented.player("Flute " + number, Invented.instrument("flute"), 13, 8, 20, 8);
+    return flute(number, 13);
   }
 
   private static Player with(Busy busy, int number) {

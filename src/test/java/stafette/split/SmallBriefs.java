@@ -71,7 +71,7 @@ final class SmallBriefs {
       int player = random.nextInt(brief.players().size());
       locks.add(
           switch (random.nextInt(4)) {
-            case 0 -> new Lock.At(relay, Math.max(1, first), Math.max(1, last));
+            case 0 -> new Lock.At(relay, first, random.nextInt(6) == 0 ? first - 1 : last);
             case 1 -> new Lock.Exactly(relay, player, skill(random), first, last);
             case 2 -> new Lock.In(relay, player, first, last);
             default -> new Lock.Out(relay, player, first, last);
@@ -218,7 +218,7 @@ final class SmallBriefs {
         false,
         true,
         new Limit(12, 1, 10, OptionalDouble.empty(), 8, OptionalDouble.empty()),
-        0,
+        random.nextInt(4) == 0 ? 2 + random.nextInt(60) / 10.0 : 0,
         random.nextBoolean()
             ? Map.of()
             : Map.of(Condition.HIGH_REGISTER, 0.93, Condition.LEAP, 0.91),

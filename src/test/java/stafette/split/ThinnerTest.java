@@ -323,6 +323,27 @@ class ThinnerTest {
     assertEquals(2, part.kept().orElseThrow().segments().size());
   }
 
+  /** A quarter of its own in the middle of the second bar, and nothing of the line in that beat. */
+  @Example
+  void what_the_score_gives_may_touch_what_is_kept_on_both_sides() {
+    Player free = Invented.player("Reed 1", Invented.instrument("reed"), 12, 10, 20, 8);
+    Player busy =
+        new Player(
+            free.name(),
+            free.instrument(),
+            free.part(),
+            free.skills(),
+            List.of(new Busy(2_500_000, 3_000_000, List.of(2_500_000L))));
+    ThinnedPart part =
+        Thinner.thin(Invented.line(2, 4, 120), busy, Invented.rules().withReady(0));
+    assertEquals(
+        List.of(
+            new ThinnedPart.Stretch(0, 19, Thinning.ALL, 20),
+            new ThinnedPart.Stretch(20, 23, Thinning.NOTHING, 0),
+            new ThinnedPart.Stretch(24, 31, Thinning.ALL, 8)),
+        part.stretches());
+  }
+
   @Example
   void out_of_range_nothing_is_kept() {
     Player player =

@@ -21,7 +21,6 @@ import stafette.limits.Source;
 import stafette.limits.Technique;
 import stafette.score.Transposition;
 import stafette.time.BeatUnit;
-import stafette.time.Length;
 import stafette.time.Rational;
 import stafette.time.TempoMark;
 
@@ -201,7 +200,7 @@ class PublishedFiguresTest {
   @CsvSource({"126, 8.4", "120, 8.0", "138, 9.2", "100, 6.6667", "121, 8.0667", "131, 8.7333"})
   void a_published_mark_is_that_rate(long quartersPerMinute, double strokesPerSecond) {
     TempoMark mark = new TempoMark(BeatUnit.QUARTER, Rational.of(quartersPerMinute));
-    double seconds = mark.seconds(Length.ofQuarters(1, 4)).toDouble();
+    double seconds = mark.seconds(Rational.of(1, 4)).toDouble();
     assertEquals(strokesPerSecond, 1 / seconds, 1e-4);
     assertEquals(quartersPerMinute * 4 / 60.0, 1 / seconds, 1e-9);
   }

@@ -2,6 +2,7 @@ package stafette.time;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.RoundingMode;
 import java.util.Map;
@@ -84,6 +85,32 @@ class TempoTest {
       expected = expected.plus(Rational.of(60).dividedBy(perMinute));
     }
     assertEquals(expected, TempoMap.of(marks).secondsAt(Position.ofQuarters(100, 1)));
+  }
+
+  @Test
+  void before_the_start_of_the_score_the_clock_runs_on_backwards() {
+    TempoMap map = TempoMap.constant(new TempoMark(BeatUnit.QUARTER, Rational.of(60)));
+    Position before = Position.ofQuarters(-1, 2);
+    assertEquals(Rational.of(-1, 2), map.secondsAt(before));
+    assertEquals(Rational.ONE, map.secondsOf(Span.of(before, Length.QUARTER)));
+  }
+
+  /** As a played tempo is written down: thousands of marks, no two of them alike. */
+  @Test
+  void thousands_of_odd_marks_do_not_make_endless_fractions() {
+    Map<Position, TempoMark> marks = new java.util.HashMap<>();
+    for (int i = 0; i < 4_000; i++) {
+      Rational perMinute = Rational.of(92_123_456_789L + 7_919L * i * i, 1_000_000_000);
+      marks.put(Position.ofQuarters(i, 1), new TempoMark(BeatUnit.QUARTER, perMinute));
+    }
+    TempoMap map = TempoMap.of(marks);
+    double seconds = 0;
+    for (TempoMark mark : marks.values()) {
+      seconds += 60 / mark.perMinute().toDouble();
+    }
+    Rational last = map.secondsAt(Position.ofQuarters(4_000, 1));
+    assertTrue(last.denominator().bitLength() < 5_000, () -> "" + last.denominator().bitLength());
+    assertEquals(seconds, last.toDouble(), 1e-6);
   }
 
   @Test

@@ -64,7 +64,8 @@ final class Clamps {
     }
     double middle = lanes.middle(player);
     double beyond = lanes.half() + port.px(BEYOND);
-    double foot = lock instanceof Lock.Out ? middle : middle + lanes.half() + port.px(BEYOND - 1);
+    double foot =
+        Lock.playing(lock).isPresent() ? middle + lanes.half() + port.px(BEYOND - 1) : middle;
     canvas.setLineWidth(port.px(THIN));
     canvas.setStroke(inks.join());
     canvas.strokeLine(Math.max(-APART, left), foot, Math.min(port.width() + APART, right), foot);

@@ -103,9 +103,8 @@ record ShownPlan(
   /** Whether the player of a segment must play some of it, though not just this segment. */
   boolean isPartlyLocked(Segment segment) {
     return locks()
-        .filter(lock -> !(lock instanceof Lock.Out))
         .filter(lock -> lock.relay() == segment.relay())
-        .filter(lock -> Lock.player(lock).stream().anyMatch(p -> p == segment.player()))
+        .filter(lock -> Lock.playing(lock).stream().anyMatch(p -> p == segment.player()))
         .anyMatch(lock -> lock.first() <= segment.last() && segment.first() <= lock.last());
   }
 

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import stafette.check.JudgedPlan;
 import stafette.plan.Handoff;
-import stafette.plan.Hocket;
 import stafette.plan.Lock;
 import stafette.plan.Plan;
 import stafette.plan.PlanEdit;
@@ -30,7 +29,8 @@ public final class ByHand {
             plan ->
                 plan.with(edit)
                     .ifPresentOrElse(
-                        changed -> keep(base, plan, changed), () -> refuse(why(edit, plan))));
+                        changed -> keep(base, plan, changed),
+                        () -> refuse(edit.match(new WhyNotByHand(plan)))));
   }
 
   private void keep(Desk base, Plan plan, Plan changed) {
@@ -44,29 +44,6 @@ public final class ByHand {
   private void refuse(Sentence why) {
     session.letGo();
     session.refused(why);
-  }
-
-  private static Sentence why(PlanEdit edit, Plan plan) {
-    if (edit instanceof PlanEdit.Move) {
-      return Sentence.of(
-          "the handoff can't go there: each player begins and ends later than the one before, with"
-              + " notes of their own");
-    }
-    if (edit instanceof PlanEdit.Split) {
-      return Sentence.of("it can't be divided there: both players need notes of their own");
-    }
-    if (edit instanceof PlanEdit.Give) {
-      return Sentence.of(
-          "this player can't take it: no technique of theirs fits the line, or the other half of"
-              + " these notes is theirs");
-    }
-    if (edit instanceof PlanEdit.Pair) {
-      return plan.brief().rules().hocket() == Hocket.NO
-          ? Sentence.of("the rules allow no hocket; allow one under Rules")
-          : Sentence.of(
-              "there is nobody else to share these notes with in a hocket, or they are too few");
-    }
-    return Sentence.of("the plan has no such place");
   }
 
   /** Tries an edit while it is being dragged; {@link #edit} keeps it, a let go doesn't. */

@@ -80,16 +80,12 @@ public record Desk(
 
   /** The plan that the last search found is on the desk unchanged and proven the best. */
   public boolean isOptimal() {
-    return result()
-        .map(result -> result.match(best -> true, none -> false, stopped -> false))
-        .orElse(false);
+    return result().map(SplitResult::isBest).orElse(false);
   }
 
   /** It is proven that there is no plan for what is asked. */
   public boolean isImpossible() {
-    return result()
-        .map(result -> result.match(best -> false, none -> true, stopped -> false))
-        .orElse(false);
+    return result().map(SplitResult::isNone).orElse(false);
   }
 
   /** Why there is no plan; nothing if there is one, or nobody has asked. */

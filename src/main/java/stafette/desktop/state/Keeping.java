@@ -66,7 +66,7 @@ final class Keeping {
       }
     } catch (Refusal e) {
       tell(e.inWords());
-    } catch (RuntimeException e) {
+    } catch (RuntimeException | Error e) {
       tell(Labour.fault(e));
       throw e;
     }

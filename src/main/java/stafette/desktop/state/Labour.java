@@ -3,6 +3,7 @@ package stafette.desktop.state;
 import java.util.concurrent.Executor;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Consumer;
+import stafette.words.Fault;
 import stafette.words.Sentence;
 import stafette.work.Refusal;
 
@@ -35,7 +36,14 @@ public final class Labour {
 
   /** What is said where the program is at fault. */
   public static Sentence fault(Throwable why) {
-    return Sentence.of("this should not happen: {0}", why.toString());
+    Sentence where = Fault.where(why);
+    Throwable what = Fault.what(why);
+    if (what instanceof OutOfMemoryError) {
+      return Fault.outOfMemory();
+    }
+    return where.isEmpty()
+        ? Sentence.of("this should not happen: {0}", what.toString())
+        : Sentence.of("{0}: this should not happen: {1}", where, what.toString());
   }
 
   /** Other work in the same place, which ends none of this. */

@@ -4,11 +4,13 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import stafette.plan.Plan;
 import stafette.words.Sentence;
 import stafette.work.ChangedPart;
 import stafette.work.LimitsInForce;
 import stafette.work.OpenLine;
+import stafette.work.Outputs;
 import stafette.work.Refusal;
 import stafette.work.Remembered;
 import stafette.work.Reports;
@@ -50,8 +52,7 @@ public final class Writing {
    */
   public ScoreChanges changes(Desk now) throws Refusal {
     OpenLine line = line(now);
-    return ScoreChanges.of(
-        line.score(), plan(now), now.source(), line.asked().line().tremolo(), limits);
+    return ScoreChanges.of(line.score(), plan(now), now.source(), limits);
   }
 
   /** Looks beside the window for the bars that writing would change; for none without a plan. */
@@ -74,9 +75,9 @@ public final class Writing {
    */
   public WriteScore.Saved write(Desk now, Path file) throws Refusal {
     OpenLine line = line(now);
-    WriteScore.Target target =
-        WriteScore.target(line.score().file(), file, false, true).orElseThrow();
-    return WriteScore.save(line.score(), plan(now), now.source(), limits, target);
+    outputs(now).add(file, true);
+    return WriteScore.save(
+        line.score(), plan(now), now.source(), limits, new WriteScore.Target(file, true));
   }
 
   /**
@@ -94,12 +95,22 @@ public final class Writing {
   /**
    * Keeps the plan in a file.
    *
-   * @throws Refusal if there is no line yet, or the file can't be written
+   * @throws Refusal if there is no line yet, the file is the score itself, or can't be written
    */
   public void savePlan(Path file) throws Refusal {
-    Reports.savePlan(line(desk.get()).outcome(desk.get().plan(), desk.get().found()), file, true);
+    OpenLine line = line(desk.get());
+    Outputs.beside(List.of(line.score().file())).add(file, true);
+    Reports.savePlan(line.outcome(desk.get().plan(), desk.get().found()), file, true);
     kept.accept(Kept.in(file));
     remembered.opened(file);
+  }
+
+  /** What is made of a desk may replace neither its score nor the plan file that it belongs to. */
+  public static Outputs outputs(Desk now) {
+    return Outputs.beside(
+        Stream.concat(
+                now.line().map(line -> line.score().file()).stream(), now.kept().file().stream())
+            .toList());
   }
 
   private static OpenLine line(Desk now) throws Refusal {

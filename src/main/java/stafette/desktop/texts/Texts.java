@@ -4,12 +4,14 @@ import java.math.BigDecimal;
 import java.text.MessageFormat;
 import java.text.NumberFormat;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.ResourceBundle;
 import java.util.stream.Stream;
 import stafette.check.Strain;
 import stafette.score.ToneChoice;
 import stafette.words.Sayable;
 import stafette.words.Sentence;
+import stafette.words.Settable;
 
 /** All words of the desktop, in the user's language; English where there is no translation. */
 public final class Texts {
@@ -64,10 +66,10 @@ public final class Texts {
 
   /** Which tones of chords. */
   public String tone(ToneChoice choice) {
-    if (choice instanceof ToneChoice.FromTop fromTop) {
-      return fromTop.number() == 1 ? get("tone.top") : get("tone.number", fromTop.number());
-    }
-    return get(choice instanceof ToneChoice.Bottom ? "tone.bottom" : "tone.all");
+    return choice.match(
+        all -> get("tone.all"),
+        bottom -> get("tone.bottom"),
+        fromTop -> fromTop.number() == 1 ? get("tone.top") : get("tone.number", fromTop.number()));
   }
 
   /** An instrument or a technique in the user's language. */
@@ -84,10 +86,34 @@ public final class Texts {
   }
 
   private String said(Object fact) {
+    if (fact instanceof Settable settable) {
+      return label(settable).map(key -> get("control", get(key))).orElse("");
+    }
     if (fact instanceof Sayable sayable) {
       return say(sayable);
     }
     return fact instanceof BigDecimal decimal ? figure(decimal) : fact.toString();
+  }
+
+  /** The label of the control that sets it; the window has none for some. */
+  private static Optional<String> label(Settable settable) {
+    return switch (settable) {
+      case TONES -> Optional.of("line.tone");
+      case PLAYERS, TECHNIQUES -> Optional.of("window.players");
+      case OVERLAP -> Optional.of("rules.overlap");
+      case REST -> Optional.of("rules.ready");
+      case FAVOUR -> Optional.of("rules.favour");
+      case INSTRUMENTS,
+          LIMITS,
+          COLOUR,
+          SOUNDBANK,
+          COMPARISON,
+          SOLO,
+          MUTE,
+          PAPER,
+          REPLACING ->
+          Optional.empty();
+    };
   }
 
   private String figure(BigDecimal decimal) {

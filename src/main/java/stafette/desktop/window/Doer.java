@@ -10,10 +10,12 @@ import stafette.desktop.playing.Wish;
 import stafette.desktop.state.Desk;
 import stafette.desktop.state.Labour;
 import stafette.desktop.state.Session;
+import stafette.desktop.state.Writing;
 import stafette.desktop.texts.Texts;
 import stafette.time.Rational;
 import stafette.work.ExportPlan;
 import stafette.work.OpenLine;
+import stafette.work.Outputs;
 import stafette.work.Remembered;
 import stafette.work.ScoreChanges;
 
@@ -160,6 +162,7 @@ final class Doer implements Tools.Actions {
   public void export(Tools.Export what) {
     Optional<JudgedPlan> judged = session.desk().plan();
     Optional<OpenLine> line = session.desk().line();
+    Outputs outputs = Writing.outputs(session.desk());
     if (judged.isEmpty() || line.isEmpty()) {
       words.rest();
     } else if (what == Tools.Export.SOUND && listener.heard().isEmpty()) {
@@ -170,7 +173,7 @@ final class Doer implements Tools.Actions {
           .ifPresent(
               file ->
                   session.toFile(
-                      exporting(what, judged.get(), line.get(), file),
+                      exporting(what, judged.get(), line.get(), file, outputs),
                       written ->
                           words.say(
                               written
@@ -181,9 +184,10 @@ final class Doer implements Tools.Actions {
 
   /** Writes a file; none if it is ended. */
   private Labour.Piece<Optional<Path>> exporting(
-      Tools.Export what, JudgedPlan judged, OpenLine line, Path file) {
+      Tools.Export what, JudgedPlan judged, OpenLine line, Path file, Outputs outputs) {
     ExportPlan.Heard heard = asHeardNow();
     return going -> {
+      outputs.add(file, true);
       boolean written = true;
       switch (what) {
         case TIMELINE -> ExportPlan.timeline(judged, file);

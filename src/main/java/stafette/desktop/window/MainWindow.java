@@ -168,9 +168,9 @@ public final class MainWindow {
     threads.aside(this::lookForLeft);
   }
 
-  /** Says that something went wrong that should not. */
+  /** Says that something went wrong that should not, on whatever thread it did. */
   public void failed(Throwable why) {
-    frame.warn(texts.say(Labour.fault(why)));
+    Platform.runLater(() -> frame.warn(texts.say(Labour.fault(why))));
   }
 
   private void lookForLeft() {

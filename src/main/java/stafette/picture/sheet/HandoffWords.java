@@ -51,13 +51,7 @@ final class HandoffWords {
   /** What helps: that others attack there and cover it, that it was kept on purpose. */
   String hint() {
     boolean kept =
-        plan.brief().rules().locks().stream()
-            .anyMatch(
-                lock ->
-                    lock instanceof Lock.At at
-                        && at.relay() == handoff.enters().relay()
-                        && at.first() == handoff.enters().first()
-                        && at.last() == handoff.leaves().last());
+        plan.brief().rules().locks().stream().anyMatch(lock -> Lock.keeps(lock, handoff));
     boolean covered = handoff.shared() > 0 && line().cover(handoff.leaves().last()) > 0;
     return (kept ? "kept" : "")
         + (kept && covered ? ", " : "")

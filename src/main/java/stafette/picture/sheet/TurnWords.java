@@ -142,9 +142,8 @@ final class TurnWords {
     return plan.brief().rules().locks().stream()
         .anyMatch(
             lock ->
-                !(lock instanceof Lock.Out)
-                    && lock.relay() == segment.relay()
-                    && Lock.player(lock).equals(OptionalInt.of(segment.player()))
+                lock.relay() == segment.relay()
+                    && Lock.playing(lock).equals(OptionalInt.of(segment.player()))
                     && segment.first() <= lock.first()
                     && lock.last() <= segment.last());
   }

@@ -15,6 +15,7 @@ import stafette.plan.SourceTreatment;
 import stafette.time.BeatUnit;
 import stafette.time.Rational;
 import stafette.time.TempoMark;
+import stafette.work.Change;
 import stafette.work.OpenLine;
 import stafette.work.Refusal;
 import stafette.work.Remedy;
@@ -46,12 +47,12 @@ class HelpingTest {
     Session session = desk.session();
     Desk before = session.desk();
     OpenLine asked = desk.line();
-    Set<String> kinds = new HashSet<>();
+    Set<Class<?>> kinds = new HashSet<>();
     for (Remedy remedy : before.remedies()) {
       if (Helping.canTake(remedy, before)) {
-        kinds.add(remedy.option().replaceFirst(" .*", ""));
+        kinds.add(remedy.change().getClass());
         new Helping(session).take(remedy);
-        assertTrue(desk.holds(), remedy.option());
+        assertTrue(desk.holds(), remedy.change().toString());
         assertEquals(remedy.plan().plan().segments(), desk.plan().segments());
         assertEquals(remedy.plan().verdict(), session.desk().plan().orElseThrow().verdict());
         assertEquals(desk.line().brief(), desk.plan().brief());
@@ -67,7 +68,13 @@ class HelpingTest {
       }
     }
     assertTrue(
-        kinds.containsAll(Set.of("--tempo", "--allow", "--hocket", "add")), kinds.toString());
+        kinds.containsAll(
+            Set.of(
+                Change.Tempo.class,
+                Change.Technique.class,
+                Change.Turns.class,
+                Change.Players.class)),
+        kinds.toString());
     assertEquals(List.of(), desk.refused());
   }
 
@@ -76,7 +83,7 @@ class HelpingTest {
     Opened desk = unplayable("Flute 1", "Flute 2", 200);
     Remedy slower =
         desk.session().desk().remedies().stream()
-            .filter(remedy -> remedy.option().startsWith("--tempo"))
+            .filter(remedy -> remedy.change() instanceof Change.Tempo)
             .findFirst()
             .orElseThrow();
     new Helping(desk.session()).take(slower);
@@ -92,7 +99,7 @@ class HelpingTest {
     Desk before = desk.session().desk();
     Remedy thinned =
         before.remedies().stream()
-            .filter(remedy -> remedy.option().startsWith("thin"))
+            .filter(remedy -> remedy.change() instanceof Change.Thinned)
             .findFirst()
             .orElseThrow();
     assertFalse(Helping.canTake(thinned, before));

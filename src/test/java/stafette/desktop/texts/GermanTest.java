@@ -239,7 +239,7 @@ class GermanTest {
     LimitsInForce limits = LimitsInForce.load(Optional.empty());
     Plan plan = outcome.plan().orElseThrow().plan();
     List<String> said =
-        ScoreChanges.of(outcome.score(), plan, SourceTreatment.CUE, Tremolo.AS_WRITTEN, limits)
+        ScoreChanges.of(outcome.score(), plan, SourceTreatment.CUE, limits)
             .sentences()
             .stream()
             .map(GERMAN::say)
@@ -296,7 +296,7 @@ class GermanTest {
 
   /** Without what is quoted, which the user has typed or a file says. */
   private static Set<String> words(String text) {
-    return Arrays.stream(text.replaceAll("„[^“]*“", "").split("[^\\p{L}]+"))
+    return Arrays.stream(text.replaceAll("„[^“]*“|\"[^\"]*\"", "").split("[^\\p{L}]+"))
         .filter(word -> word.length() > 1)
         .collect(Collectors.toCollection(TreeSet::new));
   }

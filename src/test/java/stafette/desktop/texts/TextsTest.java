@@ -22,6 +22,8 @@ import stafette.plan.Favour;
 import stafette.plan.Hocket;
 import stafette.plan.SourceTreatment;
 import stafette.score.Tremolo;
+import stafette.words.Sentence;
+import stafette.words.Settable;
 
 /** The words of the desktop: complete in each language, and none that nobody says. */
 class TextsTest {
@@ -47,6 +49,39 @@ class TextsTest {
         .results()
         .map(found -> found.group(1))
         .collect(Collectors.toCollection(TreeSet::new));
+  }
+
+  @Test
+  void a_sentence_names_the_control_beside_what_can_be_set() {
+    Sentence reason =
+        Sentence.of(
+            "every note can be played, but no chain of handoffs holds from the first to the last:"
+                + " overlaps, rests before entries or breaths don't fit together; add a player,"
+                + " allow wider overlaps{0}, less rest{1} or a slower tempo",
+            Settable.OVERLAP, Settable.REST);
+    String english = Texts.in(Locale.ENGLISH).say(reason);
+    assertTrue(
+        english.endsWith(
+            "allow wider overlaps (\"Notes both play at a handoff\"), less rest (\"Rest before an"
+                + " entry\") or a slower tempo"),
+        english);
+    String german = Texts.in(Locale.GERMAN).say(reason);
+    assertTrue(
+        german.endsWith(
+            "breitere Überlappungen („Noten, die beide spielen“), kürzere Pausen („Pause vor einem"
+                + " Einsatz“) oder ein langsameres Tempo erlauben"),
+        german);
+  }
+
+  @Test
+  void where_the_window_has_no_control_nothing_is_said() {
+    Sentence refusal =
+        Sentence.of(
+            "the limits know no instrument \"{0}\"; nearest: {1}{2}",
+            "fluta", Sentence.name("flute"), Settable.LIMITS);
+    assertEquals(
+        "the limits know no instrument \"fluta\"; nearest: flute",
+        Texts.in(Locale.ENGLISH).say(refusal));
   }
 
   @Test

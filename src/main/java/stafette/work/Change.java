@@ -1,0 +1,137 @@
+package stafette.work;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Locale;
+import stafette.check.Thinning;
+import stafette.limits.Instrument;
+import stafette.plan.Hocket;
+import stafette.plan.OverlapRule;
+import stafette.time.TempoMark;
+import stafette.words.Sayable;
+import stafette.words.Sentence;
+
+/** What a remedy changes; said as a condition, "with overlaps of 1 to 3 notes". */
+public sealed interface Change extends Sayable {
+  /** Asks what is asked of the kind at hand. */
+  <T> T match(Kinds<T> kinds);
+
+  /** What is asked of each kind. */
+  interface Kinds<T> {
+    T tempo(Tempo change);
+
+    T technique(Technique change);
+
+    T overlap(Overlap change);
+
+    T rest(Rest change);
+
+    T turns(Turns change);
+
+    T players(Players change);
+
+    T thinned(Thinned change);
+  }
+
+  /** Another tempo at the line's start. */
+  record Tempo(TempoMark mark, TempoMark present) implements Change {
+    @Override
+    public <T> T match(Kinds<T> kinds) {
+      return kinds.tempo(this);
+    }
+
+    @Override
+    public Sentence inWords() {
+      return Sentence.of("at {0}, now {1}", mark, present);
+    }
+  }
+
+  /** A technique that not everybody has, allowed to all who can. */
+  record Technique(String name) implements Change {
+    @Override
+    public <T> T match(Kinds<T> kinds) {
+      return kinds.technique(this);
+    }
+
+    @Override
+    public Sentence inWords() {
+      return Sentence.of("with {0} by all who can", Sentence.name(name));
+    }
+  }
+
+  /** Other overlaps. */
+  record Overlap(OverlapRule rule) implements Change {
+    @Override
+    public <T> T match(Kinds<T> kinds) {
+      return kinds.overlap(this);
+    }
+
+    @Override
+    public Sentence inWords() {
+      return rule.max().isPresent()
+          ? Sentence.of("with overlaps of {0} to {1} notes", rule.min(), rule.max().getAsInt())
+          : Sentence.of("with overlaps of {0} to a beat of notes", rule.min());
+    }
+  }
+
+  /** A shorter rest before entries. */
+  record Rest(BigDecimal seconds) implements Change {
+    @Override
+    public <T> T match(Kinds<T> kinds) {
+      return kinds.rest(this);
+    }
+
+    @Override
+    public Sentence inWords() {
+      return Sentence.of(
+          "with {0} seconds of rest before entries (winds at least catch breath)", seconds);
+    }
+  }
+
+  /** Pairs that take turns. */
+  record Turns(Hocket by) implements Change {
+    @Override
+    public <T> T match(Kinds<T> kinds) {
+      return kinds.turns(this);
+    }
+
+    @Override
+    public Sentence inWords() {
+      return Sentence.of(
+          "with pairs who take turns by the {0}",
+          Sentence.name(by.name().toLowerCase(Locale.ROOT)));
+    }
+  }
+
+  /** More players, all of one instrument. */
+  record Players(Instrument instrument, List<PlayerWish> more) implements Change {
+    public Players {
+      more = List.copyOf(more);
+    }
+
+    @Override
+    public <T> T match(Kinds<T> kinds) {
+      return kinds.players(this);
+    }
+
+    @Override
+    public Sentence inWords() {
+      return more.size() == 1
+          ? Sentence.of("with 1 more {0}", instrument)
+          : Sentence.of("with {0} more {1} players", more.size(), instrument);
+    }
+  }
+
+  /** Notes left out. */
+  record Thinned(Thinning pattern) implements Change {
+    @Override
+    public <T> T match(Kinds<T> kinds) {
+      return kinds.thinned(this);
+    }
+
+    @Override
+    public Sentence inWords() {
+      return Sentence.name("with the whole line thinned, " + pattern.text());
+    }
+  }
+}
