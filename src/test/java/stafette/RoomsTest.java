@@ -39,7 +39,10 @@ class RoomsTest {
     DOORS.put("check", List.of("words", "time", "score", "limits", "plan"));
     DOORS.put("split", List.of("words", "time", "score", "limits", "plan", "check"));
     DOORS.put("musicxml", List.of("words", "time", "score", "limits", "plan"));
-    DOORS.put("tables", List.of("words", "time", "score", "limits", "plan", "check"));
+    DOORS.put("tables", List.of("words", "time", "score", "limits", "plan"));
+    // writes down what was judged and chosen as it is: without check and split it needs a copy of
+    // each of their results
+    DOORS.put("json", List.of("words", "time", "score", "limits", "plan", "check", "split"));
     DOORS.put("sound", List.of("words", "time", "score", "limits", "plan", "check"));
     DOORS.put("picture", List.of("words", "time", "score", "limits", "plan", "check"));
     DOORS.put(
@@ -54,6 +57,7 @@ class RoomsTest {
             "split",
             "musicxml",
             "tables",
+            "json",
             "sound",
             "picture"));
     DOORS.put("cli", List.of("words", "time", "score", "limits", "plan", "check", "split", "work"));

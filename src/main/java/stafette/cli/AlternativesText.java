@@ -5,12 +5,12 @@ import java.util.List;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.stream.IntStream;
+import stafette.check.JudgedPlan;
 import stafette.check.Strain;
 import stafette.check.TempoWindow;
 import stafette.check.Traits;
 import stafette.score.Place;
 import stafette.words.Sentence;
-import stafette.work.JudgedPlan;
 import stafette.work.SideBySide;
 import stafette.work.SplitLine;
 

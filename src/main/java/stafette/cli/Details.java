@@ -1,8 +1,8 @@
 package stafette.cli;
 
 import java.util.Map;
+import stafette.check.JudgedPlan;
 import stafette.plan.Seat;
-import stafette.work.JudgedPlan;
 
 /**
  * What is told of a plan beyond the usual.

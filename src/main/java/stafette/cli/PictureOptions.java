@@ -5,8 +5,8 @@ import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
+import stafette.check.JudgedPlan;
 import stafette.work.DrawPlan;
-import stafette.work.JudgedPlan;
 import stafette.work.Outputs;
 import stafette.work.Refusal;
 

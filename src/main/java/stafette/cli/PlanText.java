@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import stafette.check.Cost;
 import stafette.check.HandoffCost;
+import stafette.check.JudgedPlan;
 import stafette.check.SegmentReport;
 import stafette.check.Strain;
 import stafette.check.TempoWindow;
@@ -12,7 +13,6 @@ import stafette.plan.Plan;
 import stafette.plan.Segment;
 import stafette.score.Line;
 import stafette.time.BarBeat;
-import stafette.work.JudgedPlan;
 
 /** A plan in words. */
 final class PlanText {

@@ -6,7 +6,7 @@ import java.time.ZoneId;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
-import stafette.work.JudgedPlan;
+import stafette.check.JudgedPlan;
 import stafette.work.OpenScore;
 import stafette.work.Outputs;
 import stafette.work.PrintSheet;

@@ -10,6 +10,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import stafette.score.Part;
+import stafette.words.Sentence;
 
 /**
  * All instruments that are known, found by whatever name a score or a person gives them.
@@ -83,6 +84,20 @@ public final class Catalogue {
         .map(Instrument::name)
         .distinct()
         .toList();
+  }
+
+  /** That no instrument has this name, and which may be meant. */
+  public Sentence unknown(String name) {
+    List<String> near = nearest(name);
+    return near.isEmpty()
+        ? Sentence.of("no instrument is called '{0}'; add it to instruments.csv", name)
+        : Sentence.of(
+            "no instrument is called '{0}'; use {1}",
+            name,
+            near.stream()
+                .map(Sentence::name)
+                .reduce((one, other) -> Sentence.of("{0} or {1}", one, other))
+                .orElse(Sentence.NONE));
   }
 
   /** The technique of an instrument, its name typed with or without accents. */

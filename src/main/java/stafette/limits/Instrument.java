@@ -63,6 +63,23 @@ public record Instrument(
         || comfortable.get().contains(pitch.midi());
   }
 
+  /** In the hands of somebody with other figures. */
+  public Instrument with(double decibel, Optional<Breath> lungs, List<Technique> skills) {
+    return new Instrument(
+        name,
+        aliases,
+        family,
+        range,
+        comfortable,
+        transposition,
+        clef,
+        decibel,
+        lungs,
+        midiProgram,
+        skills,
+        source);
+  }
+
   public boolean isWind() {
     return breath.isPresent();
   }

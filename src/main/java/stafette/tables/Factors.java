@@ -36,7 +36,7 @@ final class Factors {
     String text = row.required("instrument");
     Optional<String> whose = whose(text, known);
     if (whose.isEmpty() && !text.isEmpty()) {
-      row.problem(WeightRows.unknown(text, known));
+      row.problem(known.unknown(text));
     }
     return whose.map(
         name ->

@@ -64,25 +64,7 @@ final class InstrumentRows {
     Optional<Breath> breath =
         bare.breath()
             .map(b -> new Breath(b.capacitySeconds(), b.catchSeconds(), b.fullSeconds(), useOfAir));
-    return with(bare, bare.levelDecibel(), breath, techniques);
-  }
-
-  /** The same instrument in the hands of somebody with other figures. */
-  static Instrument with(
-      Instrument base, double levelDecibel, Optional<Breath> breath, List<Technique> techniques) {
-    return new Instrument(
-        base.name(),
-        base.aliases(),
-        base.family(),
-        base.range(),
-        base.comfortable(),
-        base.transposition(),
-        base.clef(),
-        levelDecibel,
-        breath,
-        base.midiProgram(),
-        techniques,
-        base.source());
+    return bare.with(bare.levelDecibel(), breath, techniques);
   }
 
   private static List<String> aliases(Row row) {

@@ -1,5 +1,7 @@
 package stafette.tables;
 
+import stafette.words.UnreadableFile;
+
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;

@@ -1,5 +1,7 @@
 package stafette.tables;
 
+import stafette.words.UnreadableFile;
+
 import java.util.ArrayList;
 import java.util.List;
 import stafette.words.Sentence;

@@ -63,7 +63,7 @@ final class TableReader {
     String text = row.required("instrument");
     Optional<String> name = known.find(text).map(Instrument::name);
     if (name.isEmpty() && !text.isEmpty()) {
-      row.problem(WeightRows.unknown(text, known));
+      row.problem(known.unknown(text));
     }
     return name;
   }

@@ -68,7 +68,7 @@ final class WeightRows {
           .find(leaving)
           .ifPresentOrElse(
               instrument -> targets.put(instrument.name(), target),
-              () -> row.problem(unknown(leaving, known)));
+              () -> row.problem(known.unknown(leaving)));
     } else if (NAMES.contains(name)) {
       byName.put(name, row);
     } else if (!name.isEmpty()) {
@@ -106,19 +106,6 @@ final class WeightRows {
         whole("blend other"));
   }
 
-  static Sentence unknown(String instrument, Catalogue known) {
-    List<String> near = known.nearest(instrument);
-    return near.isEmpty()
-        ? Sentence.of("no instrument is called '{0}'; add it to instruments.csv", instrument)
-        : Sentence.of(
-            "no instrument is called '{0}'; use {1}",
-            instrument,
-            near.stream()
-                .map(Sentence::name)
-                .reduce((one, other) -> Sentence.of("{0} or {1}", one, other))
-                .orElse(Sentence.NONE));
-  }
-
   private int whole(String name) {
     return row(name).map(row -> row.whole("value", 0, MOST)).orElse(0);
   }
@@ -146,7 +133,7 @@ final class WeightRows {
             ? Optional.of(text)
             : known.find(text).map(Instrument::name);
     if (name.isEmpty() && !text.isEmpty()) {
-      row.problem(unknown(text, known));
+      row.problem(known.unknown(text));
     }
     return name;
   }

@@ -7,6 +7,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
+import stafette.check.JudgedPlan;
 import stafette.check.SegmentReport;
 import stafette.check.Verdict;
 import stafette.plan.Brief;

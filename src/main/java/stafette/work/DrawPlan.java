@@ -4,6 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import stafette.check.JudgedPlan;
 import stafette.picture.Drawing;
 import stafette.picture.Paper;
 import stafette.picture.PdfInk;

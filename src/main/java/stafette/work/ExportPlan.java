@@ -6,6 +6,7 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
+import stafette.check.JudgedPlan;
 import stafette.time.Rational;
 
 /** Makes files of a plan as they are usually wanted; a file that is there is replaced. */

@@ -9,7 +9,7 @@ import stafette.limits.Instrument;
 import stafette.plan.Weights;
 import stafette.score.Score;
 import stafette.tables.LimitTables;
-import stafette.tables.UnreadableFile;
+import stafette.words.UnreadableFile;
 import stafette.words.Sentence;
 import stafette.words.Settable;
 

@@ -10,8 +10,8 @@ import java.util.Set;
 import stafette.limits.Capability;
 import stafette.limits.Instrument;
 import stafette.limits.Technique;
-import stafette.tables.PlayersFile;
-import stafette.tables.UnreadableFile;
+import stafette.json.PlayersFile;
+import stafette.words.UnreadableFile;
 
 /**
  * Players whose own limits were measured.

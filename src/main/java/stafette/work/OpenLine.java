@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
+import stafette.check.JudgedPlan;
 import stafette.limits.Capability;
 import stafette.limits.Spelling;
 import stafette.limits.Technique;

@@ -18,8 +18,11 @@ import stafette.score.LineChoice;
 import stafette.score.NoSuchLine;
 import stafette.split.Reason;
 import stafette.split.SplitResult;
-import stafette.tables.PlanFile;
-import stafette.tables.UnreadableFile;
+import stafette.check.JudgedPlan;
+import stafette.json.LineJson;
+import stafette.json.PlanFile;
+import stafette.json.PlanJson;
+import stafette.words.UnreadableFile;
 import stafette.words.Sentence;
 
 /** Opens a plan that was kept in a file, with its score, and has it judged anew. */
@@ -128,7 +131,7 @@ public final class OpenPlan {
       return Optional.empty();
     }
     int bound = search.bound().orElse(0);
-    if (search.result().equals("none")) {
+    if (search.result() == PlanJson.Result.NONE) {
       return Optional.of(
           new SplitResult.None(
               search.remarks().stream()
@@ -214,7 +217,7 @@ public final class OpenPlan {
     PlanFile plan = parsed(file);
     try {
       Path scoreFile = asked.orElseGet(() -> scoreOf(file, plan));
-      OpenScore score = OpenScore.open(scoreFile, plan.score().tremolo(), false);
+      OpenScore score = OpenScore.open(scoreFile, plan.score().reading(), false);
       List<Line> lines = lines(plan, score);
       boolean fits = mustFit || plan.fits(lines);
       Brief brief =
@@ -238,9 +241,9 @@ public final class OpenPlan {
   private static List<Line> lines(PlanFile plan, OpenScore score) throws NoSuchLine {
     Line asWritten = line(plan.source(), score);
     Line first = asWritten.at(asWritten.tempo().scaledTo(asWritten.clockStart(), plan.tempo()));
-    Map<PlanFile.Source, Line> others = new HashMap<>();
+    Map<LineJson, Line> others = new HashMap<>();
     List<Line> lines = new ArrayList<>();
-    for (Optional<PlanFile.Source> other : plan.relays()) {
+    for (Optional<LineJson> other : plan.relays()) {
       if (other.isPresent() && !others.containsKey(other.get())) {
         Line line = line(other.get(), score);
         others.put(other.get(), line.at(first.tempo()).withClockFrom(first.clockStart()));
@@ -250,7 +253,7 @@ public final class OpenPlan {
     return lines;
   }
 
-  private static Line line(PlanFile.Source source, OpenScore score) throws NoSuchLine {
+  private static Line line(LineJson source, OpenScore score) throws NoSuchLine {
     LineChoice choice =
         new LineChoice(
             source.part(),

@@ -18,6 +18,7 @@ import javax.sound.midi.MidiSystem;
 import javax.sound.midi.Soundbank;
 import stafette.check.Ear;
 import stafette.check.HandoffEar;
+import stafette.check.JudgedPlan;
 import stafette.limits.Spelling;
 import stafette.plan.Plan;
 import stafette.plan.Player;

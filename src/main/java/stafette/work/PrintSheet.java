@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import stafette.check.JudgedPlan;
 import stafette.picture.Drawing;
 import stafette.picture.Paper;
 import stafette.picture.PdfInk;

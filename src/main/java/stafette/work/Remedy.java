@@ -3,6 +3,7 @@ package stafette.work;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import stafette.check.JudgedPlan;
 import stafette.check.SegmentReport;
 import stafette.plan.Brief;
 import stafette.plan.Player;

@@ -18,7 +18,7 @@ import stafette.plan.Skill;
 import stafette.score.Line;
 import stafette.score.LineChoice;
 import stafette.score.ToneChoice;
-import stafette.tables.PlayersFile;
+import stafette.json.PlayersFile;
 import stafette.time.TempoMark;
 
 /**

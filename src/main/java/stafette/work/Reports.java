@@ -7,17 +7,17 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Function;
-import stafette.check.TempoWindow;
-import stafette.split.TempoCell;
-import stafette.split.TempoTable;
-import stafette.tables.AlternativesJson;
-import stafette.tables.CheckJson;
-import stafette.tables.PlanJson;
-import stafette.tables.PlanReport;
-import stafette.tables.ScoreFile;
-import stafette.tables.TempoJson;
-import stafette.tables.TempoReport;
-import stafette.tables.ThinningJson;
+import java.util.stream.IntStream;
+import stafette.check.JudgedPlan;
+import stafette.check.Verdict;
+import stafette.json.AlternativesJson;
+import stafette.json.CheckJson;
+import stafette.json.PlanJson;
+import stafette.json.ScoreFile;
+import stafette.json.TempoJson;
+import stafette.json.ThinningJson;
+import stafette.score.Tremolo;
+import stafette.split.SplitResult;
 
 /** Checks, plans and tempo tables as JSON, printed or kept in a file. */
 public final class Reports {
@@ -30,17 +30,18 @@ public final class Reports {
    */
   public static String json(
       CheckScore.Checked checked, Function<CheckScore.Report, Optional<String>> command) {
-    return CheckJson.write(
-        checked.reports().stream()
-            .map(
-                report ->
-                    new CheckJson.Passage(
-                        report.line(),
-                        report.answers().stream()
-                            .flatMap(answer -> answer.rows().stream())
-                            .toList(),
-                        command.apply(report)))
-            .toList());
+    return new CheckJson(
+            checked.reports().stream()
+                .map(
+                    report ->
+                        CheckJson.PassageJson.of(
+                            report.line(),
+                            report.answers().stream()
+                                .flatMap(answer -> answer.rows().stream())
+                                .toList(),
+                            command.apply(report)))
+                .toList())
+        .text();
   }
 
   /**
@@ -58,30 +59,34 @@ public final class Reports {
    */
   public static String json(OpenPlan.Opened opened) {
     JudgedPlan judged = opened.judged();
-    int bound = opened.scoreChanged() ? 0 : opened.search().bound().orElse(0);
-    boolean optimal =
-        opened.search().optimal()
-            && judged.verdict().holds()
-            && judged.verdict().cost().total() == bound;
-    return PlanJson.write(
-        new PlanReport(
+    return PlanJson.of(
+            Release.text(),
             scoreFile(opened.score(), opened.score().file()),
             judged.plan().brief(),
+            result(opened),
+            Optional.of(judged),
+            opened.search().seconds(),
             opened.seats(),
             opened.freed(),
-            optimal ? "optimal" : "stopped",
-            Optional.of(new PlanReport.Judged(judged.plan(), judged.verdict())),
-            Optional.of(bound),
-            opened.search().seconds(),
-            judged.window().map(Reports::window),
             List.of(),
-            List.of(),
-            Release.text()));
+            Optional.empty())
+        .text();
+  }
+
+  private static SplitResult result(OpenPlan.Opened opened) {
+    Verdict verdict = opened.judged().verdict();
+    int cost = verdict.cost().total();
+    int bound = opened.scoreChanged() ? 0 : opened.search().bound().orElse(0);
+    return opened.search().optimal() && verdict.holds() && cost == bound
+        ? new SplitResult.Best(opened.judged().plan(), bound)
+        : new SplitResult.Stopped(
+            Optional.of(opened.judged().plan()), OptionalInt.of(cost), bound);
   }
 
   public static String json(ThinLine.Outcome outcome) {
-    return ThinningJson.write(
-        scoreFile(outcome.score(), outcome.score().file()), outcome.line(), outcome.parts());
+    return ThinningJson.of(
+            withoutTremolo(outcome.score()), outcome.line(), outcome.parts())
+        .text();
   }
 
   /**
@@ -92,88 +97,82 @@ public final class Reports {
    */
   public static String json(
       SideBySide plans, OptionalInt taken, Function<Change, String> typed) {
-    return AlternativesJson.write(
-        report(plans.main(), plans.main().score().file(), typed),
-        plans.columns().stream()
-            .map(
-                column ->
-                    new AlternativesJson.Alternative(
-                        report(column.outcome(), column.outcome().score().file(), typed),
-                        column.traits(),
-                        column.differs()))
-            .toList(),
-        plans.dropped().stream()
-            .map(dropped -> new AlternativesJson.Dropped(dropped.favour(), dropped.why()))
-            .toList(),
-        taken.orElse(0) > plans.columns().size() ? OptionalInt.empty() : taken);
+    return plan(
+            plans.main(),
+            plans.main().score().file(),
+            typed,
+            Optional.of(
+                AlternativesJson.of(
+                    IntStream.range(0, plans.columns().size())
+                        .mapToObj(i -> alternative(i + 1, plans.columns().get(i)))
+                        .toList(),
+                    plans.dropped(),
+                    taken.stream().boxed().filter(n -> n <= plans.columns().size()).findFirst())))
+        .text();
+  }
+
+  private static AlternativesJson.AlternativeJson alternative(
+      int number, SideBySide.Column column) {
+    SplitLine.Outcome outcome = column.outcome();
+    return AlternativesJson.AlternativeJson.of(
+        number,
+        outcome.result(),
+        column.plan(),
+        outcome.searchSeconds(),
+        outcome.seats(),
+        column.traits(),
+        column.differs());
   }
 
   private static String json(
       SplitLine.Outcome outcome, Path scoreFile, Function<Change, String> typed) {
-    return PlanJson.write(report(outcome, scoreFile, typed));
+    return plan(outcome, scoreFile, typed, Optional.empty()).text();
   }
 
-  private static PlanReport report(
-      SplitLine.Outcome outcome, Path scoreFile, Function<Change, String> typed) {
-    return new PlanReport(
+  private static PlanJson plan(
+      SplitLine.Outcome outcome,
+      Path scoreFile,
+      Function<Change, String> typed,
+      Optional<AlternativesJson> others) {
+    return PlanJson.of(
+        Release.text(),
         scoreFile(outcome.score(), scoreFile),
         outcome.brief(),
+        outcome.result(),
+        outcome.plan(),
+        outcome.searchSeconds(),
         outcome.seats(),
         outcome.freed(),
-        outcome.result().match(best -> "optimal", none -> "none", stopped -> "stopped"),
-        outcome.plan().map(judged -> new PlanReport.Judged(judged.plan(), judged.verdict())),
-        outcome
-            .result()
-            .match(
-                best -> Optional.of(best.cost()),
-                none -> Optional.<Integer>empty(),
-                stopped -> Optional.of(stopped.bound())),
-        outcome.searchSeconds(),
-        outcome.plan().flatMap(JudgedPlan::window).map(Reports::window),
-        remarks(outcome),
         outcome.remedies().stream()
-            .map(remedy -> new PlanReport.Remedy(typed.apply(remedy.change()), remedy.sentence().toString()))
+            .map(
+                remedy ->
+                    new PlanJson.RemedyJson(
+                        typed.apply(remedy.change()), remedy.sentence().toString(), true))
             .toList(),
-        Release.text());
+        others);
   }
 
   public static String json(CompareTempi.Outcome outcome) {
-    TempoTable table = outcome.table();
-    OptionalInt fewest = table.presentRow().fewest();
-    return TempoJson.write(
-        new TempoReport(
-            scoreFile(outcome.score(), outcome.score().file()),
+    return TempoJson.of(
+            withoutTremolo(outcome.score()),
             outcome.brief(),
-            outcome.present(),
-            table.rows().stream()
-                .map(
-                    row ->
-                        new TempoReport.Row(
-                            row.mark(),
-                            row.cells().stream().map(cell -> cell(cell, outcome)).toList()))
-                .toList(),
-            table.fastest().stream()
-                .map(edge -> new TempoReport.Edge(edge.mark(), edge.proven(), edge.plan()))
-                .toList(),
-            new TempoReport.Fewest(
-                fewest.isPresent() ? Optional.of(fewest.getAsInt()) : Optional.empty(),
-                table.presentRow().fewestIsProven()),
-            outcome.presentPlan().map(JudgedPlan::verdict),
-            outcome.searchSeconds(),
-            table.presentRow().reasons().stream()
-                .map(reason -> reason.text().toString())
-                .toList()));
+            outcome.table(),
+            outcome.verdicts(),
+            outcome.searchSeconds())
+        .text();
   }
 
-  private static TempoReport.Cell cell(TempoCell cell, CompareTempi.Outcome outcome) {
-    return new TempoReport.Cell(
-        cell.proven() ? (cell.plan().isPresent() ? "optimal" : "none") : "stopped",
-        cell.plan().map(plan -> new PlanReport.Judged(plan, outcome.verdict(plan))));
+  private static ScoreFile withoutTremolo(OpenScore score) {
+    return ScoreFile.of(
+        path(score.file()), score.document().container().sha256(), Tremolo.AS_WRITTEN);
   }
 
   private static ScoreFile scoreFile(OpenScore score, Path path) {
-    return new ScoreFile(
-        path.toString().replace('\\', '/'), score.document().container().sha256(), score.tremolo());
+    return ScoreFile.of(path(path), score.document().container().sha256(), score.tremolo());
+  }
+
+  private static String path(Path path) {
+    return path.toString().replace('\\', '/');
   }
 
   /**
@@ -216,26 +215,5 @@ public final class Reports {
       throws Refusal {
     byte[] bytes = (json(outcome, score, typed) + "\n").getBytes(StandardCharsets.UTF_8);
     FileDoor.write(file, bytes, force, written -> OpenPlan.readAgain(file, written));
-  }
-
-  private static PlanReport.Window window(TempoWindow window) {
-    return new PlanReport.Window(
-        Optional.of(window.slowestText().toString()),
-        window.fastestText().toString(),
-        Optional.of(window.slowestLimit().toString()),
-        window.fastestLimit().toString());
-  }
-
-  private static List<String> remarks(SplitLine.Outcome outcome) {
-    return outcome
-        .result()
-        .match(
-            best -> List.of(),
-            none -> none.reasons().stream().map(reason -> reason.text().toString()).toList(),
-            stopped ->
-                stopped.plan().isPresent()
-                    ? List.of()
-                    : List.of(
-                        "no plan was found within the time and memory set, and it is not proven that none exists; allow more time, or add a player"));
   }
 }

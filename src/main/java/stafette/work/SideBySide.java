@@ -9,6 +9,7 @@ import java.util.OptionalInt;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import stafette.check.JudgedPlan;
 import stafette.check.Traits;
 import stafette.plan.Brief;
 import stafette.plan.Favour;

@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import stafette.check.Judge;
+import stafette.check.JudgedPlan;
 import stafette.check.Verdict;
 import stafette.limits.Assurance;
 import stafette.plan.Brief;

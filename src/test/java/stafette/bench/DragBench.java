@@ -10,11 +10,11 @@ import org.openjdk.jmh.annotations.OutputTimeUnit;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
+import stafette.check.JudgedPlan;
 import stafette.plan.Handoff;
 import stafette.plan.Plan;
 import stafette.plan.PlanEdit;
 import stafette.split.Splitter;
-import stafette.work.JudgedPlan;
 
 /**
  * From a drag to the new verdict, without the window: a handoff of a plan for 64 bars and four

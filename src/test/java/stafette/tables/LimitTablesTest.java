@@ -1,5 +1,7 @@
 package stafette.tables;
 
+import stafette.words.UnreadableFile;
+
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;

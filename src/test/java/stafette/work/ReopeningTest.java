@@ -21,6 +21,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.lifecycle.AfterContainer;
 import net.jqwik.api.lifecycle.BeforeContainer;
+import stafette.check.JudgedPlan;
 import stafette.limits.Assurance;
 import stafette.plan.Brief;
 import stafette.plan.Favour;

@@ -2,12 +2,12 @@ package stafette.desktop.state;
 
 import java.util.List;
 import java.util.Optional;
+import stafette.check.JudgedPlan;
 import stafette.plan.Handoff;
 import stafette.plan.Lock;
 import stafette.plan.Plan;
 import stafette.plan.PlanEdit;
 import stafette.words.Sentence;
-import stafette.work.JudgedPlan;
 
 /**
  * Changes the plan on the desk by hand, and keeps parts of it as they are. Segments and handoffs

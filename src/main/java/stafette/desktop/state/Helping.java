@@ -1,8 +1,8 @@
 package stafette.desktop.state;
 
 import java.util.Optional;
+import stafette.check.JudgedPlan;
 import stafette.plan.Plan;
-import stafette.work.JudgedPlan;
 import stafette.work.OpenLine;
 import stafette.work.Remedy;
 

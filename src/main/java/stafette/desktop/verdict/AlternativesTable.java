@@ -13,6 +13,7 @@ import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import stafette.check.JudgedPlan;
 import stafette.check.TempoWindow;
 import stafette.check.Traits;
 import stafette.desktop.texts.Texts;
@@ -22,7 +23,6 @@ import stafette.plan.Segment;
 import stafette.plan.Skill;
 import stafette.score.Place;
 import stafette.words.Sentence;
-import stafette.work.JudgedPlan;
 import stafette.work.SideBySide;
 
 /**

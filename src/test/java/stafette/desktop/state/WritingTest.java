@@ -10,10 +10,10 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import stafette.check.JudgedPlan;
 import stafette.plan.PlanEdit;
 import stafette.time.Rational;
 import stafette.work.ExportPlan;
-import stafette.work.JudgedPlan;
 import stafette.work.Refusal;
 
 /** Writing beside the window while the desk is worked on. */

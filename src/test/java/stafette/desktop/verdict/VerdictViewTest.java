@@ -24,6 +24,7 @@ import org.testfx.framework.junit5.Start;
 import stafette.check.Cost;
 import stafette.check.Finding;
 import stafette.check.Judge;
+import stafette.check.JudgedPlan;
 import stafette.check.Verdict;
 import stafette.desktop.PanelWindow;
 import stafette.desktop.ShownRelays;
@@ -34,7 +35,6 @@ import stafette.plan.Plan;
 import stafette.plan.Segment;
 import stafette.split.SplitResult;
 import stafette.words.Sentence;
-import stafette.work.JudgedPlan;
 import stafette.work.Refusal;
 import stafette.work.SideBySide;
 

@@ -1,0 +1,236 @@
+package stafette.json;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import stafette.limits.Catalogue;
+import stafette.plan.Brief;
+import stafette.plan.Lock;
+import stafette.plan.Plan;
+import stafette.plan.Player;
+import stafette.plan.Rules;
+import stafette.plan.Seat;
+import stafette.plan.Segment;
+import stafette.score.Line;
+import stafette.time.TempoMark;
+import stafette.words.Sentence;
+import stafette.words.UnreadableFile;
+
+/**
+ * A plan that was kept, to be opened again: which line of which score at what tempo, for whom,
+ * under which rules, and who plays what.
+ */
+public final class PlanFile {
+  private final PlanJson plan;
+
+  private PlanFile(PlanJson plan) {
+    this.plan = plan;
+  }
+
+  /**
+   * What a search came to.
+   *
+   * @param bound no plan costs less than this; empty if there is no plan
+   * @param seconds how long it took
+   * @param remarks why there is no plan
+   */
+  public record Search(
+      PlanJson.Result result, Optional<Integer> bound, double seconds, List<String> remarks) {
+    public Search {
+      remarks = List.copyOf(remarks);
+    }
+
+    /** Whether no plan costs less. */
+    public boolean optimal() {
+      return result == PlanJson.Result.OPTIMAL;
+    }
+
+    /** Whether there was a search at all; a plan made by hand needs none. */
+    public boolean happened() {
+      return result != PlanJson.Result.STOPPED || seconds > 0 || bound.orElse(0) > 0;
+    }
+  }
+
+  /**
+   * @param file what to call the file in messages
+   * @param bytes all of it
+   * @throws UnreadableFile with everything that is wrong in the file
+   */
+  public static PlanFile read(String file, byte[] bytes) throws UnreadableFile {
+    return read(file, Documents.text(file, bytes));
+  }
+
+  /**
+   * @param file what to call the file in messages
+   * @throws UnreadableFile with everything that is wrong in the text
+   */
+  public static PlanFile read(String file, String text) throws UnreadableFile {
+    PlanJson plan = Documents.read(file, text, List.of(PlanJson.class));
+    Spot spot = Spot.of(file);
+    plan.score().check(spot.in("score"));
+    plan.line().check(spot.in("line"));
+    plan.settings().check(spot.in("settings"));
+    for (int i = 0; i < plan.relays().size(); i++) {
+      Spot relay = spot.in("relays", i);
+      plan.relays().get(i).line().ifPresent(line -> line.check(relay.in("line")));
+    }
+    spot.throwIfAny();
+    return new PlanFile(plan);
+  }
+
+  /** Where the line stands. */
+  public ScoreFile score() {
+    return plan.score();
+  }
+
+  /** Which line. */
+  public LineJson source() {
+    return plan.line();
+  }
+
+  /** For each relay its line, if that is another one than the first. */
+  public List<Optional<LineJson>> relays() {
+    return plan.relays().stream().map(PlanJson.RelayJson::line).toList();
+  }
+
+  /** The mark in force at the line's start, exactly. */
+  public TempoMark tempo() {
+    return plan.line().mark();
+  }
+
+  /** The settings, with the weights as they were and without locks. */
+  public Rules rules() {
+    return plan.settings().rules();
+  }
+
+  /** What the search had proven when the plan was kept. */
+  public Search search() {
+    return new Search(
+        plan.result(),
+        plan.bound(),
+        plan.searchSeconds(),
+        plan.findings().stream()
+            .filter(finding -> finding.kind().isEmpty())
+            .map(PlanJson.FindingJson::message)
+            .toList());
+  }
+
+  /** The seats that are known, by players' names. */
+  public Map<String, Seat> seats() {
+    Map<String, Seat> seats = new HashMap<>();
+    plan.players()
+        .forEach(player -> player.seat().ifPresent(own -> seats.put(player.name(), own.seat())));
+    return Map.copyOf(seats);
+  }
+
+  /** The players who leave out for the line what the score gives them. */
+  public Set<String> freed() {
+    return plan.players().stream()
+        .filter(PlayerJson::isFreed)
+        .map(PlayerJson::name)
+        .collect(Collectors.toUnmodifiableSet());
+  }
+
+  /**
+   * What was asked, for a line taken from the score once more in each relay. Techniques are as the
+   * catalogue has them, rates, breath and level as the file has them.
+   *
+   * @throws UnreadableFile if a line has another number of strokes, or an instrument or technique
+   *     is not known
+   */
+  public Brief brief(List<Line> lines, Catalogue catalogue) throws UnreadableFile {
+    Spot spot = Spot.of(score().file());
+    for (int relay = 0; relay < lines.size(); relay++) {
+      if (lines.get(relay).count() != strokes(relay)) {
+        spot.tell(
+            Sentence.of(
+                "the line has {0} notes, the plan was made for {1}; split it again",
+                lines.get(relay).count(), strokes(relay)));
+      }
+    }
+    List<Player> players = players(catalogue, spot);
+    spot.throwIfAny();
+    List<Lock> locks = new ArrayList<>();
+    for (LockJson own : plan.locks()) {
+      own.among(players, lines)
+          .ifPresentOrElse(
+              locks::add,
+              () ->
+                  spot.tell(Sentence.of("a lock names a player, technique or stroke not there")));
+    }
+    spot.throwIfAny();
+    return new Brief(lines, players, rules().with(locks));
+  }
+
+  /** Whether lines taken from the score once more have as many strokes as they had. */
+  public boolean fits(List<Line> lines) {
+    return IntStream.range(0, lines.size())
+        .allMatch(relay -> lines.get(relay).count() == strokes(relay));
+  }
+
+  /**
+   * What was asked, but for the locks, for lines that are no longer as they were.
+   *
+   * @throws UnreadableFile if an instrument or technique is not known
+   */
+  public Brief withoutLocks(List<Line> lines, Catalogue catalogue) throws UnreadableFile {
+    Spot spot = Spot.of(score().file());
+    List<Player> players = players(catalogue, spot);
+    spot.throwIfAny();
+    return new Brief(lines, players, rules());
+  }
+
+  private int strokes(int relay) {
+    return relays().get(relay).orElse(source()).strokes().size();
+  }
+
+  private List<Player> players(Catalogue catalogue, Spot spot) {
+    if (plan.players().stream().map(PlayerJson::name).distinct().count() < plan.players().size()) {
+      spot.tell(Sentence.of("the plan needs players, each with a name of its own"));
+    }
+    return plan.players().stream()
+        .flatMap(player -> player.player(catalogue, spot.at(player.name())).stream())
+        .toList();
+  }
+
+  /**
+   * The plan itself for what {@link #brief} gave; empty if the file holds none.
+   *
+   * @throws UnreadableFile if a segment names a player, technique or stroke that is not there
+   */
+  public Optional<Plan> plan(Brief brief) throws UnreadableFile {
+    Spot spot = Spot.of(score().file());
+    List<Segment> segments = new ArrayList<>();
+    for (SegmentJson own : plan.segments()) {
+      own.in(brief)
+          .ifPresentOrElse(
+              segments::add,
+              () ->
+                  spot.at(own.player())
+                      .tell(
+                          Sentence.of(
+                              "has no {0} from stroke {1} to {2} in this plan; split it again",
+                              Sentence.name(own.technique()), own.first(), own.last())));
+    }
+    spot.throwIfAny();
+    return segments.isEmpty() ? Optional.empty() : Optional.of(joined(brief, segments));
+  }
+
+  private Plan joined(Brief brief, List<Segment> segments) throws UnreadableFile {
+    try {
+      return new Plan(brief, segments);
+    } catch (IllegalArgumentException e) {
+      throw new UnreadableFile(
+          List.of(
+              Sentence.of(
+                  "{0}: a relay has no segment, or a hocket lacks one of its two players; split it"
+                      + " again",
+                  score().file())));
+    }
+  }
+}

@@ -1,0 +1,39 @@
+package stafette.json;
+
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.Optional;
+import stafette.json.Means.Like;
+import stafette.json.Means.Missing;
+import stafette.json.Means.Only;
+import stafette.score.Tremolo;
+import stafette.words.Sentence;
+
+/** The score that a document is about. */
+@Means("The score.")
+public record ScoreFile(
+    @Means("Name of the file, or its path as seen from the plan.") String file,
+    @Means("Of its bytes, in hexadecimal.") @Like("^[0-9a-f]{64}$") String sha256,
+    @Means("How slashes through stems are read; missing if as usual for the instrument.")
+        @Only({"measured", "unmeasured"})
+        @Missing
+        Optional<Tremolo> tremolo) {
+  /** A score whose tremolos are read in that way. */
+  public static ScoreFile of(String file, String sha256, Tremolo tremolo) {
+    return new ScoreFile(
+        file, sha256, Optional.of(tremolo).filter(how -> how != Tremolo.AS_WRITTEN));
+  }
+
+  void check(Spot spot) {
+    try {
+      Path.of(file);
+    } catch (InvalidPathException e) {
+      spot.refuse("file", Sentence.of("the name of a file"), file);
+    }
+  }
+
+  /** How its tremolos are read. */
+  public Tremolo reading() {
+    return tremolo.orElse(Tremolo.AS_WRITTEN);
+  }
+}

@@ -1,0 +1,92 @@
+package stafette.json;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.google.gson.JsonArray;
+import com.google.gson.JsonObject;
+import com.google.gson.JsonParser;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import stafette.Invented;
+import stafette.check.Ease;
+import stafette.check.Judged;
+import stafette.check.Thinning;
+import stafette.limits.Assurance;
+import stafette.limits.Instrument;
+import stafette.time.TempoMark;
+
+/** Verdicts on passages written down. */
+class CheckJsonTest {
+  private static final Instrument REED = Invented.instrument("reed");
+  private static final Instrument PIPE = Invented.instrument("pipe");
+
+  @Test
+  void a_check_is_valid_by_its_schema() {
+    Schemas.assertValid("check", new CheckJson(List.of(passage())).text());
+    Schemas.assertValid("check", new CheckJson(List.of()).text());
+  }
+
+  @Test
+  void each_instrument_has_its_best_verdict() {
+    JsonArray best = passageJson().getAsJsonArray("instruments");
+    assertEquals(2, best.size());
+    assertEquals("reed", best.get(0).getAsJsonObject().get("instrument").getAsString());
+    assertEquals("demanding", best.get(0).getAsJsonObject().get("verdict").getAsString());
+    assertEquals("beyond", best.get(1).getAsJsonObject().get("verdict").getAsString());
+  }
+
+  @Test
+  void a_passage_tells_its_rates_and_places() {
+    JsonObject passage = passageJson();
+    assertEquals(16, passage.get("strokes").getAsInt());
+    assertEquals(2, passage.get("seconds").getAsDouble());
+    assertEquals(8, passage.getAsJsonObject("rate").get("highest").getAsDouble());
+    assertEquals(8, passage.getAsJsonObject("rate").get("usual").getAsDouble());
+    assertEquals("quarter = 120", passage.get("tempo").getAsString());
+    assertEquals("4+3/4", passage.getAsJsonObject("to").get("beat").getAsString());
+  }
+
+  @Test
+  void what_can_go_on_has_no_end() {
+    JsonObject first = passageJson().getAsJsonArray("judged").get(0).getAsJsonObject();
+    assertTrue(first.get("lastsSeconds").isJsonNull());
+    assertTrue(first.get("fastestTempo").isJsonNull());
+  }
+
+  private static JsonObject passageJson() {
+    return JsonParser.parseString(new CheckJson(List.of(passage())).text())
+        .getAsJsonObject()
+        .getAsJsonArray("passages")
+        .get(0)
+        .getAsJsonObject();
+  }
+
+  private static CheckJson.PassageJson passage() {
+    return CheckJson.PassageJson.of(
+        Invented.line(1, 4, 120),
+        List.of(
+            judged(REED, 1.2, Ease.BEYOND),
+            judged(REED, 0.8, Ease.DEMANDING),
+            judged(PIPE, 1.1, Ease.BEYOND)),
+        Optional.of("split score.musicxml --part P1 --bars \"#1-#1\" --players \"Reed 1\""));
+  }
+
+  private static Judged judged(Instrument instrument, double use, Ease ease) {
+    boolean plays = ease.plays();
+    return new Judged(
+        instrument,
+        instrument.techniques().get(0),
+        instrument.techniques().get(0).limit().at(Assurance.DEFAULT),
+        8,
+        use,
+        0.2,
+        0,
+        plays ? OptionalDouble.of(1.5) : OptionalDouble.empty(),
+        ease,
+        plays ? Optional.of(TempoMark.QUARTER_120) : Optional.empty(),
+        Thinning.HALF);
+  }
+}
