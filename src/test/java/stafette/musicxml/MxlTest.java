@@ -107,6 +107,21 @@ class MxlTest {
     }
   }
 
+  @Test
+  void a_score_that_is_not_what_was_packed_is_refused() throws Exception {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try (ZipOutputStream zip = new ZipOutputStream(bytes)) {
+      add(zip, "score.xml", utf8(TwoParts.score(Xml.rest(48))), ZipEntry.STORED);
+    }
+    byte[] archive = bytes.toByteArray();
+    MusicXmlReader.read(archive);
+    archive[200] ^= 1;
+    String message =
+        String.valueOf(
+            assertThrows(UnreadableScore.class, () -> MusicXmlReader.read(archive)).getMessage());
+    assertTrue(message.contains("score.xml can't be unpacked"), message);
+  }
+
   /** As archives say it whose packer did not know beforehand how long they get. */
   @Test
   void sizes_that_stand_in_wide_fields_are_read_and_written() throws Exception {

@@ -87,6 +87,9 @@ class PlausibleRangesTest {
     String second = modification(999, 1) + tremolo("stop", 8);
     String two = note("A", 4, 384, first) + note("C", 5, 384, second);
     assertEquals(2, strokes(score(ATTRIBUTES + two)).size());
+    String little = note("A", 4, 1, "<type>256th</type>" + tremolo("start", 8));
+    String much = note("C", 5, 384, "<type>breve</type>" + tremolo("stop", 8));
+    assertEquals(2, strokes(score(ATTRIBUTES + little + much)).size());
   }
 
   @Test
