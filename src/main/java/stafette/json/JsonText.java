@@ -46,18 +46,30 @@ final class JsonText {
   }
 
   private JsonElement parsed() throws UnreadableFile {
+    JsonElement element = element();
+    if (!isAtEnd()) {
+      throw broken(Sentence.of("more follows here than belongs to the file; take it out"));
+    }
+    return element;
+  }
+
+  private JsonElement element() throws UnreadableFile {
     try {
-      JsonElement element = ADAPTER.read(reader);
-      if (reader.peek() != JsonToken.END_DOCUMENT) {
-        throw broken(Sentence.of("more follows here than belongs to the file; take it out"));
-      }
-      return element;
+      return ADAPTER.read(reader);
     } catch (EOFException e) {
       throw broken(Sentence.of("the file ends in the middle; it was cut off"));
     } catch (IOException | JsonParseException | IllegalStateException e) {
       throw broken(
           Sentence.of(
               "this is no JSON; a comma, a quote or a bracket is missing there, or one too many"));
+    }
+  }
+
+  private boolean isAtEnd() {
+    try {
+      return reader.peek() == JsonToken.END_DOCUMENT;
+    } catch (IOException e) {
+      return false;
     }
   }
 

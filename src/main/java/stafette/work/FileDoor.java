@@ -61,8 +61,8 @@ final class FileDoor {
     Beside.clean(to.folder());
     try (Beside beside = Beside.of(to.real())) {
       beside.fill(bytes);
-      beside.refuseOtherThan(bytes);
       proof.of(bytes);
+      beside.refuseOtherThan(bytes);
       to.refuseToWrite(replace);
       beside.move();
     } catch (IOException e) {

@@ -167,6 +167,29 @@ class FileDoorTest {
   }
 
   @Test
+  void what_the_disk_gives_back_otherwise_replaces_nothing() throws Exception {
+    Path file = old("score");
+    Refusal spoilt =
+        assertThrows(
+            Refusal.class,
+            () -> FileDoor.write(file, NEW, true, bytes -> assertTrue(spoil(), "spoilt")));
+    assertTrue(String.valueOf(spoilt.getMessage()).contains("gives back something else"));
+    assertEquals("old", Files.readString(file));
+    assertEquals(List.of("score"), names());
+  }
+
+  /** What stands beside the file while it is written. */
+  private boolean spoil() {
+    try {
+      Path part = folder.resolve(names().get(0));
+      Files.writeString(part, "neW");
+      return part.toString().endsWith(".part");
+    } catch (IOException e) {
+      throw new AssertionError(e);
+    }
+  }
+
+  @Test
   void only_the_very_same_bytes_are_what_was_written() throws Exception {
     Path file = old("file");
     assertTrue(FileDoor.holds(file, "old".getBytes(StandardCharsets.UTF_8)));

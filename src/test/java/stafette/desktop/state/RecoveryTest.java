@@ -3,6 +3,7 @@ package stafette.desktop.state;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -13,6 +14,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.function.Executable;
 import org.junit.jupiter.api.io.TempDir;
 import stafette.desktop.LeftBehind;
 import stafette.plan.Brief;
@@ -153,6 +155,82 @@ class RecoveryTest {
     assertFalse(session.kept().safe(), "the plan file lacks the oboe");
     session.choose(LeftBehind.line());
     assertEquals(Kept.EASILY_HAD_AGAIN, session.kept());
+  }
+
+  /** A desk with work by hand, before a crash. */
+  private final class Crashing {
+    private final Remembered remembered = new Remembered(state());
+    private final Session session = LeftBehind.session(remembered);
+
+    Crashing() {
+      LeftBehind.work(session, score);
+    }
+
+    List<Unfinished.Left> crash() {
+      remembered.close();
+      return left();
+    }
+  }
+
+  @Test
+  void what_is_kept_in_a_file_of_the_users_is_not_offered_after_a_crash() throws Refusal {
+    Crashing desk = new Crashing();
+    desk.session.writing().savePlan(folder.resolve("kept.json"));
+    assertEquals(List.of(), desk.crash());
+  }
+
+  @Test
+  void what_is_done_after_it_was_kept_is_offered_after_a_crash() throws Refusal {
+    Crashing desk = new Crashing();
+    desk.session.writing().savePlan(folder.resolve("kept.json"));
+    desk.session.add("Oboe 1", Optional.empty());
+    assertEquals(1, desk.crash().size());
+    assertTrue(names(recovered(Optional.empty())).contains("Oboe 1"));
+  }
+
+  @Test
+  void a_score_that_was_written_takes_nothing_from_what_the_plan_file_lacks() throws Refusal {
+    Crashing desk = new Crashing();
+    desk.session.writing().savePlan(folder.resolve("kept.json"));
+    desk.session.add("Oboe 1", Optional.empty());
+    desk.session.writing().written(desk.session.desk(), folder.resolve("out.musicxml"));
+    assertEquals(1, desk.crash().size());
+  }
+
+  @Test
+  void what_could_not_be_kept_is_offered_after_a_crash() {
+    Crashing desk = new Crashing();
+    assertThrows(
+        Refusal.class,
+        () -> desk.session.writing().savePlan(folder.resolve("no/such/folder.json")));
+    assertFalse(desk.session.kept().safe());
+    assertEquals(1, desk.crash().size());
+  }
+
+  @Test
+  void the_score_and_the_plan_it_is_kept_in_are_not_written_over() throws Exception {
+    Session session = new Crashing().session;
+    Path kept = folder.resolve("kept.json");
+    session.writing().savePlan(kept);
+    byte[] before = Files.readAllBytes(score);
+    byte[] plan = Files.readAllBytes(kept);
+    Path soft = Files.createSymbolicLink(folder.resolve("soft.json"), score);
+    Path hard = Files.createLink(folder.resolve("hard.musicxml"), score);
+    for (Path same : List.of(score, soft, hard)) {
+      mustStay(() -> session.writing().savePlan(same));
+      mustStay(() -> session.writing().write(session.desk(), same));
+    }
+    mustStay(() -> session.writing().write(session.desk(), kept));
+    Path svg = Files.createSymbolicLink(folder.resolve("kept.svg"), kept);
+    mustStay(() -> Writing.outputs(session.desk()).add(svg, true));
+    assertArrayEquals(before, Files.readAllBytes(score));
+    assertArrayEquals(plan, Files.readAllBytes(kept));
+    session.writing().savePlan(kept);
+  }
+
+  private static void mustStay(Executable write) {
+    String said = String.valueOf(assertThrows(Refusal.class, write).getMessage());
+    assertTrue(said.contains("must stay as it is"), said);
   }
 
   private void change(String before, String after) throws IOException {

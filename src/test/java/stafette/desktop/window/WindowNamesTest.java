@@ -100,7 +100,8 @@ class WindowNamesTest {
 
   @Test
   void what_should_not_happen_is_said(FxRobot robot) {
-    robot.interact(() -> window.failed(new IllegalStateException("no such lane")));
+    window.failed(new IllegalStateException("no such lane"));
+    WaitForAsyncUtils.waitForFxEvents();
     assertEquals(
         "this should not happen: java.lang.IllegalStateException: no such lane",
         robot.lookup("#status").queryAs(Label.class).getText());
