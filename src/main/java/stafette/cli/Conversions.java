@@ -1,5 +1,6 @@
 package stafette.cli;
 
+import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -37,6 +38,19 @@ final class Conversions {
     } catch (Refusal e) {
       throw Refusal.wrongUse(instead(option, text, Options.say(e)));
     }
+  }
+
+  /** Refuses seconds outside of these limits. */
+  static double seconds(String option, double value, double least, double most) throws Refusal {
+    if (!(value >= least && value <= most)) {
+      throw Refusal.wrongUse(
+          option + " lies between " + plain(least) + " and " + plain(most) + " seconds");
+    }
+    return value;
+  }
+
+  static String plain(double value) {
+    return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
   }
 
   /** What is wrong with a command's options. */

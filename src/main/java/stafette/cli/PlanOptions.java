@@ -106,10 +106,10 @@ final class PlanOptions {
         Allowance.parse(allow),
         score.assurance(),
         overlap,
-        within("--ready", ready, 0, 3600),
+        Conversions.seconds("--ready", ready, 0, 3600),
         favour,
         relaying(score),
-        within("--time", time, 0.001, 86_400),
+        Conversions.seconds("--time", time, 0.001, 86_400),
         Map.of());
   }
 
@@ -142,13 +142,5 @@ final class PlanOptions {
       throw Refusal.wrongUse("--double and --tone each don't go together; choose one of them");
     }
     return new Relaying(hocket, together, score.eachTone(), locks);
-  }
-
-  private static double within(String option, double value, double least, double most)
-      throws Refusal {
-    if (!(value >= least && value <= most)) {
-      throw Refusal.wrongUse(option + " lies between " + least + " and " + most + " seconds");
-    }
-    return value;
   }
 }

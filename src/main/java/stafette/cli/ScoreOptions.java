@@ -1,6 +1,5 @@
 package stafette.cli;
 
-import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -76,7 +75,7 @@ final class ScoreOptions {
     }
     add(words, "--limits", limits);
     if (assurance != Assurance.DEFAULT.percent()) {
-      add(words, "--assurance", BigDecimal.valueOf(assurance).stripTrailingZeros().toPlainString());
+      add(words, "--assurance", Conversions.plain(assurance));
     }
     return words;
   }

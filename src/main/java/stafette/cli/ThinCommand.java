@@ -28,8 +28,6 @@ import stafette.work.WriteScore;
     },
     mixinStandardHelpOptions = true)
 final class ThinCommand implements Callable<Integer> {
-  private static final double MOST_READY_SECONDS = 3600;
-
   private final Output output;
 
   @Parameters(paramLabel = "SCORE", description = "A MusicXML file, plain or compressed.")
@@ -94,15 +92,12 @@ final class ThinCommand implements Callable<Integer> {
       throw Refusal.wrongUse(
           "who shall colour the line? Write for example --players \"Trumpet 1, Clarinet 2\"");
     }
-    if (!(ready >= 0 && ready <= MOST_READY_SECONDS)) {
-      throw Refusal.wrongUse("--ready lies between 0 and 3600 seconds");
-    }
     return new ThinLine.Request(
         line.request(score, false),
         PlayerWish.parse(players),
         Optional.ofNullable(playersFile),
         Allowance.parse(allow),
         line.assurance(),
-        ready);
+        Conversions.seconds("--ready", ready, 0, 3600));
   }
 }

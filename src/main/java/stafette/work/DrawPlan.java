@@ -3,7 +3,6 @@ package stafette.work;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import stafette.check.JudgedPlan;
 import stafette.picture.Drawing;
 import stafette.picture.Paper;
@@ -78,13 +77,8 @@ public final class DrawPlan {
   }
 
   private static Format format(Path file) throws Refusal {
-    String name = String.valueOf(file.getFileName()).toUpperCase(Locale.ROOT);
-    for (Format format : Format.values()) {
-      if (name.endsWith("." + format)) {
-        return format;
-      }
-    }
-    throw Refusal.wrongUse(Sentence.of("{0}: a timeline is drawn as .svg, .png or .pdf", file));
+    return FileEnding.of(file, Format.class)
+        .orElseThrow(() -> Refusal.wrongUse(Sentence.of("{0}: a timeline is drawn as .svg, .png or .pdf", file)));
   }
 
   private static Paper paperOf(Request request) throws Refusal {

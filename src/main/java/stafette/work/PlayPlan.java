@@ -5,7 +5,6 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -353,12 +352,7 @@ public final class PlayPlan {
   }
 
   private static Format format(Path file) throws Refusal {
-    String name = String.valueOf(file.getFileName()).toUpperCase(Locale.ROOT);
-    for (Format format : Format.values()) {
-      if (name.endsWith("." + format)) {
-        return format;
-      }
-    }
-    throw Refusal.wrongUse(Sentence.of("{0}: a plan is played into .wav or .mid", file));
+    return FileEnding.of(file, Format.class)
+        .orElseThrow(() -> Refusal.wrongUse(Sentence.of("{0}: a plan is played into .wav or .mid", file)));
   }
 }

@@ -88,21 +88,13 @@ final class RuleRemedies {
     if (rules.readySeconds() <= 0 || !trials.succeeds(ready(0))) {
       return Optional.empty();
     }
-    int works = 0;
-    int fails = (int) Math.ceil(rules.readySeconds() * TENTHS);
-    while (fails - works > 1) {
-      int middle = (works + fails) / 2;
-      if (trials.succeeds(ready(middle))) {
-        works = middle;
-      } else {
-        fails = middle;
-      }
-    }
+    long fails = (long) Math.ceil(rules.readySeconds() * TENTHS);
+    long works = trials.edge(0, fails, this::ready);
     BigDecimal seconds = Sentence.decimal(works / TENTHS, 1);
     return trials.remedy(new Change.Rest(seconds), ready(works));
   }
 
-  private Brief ready(int tenths) {
+  private Brief ready(long tenths) {
     return brief.with(rules.withReady(tenths / TENTHS));
   }
 

@@ -55,17 +55,7 @@ final class TempoRemedy {
   }
 
   private Optional<Slower> between(long slow, long fast) {
-    long works = slow;
-    long fails = fast;
-    while (fails - works > 1) {
-      long middle = (works + fails) / 2;
-      if (trials.succeeds(at(middle))) {
-        works = middle;
-      } else {
-        fails = middle;
-      }
-    }
-    long fastest = works;
+    long fastest = trials.edge(slow, fast, this::at);
     boolean small = fastest >= SMALL_CHANGE * present.perMinute().toDouble();
     return trials
         .remedy(new Change.Tempo(mark(fastest), present), at(fastest))

@@ -1,6 +1,7 @@
 package stafette.work;
 
 import java.util.Optional;
+import java.util.function.LongFunction;
 import stafette.plan.Brief;
 import stafette.split.AnyPlan;
 import stafette.split.Splitter;
@@ -22,6 +23,26 @@ final class Trials {
   /** Whether a plan is found; no says nothing for certain. */
   boolean succeeds(Brief brief) {
     return !time.isOver() && AnyPlan.of(brief, time.share(next())).plan().isPresent();
+  }
+
+  /**
+   * A number for which a plan is found though none is for the next one, sought by halves.
+   *
+   * @param works a number for which one is found
+   * @param fails a greater one for which none is
+   */
+  long edge(long works, long fails, LongFunction<Brief> brief) {
+    long least = works;
+    long most = fails;
+    while (most - least > 1) {
+      long middle = (least + most) / 2;
+      if (succeeds(brief.apply(middle))) {
+        least = middle;
+      } else {
+        most = middle;
+      }
+    }
+    return least;
   }
 
   /** The remedy that a change is, if a plan is found. */

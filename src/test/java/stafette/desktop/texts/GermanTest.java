@@ -286,6 +286,7 @@ class GermanTest {
     }
     english.removeAll(german);
     english.removeAll(words(Invented.tonguing("tonguing").name()));
+    english.remove(Invented.instrument("pipe").name());
     for (String each : said) {
       Set<String> left = words(each);
       left.retainAll(english);
