@@ -2,8 +2,10 @@ package stafette.musicxml;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
@@ -15,7 +17,6 @@ import stafette.plan.Handoff;
 import stafette.plan.Plan;
 import stafette.plan.Played;
 import stafette.plan.Player;
-import stafette.plan.Segment;
 import stafette.plan.Turn;
 import stafette.score.Dynamic;
 import stafette.score.Line;
@@ -31,11 +32,10 @@ import stafette.time.Span;
  * the player's own, and silence may part them.
  */
 final class Assigned {
-  private final Plan plan;
-  private final int index;
   private final Player player;
   private final Bars bars;
   private final List<Stroke> strokes = new ArrayList<>();
+  private final Map<Position, List<Stroke>> byOnset = new HashMap<>();
   private final Set<Integer> entries = new HashSet<>();
   private final List<Stroke> owned;
   private final Set<Integer> cleared = new TreeSet<>();
@@ -61,20 +61,29 @@ final class Assigned {
     owned.forEach(stroke -> cleared.add(bars.at(stroke.onset()).index()));
   }
 
-  private Assigned(Plan plan, int player, List<Stroke> replaced) {
-    this.plan = plan;
-    this.index = player;
-    this.player = plan.brief().players().get(player);
-    this.bars = plan.line().bars();
-    for (Segment segment : plan.segmentsOf(player)) {
-      Played played = plan.played(segment);
-      take(played.line(), played.first(), played.last());
-    }
-    addWords();
+  private Assigned(Plan plan, int index, List<Stroke> replaced) {
+    this(
+        plan.brief().players().get(index),
+        plan.line().bars(),
+        plan.segmentsOf(index).stream().map(plan::played).toList(),
+        replaced);
+    addWords(plan, index);
+  }
+
+  private Assigned(Player player, Bars bars, List<Played> passages, List<Stroke> replaced) {
+    this.player = player;
+    this.bars = bars;
+    passages.forEach(played -> take(played.line(), played.first(), played.last()));
     owned =
         Stream.concat(strokes.stream(), replaced.stream())
             .sorted(Comparator.comparing(Stroke::onset))
             .toList();
+  }
+
+  /** All of a line. */
+  static Assigned all(Player player, Line line) {
+    return new Assigned(
+        player, line.bars(), List.of(new Played(line, 0, line.count() - 1)), List.of());
   }
 
   /** One passage: strokes of a line, with its dynamics. */
@@ -85,6 +94,7 @@ final class Assigned {
       Stroke stroke = from.stroke(j);
       addSounds(strokes.size(), stroke);
       strokes.add(stroke);
+      byOnset.computeIfAbsent(stroke.onset(), at -> new ArrayList<>()).add(stroke);
       if (!inForce.equals(Optional.of(stroke.dynamic()))) {
         inForce = Optional.of(stroke.dynamic());
         add(new Sign(stroke.onset(), Optional.empty(), inForce));
@@ -128,11 +138,8 @@ final class Assigned {
 
   /** Whether the player has that stroke of the line. */
   boolean plays(Stroke ofLine) {
-    return strokes.stream()
-        .anyMatch(
-            stroke ->
-                stroke.onset().equals(ofLine.onset())
-                    && stroke.tones().stream().anyMatch(ofLine::sounds));
+    return byOnset.getOrDefault(ofLine.onset(), List.of()).stream()
+        .anyMatch(stroke -> stroke.tones().stream().anyMatch(ofLine::sounds));
   }
 
   /** Whether a note that stands in the part is one that may be written anew. */
@@ -192,23 +199,23 @@ final class Assigned {
     }
   }
 
-  private void addWords() {
+  private void addWords(Plan plan, int index) {
     for (Handoff handoff : plan.handoffs()) {
       boolean enters = handoff.enters().has(index);
       boolean leaves = handoff.leaves().has(index);
       if (enters && !leaves) {
-        Played own = played(handoff.enters());
+        Played own = played(plan, index, handoff.enters());
         sign(own.line().stroke(own.first()), "from " + plan.names(handoff.leaves()));
       }
       if (leaves && !enters) {
-        Played own = played(handoff.leaves());
+        Played own = played(plan, index, handoff.leaves());
         sign(own.line().stroke(own.last()), "to " + plan.names(handoff.enters()));
       }
     }
   }
 
   /** What this player plays of a turn in which it takes part. */
-  private Played played(Turn turn) {
+  private static Played played(Plan plan, int index, Turn turn) {
     return turn.segments().stream()
         .filter(segment -> segment.player() == index)
         .map(plan::played)

@@ -3,6 +3,7 @@ package stafette.musicxml;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -27,8 +28,8 @@ final class BarAccidentals {
 
   private final Origin origin;
   private final TextStyle style;
+  private final List<Noted> before = new ArrayList<>();
   private final List<Noted> notes = new ArrayList<>();
-  private boolean anyAdded;
 
   /**
    * A pitch as it is written.
@@ -36,6 +37,13 @@ final class BarAccidentals {
    * @param element where it stands; empty if it is written now
    */
   private record Noted(Position at, int staff, Pitch written, Optional<ElementText> element) {}
+
+  /**
+   * An accidental that a note must show now.
+   *
+   * @param text the accidental, and the white space before it
+   */
+  record Missing(ElementText element, String text) {}
 
   /**
    * The accidentals of a bar.
@@ -46,8 +54,9 @@ final class BarAccidentals {
     this.origin = origin;
     this.style = TextStyle.of(origin);
     for (ElementText element : measure.elements()) {
-      if (!replaced.contains(element) && bar.span().contains(element.onset())) {
-        noted(element).ifPresent(notes::add);
+      if (bar.span().contains(element.onset())) {
+        noted(element).ifPresent(before::add);
+        noted(element).filter(note -> !replaced.contains(element)).ifPresent(notes::add);
       }
     }
   }
@@ -78,36 +87,50 @@ final class BarAccidentals {
   /** Takes note of what is written. */
   void add(Position at, int staff, Pitch written) {
     notes.add(new Noted(at, staff, written, Optional.empty()));
-    anyAdded = true;
   }
 
-  /** Accidentals for notes that need one only because of what was written before them. */
+  /** Accidentals for notes that stay and need one only because of what goes or comes before them. */
+  List<Missing> missing() {
+    if (notes.equals(before)) {
+      return List.of();
+    }
+    Set<ElementText> shownBefore = new HashSet<>();
+    shown(before).forEach(note -> note.element().ifPresent(shownBefore::add));
+    List<Missing> missing = new ArrayList<>();
+    for (Noted note : shown(notes)) {
+      note.element()
+          .filter(element -> !shownBefore.contains(element))
+          .flatMap(element -> missing(element, note.written()))
+          .ifPresent(missing::add);
+    }
+    return missing;
+  }
+
+  /** The notes that must show their accidental. */
+  private List<Noted> shown(List<Noted> all) {
+    Map<Integer, Accidentals> staves = new HashMap<>();
+    return all.stream()
+        .sorted(Comparator.comparing(Noted::at))
+        .filter(note -> in(staves, note).mustShow(note.written()))
+        .toList();
+  }
+
+  /** The same as insertions into the text. */
   List<Replacement> needed() {
-    List<Replacement> needed = new ArrayList<>();
-    if (!anyAdded) {
-      return needed;
-    }
-    Map<Integer, Accidentals> alone = new HashMap<>();
-    Map<Integer, Accidentals> together = new HashMap<>();
-    notes.sort(Comparator.comparing(Noted::at));
-    for (Noted note : notes) {
-      boolean shown = in(together, note).mustShow(note.written());
-      if (note.element().isPresent()) {
-        ElementText element = note.element().get();
-        boolean shownAlone = in(alone, note).mustShow(note.written());
-        String text = element.span().in(origin.text());
-        boolean hasSign = Math.abs(note.written().alter()) <= 2;
-        if (shown && !shownAlone && hasSign && !text.contains("<accidental")) {
-          needed.add(with(element, text, note.written()));
-        }
-      }
-    }
-    return needed;
+    return missing().stream()
+        .map(
+            missing -> {
+              TextSpan span = missing.element().span();
+              int at =
+                  span.start() + NoteRewrite.beforeAccidental(span.in(origin.text())).end();
+              return new Replacement(new TextSpan(at, at), missing.text());
+            })
+        .toList();
   }
 
   private Accidentals in(Map<Integer, Accidentals> staves, Noted note) {
     int fifths =
-        notes.stream()
+        before.stream()
             .flatMap(each -> each.element().stream())
             .findFirst()
             .map(element -> element.attributes().fifths())
@@ -115,13 +138,17 @@ final class BarAccidentals {
     return staves.computeIfAbsent(note.staff(), staff -> new Accidentals(fifths));
   }
 
-  private Replacement with(ElementText element, String text, Pitch written) {
-    TextSpan before = NoteRewrite.beforeAccidental(text);
-    int start = element.span().start();
-    String lineBreak = style.breakLike(origin.text(), start + before.start());
-    int at = start + before.end();
-    return new Replacement(
-        new TextSpan(at, at),
-        lineBreak + "<accidental>" + Accidentals.sign(written).value() + "</accidental>");
+  private Optional<Missing> missing(ElementText element, Pitch written) {
+    String text = element.span().in(origin.text());
+    if (Math.abs(written.alter()) > 2 || text.contains("<accidental")) {
+      return Optional.empty();
+    }
+    String lineBreak =
+        style.breakLike(
+            origin.text(), element.span().start() + NoteRewrite.beforeAccidental(text).start());
+    return Optional.of(
+        new Missing(
+            element,
+            lineBreak + "<accidental>" + Accidentals.sign(written).value() + "</accidental>"));
   }
 }

@@ -42,7 +42,6 @@ final class NewPart {
       Pattern.compile("\\s(?:number|implicit|non-controlling)\\s*=\\s*(?:\"[^\"]*\"|'[^']*')");
   private static final Pattern BARLINE_ID =
       Pattern.compile("^(<barline\\b[^>]*?)\\s+id\\s*=\\s*(?:\"[^\"]*\"|'[^']*')");
-  private static final int PERCUSSION_CHANNEL = 10;
 
   private final Origin origin;
   private final PartText model;
@@ -72,7 +71,7 @@ final class NewPart {
   }
 
   /** Its entry in the part list, without indentation before the first line. */
-  String scorePart(String lineBreak, int channel) {
+  String scorePart(String lineBreak, MidiChannels channels) {
     ScorePart part = new ScorePart();
     part.setId(id);
     part.setPartName(name());
@@ -86,7 +85,8 @@ final class NewPart {
     part.getScoreInstrument().add(sounding);
     MidiInstrument midi = new MidiInstrument();
     midi.setId(sounding);
-    midi.setMidiChannel(instrument.range().isPresent() ? channel : PERCUSSION_CHANNEL);
+    midi.setMidiChannel(
+        instrument.range().isPresent() ? channels.next() : MidiChannels.PERCUSSION);
     midi.setMidiProgram(instrument.midiProgram());
     part.getMidiDeviceAndMidiInstrument().add(midi);
     return style.set(fragments.text("score-part", ScorePart.class, part), lineBreak);

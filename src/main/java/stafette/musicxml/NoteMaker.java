@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import org.audiveris.proxymusic.Accidental;
 import org.audiveris.proxymusic.Beam;
 import org.audiveris.proxymusic.BeamValue;
@@ -24,6 +25,7 @@ import stafette.musicxml.BarItem.Sound;
 import stafette.score.Drum;
 import stafette.score.Grace;
 import stafette.score.Pitch;
+import stafette.score.Spelling;
 import stafette.score.Stroke;
 import stafette.score.Tone;
 import stafette.time.Length;
@@ -38,10 +40,27 @@ import stafette.time.Rational;
  * @param staff its staff, where the part has several
  */
 record NoteMaker(
-    java.util.function.UnaryOperator<Pitch> spelling,
+    UnaryOperator<Pitch> spelling,
     Accidentals accidentals,
     String voice,
     Optional<Integer> staff) {
+
+  /** Makes rests alone. */
+  static NoteMaker resting(String voice, Optional<Integer> staff) {
+    return new NoteMaker(pitch -> pitch, new Accidentals(0), voice, staff);
+  }
+
+  /** Writes as a part writes with these attributes. */
+  static NoteMaker in(
+      Origin.Attributes inForce, Accidentals before, String voice, Optional<Integer> staff) {
+    return new NoteMaker(spellingIn(inForce), before, voice, staff);
+  }
+
+  /** How a part writes a sounding pitch. */
+  static UnaryOperator<Pitch> spellingIn(Origin.Attributes inForce) {
+    int sounding = Spelling.soundingKey(inForce.fifths(), inForce.transposition());
+    return pitch -> Spelling.written(pitch, inForce.transposition(), sounding, inForce.fifths());
+  }
 
   /** A rest. */
   Note rest(BarItem item, boolean wholeBar, int divisions) {

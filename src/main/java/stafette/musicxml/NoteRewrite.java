@@ -3,6 +3,8 @@ package stafette.musicxml;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Small changes to the text of one note element; all else in it stays as it is. */
 final class NoteRewrite {
@@ -10,6 +12,8 @@ final class NoteRewrite {
       Pattern.compile("\\s*<tie\\s[^>]*/>|\\s*<tie\\s[^>]*>\\s*</tie>");
   private static final Pattern TIED =
       Pattern.compile("\\s*<tied\\s[^>]*/>|\\s*<tied\\s[^>]*>\\s*</tied>");
+  private static final Pattern CUE =
+      Pattern.compile("\\s*<cue(?:\\s[^>]*)?/>|\\s*<cue(?:\\s[^>]*)?>\\s*</cue>");
   private static final Pattern START_TAG = Pattern.compile("<note(?:\\s[^>]*)?>");
   private static final Pattern GRACE =
       Pattern.compile("<grace(?:\\s[^>]*)?/>|<grace(?:\\s[^>]*)?>\\s*</grace>");
@@ -23,9 +27,11 @@ final class NoteRewrite {
           Pattern.DOTALL);
   private static final Pattern DURATION =
       Pattern.compile("<duration(?:\\s[^>]*)?>[^<]*</duration>");
-  private static final Pattern NOTATIONS = Pattern.compile("<notations(?:\\s[^>]*)?>");
+  private static final Pattern NOTATIONS = Pattern.compile("<notations(?:\\s[^>/]*)?>");
   private static final Pattern EMPTY_NOTATIONS =
       Pattern.compile("\\s*<notations(?:\\s[^>]*)?>\\s*</notations>");
+  private static final Pattern AFTER_NOTATIONS =
+      Pattern.compile("<(?:lyric|play|listen)(?:\\s[^>]*)?>");
   private static final Pattern BEAM = Pattern.compile("(<beam(?:\\s[^>]*)?>)([^<]*)(</beam>)");
   private static final Pattern TUPLET =
       Pattern.compile("<tuplet\\s[^>]*/>|<tuplet\\s[^>]*>.*?</tuplet>", Pattern.DOTALL);
@@ -42,14 +48,40 @@ final class NoteRewrite {
 
   private NoteRewrite() {}
 
-  /** As a cue note; those have no ties that sound. */
+  /** As a cue note; those have no ties that sound, but keep the curves. */
   static String cue(String note, boolean grace) {
     Matcher anchor = (grace ? GRACE : START_TAG).matcher(note);
-    return anchor.find()
-        ? note.substring(0, anchor.end())
-            + "<cue/>"
-            + TIE.matcher(note.substring(anchor.end())).replaceAll("")
-        : note;
+    if (!anchor.find()) {
+      return note;
+    }
+    String after = note.substring(anchor.end());
+    String silent = anchor.replaceFirst("$0<cue/>");
+    String curves = signs("tied", missing(all(TIE, after), all(TIED, after)));
+    String cue = TIE.matcher(silent).replaceAll("");
+    return curves.isEmpty() ? cue : withNotation(cue, curves);
+  }
+
+  /** A cue note as one that sounds, with the ties whose curves it shows. */
+  static String sounding(String cue) {
+    String note = CUE.matcher(cue).replaceFirst("");
+    return after(DURATION, note, signs("tie", missing(all(TIED, cue), "")));
+  }
+
+  /** What begins or ends in one text and not in the other. */
+  private static List<String> missing(String signs, String others) {
+    return Stream.of("stop", "start")
+        .filter(type -> says(signs, type) && !says(others, type))
+        .toList();
+  }
+
+  private static boolean says(String signs, String type) {
+    return signs.matches("(?s).*type\\s*=\\s*[\"']" + type + "[\"'].*");
+  }
+
+  private static String signs(String name, List<String> types) {
+    return types.stream()
+        .map(type -> "<" + name + " type=\"" + type + "\"/>")
+        .collect(Collectors.joining());
   }
 
   /** As a rest of the same length at the same place. */
@@ -73,13 +105,25 @@ final class NoteRewrite {
     return rest.append("</note>").toString();
   }
 
-  /** The first note of a chord with tone and ties of another one, whose own element goes. */
+  /** The first note of a chord with tone, accidental and ties of another, whose element goes. */
   static String withToneOf(String note, String other) {
     String plain = ACCIDENTAL.matcher(withoutTies(note)).replaceAll("");
     Matcher sound = SOUND.matcher(other);
     String tone = sound.find() ? sound.group() : "";
     String toned = SOUND.matcher(plain).replaceFirst(Matcher.quoteReplacement(tone));
-    return withTied(after(DURATION, toned, all(TIE, other)), all(TIED, other));
+    String tied = withTied(after(DURATION, toned, all(TIE, other)), all(TIED, other));
+    String accidental = all(ACCIDENTAL, other);
+    return accidental.isEmpty() ? tied : withAccidental(tied, accidental);
+  }
+
+  /**
+   * With an accidental that it did not show.
+   *
+   * @param indented the accidental, and the white space before it
+   */
+  static String withAccidental(String note, String indented) {
+    int at = beforeAccidental(note).end();
+    return note.substring(0, at) + indented + note.substring(at);
   }
 
   /** The element of a note after which its accidental stands. */
@@ -98,6 +142,16 @@ final class NoteRewrite {
     return at < 0
         ? note
         : tidy(note.substring(0, at).stripTrailing() + note.substring(at + tag.length()));
+  }
+
+  /** With one more notation. */
+  static String withNotation(String note, String tag) {
+    if (NOTATIONS.matcher(note).find()) {
+      return after(NOTATIONS, note, tag);
+    }
+    Matcher follower = AFTER_NOTATIONS.matcher(note);
+    int at = follower.find() ? follower.start() : note.lastIndexOf("</note>");
+    return note.substring(0, at) + "<notations>" + tag + "</notations>" + note.substring(at);
   }
 
   /** The value of its first beam; empty if it has none. */
@@ -128,11 +182,7 @@ final class NoteRewrite {
   }
 
   private static String withTied(String note, String tied) {
-    if (tied.isEmpty() || NOTATIONS.matcher(note).find()) {
-      return tidy(after(NOTATIONS, note, tied));
-    }
-    int end = note.lastIndexOf("</note>");
-    return note.substring(0, end) + "<notations>" + tied + "</notations>" + note.substring(end);
+    return tidy(tied.isEmpty() ? note : withNotation(note, tied));
   }
 
   private static String after(Pattern place, String note, String addition) {

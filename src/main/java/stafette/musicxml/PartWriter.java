@@ -18,7 +18,6 @@ import stafette.musicxml.Origin.PartText;
 import stafette.score.Line;
 import stafette.score.Part;
 import stafette.score.Pitch;
-import stafette.score.Spelling;
 import stafette.score.Stroke;
 import stafette.score.Tone;
 import stafette.time.Bar;
@@ -230,9 +229,7 @@ final class PartWriter {
       Optional<Integer> staff,
       BarAccidentals accidentals,
       Bar bar) {
-    int sounding = Spelling.soundingKey(inForce.fifths(), inForce.transposition());
-    UnaryOperator<Pitch> spelling =
-        pitch -> Spelling.written(pitch, inForce.transposition(), sounding, inForce.fifths());
+    UnaryOperator<Pitch> spelling = NoteMaker.spellingIn(inForce);
     Accidentals before = accidentals.before(run.span().start(), run.staff(), inForce.fifths());
     for (BarItem.Sound sound : assigned.sounds(bar.index())) {
       if (run.span().contains(sound.span().start()) && sound.first()) {
@@ -241,7 +238,7 @@ final class PartWriter {
             .forEach(pitch -> accidentals.add(sound.span().start(), run.staff(), pitch));
       }
     }
-    return new NoteMaker(spelling, before, run.voice(), staff);
+    return NoteMaker.in(inForce, before, run.voice(), staff);
   }
 
   /** The pitches of a stroke and of its grace notes. */

@@ -6,9 +6,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import stafette.musicxml.Origin.PartText;
 import stafette.plan.Plan;
 import stafette.plan.Player;
@@ -24,13 +26,11 @@ import stafette.words.Sentence;
  * the same plan twice changes nothing more.
  */
 public final class ScoreWriter {
-  private static final int CHANNELS = 16;
-  private static final int PERCUSSION_CHANNEL = 10;
-
   private final Document document;
   private final Origin origin;
   private final Fragments fragments = new Fragments();
   private final TextStyle style;
+  private final MidiChannels channels;
   private final List<Replacement> replacements = new ArrayList<>();
   private final List<Sentence> changes = new ArrayList<>();
   private final Map<Integer, StringBuilder> insertions = new LinkedHashMap<>();
@@ -40,6 +40,7 @@ public final class ScoreWriter {
     this.document = document;
     this.origin = document.origin();
     this.style = TextStyle.of(origin);
+    this.channels = new MidiChannels(origin);
   }
 
   /**
@@ -106,11 +107,7 @@ public final class ScoreWriter {
     for (int player : playing) {
       Assigned assigned = new Assigned(plan, player);
       Optional<PartText> own = assigned.player().part().flatMap(this::partOf);
-      if (own.isPresent() && own.get().id().equals(plan.line().source().part())) {
-        note(
-            assigned,
-            new SourceSigns(origin, own.get(), plan.line(), assigned, fragments).replacements());
-      } else {
+      if (own.filter(part -> part.id().equals(plan.line().source().part())).isEmpty()) {
         write(plan.line(), assigned, own, neighbour);
       }
     }
@@ -145,13 +142,13 @@ public final class ScoreWriter {
   private void note(Assigned assigned, List<Replacement> made) {
     replacements.addAll(made);
     if (!made.isEmpty()) {
-      changes.add(Sentence.of("{0}: plays in {1}", assigned.player().name(), barsOf(assigned)));
+      changes.add(
+          Sentence.of("{0}: plays in {1}", assigned.player().name(), barsOf(assigned.bars())));
     }
   }
 
-  private Sentence barsOf(Assigned assigned) {
+  private Sentence barsOf(List<Integer> bars) {
     List<String> stretches = new ArrayList<>();
-    List<Integer> bars = assigned.bars();
     int from = 0;
     for (int i = 1; i <= bars.size(); i++) {
       if (i == bars.size() || bars.get(i) > bars.get(i - 1) + 1) {
@@ -183,7 +180,7 @@ public final class ScoreWriter {
                 () -> style.deeper(style.breakLike(origin.text(), origin.partList().start())));
     PartText before = neighbour.orElse(origin.parts().get(origin.parts().size() - 1));
     String partBreak = style.breakLike(origin.text(), before.whole().start());
-    insert(listed, entryBreak + part.scorePart(entryBreak, channel()));
+    insert(listed, entryBreak + part.scorePart(entryBreak, channels));
     insert(before.whole().end(), partBreak + part.part(partBreak));
     Sentence where =
         neighbour
@@ -191,7 +188,7 @@ public final class ScoreWriter {
             .map(n -> Sentence.of("new part after {0}", n.name()))
             .orElse(Sentence.of("new part at the end"));
     changes.add(
-        Sentence.of("{0}: {1}, plays in {2}", assigned.player().name(), where, barsOf(assigned)));
+        Sentence.of("{0}: {1}, plays in {2}", assigned.player().name(), where, barsOf(assigned.bars())));
   }
 
   private Optional<TextSpan> lastEntry() {
@@ -224,32 +221,61 @@ public final class ScoreWriter {
     return "P" + number;
   }
 
-  /** A channel for the next new part: round all of them but that of the percussion. */
-  private int channel() {
-    int number = (origin.parts().size() + insertions.size() / 2) % CHANNELS + 1;
-    return number == PERCUSSION_CHANNEL ? number + 1 : number;
-  }
-
+  /**
+   * Makes rests or cues of the line in its own part. If that part's player is asked to take part,
+   * the part becomes its share, as everything would sound twice otherwise.
+   */
   private void source(Plan plan, SourceTreatment treatment) {
-    if (treatment == SourceTreatment.KEEP) {
-      return;
-    }
     PartText part = partOf(plan.line().source().part()).orElseThrow();
     Optional<Assigned> own =
-        plan.segments().stream()
-            .map(Segment::player)
-            .filter(p -> plan.brief().players().get(p).part().equals(Optional.of(part.id())))
-            .findFirst()
-            .map(player -> new Assigned(plan, player));
-    List<Replacement> made =
-        new SourceEdits(origin, part, plan.brief().lines().stream().distinct().toList(), own)
-            .replacements(treatment);
+        ownPlayer(plan, part).stream().mapToObj(i -> new Assigned(plan, i)).findFirst();
+    if (treatment == SourceTreatment.KEEP && own.isEmpty()) {
+      return;
+    }
+    List<Line> lines = plan.brief().lines().stream().distinct().toList();
+    SourceEdits edits = new SourceEdits(origin, part, lines, own, fragments);
+    List<Replacement> made = edits.replacements(treatment);
     replacements.addAll(made);
     if (!made.isEmpty()) {
-      changes.add(
-          treatment == SourceTreatment.CUE
-              ? Sentence.of("{0}: the line is cued", plan.line().source().partName())
-              : Sentence.of("{0}: the line is taken out", plan.line().source().partName()));
+      changes.add(told(plan.line().source().partName(), treatment, own, edits));
     }
+    for (int bar : made.isEmpty() ? List.<Integer>of() : edits.wholeTremolos()) {
+      changes.add(
+          Sentence.of(
+              "{0}, bar {1}: the tremolo stays whole, though others play some of it; take it apart"
+                  + " by hand",
+              plan.line().source().partName(),
+              document.score().bars().get(bar).number()));
+    }
+  }
+
+  private Sentence told(
+      String part, SourceTreatment treatment, Optional<Assigned> own, SourceEdits edits) {
+    boolean cued = treatment == SourceTreatment.CUE;
+    if (own.isEmpty()) {
+      return cued
+          ? Sentence.of("{0}: the line is cued", part)
+          : Sentence.of("{0}: the line is taken out", part);
+    }
+    if (edits.othersBars().isEmpty()) {
+      return Sentence.of("{0}: plays in {1}", part, barsOf(own.get().bars()));
+    }
+    Sentence others = barsOf(edits.othersBars());
+    if (own.get().bars().isEmpty()) {
+      return cued
+          ? Sentence.of("{0}: plays nothing of the line, has cues in {1}", part, others)
+          : Sentence.of("{0}: plays nothing of the line, rests in {1}", part, others);
+    }
+    Sentence bars = barsOf(own.get().bars());
+    return cued
+        ? Sentence.of("{0}: plays in {1}, has cues for the others' notes in {2}", part, bars, others)
+        : Sentence.of("{0}: plays in {1}, rests for the others' notes in {2}", part, bars, others);
+  }
+
+  private static OptionalInt ownPlayer(Plan plan, PartText part) {
+    List<Player> players = plan.brief().players();
+    return IntStream.range(0, players.size())
+        .filter(i -> players.get(i).part().equals(Optional.of(part.id())))
+        .findFirst();
   }
 }

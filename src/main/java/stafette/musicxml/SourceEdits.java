@@ -2,15 +2,13 @@ package stafette.musicxml;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.UnaryOperator;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import java.util.TreeSet;
+import java.util.function.BiConsumer;
+import java.util.stream.Collectors;
 import stafette.musicxml.Origin.ElementText;
 import stafette.musicxml.Origin.MeasureText;
 import stafette.musicxml.Origin.NoteText;
@@ -18,58 +16,101 @@ import stafette.musicxml.Origin.PartText;
 import stafette.plan.SourceTreatment;
 import stafette.score.Line;
 import stafette.score.LineSource;
-import stafette.score.Stroke;
+import stafette.time.Bar;
 
 /**
  * Turns the notes of lines, where they were taken from, into cue notes or rests, by small changes
- * to their text.
+ * to their text. What the part's own player has of the lines stays: the part becomes its share.
  */
 final class SourceEdits {
-  private static final Pattern SLUR = Pattern.compile("<slur\\s[^>]*/>");
-  private static final Pattern TYPE = Pattern.compile("type\\s*=\\s*[\"'](\\w+)[\"']");
-  private static final Pattern NUMBER = Pattern.compile("number\\s*=\\s*[\"'](\\d+)[\"']");
-
   private final Origin origin;
   private final PartText part;
   private final List<Line> lines;
   private final Optional<Assigned> own;
+  private final Fragments fragments;
+  private final List<MeasureText> touched;
+  private final LineNotes notes;
+  private final EditedPart edited;
+  private final Optional<SlashedShare> slashed;
 
-  /** The new texts of elements; empty for those that go. */
-  private final Map<TextSpan, String> texts = new LinkedHashMap<>();
-
-  /** Elements that sound no more. */
-  private final Set<TextSpan> silenced = new HashSet<>();
-
-  /** One end of a slur: its tag, and the note on which it stands. */
-  private record SlurEnd(TextSpan note, String tag) {}
+  /** Of chords whose first note goes: the note whose tone that takes, and the first note. */
+  private final Map<TextSpan, TextSpan> heirs = new HashMap<>();
 
   /**
    * Edits to a part.
    *
    * @param lines of one voice; one, or one for each tone of its chords
-   * @param own what the part's own player keeps of the lines
+   * @param own what the part's own player keeps of the lines, if it takes part
    */
-  SourceEdits(Origin origin, PartText part, List<Line> lines, Optional<Assigned> own) {
+  SourceEdits(
+      Origin origin,
+      PartText part,
+      List<Line> lines,
+      Optional<Assigned> own,
+      Fragments fragments) {
     this.origin = origin;
     this.part = part;
     this.lines = lines;
     this.own = own;
+    this.fragments = fragments;
+    int end = lines.stream().mapToInt(SourceEdits::lastBar).max().orElseThrow() + 1;
+    touched = part.measures().subList(source().firstBar(), Math.min(end, part.measures().size()));
+    notes = new LineNotes(lines, touched);
+    edited = new EditedPart(origin);
+    slashed =
+        own.map(share -> new SlashedShare(origin, edited, lines, notes, share, fragments));
   }
 
   List<Replacement> replacements(SourceTreatment treatment) {
-    int end = lines.stream().mapToInt(SourceEdits::lastBar).max().orElseThrow() + 1;
-    List<MeasureText> touched =
-        part.measures().subList(source().firstBar(), Math.min(end, part.measures().size()));
+    slashed.ifPresent(share -> each((m, bar) -> share.writeOut(m, bar, treatment)));
     if (treatment == SourceTreatment.CUE) {
       touched.forEach(this::cue);
     } else {
       touched.forEach(this::remove);
-      balanceSlurs();
-      touched.forEach(this::balanceBeams);
+      mend();
     }
-    return texts.entrySet().stream()
-        .map(entry -> replacement(entry.getKey(), entry.getValue()))
-        .toList();
+    List<Replacement> all = new ArrayList<>();
+    own.ifPresent(share -> all.addAll(signs(share)));
+    all.addAll(edited.replacements());
+    return all;
+  }
+
+  /** Makes whole what is left where notes have gone. */
+  private void mend() {
+    SlurEdits.balance(edited, origin, part.measures(), notes::isInVoice, own.isPresent());
+    BeamEdits beams = new BeamEdits(origin, edited);
+    touched.forEach(measure -> beams.balance(measure, notes::isInVoice));
+    each(this::showAccidentals);
+    if (own.isPresent()) {
+      each(new RestRuns(origin, edited, notes::isInVoice, fragments)::draw);
+    }
+  }
+
+  private void each(BiConsumer<MeasureText, Bar> change) {
+    for (int i = 0; i < touched.size(); i++) {
+      change.accept(touched.get(i), lines.get(0).bars().get(source().firstBar() + i));
+    }
+  }
+
+  private List<Replacement> signs(Assigned share) {
+    return new SourceSigns(origin, part, lines.get(0), share, fragments)
+        .replacements(at -> slashed.map(s -> s.covers(at)).orElse(false));
+  }
+
+  /** Indices of the bars in which notes of the lines are others'. */
+  List<Integer> othersBars() {
+    Set<Integer> bars = new TreeSet<>();
+    for (Line line : lines) {
+      line.strokes().stream()
+          .filter(stroke -> own.map(share -> !share.plays(stroke)).orElse(true))
+          .forEach(stroke -> bars.add(line.bars().at(stroke.onset()).index()));
+    }
+    return List.copyOf(bars);
+  }
+
+  /** Indices of the bars in which a tremolo is left whole, though others have some of it. */
+  List<Integer> wholeTremolos() {
+    return slashed.map(share -> share.leftWhole().stream().sorted().toList()).orElse(List.of());
   }
 
   private LineSource source() {
@@ -80,24 +121,14 @@ final class SourceEdits {
     return line.bars().at(line.span().end()).index();
   }
 
-  /** An element that goes takes the white space before it along. */
-  private Replacement replacement(TextSpan span, String text) {
-    int start = span.start();
-    while (text.isEmpty() && Character.isWhitespace(origin.text().charAt(start - 1))) {
-      start--;
-    }
-    return new Replacement(new TextSpan(start, span.end()), text);
-  }
-
-  private void edit(TextSpan span, UnaryOperator<String> change) {
-    texts.put(span, change.apply(texts.getOrDefault(span, span.in(origin.text()))));
-  }
-
   private void cue(MeasureText measure) {
     for (ElementText element : measure.elements()) {
-      if (isOfLine(element) && !element.note().orElseThrow().cue()) {
-        boolean grace = element.note().get().grace();
-        edit(element.span(), text -> NoteRewrite.cue(text, grace));
+      boolean isCue = element.note().map(NoteText::cue).orElse(false);
+      if (goes(element) && !isCue) {
+        boolean grace = element.note().orElseThrow().grace();
+        edited.edit(element.span(), text -> NoteRewrite.cue(text, grace));
+      } else if (isCue && stays(element)) {
+        edited.edit(element.span(), NoteRewrite::sounding);
       }
     }
   }
@@ -122,7 +153,7 @@ final class SourceEdits {
    * Takes the lines' tones out of one chord; what is left of it stays, and if nothing is, a rest.
    */
   private void removeFrom(List<ElementText> chord) {
-    List<ElementText> gone = chord.stream().filter(this::isOfLine).toList();
+    List<ElementText> gone = chord.stream().filter(this::goes).toList();
     if (gone.isEmpty()) {
       return;
     }
@@ -132,12 +163,13 @@ final class SourceEdits {
       boolean grace = foremost.note().orElseThrow().grace();
       gone.stream().skip(grace ? 0 : 1).forEach(this::delete);
       if (!grace) {
-        edit(foremost.span(), NoteRewrite::rest);
-        silenced.add(foremost.span());
+        edited.edit(foremost.span(), NoteRewrite::rest);
+        edited.silence(foremost.span());
       }
     } else if (gone.contains(foremost)) {
       String heir = left.get(0).span().in(origin.text());
-      edit(foremost.span(), text -> NoteRewrite.withToneOf(text, heir));
+      edited.edit(foremost.span(), text -> NoteRewrite.withToneOf(text, heir));
+      heirs.put(left.get(0).span(), foremost.span());
       delete(left.get(0));
       gone.stream().skip(1).forEach(this::delete);
     } else {
@@ -146,120 +178,39 @@ final class SourceEdits {
   }
 
   private void delete(ElementText element) {
-    edit(element.span(), text -> "");
-    silenced.add(element.span());
+    edited.delete(element.span());
+    edited.silence(element.span());
   }
 
-  /** Where one end of a slur is gone, the other goes. */
-  private void balanceSlurs() {
-    Map<String, SlurEnd> open = new HashMap<>();
-    for (MeasureText measure : part.measures()) {
-      for (ElementText element : measure.elements()) {
-        if (element.note().filter(this::isInVoice).isPresent()) {
-          List<SlurEnd> ends = slurEnds(element);
-          ends.stream().filter(end -> isType(end, "stop")).forEach(end -> close(open, end));
-          ends.stream()
-              .filter(end -> isType(end, "start"))
-              .forEach(end -> open.put(numberOf(end), end));
-        }
+  /** Notes that stay show the accidentals that others before them showed. */
+  private void showAccidentals(MeasureText measure, Bar bar) {
+    Set<ElementText> gone =
+        measure.elements().stream()
+            .filter(element -> isPitchGone(element.span()))
+            .collect(Collectors.toSet());
+    for (BarAccidentals.Missing missing :
+        new BarAccidentals(origin, measure, bar, gone).missing()) {
+      TextSpan note = missing.element().span();
+      if (!edited.isWrittenAnew(note)) {
+        edited.edit(
+            heirs.getOrDefault(note, note),
+            text -> NoteRewrite.withAccidental(text, missing.text()));
       }
     }
   }
 
-  private List<SlurEnd> slurEnds(ElementText element) {
-    return SLUR.matcher(element.span().in(origin.text()))
-        .results()
-        .map(result -> new SlurEnd(element.span(), result.group()))
-        .toList();
+  private boolean isPitchGone(TextSpan note) {
+    return heirs.containsValue(note) || (edited.isSilenced(note) && !heirs.containsKey(note));
   }
 
-  private void close(Map<String, SlurEnd> open, SlurEnd stop) {
-    SlurEnd start = open.remove(numberOf(stop));
-    if (start != null && silenced.contains(start.note()) != silenced.contains(stop.note())) {
-      SlurEnd left = silenced.contains(start.note()) ? stop : start;
-      edit(left.note(), text -> NoteRewrite.withoutSlur(text, left.tag()));
-    }
+  private boolean goes(ElementText element) {
+    return !edited.isWrittenAnew(element.span()) && notes.goes(element, own);
   }
 
-  private static boolean isType(SlurEnd end, String type) {
-    Matcher found = TYPE.matcher(end.tag());
-    return found.find() && found.group(1).equals(type);
-  }
-
-  private static String numberOf(SlurEnd end) {
-    Matcher found = NUMBER.matcher(end.tag());
-    return found.find() ? found.group(1) : "1";
-  }
-
-  /** Beams that lose notes are drawn anew over those that stay side by side. */
-  private void balanceBeams(MeasureText measure) {
-    List<TextSpan> group = new ArrayList<>();
-    for (ElementText element : measure.elements()) {
-      if (element.note().filter(n -> isInVoice(n) && !n.chord() && !n.grace()).isPresent()) {
-        String beam = NoteRewrite.firstBeam(element.span().in(origin.text()));
-        if (beam.equals("begin")) {
-          group.clear();
-        }
-        if (!beam.isEmpty()) {
-          group.add(element.span());
-        }
-        if (beam.equals("end") && group.stream().anyMatch(silenced::contains)) {
-          beamAnew(group);
-        }
-      }
-    }
-  }
-
-  private void beamAnew(List<TextSpan> group) {
-    int from = 0;
-    while (from < group.size()) {
-      int to = from;
-      while (to < group.size() && !silenced.contains(group.get(to))) {
-        to++;
-      }
-      beamTogether(group.subList(from, to));
-      from = to + 1;
-    }
-  }
-
-  private void beamTogether(List<TextSpan> notes) {
-    List<Integer> flags =
-        notes.stream().map(note -> NoteRewrite.beams(note.in(origin.text()))).toList();
-    List<List<String>> beams = Beams.over(flags);
-    for (int i = 0; i < notes.size(); i++) {
-      List<String> values = beams.get(i);
-      edit(notes.get(i), text -> NoteRewrite.withBeams(text, values));
-    }
-  }
-
-  private boolean isInVoice(NoteText note) {
-    return note.voice().equals(source().voice()) && note.staff() == source().staff();
-  }
-
-  /** Whether a note element is one of a line's, and holds no stroke that its own player keeps. */
-  private boolean isOfLine(ElementText element) {
-    Optional<NoteText> note = element.note().filter(n -> !n.rest()).filter(this::isInVoice);
-    if (note.isEmpty()) {
-      return false;
-    }
-    List<Stroke> held =
-        lines.stream()
-            .flatMap(line -> line.strokes().stream())
-            .filter(stroke -> isPartOf(element, note.get(), stroke))
-            .toList();
-    return !held.isEmpty()
-        && own.map(assigned -> held.stream().noneMatch(assigned::plays)).orElse(true);
-  }
-
-  /** Whether a note element holds a stroke, or is tied to it; one with slashes holds several. */
-  private static boolean isPartOf(ElementText element, NoteText note, Stroke stroke) {
-    if (note.grace()) {
-      return element.onset().equals(stroke.onset()) && !stroke.graces().isEmpty();
-    }
-    boolean sounding = stroke.tones().stream().anyMatch(tone -> tone.key() == note.key());
-    boolean holds =
-        !stroke.onset().isBefore(element.onset())
-            && stroke.onset().isBefore(element.onset().plus(note.length()));
-    return sounding && (holds || stroke.span().contains(element.onset()));
+  private boolean stays(ElementText element) {
+    return !edited.isWrittenAnew(element.span())
+        && own.isPresent()
+        && !notes.in(element).isEmpty()
+        && !notes.goes(element, own);
   }
 }

@@ -3,6 +3,7 @@ package stafette.musicxml;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.audiveris.proxymusic.Direction;
 import stafette.musicxml.Assigned.Sign;
 import stafette.musicxml.Origin.ElementText;
@@ -34,12 +35,17 @@ final class SourceSigns {
     this.style = TextStyle.of(origin);
   }
 
-  List<Replacement> replacements() {
+  /**
+   * The signs that are not there yet.
+   *
+   * @param elsewhere where signs are written otherwise
+   */
+  List<Replacement> replacements(Predicate<Position> elsewhere) {
     List<Replacement> replacements = new ArrayList<>();
     for (int bar : assigned.bars()) {
       MeasureText measure = part.measures().get(bar);
       for (Sign sign : assigned.signs(bar)) {
-        if (sign.words().isPresent()) {
+        if (sign.words().isPresent() && !elsewhere.test(sign.at())) {
           added(measure, sign).ifPresent(replacements::add);
         }
       }

@@ -287,8 +287,7 @@ class SourceEditsTest {
     Document before = piano(ATTRIBUTES + TwoParts.SIXTEENTHS);
     for (SourceTreatment treatment : SourceTreatment.values()) {
       Document after = shared(before, 8, treatment);
-      int left = treatment == SourceTreatment.KEEP ? 16 : 9;
-      assertEquals(left, TwoParts.strokes(after, "P1").size(), treatment.name());
+      assertEquals(9, TwoParts.strokes(after, "P1").size(), treatment.name());
       assertEquals(8, TwoParts.strokes(after, "P2").size(), treatment.name());
     }
   }
@@ -310,17 +309,5 @@ class SourceEditsTest {
 
   private static String beams(String value) {
     return "<beam number=\"1\">" + value + "</beam><beam number=\"2\">" + value + "</beam>";
-  }
-
-  @Test
-  void a_tremolo_of_which_its_own_player_keeps_a_part_stays() throws Exception {
-    String slashes = notations("<ornaments><tremolo type=\"single\">2</tremolo></ornaments>");
-    Document before =
-        piano(
-            ATTRIBUTES
-                + note("A", 4, 24, "<type>half</type>" + slashes)
-                + note("B", 4, 24, "<type>half</type>" + slashes));
-    Document after = shared(before, 11, SourceTreatment.REMOVE);
-    assertEquals(16, TwoParts.strokes(after, "P1").size());
   }
 }
