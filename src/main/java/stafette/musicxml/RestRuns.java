@@ -14,6 +14,7 @@ import stafette.musicxml.Origin.MeasureText;
 import stafette.musicxml.Origin.NoteText;
 import stafette.time.Bar;
 import stafette.time.Position;
+import stafette.time.Rational;
 import stafette.time.Span;
 
 /**
@@ -89,11 +90,9 @@ final class RestRuns {
     ElementText first = run.get(0).element();
     Span span = new Span(first.onset(), run.get(run.size() - 1).end());
     List<BarItem> items = Layout.of(bar, span, List.of(), new TreeSet<>());
-    int divisions = first.attributes().divisions();
-    if (items.size() < run.size() && items.stream().allMatch(item -> fits(item, divisions))) {
+    if (items.size() < run.size() && items.stream().allMatch(item -> fits(item, first))) {
       String lineBreak = style.breakWithin(origin.text(), measure);
-      List<String> texts =
-          items.stream().map(item -> text(item, bar, first, divisions, lineBreak)).toList();
+      List<String> texts = items.stream().map(item -> text(item, bar, first, lineBreak)).toList();
       run.forEach(rest -> part.delete(rest.element().span()));
       part.edit(first.span(), gone -> String.join(lineBreak, texts));
     }
@@ -135,19 +134,19 @@ final class RestRuns {
             - TUPLET_STOP.matcher(text).results().count());
   }
 
-  private static boolean fits(BarItem item, int divisions) {
-    return item.span().length().quarters().times(divisions).isWhole();
+  private static boolean fits(BarItem item, ElementText like) {
+    Rational divisions = like.attributes().divisions();
+    return divisions.isWhole() && item.span().length().quarters().times(divisions).isWhole();
   }
 
-  private String text(
-      BarItem item, Bar bar, ElementText like, int divisions, String lineBreak) {
+  private String text(BarItem item, Bar bar, ElementText like, String lineBreak) {
     NoteText note = like.note().orElseThrow();
     Optional<Integer> staff =
         like.attributes().staves() > 1 ? Optional.of(note.staff()) : Optional.empty();
-    boolean whole = item.span().equals(bar.span());
-    return style.set(
-        fragments.text(
-            "note", Note.class, NoteMaker.resting(note.voice(), staff).rest(item, whole, divisions)),
-        lineBreak);
+    int divisions = like.attributes().divisions().numerator().intValueExact();
+    Note rest =
+        NoteMaker.resting(note.voice(), staff)
+            .rest(item, item.span().equals(bar.span()), divisions);
+    return style.set(fragments.text("note", Note.class, rest), lineBreak);
   }
 }

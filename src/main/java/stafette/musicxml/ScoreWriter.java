@@ -225,7 +225,7 @@ public final class ScoreWriter {
    * Makes rests or cues of the line in its own part. If that part's player is asked to take part,
    * the part becomes its share, as everything would sound twice otherwise.
    */
-  private void source(Plan plan, SourceTreatment treatment) {
+  private void source(Plan plan, SourceTreatment treatment) throws UnwritablePlan {
     PartText part = partOf(plan.line().source().part()).orElseThrow();
     Optional<Assigned> own =
         ownPlayer(plan, part).stream().mapToObj(i -> new Assigned(plan, i)).findFirst();

@@ -15,6 +15,7 @@ import stafette.score.Line;
 import stafette.score.Stroke;
 import stafette.time.Bar;
 import stafette.time.Position;
+import stafette.time.Rational;
 import stafette.time.Span;
 
 /**
@@ -68,7 +69,7 @@ final class SlashedShare {
     return leftWhole;
   }
 
-  void writeOut(MeasureText measure, Bar bar, SourceTreatment treatment) {
+  void writeOut(MeasureText measure, Bar bar, SourceTreatment treatment) throws UnwritablePlan {
     for (Slashed slashed : slashedIn(measure)) {
       List<Stroke> strokes = notes.between(slashed.span().start(), slashed.span().end());
       boolean shared =
@@ -128,7 +129,8 @@ final class SlashedShare {
         && (treatment != SourceTreatment.CUE || lines.size() == 1);
   }
 
-  private void writeOut(Slashed slashed, MeasureText measure, Bar bar, SourceTreatment treatment) {
+  private void writeOut(Slashed slashed, MeasureText measure, Bar bar, SourceTreatment treatment)
+      throws UnwritablePlan {
     ElementText first = slashed.first();
     NoteText note = first.note().orElseThrow();
     Origin.Attributes inForce = first.attributes();
@@ -167,9 +169,10 @@ final class SlashedShare {
       BarText text,
       Slashed slashed,
       Bar bar,
-      int now,
+      Rational now,
       SourceTreatment treatment,
-      String lineBreak) {
+      String lineBreak)
+      throws UnwritablePlan {
     int divisions = text.divisions(now);
     List<Sign> words =
         own.signs(bar.index()).stream()
@@ -181,8 +184,9 @@ final class SlashedShare {
       String set = style.set(piece.text(), lineBreak);
       pieces.add(cued ? NoteRewrite.cue(set, set.contains("<grace")) : set);
     }
-    if (divisions != now) {
-      pieces.add(0, style.set(text.divisionsElement(divisions), lineBreak));
+    Rational here = Rational.of(divisions);
+    if (!here.equals(now)) {
+      pieces.add(0, style.set(text.divisionsElement(here), lineBreak));
       pieces.add(style.set(text.divisionsElement(now), lineBreak));
     }
     return pieces;

@@ -61,8 +61,10 @@ final class SourceEdits {
         own.map(share -> new SlashedShare(origin, edited, lines, notes, share, fragments));
   }
 
-  List<Replacement> replacements(SourceTreatment treatment) {
-    slashed.ifPresent(share -> each((m, bar) -> share.writeOut(m, bar, treatment)));
+  List<Replacement> replacements(SourceTreatment treatment) throws UnwritablePlan {
+    for (int i = 0; slashed.isPresent() && i < touched.size(); i++) {
+      slashed.get().writeOut(touched.get(i), bar(i), treatment);
+    }
     if (treatment == SourceTreatment.CUE) {
       touched.forEach(this::cue);
     } else {
@@ -88,8 +90,12 @@ final class SourceEdits {
 
   private void each(BiConsumer<MeasureText, Bar> change) {
     for (int i = 0; i < touched.size(); i++) {
-      change.accept(touched.get(i), lines.get(0).bars().get(source().firstBar() + i));
+      change.accept(touched.get(i), bar(i));
     }
+  }
+
+  private Bar bar(int index) {
+    return lines.get(0).bars().get(source().firstBar() + index);
   }
 
   private List<Replacement> signs(Assigned share) {
