@@ -9,8 +9,8 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.Function;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import stafette.musicxml.Origin.PartText;
 import stafette.plan.Plan;
 import stafette.plan.Player;
@@ -19,6 +19,7 @@ import stafette.plan.SourceTreatment;
 import stafette.score.Line;
 import stafette.score.Part;
 import stafette.words.Sentence;
+import stafette.words.XmlText;
 
 /**
  * Writes a plan into the text of its score: into the parts of players whom the score knows, in
@@ -41,6 +42,7 @@ public final class ScoreWriter {
     this.origin = document.origin();
     this.style = TextStyle.of(origin);
     this.channels = new MidiChannels(origin);
+    origin.parts().forEach(part -> takenIds.add(part.id()));
   }
 
   /**
@@ -49,7 +51,8 @@ public final class ScoreWriter {
    * @param treatment what becomes of the line in the part that it was taken from
    * @param neighbour the id of the part after which a player's new part goes; the end of the score
    *     if empty
-   * @throws UnwritablePlan if a player's part has no rest where nothing sounds
+   * @throws UnwritablePlan if a player's part has no rest where nothing sounds, or a name can't be
+   *     written
    */
   public static Written write(
       Document document,
@@ -69,7 +72,8 @@ public final class ScoreWriter {
    * @param treatment what becomes of the line in the part that it was taken from
    * @param neighbour the id of the part after which a player's new part goes; the end of the score
    *     if empty
-   * @throws UnwritablePlan if a player's part has no rest where nothing sounds
+   * @throws UnwritablePlan if a player's part has no rest where nothing sounds, or a name can't be
+   *     written
    */
   public static Written write(
       Document document,
@@ -79,6 +83,9 @@ public final class ScoreWriter {
       Function<Player, Optional<String>> neighbour)
       throws UnwritablePlan {
     ScoreWriter writer = new ScoreWriter(document);
+    for (Plan each : Stream.concat(plan.stream(), backgrounds.stream().map(Background::plan)).toList()) {
+      writer.expect(each);
+    }
     if (plan.isPresent()) {
       writer.players(plan.get(), neighbour);
       writer.source(plan.get(), treatment);
@@ -87,6 +94,22 @@ public final class ScoreWriter {
       writer.background(background, neighbour);
     }
     return writer.written();
+  }
+
+  /** Sees to it that a plan's names can be written, and that no new part's id is one of them. */
+  private void expect(Plan plan) throws UnwritablePlan {
+    for (Player player : plan.brief().players()) {
+      for (String text : List.of(player.name(), player.instrument().name())) {
+        Optional<String> character = XmlText.refused(text);
+        if (character.isPresent()) {
+          throw new UnwritablePlan(
+              Sentence.of(
+                  "\"{0}\" holds the character {1}, which no score can hold; give it another name",
+                  text, character.get()));
+        }
+      }
+      takenIds.add(player.name());
+    }
   }
 
   private Written written() {
@@ -209,9 +232,6 @@ public final class ScoreWriter {
   }
 
   private String newId() {
-    if (takenIds.isEmpty()) {
-      takenIds.addAll(origin.parts().stream().map(PartText::id).collect(Collectors.toSet()));
-    }
     int number = origin.parts().size() + 1;
     while (origin.text().contains("\"P" + number + "\"")
         || origin.text().contains("'P" + number + "'")

@@ -2,6 +2,7 @@ package stafette.picture;
 
 import java.util.Locale;
 import java.util.Map;
+import stafette.words.XmlText;
 
 /**
  * Writes a drawing as SVG 1.1. Words stay words, stretched to the width that they were laid out
@@ -129,20 +130,10 @@ public final class SvgInk implements Mark.Hand {
                 case '<' -> safe.append("&lt;");
                 case '>' -> safe.append("&gt;");
                 case '"' -> safe.append("&quot;");
-                default -> safe.appendCodePoint(isXml(letter) ? letter : 0xFFFD);
+                default -> safe.appendCodePoint(XmlText.canHold(letter) ? letter : 0xFFFD);
               }
             });
     return safe.toString();
-  }
-
-  /** Section 2.2 of XML 1.0. */
-  private static boolean isXml(int letter) {
-    return letter == 0x9
-        || letter == 0xA
-        || letter == 0xD
-        || (letter >= 0x20 && letter <= 0xD7FF)
-        || (letter >= 0xE000 && letter <= 0xFFFD)
-        || letter >= 0x10000;
   }
 
   private record Steps(StringBuilder out) implements Path.Tracer {

@@ -31,16 +31,21 @@ public record Score(
     parts = List.copyOf(parts);
   }
 
-  /** The part with that id, else the first with that name, whatever its case. */
+  /** The part with that id, else the first with that name, whatever its case and its blanks. */
   public Optional<Part> part(String idOrName) {
+    String name = oneBlank(idOrName);
     return parts.stream()
         .filter(part -> part.id().equals(idOrName))
         .findFirst()
         .or(
             () ->
                 parts.stream()
-                    .filter(part -> part.name().trim().equalsIgnoreCase(idOrName.trim()))
+                    .filter(part -> oneBlank(part.name()).equalsIgnoreCase(name))
                     .findFirst());
+  }
+
+  private static String oneBlank(String text) {
+    return text.trim().replaceAll("\\s+", " ");
   }
 
   /**

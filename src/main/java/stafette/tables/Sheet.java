@@ -12,6 +12,7 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import stafette.limits.Spelling;
+import stafette.words.XmlText;
 
 /**
  * The rows of one table file: RFC 4180 with a header row. What spreadsheets make of that is read
@@ -72,9 +73,20 @@ final class Sheet {
                 + header.size()
                 + " columns; put quotes round a cell that holds a comma");
       }
+      refuseUnwritable(found, row);
       result.add(row);
     }
     return result;
+  }
+
+  private static void refuseUnwritable(CSVRecord found, Row row) {
+    found.stream()
+        .flatMap(cell -> XmlText.refused(cell).stream())
+        .findFirst()
+        .ifPresent(
+            character ->
+                row.problem(
+                    "holds the character " + character + ", which no score can hold; take it out"));
   }
 
   /** Where each column stands; empty if one is missing, unknown or there twice. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import stafette.words.Sentence;
+import stafette.words.XmlText;
 
 /**
  * A player as people ask for it.
@@ -18,7 +19,7 @@ public record PlayerWish(String name, Optional<String> instrument) {
   /**
    * Reads "Flute 1, Clarinet 1, Anna = bassoon".
    *
-   * @throws Refusal if there is no name, or one comes twice
+   * @throws Refusal if there is no name, one comes twice, or one can't be written into a score
    */
   public static List<PlayerWish> parse(String text) throws Refusal {
     List<PlayerWish> wishes = new ArrayList<>();
@@ -40,6 +41,7 @@ public record PlayerWish(String name, Optional<String> instrument) {
             Sentence.of(
                 "players \"{0}\": {1} is named twice; give each player its own name", text, name));
       }
+      refuseUnwritable(entry);
       wishes.add(new PlayerWish(name, instrument));
     }
     if (wishes.isEmpty()) {
@@ -47,6 +49,23 @@ public record PlayerWish(String name, Optional<String> instrument) {
           Sentence.of("no players are named; write for example \"Flute 1, Flute 2, Clarinet 1\""));
     }
     return wishes;
+  }
+
+  /**
+   * @throws Refusal if no score can hold the name
+   */
+  void refuseUnwritable() throws Refusal {
+    refuseUnwritable(name);
+  }
+
+  private static void refuseUnwritable(String name) throws Refusal {
+    Optional<String> character = XmlText.refused(name);
+    if (character.isPresent()) {
+      throw Refusal.wrongUse(
+          Sentence.of(
+              "player \"{0}\": no score can hold the character {1}; write the name without it",
+              name.trim(), character.get()));
+    }
   }
 
   private static void refuseOtherSeparators(String text) throws Refusal {

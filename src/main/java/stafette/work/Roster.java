@@ -1,7 +1,9 @@
 package stafette.work;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import stafette.limits.Assurance;
 import stafette.limits.Capability;
@@ -49,8 +51,25 @@ final class Roster {
       throw Refusal.wrongUse(Sentence.of("who shall play? Name at least one player"));
     }
     List<Player> players = beside(wishes);
+    refuseOnePartTwice(players);
     refuseUnknownAllowances(players);
     return players;
+  }
+
+  private void refuseOnePartTwice(List<Player> players) throws Refusal {
+    Map<String, String> named = new HashMap<>();
+    for (Player player : players) {
+      if (player.part().isPresent()) {
+        String part = player.part().get();
+        String other = named.put(part, player.name());
+        if (other != null) {
+          throw Refusal.wrongUse(
+              Sentence.of(
+                  "{0} and {1} are the same part of the score, {2}; name it once",
+                  other, player.name(), score.part(part).map(Part::name).orElse(part)));
+        }
+      }
+    }
   }
 
   /** Players beside others for whom allowances may be meant. */
@@ -63,6 +82,7 @@ final class Roster {
   }
 
   private Player playerOf(PlayerWish wish) throws Refusal {
+    wish.refuseUnwritable();
     Optional<Part> part = score.part(wish.name());
     Instrument instrument = instrumentOf(wish);
     List<Skill> skills =

@@ -3,6 +3,7 @@ package stafette.work;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import stafette.check.Kept;
 import stafette.check.ThinnedPart;
 import stafette.limits.Catalogue;
@@ -100,13 +101,36 @@ public final class WriteScore {
     }
   }
 
-  /** What can't be read again is our fault, and replaces nothing. */
+  /**
+   * Reads what was written, whole: the score's bars, all of its parts and the new ones.
+   *
+   * @throws IllegalStateException if it can't be read, or is not the score any more: our fault, and
+   *     it replaces nothing
+   */
   static Score readAgain(byte[] written, OpenScore score) {
     try {
-      return MusicXmlReader.read(written, score.tremolo(), false).score();
+      Score then = MusicXmlReader.read(written, score.tremolo(), false).score();
+      if (!hasPartsOf(score.score(), then) || !hasBarsOf(score.score(), then)) {
+        throw new IllegalStateException("what would be written lacks parts or bars of the score");
+      }
+      return then;
     } catch (UnreadableScore e) {
       throw new IllegalStateException("what would be written can't be read", e);
     }
+  }
+
+  private static boolean hasPartsOf(Score score, Score then) {
+    List<String> ids = then.parts().stream().map(Part::id).toList();
+    return score.parts().stream().map(Part::id).allMatch(ids::contains);
+  }
+
+  private static boolean hasBarsOf(Score score, Score then) {
+    return IntStream.range(0, Math.max(score.bars().count(), then.bars().count()))
+        .allMatch(
+            i ->
+                i < then.bars().count()
+                    && i < score.bars().count()
+                    && score.bars().get(i).equals(then.bars().get(i)));
   }
 
   private static Optional<Background> background(ThinnedPart part) {

@@ -229,6 +229,10 @@ class LimitTablesTest {
             "one,other,points\nflute,obo,3",
             "blend.csv, row 2: no instrument is called 'obo'; use oboe"),
         new Mistake(
+            "blend.csv",
+            "one,other,points\nflute\u0007,oboe,3",
+            "blend.csv, row 2: holds the character U+0007, which no score can hold; take it out"),
+        new Mistake(
             "technique.csv",
             "x",
             "technique.csv: is none of the tables; rename it to techniques.csv"));
