@@ -11,6 +11,7 @@ import stafette.limits.Spelling;
 import stafette.plan.Seat;
 import stafette.words.Sentence;
 import stafette.words.UnreadableFile;
+import stafette.words.XmlText;
 
 /**
  * Players whose limits were measured. Each has the instrument as the tables have it, with the
@@ -50,6 +51,13 @@ public record PlayersFile(Map<String, Instrument> players, Map<String, Seat> sea
     for (int i = 0; i < measured.size(); i++) {
       PlayersJson.MeasuredPlayerJson own = measured.get(i);
       Spot at = spot.in("players", i);
+      XmlText.refused(own.name())
+          .ifPresent(
+              character ->
+                  at.tell(
+                      Sentence.of(
+                          "no score can hold the character {0} of its name; write it without",
+                          character)));
       if (players.containsKey(own.name())) {
         at.tell(Sentence.of("'{0}' is there twice; keep one of them", own.name()));
       }
