@@ -23,13 +23,14 @@ final class Json {
   private static final int DECIMALS = 6;
 
   /** Those that the printer leaves as they are. */
-  private static final Pattern CONTROL = Pattern.compile("[\\x7f-\\x9f]");
+  private static final Pattern CONTROL =
+      Pattern.compile("[\\x7f-\\x9f\\u202a-\\u202e\\u2066-\\u2069]");
 
   private Json() {}
 
   /**
-   * The text of a document, two blanks a level, with a line end after its last line. All control
-   * characters are written by their numbers, so that no terminal takes them for orders.
+   * The text of a document, two blanks a level, with a line end after its last line. Characters
+   * that a terminal would take for orders are written by their numbers.
    */
   static String text(JsonElement document) {
     return CONTROL

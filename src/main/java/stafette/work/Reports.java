@@ -90,8 +90,7 @@ public final class Reports {
    * @param taken which alternative is written and kept instead of the plan
    * @param typed how a user asks for what would help
    */
-  public static String json(
-      SideBySide plans, OptionalInt taken, Function<Change, String> typed) {
+  public static String json(SideBySide plans, OptionalInt taken, Function<Change, String> typed) {
     return AlternativesJson.write(
         report(plans.main(), plans.main().score().file(), typed),
         plans.columns().stream()
@@ -132,7 +131,10 @@ public final class Reports {
         outcome.plan().flatMap(JudgedPlan::window).map(Reports::window),
         remarks(outcome),
         outcome.remedies().stream()
-            .map(remedy -> new PlanReport.Remedy(typed.apply(remedy.change()), remedy.sentence().toString()))
+            .map(
+                remedy ->
+                    new PlanReport.Remedy(
+                        typed.apply(remedy.change()), remedy.sentence().toString()))
             .toList(),
         Release.text());
   }
@@ -200,7 +202,8 @@ public final class Reports {
 
   /** The same for a file that is moved about: it names its score by the whole way to it. */
   static void saveMovable(SplitLine.Outcome outcome, Path file) throws Refusal {
-    save(outcome, outcome.score().file().toAbsolutePath().normalize(), file, true, Reports::inWords);
+    save(
+        outcome, outcome.score().file().toAbsolutePath().normalize(), file, true, Reports::inWords);
   }
 
   private static String inWords(Change change) {
