@@ -10,9 +10,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.domain.JavaMethodCall;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
+import java.io.FileOutputStream;
+import java.io.FileWriter;
 import java.io.IOException;
+import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
@@ -141,6 +145,30 @@ class RoomsTest {
         .callMethod(System.class, "currentTimeMillis")
         .because("the same input gives the same answer, on any machine, without one")
         .check(PROGRAM);
+  }
+
+  /** The main class opens the terminal, and a lock is a file that nothing is written into. */
+  @Test
+  void files_are_written_through_one_door() {
+    noClasses()
+        .that()
+        .doNotHaveFullyQualifiedName("stafette.Stafette")
+        .and()
+        .haveNameNotMatching("stafette\\.work\\.(FileDoor|Beside|Hold)(\\$.*)?")
+        .should()
+        .callMethodWhere(DescribedPredicate.describe("writes files", RoomsTest::writes))
+        .orShould()
+        .dependOnClassesThat()
+        .belongToAnyOf(FileOutputStream.class, FileWriter.class, FileChannel.class)
+        .because("what is written beside it may be spoilt, or spoil what is read")
+        .check(PROGRAM);
+  }
+
+  private static boolean writes(JavaMethodCall call) {
+    return call.getTargetOwner().isEquivalentTo(Files.class)
+        && call.getName()
+            .matches(
+                "write.*|new(OutputStream|BufferedWriter|ByteChannel)|move|copy|create.*|delete.*");
   }
 
   /** What can be set is a fact of a sentence instead; each front end says how. */

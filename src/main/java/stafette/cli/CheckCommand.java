@@ -75,23 +75,14 @@ final class CheckCommand implements Callable<Integer> {
   private CheckScore.Checked checked(LimitsInForce limits) throws Refusal {
     if (line.namesALine()) {
       return CheckScore.line(
-          line.request(score, false),
-          asked(),
-          line.assurance(),
-          Allowance.parse(allow),
-          limits);
+          line.request(score, false), asked(), line.assurance(), Allowance.parse(allow), limits);
     }
     if (instruments != null || line.narrowsWithoutPart()) {
       throw Refusal.wrongUse(
           "which part? --as, --bars, --staff, --voice and --tone go with --part");
     }
     return CheckScore.passages(
-        score,
-        line.tremolo(),
-        line.tempoWish(),
-        line.assurance(),
-        Allowance.parse(allow),
-        limits);
+        score, line.tremolo(), line.tempoWish(), line.assurance(), Allowance.parse(allow), limits);
   }
 
   private List<String> asked() {

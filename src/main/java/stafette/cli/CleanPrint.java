@@ -6,11 +6,12 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 
 /**
- * Prints to a terminal. Control characters, with which a name in a score could steer the terminal,
- * are shown as a sign in their place; only line ends and tabs are let through.
+ * Prints to a terminal. Characters with which a name in a score could steer the terminal, or turn
+ * the order of what is read round, are shown as a sign in their place; only line ends pass.
  */
 final class CleanPrint extends PrintStream {
-  private static final Pattern CONTROL = Pattern.compile("[\\p{Cc}&&[^\\n\\t\\r]]|\\r(?!\\n)");
+  private static final Pattern CONTROL =
+      Pattern.compile("[\\p{Cc}\\u202a-\\u202e\\u2066-\\u2069&&[^\\n\\r]]|\\r(?!\\n)");
   private static final String IN_ITS_PLACE = "\uFFFD";
 
   private final Sink sink;

@@ -59,7 +59,9 @@ final class Faults {
   }
 
   private static String command(String... args) {
-    return Arrays.stream(args).map(Faults::quoted).collect(Collectors.joining(" ", "stafette ", ""));
+    return Arrays.stream(args)
+        .map(Faults::quoted)
+        .collect(Collectors.joining(" ", "stafette ", ""));
   }
 
   private static String quoted(String arg) {

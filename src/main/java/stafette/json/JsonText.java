@@ -85,7 +85,6 @@ final class JsonText {
     }
     return within.isEmpty()
         ? Sentence.of("{0}, line {1}, column {2}", file, at.group(1), at.group(2))
-        : Sentence.of(
-            "{0}, line {1}, column {2}, in {3}", file, at.group(1), at.group(2), within);
+        : Sentence.of("{0}, line {1}, column {2}, in {3}", file, at.group(1), at.group(2), within);
   }
 }

@@ -24,9 +24,12 @@ import stafette.words.Sentence;
  * it, so that what a killed one left is known and cleaned away by the next that writes there.
  */
 final class Beside implements AutoCloseable {
-  private static final Pattern NAME = Pattern.compile("\\.stafette-([0-9]{1,18})-[0-9a-f-]+\\.part");
+  private static final Pattern NAME =
+      Pattern.compile("\\.stafette-([0-9]{1,18})-[0-9a-f-]+\\.part");
 
-  /** Other machines may write into the same folder; none takes that long from one byte to the next. */
+  /**
+   * Other machines may write into the same folder; none takes that long from one byte to the next.
+   */
   private static final Duration PAUSE = Duration.ofMinutes(1);
 
   /** What is older belongs to nobody, whoever has its number now. */

@@ -54,7 +54,8 @@ public final class PrintSheet {
         new SheetContent(judged.plan(), judged.verdict(), judged.window(), title, request.date());
     List<Drawing> pages = Sheet.of(content, paperOf(request.paper()));
     FileDoor.write(
-        request.file(), PdfInk.pdf(pages, pages.get(0).title(), Release.text()),
+        request.file(),
+        PdfInk.pdf(pages, pages.get(0).title(), Release.text()),
         request.replace(),
         Proof.PDF);
   }

@@ -2,7 +2,6 @@ package stafette.work;
 
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
-import stafette.words.Sentence;
 
 /** Shows that what was written can be read again, before it replaces anything. */
 @FunctionalInterface

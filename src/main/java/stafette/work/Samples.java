@@ -34,8 +34,7 @@ public final class Samples {
       FileDoor.write(file, sample.readAllBytes(), true, Proof.BYTES);
       return file;
     } catch (IOException e) {
-      throw Refusal.ofFile(
-          Sentence.of("{0}: can't be read ({1})", file, Trouble.with(e)));
+      throw Refusal.ofFile(Sentence.of("{0}: can't be read ({1})", file, Trouble.with(e)));
     }
   }
 

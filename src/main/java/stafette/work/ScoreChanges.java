@@ -26,8 +26,7 @@ public record ScoreChanges(List<Sentence> sentences, List<ChangedPart> parts) {
    * @throws Refusal if the plan can't be written into this score
    */
   public static ScoreChanges of(
-      OpenScore score, Plan plan, SourceTreatment treatment, LimitsInForce limits)
-      throws Refusal {
+      OpenScore score, Plan plan, SourceTreatment treatment, LimitsInForce limits) throws Refusal {
     Written written = WriteScore.written(score, Optional.of(plan), List.of(), treatment, limits);
     Score then = WriteScore.readAgain(written.bytes(), score);
     return new ScoreChanges(

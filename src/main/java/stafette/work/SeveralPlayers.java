@@ -9,7 +9,10 @@ import java.util.stream.Stream;
 import stafette.limits.Catalogue;
 import stafette.limits.Instrument;
 
-/** Several players in one name: "Flute 1 + Flute 2", "Horns 1/3". A doubling, "Flute / Piccolo", is one. */
+/**
+ * Several players in one name: "Flute 1 + Flute 2", "Horns 1/3". A doubling, "Flute / Piccolo", is
+ * one.
+ */
 final class SeveralPlayers {
   private static final Pattern BETWEEN =
       Pattern.compile(

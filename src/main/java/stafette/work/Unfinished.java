@@ -151,10 +151,19 @@ public final class Unfinished implements AutoCloseable {
   /**
    * Copies something that was left behind, to be opened as any plan.
    *
-   * @throws Refusal if it can't be read or written
+   * @throws Refusal if it can't be read or written, or its score would be lost with it
    */
   public void copy(Left left, Path to) throws Refusal {
+    Outputs.beside(inputs(left)).add(to, true);
     FileDoor.write(to, FileDoor.read(left.file()), true, Proof.BYTES);
+  }
+
+  private static List<Path> inputs(Left left) {
+    try {
+      return OpenPlan.inputs(left.file());
+    } catch (Refusal damaged) {
+      return List.of(left.file());
+    }
   }
 
   /** Gives all places back; the files in them stay for the next time. */

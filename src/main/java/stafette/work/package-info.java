@@ -5,6 +5,9 @@
  * this. Decisions:
  *
  * <ul>
+ *   <li>All files are written through {@code FileDoor}, and a command declares them in {@code
+ *       Outputs} before it reckons anything: none is an input or another output, whatever links
+ *       say. What was written is read again before it replaces anything, and moved in one step.
  *   <li>What is unfinished has a place for each program that runs, held by a lock of the system's:
  *       a place with a file that nobody holds was left by a crash. It is removed only when it is on
  *       a desk again and kept there, or when the user says so.

@@ -128,8 +128,7 @@ class OutputFilesTest {
     for (Path input : List.of(plan, score)) {
       byte[] before = Files.readAllBytes(input);
       Path link = Files.createSymbolicLink(at(input.getFileName() + ".svg"), input);
-      Ran ran =
-          Ran.command("preview", plan.toString(), "--force", "--timeline", link.toString());
+      Ran ran = Ran.command("preview", plan.toString(), "--force", "--timeline", link.toString());
       assertEquals(3, ran.exitCode(), ran.err());
       assertTrue(ran.err().contains("must stay as it is"), ran.err());
       assertArrayEquals(before, Files.readAllBytes(input));
@@ -145,7 +144,11 @@ class OutputFilesTest {
     refused("there is no folder", "preview", "--timeline", at("no/x.svg").toString());
     refused("there is no folder", "preview", "--sheet", at("no/x.pdf").toString());
     refused("there is no folder", "preview", "--sound", at("no/x.mid").toString());
-    refused("exists already; add --force", "split", "--plan", Files.createFile(at("p")).toString());
+    refused(
+        "exists already; name another file (or replace it with --force)",
+        "split",
+        "--plan",
+        Files.createFile(at("p")).toString());
   }
 
   @Test

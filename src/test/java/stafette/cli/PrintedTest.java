@@ -23,7 +23,8 @@ import stafette.work.BellScore;
 
 /** What reaches the terminal: all of it or words about it, and nothing that steers it. */
 class PrintedTest {
-  private static final Pattern CONTROL = Pattern.compile("[\\p{Cc}&&[^\\n]]");
+  private static final Pattern CONTROL =
+      Pattern.compile("[\\p{Cc}\\u202a-\\u202e\\u2066-\\u2069&&[^\\n]]");
 
   @TempDir private Path folder = Path.of("");
 
@@ -79,18 +80,18 @@ class PrintedTest {
     Ending out = new Ending("No space left on device");
     assertEquals(
         3,
-        Commands.run(out, err, StandardCharsets.UTF_8, file -> Optional.empty(), "split", "--help"));
+        Commands.run(
+            out, err, StandardCharsets.UTF_8, file -> Optional.empty(), "split", "--help"));
   }
 
   /** XML 1.1 lets a name hold any control character but one. */
   private Path steering() throws IOException {
-    Path score =
-        BellScore.write(folder.resolve("steering.musicxml"), List.of("1", "2", "3", "4"));
+    Path score = BellScore.write(folder.resolve("steering.musicxml"), List.of("1", "2", "3", "4"));
     return Files.writeString(
         score,
         Files.readString(score)
             .replace("version=\"1.0\"", "version=\"1.1\"")
-            .replace(">Piano<", ">Pia&#27;[2Jno&#155;31m&#13;&#8;&#7;<"));
+            .replace(">Piano<", ">Pia&#27;[2Jno&#155;31m&#13;&#8;&#7;&#x202e;&#9;x<"));
   }
 
   @Test
@@ -124,14 +125,14 @@ class PrintedTest {
   }
 
   @Test
-  void line_ends_and_tabs_pass_in_either_form() {
+  void line_ends_pass_in_either_form() {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     CleanPrint out = new CleanPrint(new Sink(bytes), true, StandardCharsets.UTF_8);
-    out.print("a\tb\nc\r\nd\re");
+    out.print("a\u202eb\nc\r\nd\re");
     out.printf(Locale.ROOT, "%s|", "\u001b");
     out.println((Object) "\u0000");
     assertEquals(
-        "a\tb\nc\r\nd\uFFFDe\uFFFD|\uFFFD" + System.lineSeparator(),
+        "a\uFFFDb\nc\r\nd\uFFFDe\uFFFD|\uFFFD" + System.lineSeparator(),
         bytes.toString(StandardCharsets.UTF_8));
   }
 

@@ -41,8 +41,7 @@ public final class SplitSample {
   public static List<ChangedPart> changed(SourceTreatment treatment) throws Refusal {
     SideBySide plans = plans(0);
     Plan plan = plans.main().plan().orElseThrow().plan();
-    return ScoreChanges.of(plans.main().score(), plan, treatment, limits())
-        .parts();
+    return ScoreChanges.of(plans.main().score(), plan, treatment, limits()).parts();
   }
 
   private static LimitsInForce limits() throws Refusal {

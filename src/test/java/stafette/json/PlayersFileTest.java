@@ -59,12 +59,12 @@ class PlayersFileTest {
 
   @Test
   void a_technique_that_is_there_twice_is_told_and_not_read_twice() {
-    String figures = "{ \"name\": \"sautille\", \"peak\": 12, \"sustained\": 9.5, \"recovery\": 5, \"moving\": 11 }";
+    String figures =
+        "{ \"name\": \"sautille\", \"peak\": 12, \"sustained\": 9.5, \"recovery\": 5, \"moving\": 11 }";
     String twice = TWO.replace(figures, figures + ", " + figures);
     UnreadableFile unreadable = assertThrows(UnreadableFile.class, () -> read(twice));
     assertEquals(
-        List.of(
-            "players.json, player 2, technique 2: 'sautillé' is there twice; keep one of them"),
+        List.of("players.json, player 2, technique 2: 'sautillé' is there twice; keep one of them"),
         unreadable.problems());
   }
 

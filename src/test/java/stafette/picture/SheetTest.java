@@ -169,7 +169,8 @@ class SheetTest {
 
   @Test
   void fonts_are_embedded_and_nothing_is_a_bitmap() throws IOException {
-    try (PDDocument pdf = Loader.loadPDF(PdfInk.pdf(sheet(PLAN, Paper.A4), "title", "Stafette 1"))) {
+    try (PDDocument pdf =
+        Loader.loadPDF(PdfInk.pdf(sheet(PLAN, Paper.A4), "title", "Stafette 1"))) {
       for (PDPage page : pdf.getPages()) {
         assertFalse(page.getResources().getXObjectNames().iterator().hasNext());
         for (COSName name : page.getResources().getFontNames()) {
@@ -182,7 +183,8 @@ class SheetTest {
   @Test
   void the_same_plan_and_date_give_the_same_bytes() {
     assertArrayEquals(
-        PdfInk.pdf(sheet(PLAN, Paper.A4), "t", "Stafette 1"), PdfInk.pdf(sheet(PLAN, Paper.A4), "t", "Stafette 1"));
+        PdfInk.pdf(sheet(PLAN, Paper.A4), "t", "Stafette 1"),
+        PdfInk.pdf(sheet(PLAN, Paper.A4), "t", "Stafette 1"));
   }
 
   private static List<Plan> plans() {

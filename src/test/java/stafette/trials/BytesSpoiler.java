@@ -49,7 +49,8 @@ final class BytesSpoiler {
 
   private static byte[] flipped(byte[] bytes, Dice dice) {
     for (int i = dice.between(1, 4); i > 0 && bytes.length > 0; i--) {
-      bytes[dice.between(0, bytes.length - 1)] = dice.of(0, 27, 255, 60, 62, 38, 34, dice.between(0, 255)).byteValue();
+      bytes[dice.between(0, bytes.length - 1)] =
+          dice.of(0, 27, 255, 60, 62, 38, 34, dice.between(0, 255)).byteValue();
     }
     return bytes;
   }

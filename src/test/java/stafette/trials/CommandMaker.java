@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
-/** Makes up command lines for a score: mostly what somebody would type, at times what nobody would. */
+/**
+ * Makes up command lines for a score: mostly what somebody would type, at times what nobody would.
+ */
 final class CommandMaker {
   private static final String FILE = Trial.FOLDER + "/";
 
@@ -97,7 +99,10 @@ final class CommandMaker {
   }
 
   private void outputs() {
-    file(25, "--timeline", dice.of("line.svg", "line.svg", "line.svg", "line.svg", "line.pdf", "line.png"));
+    file(
+        25,
+        "--timeline",
+        dice.of("line.svg", "line.svg", "line.svg", "line.svg", "line.pdf", "line.png"));
     flag(args.contains("--timeline") ? 50 : 1, "--notes");
     maybe(10, "--paper", dice.of("a4", "letter", "sheet", "wide"));
     file(6, "--sheet", "sheet.pdf");
@@ -123,7 +128,8 @@ final class CommandMaker {
     args.addAll(List.of("thin", file));
     line();
     reading();
-    args.addAll(List.of("--players", String.join(", ", new LinkedHashSet<>(List.of(player(), player())))));
+    args.addAll(
+        List.of("--players", String.join(", ", new LinkedHashSet<>(List.of(player(), player())))));
     file(60, "-o", "out.musicxml");
     maybe(20, "--allow", "double tonguing");
     flag(30, "--json");
@@ -199,7 +205,8 @@ final class CommandMaker {
 
   private String bars() {
     String first = bar();
-    return dice.of(first + "-" + bar(), first, "#1-#2", "#1-#1", dice.in100(20) ? Odd.any(dice) : "#1-#1");
+    return dice.of(
+        first + "-" + bar(), first, "#1-#2", "#1-#1", dice.in100(20) ? Odd.any(dice) : "#1-#1");
   }
 
   private String bar() {

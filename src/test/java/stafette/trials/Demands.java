@@ -22,7 +22,8 @@ import stafette.musicxml.UnreadableScore;
 /** What is asked of the program, whatever it is given. */
 final class Demands {
   private static final Pattern JAVA =
-      Pattern.compile("\\bjava[.x]|Exception\\b|Error\\b(?=[:\\n])|\\bat stafette\\.|Optional\\[|fault of the program|stafette\\.[a-z]+\\.[A-Z]|\\b[A-Z][A-Za-z]+\\[[a-zA-Z]+=");
+      Pattern.compile(
+          "\\bjava[.x]|Exception\\b|Error\\b(?=[:\\n])|\\bat stafette\\.|Optional\\[|fault of the program|stafette\\.[a-z]+\\.[A-Z]|\\b[A-Z][A-Za-z]+\\[[a-zA-Z]+=");
 
   private static final Pattern CONTROL =
       Pattern.compile("[\\x00-\\x09\\x0b-\\x1f\\x7f-\\x9f\\u202a-\\u202e\\u2066-\\u2069]");
@@ -59,8 +60,7 @@ final class Demands {
     for (Map.Entry<String, byte[]> file : trial.files().entrySet()) {
       demand(
           Files.exists(folder.resolve(file.getKey()))
-              && Arrays.equals(
-                  file.getValue(), Files.readAllBytes(folder.resolve(file.getKey()))),
+              && Arrays.equals(file.getValue(), Files.readAllBytes(folder.resolve(file.getKey()))),
           "changed its input " + file.getKey());
     }
     files(ended);
@@ -69,13 +69,15 @@ final class Demands {
   private void words(Ended ended) {
     boolean refused = ended.exitCode() >= 2 || ended.exitCode() < 0;
     boolean validates = trial.says("--validate");
-    demand(
-        !refused || validates || !ended.err().isBlank(), "says nothing of what is wrong");
+    demand(!refused || validates || !ended.err().isBlank(), "says nothing of what is wrong");
     demand(refused || !ended.out().isBlank(), "says nothing of what it found");
     for (String said : List.of(ended.out(), ended.err())) {
       var java = JAVA.matcher(said);
       if (java.find()) {
-        broken.add("speaks Java: " + said.substring(Math.max(0, java.start() - 60), Math.min(said.length(), java.end() + 60)));
+        broken.add(
+            "speaks Java: "
+                + said.substring(
+                    Math.max(0, java.start() - 60), Math.min(said.length(), java.end() + 60)));
       }
       var control = CONTROL.matcher(said);
       if (control.find()) {
@@ -98,8 +100,7 @@ final class Demands {
     }
     found.removeAll(trial.files().keySet());
     for (String file : found) {
-      demand(
-          trial.says(Trial.FOLDER + "/" + file), "left a file that nobody asked for: " + file);
+      demand(trial.says(Trial.FOLDER + "/" + file), "left a file that nobody asked for: " + file);
       demand(Files.size(folder.resolve(file)) > 0, "left an empty file: " + file);
     }
     if (found.stream().anyMatch(file -> file.startsWith("out."))) {

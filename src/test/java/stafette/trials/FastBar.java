@@ -131,10 +131,7 @@ final class FastBar {
     Node note = note(STEPS.get(step % 7), 4 + step / 7, value, 1, 1);
     if (drums) {
       note.children()
-          .set(
-              0,
-              Node.of(
-                  "unpitched", Node.of("display-step", "C"), Node.of("display-octave", 5)));
+          .set(0, Node.of("unpitched", Node.of("display-step", "C"), Node.of("display-octave", 5)));
     }
     return note;
   }

@@ -26,9 +26,7 @@ class HostileFilesTest {
               Node.of(
                   "part-list",
                   Node.of("score-part", Node.of("part-name", "Flute")).with("id", "P1")),
-              Node.of(
-                      "part",
-                      Node.of("measure", FastBar.note("A", 4, 4, 1, 1)).with("number", "1"))
+              Node.of("part", Node.of("measure", FastBar.note("A", 4, 4, 1, 1)).with("number", "1"))
                   .with("id", "P1"))
           .document();
 
@@ -53,7 +51,8 @@ class HostileFilesTest {
             Map.entry("deep nesting", SOUND.replace("<note>", "<x>".repeat(200_000) + "<note>")),
             Map.entry("a bomb of entities", declaring(bomb(), "&b9;")),
             Map.entry("a bomb in an attribute", declaring(bomb(), "x").replace("P1", "&b9;")),
-            Map.entry("an external entity", declaring("<!ENTITY e SYSTEM \"" + secret + "\">", "&e;")),
+            Map.entry(
+                "an external entity", declaring("<!ENTITY e SYSTEM \"" + secret + "\">", "&e;")),
             Map.entry(
                 "an external parameter",
                 declaring("<!ENTITY % e SYSTEM \"" + secret + "\"> %e;", "Flute")));
@@ -69,13 +68,14 @@ class HostileFilesTest {
     Map<String, byte[]> strange =
         Map.ofEntries(
             Map.entry("UTF-16 without a mark", SOUND.getBytes(StandardCharsets.UTF_16LE)),
-            Map.entry("UTF-32 with a mark", ("\ufeff" + SOUND).getBytes(Charset.forName("UTF-32BE"))),
+            Map.entry(
+                "UTF-32 with a mark", ("\ufeff" + SOUND).getBytes(Charset.forName("UTF-32BE"))),
             Map.entry("a long name", utf8(SOUND.replace("Flute", "x".repeat(4_000_000)))),
             Map.entry(
-                "many attributes",
-                utf8(SOUND.replace("<measure", "<measure " + attributes(500)))),
+                "many attributes", utf8(SOUND.replace("<measure", "<measure " + attributes(500)))),
             Map.entry(
-                "a long comment", utf8(SOUND.replace("<note>", "<!--" + "-x".repeat(1_000_000) + "--><note>"))),
+                "a long comment",
+                utf8(SOUND.replace("<note>", "<!--" + "-x".repeat(1_000_000) + "--><note>"))),
             Map.entry(
                 "a document type elsewhere",
                 utf8(
@@ -91,7 +91,10 @@ class HostileFilesTest {
 
   @Test
   void an_attribute_of_a_hundred_megabytes_is_refused_in_words() throws IOException {
-    refused(written("x.musicxml", utf8(SOUND.replace("number=", "x=\"" + "y".repeat(5_000_000) + "\" number="))));
+    refused(
+        written(
+            "x.musicxml",
+            utf8(SOUND.replace("number=", "x=\"" + "y".repeat(5_000_000) + "\" number="))));
   }
 
   @Test
@@ -101,7 +104,9 @@ class HostileFilesTest {
 
   @Test
   void a_gigabyte_of_zeros_beside_the_score_is_left_packed() throws IOException {
-    read(written("x.mxl", new Swollen().zeros("zeros.xml").stored("score.xml", utf8(SOUND)).bytes()));
+    read(
+        written(
+            "x.mxl", new Swollen().zeros("zeros.xml").stored("score.xml", utf8(SOUND)).bytes()));
     read(written("x.mxl", archive("score.xml").zeros("zeros.xml").bytes()));
   }
 

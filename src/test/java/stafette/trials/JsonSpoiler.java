@@ -13,9 +13,26 @@ import java.util.List;
 final class JsonSpoiler {
   private static final List<String> LITERALS =
       List.of(
-          "0", "-1", "1", "0.5", "1e400", "-1e400", "1e308", "1E-400", "2147483647", "2147483648",
-          "9007199254740993", "99999999999999999999", "true", "null", "[]", "{}", "\"\"", "\"x\"",
-          "NaN", "[[[[]]]]");
+          "0",
+          "-1",
+          "1",
+          "0.5",
+          "1e400",
+          "-1e400",
+          "1e308",
+          "1E-400",
+          "2147483647",
+          "2147483648",
+          "9007199254740993",
+          "99999999999999999999",
+          "true",
+          "null",
+          "[]",
+          "{}",
+          "\"\"",
+          "\"x\"",
+          "NaN",
+          "[[[[]]]]");
 
   private final Dice dice;
   private final List<JsonElement> holders = new ArrayList<>();

@@ -19,7 +19,10 @@ final class Packed {
       case 4 -> new Packed().entry(dice.of("a.musicxml", "A.XML", "x.txt"), score).bytes();
       case 5 -> new Packed().container("../up.xml").entry("../up.xml", score).bytes();
       case 6 ->
-          new Packed().container("in.mxl").entry("in.mxl", new Packed().container("s.xml").entry("s.xml", score).bytes()).bytes();
+          new Packed()
+              .container("in.mxl")
+              .entry("in.mxl", new Packed().container("s.xml").entry("s.xml", score).bytes())
+              .bytes();
       case 7 -> new Packed().container("gone.xml").entry("score.xml", score).bytes();
       case 8 -> cut(new Packed().container("score.xml").entry("score.xml", score).bytes(), dice);
       case 9 -> flipped(new Packed().container("s.xml").entry("s.xml", score).bytes(), dice);
@@ -36,7 +39,9 @@ final class Packed {
     return entry(
         "META-INF/container.xml",
         BytesSpoiler.utf8(
-            "<container><rootfiles><rootfile full-path=\"" + path + "\"/></rootfiles></container>"));
+            "<container><rootfiles><rootfile full-path=\""
+                + path
+                + "\"/></rootfiles></container>"));
   }
 
   private Packed entry(String name, byte[] content) {

@@ -65,7 +65,9 @@ final class ScoreSpoiler {
 
   private Optional<Node> anywhere() {
     List<Node> all = score.all();
-    return all.size() < 2 ? Optional.empty() : Optional.of(all.get(dice.between(1, all.size() - 1)));
+    return all.size() < 2
+        ? Optional.empty()
+        : Optional.of(all.get(dice.between(1, all.size() - 1)));
   }
 
   private Optional<Node> in(String name) {
@@ -84,7 +86,8 @@ final class ScoreSpoiler {
 
   private void insertBeside(Node node, Node other) {
     parentOf(node)
-        .ifPresent(parent -> parent.children().add(dice.between(0, parent.children().size()), other));
+        .ifPresent(
+            parent -> parent.children().add(dice.between(0, parent.children().size()), other));
   }
 
   private void move() {
@@ -168,16 +171,17 @@ final class ScoreSpoiler {
                   Node.of("measure-style", Node.of("measure-repeat", 1).with("type", "start")));
           case 9 ->
               Node.of("attributes", Node.of("transpose", Node.of("chromatic", Odd.number(dice))));
-          case 10 -> FastBar.note("A", 4, dice.of(1, 5, 7, 24), dice.between(1, 6), dice.of(1, 2, 3));
+          case 10 ->
+              FastBar.note("A", 4, dice.of(1, 5, 7, 24), dice.between(1, 6), dice.of(1, 2, 3));
           case 11 -> SmallScore.rest(dice.of(1, 24, 96), dice.between(1, 3), 1);
-          default -> Node.of(dice.of("harmony", "figured-bass", "print", "nonsense", "note", "part"));
+          default ->
+              Node.of(dice.of("harmony", "figured-bass", "print", "nonsense", "note", "part"));
         };
     measure.children().add(dice.between(0, measure.children().size()), made);
   }
 
   private static Node dynamics(String sign) {
-    return Node.of(
-        "direction", Node.of("direction-type", Node.of("dynamics", Node.of(sign))));
+    return Node.of("direction", Node.of("direction-type", Node.of("dynamics", Node.of(sign))));
   }
 
   private void oddNote(Node note) {
@@ -198,7 +202,8 @@ final class ScoreSpoiler {
           case 8 ->
               Node.of(
                   "notations",
-                  Node.of("ornaments", Node.of("tremolo", dice.of("8", "3", "0", Odd.number(dice)))));
+                  Node.of(
+                      "ornaments", Node.of("tremolo", dice.of("8", "3", "0", Odd.number(dice)))));
           case 9 ->
               Node.of(
                   "notations",

@@ -75,8 +75,7 @@ record Trial(SortedMap<String, byte[]> files, List<String> args) {
 
   /** Runs the command once more where it was run. */
   Ended again(Path folder) {
-    return Ended.of(
-        args.stream().map(arg -> arg.replace(FOLDER, folder.toString())).toList());
+    return Ended.of(args.stream().map(arg -> arg.replace(FOLDER, folder.toString())).toList());
   }
 
   private static void empty(Path folder) throws IOException {

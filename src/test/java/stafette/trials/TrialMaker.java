@@ -92,7 +92,8 @@ final class TrialMaker {
         String name = "tables/" + table + ".csv";
         files.put(
             name,
-            TableSpoiler.spoilt(text(Path.of("limits", table + ".csv")), dice.of(0, 1, 1, 2), dice));
+            TableSpoiler.spoilt(
+                text(Path.of("limits", table + ".csv")), dice.of(0, 1, 1, 2), dice));
       }
     }
     files.put("tables/note.txt", new byte[0]);

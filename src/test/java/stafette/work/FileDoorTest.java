@@ -326,8 +326,7 @@ class FileDoorTest {
   }
 
   private static String unread(Path file) {
-    return String.valueOf(
-        assertThrows(Refusal.class, () -> FileDoor.read(file)).getMessage());
+    return String.valueOf(assertThrows(Refusal.class, () -> FileDoor.read(file)).getMessage());
   }
 
   @Test

@@ -30,8 +30,7 @@ class OutputsTest {
   }
 
   private static String refused(Outputs outputs, Path file) {
-    return String.valueOf(
-        assertThrows(Refusal.class, () -> outputs.add(file, true)).getMessage());
+    return String.valueOf(assertThrows(Refusal.class, () -> outputs.add(file, true)).getMessage());
   }
 
   @Test

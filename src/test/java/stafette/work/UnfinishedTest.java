@@ -1,5 +1,6 @@
 package stafette.work;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
@@ -113,6 +114,21 @@ class UnfinishedTest {
     OpenPlan.OnDesk opened =
         OpenPlan.onDesk(copy, Optional.empty(), LimitsInForce.load(Optional.empty()));
     assertEquals(OpenPlan.ScoreNow.SAME, opened.score());
+  }
+
+  @Test
+  void a_copy_replaces_neither_its_score_nor_itself() throws Refusal, IOException {
+    Unfinished crashed = new Unfinished(folder.resolve("state"));
+    crashed.keep(desk());
+    crashed.close();
+    Unfinished next = new Unfinished(folder.resolve("state"));
+    Unfinished.Left left = next.left().get(0);
+    Path score = Path.of("samples/lantern-run.musicxml");
+    for (Path to : List.of(score, left.file())) {
+      byte[] before = Files.readAllBytes(to);
+      assertThrows(Refusal.class, () -> next.copy(left, to), to.toString());
+      assertArrayEquals(before, Files.readAllBytes(to));
+    }
   }
 
   @Test
