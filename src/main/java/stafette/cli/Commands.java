@@ -125,7 +125,9 @@ public final class Commands implements Runnable {
     Optional<String> failure = output.out().failure().filter(why -> !Sink.isGone(why));
     failure.ifPresent(
         why ->
-            output.err().println("what is printed can't be written (" + why + "); is the disk full?"));
+            output
+                .err()
+                .println("what is printed can't be written (" + why + "); is the disk full?"));
     return failure.isPresent() && exitCode != OUR_FAULT ? FILE : exitCode;
   }
 

@@ -89,8 +89,7 @@ record Destination(Path named, Path real) {
       }
       if (!replace) {
         throw Refusal.ofFile(
-            Sentence.of(
-                "{0}: exists already; name another file{1}", named, Settable.REPLACING));
+            Sentence.of("{0}: exists already; name another file{1}", named, Settable.REPLACING));
       }
       if (!Files.isWritable(real)) {
         throw closed(named, Sentence.of("it is protected; name another file"));

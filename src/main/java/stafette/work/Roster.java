@@ -106,9 +106,7 @@ final class Roster {
 
   private void refuseSeveral(String name) throws Refusal {
     List<String> names =
-        score.part(name).isPresent()
-            ? List.of()
-            : SeveralPlayers.in(name, limits.catalogue());
+        score.part(name).isPresent() ? List.of() : SeveralPlayers.in(name, limits.catalogue());
     if (!names.isEmpty()) {
       throw Refusal.wrongUse(
           Sentence.of(

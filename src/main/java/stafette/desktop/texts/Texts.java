@@ -103,15 +103,7 @@ public final class Texts {
       case OVERLAP -> Optional.of("rules.overlap");
       case REST -> Optional.of("rules.ready");
       case FAVOUR -> Optional.of("rules.favour");
-      case INSTRUMENTS,
-          LIMITS,
-          COLOUR,
-          SOUNDBANK,
-          COMPARISON,
-          SOLO,
-          MUTE,
-          PAPER,
-          REPLACING ->
+      case INSTRUMENTS, LIMITS, COLOUR, SOUNDBANK, COMPARISON, SOLO, MUTE, PAPER, REPLACING ->
           Optional.empty();
     };
   }

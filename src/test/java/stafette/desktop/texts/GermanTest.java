@@ -239,9 +239,7 @@ class GermanTest {
     LimitsInForce limits = LimitsInForce.load(Optional.empty());
     Plan plan = outcome.plan().orElseThrow().plan();
     List<String> said =
-        ScoreChanges.of(outcome.score(), plan, SourceTreatment.CUE, limits)
-            .sentences()
-            .stream()
+        ScoreChanges.of(outcome.score(), plan, SourceTreatment.CUE, limits).sentences().stream()
             .map(GERMAN::say)
             .toList();
     assertTrue(said.contains("Piano: die Linie wird zu Stichnoten"), said.toString());
