@@ -78,7 +78,10 @@ public final class DrawPlan {
 
   private static Format format(Path file) throws Refusal {
     return FileEnding.of(file, Format.class)
-        .orElseThrow(() -> Refusal.wrongUse(Sentence.of("{0}: a timeline is drawn as .svg, .png or .pdf", file)));
+        .orElseThrow(
+            () ->
+                Refusal.wrongUse(
+                    Sentence.of("{0}: a timeline is drawn as .svg, .png or .pdf", file)));
   }
 
   private static Paper paperOf(Request request) throws Refusal {

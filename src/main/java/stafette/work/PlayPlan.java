@@ -353,6 +353,7 @@ public final class PlayPlan {
 
   private static Format format(Path file) throws Refusal {
     return FileEnding.of(file, Format.class)
-        .orElseThrow(() -> Refusal.wrongUse(Sentence.of("{0}: a plan is played into .wav or .mid", file)));
+        .orElseThrow(
+            () -> Refusal.wrongUse(Sentence.of("{0}: a plan is played into .wav or .mid", file)));
   }
 }
