@@ -107,7 +107,10 @@ final class Archive {
     Inflater inflater = new Inflater(true);
     try {
       int from = contentStart(entry);
-      inflater.setInput(directory.bytes().array(), from, Math.min(packed(entry), directory.bytes().limit() - from));
+      inflater.setInput(
+          directory.bytes().array(),
+          from,
+          Math.min(packed(entry), directory.bytes().limit() - from));
       int done = 0;
       while (done < content.length) {
         int more = inflater.inflate(content, done, content.length - done);

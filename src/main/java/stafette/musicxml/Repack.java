@@ -45,9 +45,7 @@ final class Repack {
     Origin origin = document.origin();
     byte[] encoded = ((origin.byteOrderMark() ? "\ufeff" : "") + text).getBytes(origin.charset());
     Optional<String> entry = document.container().rootEntry();
-    return entry.isPresent()
-        ? zipped(document.container().bytes(), entry.get(), encoded)
-        : encoded;
+    return entry.isPresent() ? zipped(document.container().bytes(), entry.get(), encoded) : encoded;
   }
 
   private static byte[] zipped(byte[] original, String changed, byte[] content) {
@@ -84,7 +82,8 @@ final class Repack {
       moved.put(place, out.size());
       Integer next = places.higher(place);
       int end = next == null ? directory.start() : next;
-      out.writeBytes(place == archive.local(changed) ? changedEntry() : directory.slice(place, end));
+      out.writeBytes(
+          place == archive.local(changed) ? changedEntry() : directory.slice(place, end));
     }
     int start = out.size();
     directory.entries().forEach(entry -> out.writeBytes(header(entry)));
@@ -123,7 +122,8 @@ final class Repack {
   /** An entry's header in the directory, with its new place. */
   private byte[] header(Entry entry) {
     int from = entry.header();
-    ByteBuffer header = buffer(entry.headerEnd() - from).put(directory.slice(from, entry.headerEnd()));
+    ByteBuffer header =
+        buffer(entry.headerEnd() - from).put(directory.slice(from, entry.headerEnd()));
     int local = archive.local(entry);
     entry.local().put(header, from, moved.getOrDefault(local, local));
     if (local == archive.local(changed)) {

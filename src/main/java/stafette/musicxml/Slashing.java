@@ -110,8 +110,7 @@ final class Slashing {
       return unit(chord).times(chord.length().quarters()).dividedBy(chord.writtenQuarters());
     }
     Rational ratio = chord.ratio();
-    return unit(chord)
-        .times(ratio.compareTo(Rational.of(1, 2)) <= 0 ? ratio.times(2) : ratio);
+    return unit(chord).times(ratio.compareTo(Rational.of(1, 2)) <= 0 ? ratio.times(2) : ratio);
   }
 
   /** The value of a chord's beams and slashes together, without any tuplet. */

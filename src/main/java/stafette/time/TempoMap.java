@@ -19,7 +19,9 @@ public final class TempoMap {
    */
   private static final int MOST_BITS = 1_536;
 
-  /** Where the fractions get too long, a mark is put on the nearest of so many parts of a second. */
+  /**
+   * Where the fractions get too long, a mark is put on the nearest of so many parts of a second.
+   */
   private static final Rational PARTS = Rational.of(1_000_000_000_000_000_000L);
 
   private final List<Position> positions = new ArrayList<>();

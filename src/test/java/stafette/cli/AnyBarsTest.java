@@ -70,8 +70,22 @@ class AnyBarsTest {
     if (Files.exists(written)) {
       assertTrue(ran("check", written).err().isEmpty());
     }
-    ran("preview", score, line, "--timeline", folder.resolve("a.svg").toString(), "--notes", "--force");
-    ran("preview", score, line, "--sound", folder.resolve("a.mid").toString(), "--with-score", "--force");
+    ran(
+        "preview",
+        score,
+        line,
+        "--timeline",
+        folder.resolve("a.svg").toString(),
+        "--notes",
+        "--force");
+    ran(
+        "preview",
+        score,
+        line,
+        "--sound",
+        folder.resolve("a.mid").toString(),
+        "--with-score",
+        "--force");
     ran("thin", score, line, "-o", folder.resolve("thin.musicxml").toString(), "--force");
     ran("tempo", score, line, "--tempi", "100-120/20");
     assertArrayEquals(before, Files.readAllBytes(score));
@@ -101,7 +115,8 @@ class AnyBarsTest {
     for (int i = 0; i < bars.size(); i++) {
       Written bar = bars.get(i);
       text.append("<measure number=\"%d\"%s>".formatted(i, bar.implicit ? " implicit=\"yes\"" : ""))
-          .append("<attributes><divisions>4</divisions><time><beats>%d</beats>".formatted(bar.upper))
+          .append(
+              "<attributes><divisions>4</divisions><time><beats>%d</beats>".formatted(bar.upper))
           .append("<beat-type>%d</beat-type></time></attributes>".formatted(bar.lower))
           .append("<sound tempo=\"%d\"/>".formatted(150 - 7 * i))
           .append(

@@ -30,8 +30,7 @@ class PastedCommandTest {
   }
 
   @Test
-  void where_bar_numbers_repeat_the_bars_are_counted_and_the_movement_is_told()
-      throws IOException {
+  void where_bar_numbers_repeat_the_bars_are_counted_and_the_movement_is_told() throws IOException {
     Path score = write("two.musicxml", movements("", "Flute 1", "P1"));
     JsonArray passages = everyCommandWorks(score);
     assertEquals(List.of(1, 3), counted(passages.get(0)));
@@ -55,8 +54,7 @@ class PastedCommandTest {
   @Test
   void bars_that_are_numbered_once_belong_to_no_movement() throws IOException {
     Path score = write("one.musicxml", movements(1, ALLEGRO, "Flute 1", "P1"));
-    assertTrue(
-        everyCommandWorks(score).get(0).getAsJsonObject().get("movement").isJsonNull());
+    assertTrue(everyCommandWorks(score).get(0).getAsJsonObject().get("movement").isJsonNull());
   }
 
   @ParameterizedTest

@@ -78,7 +78,8 @@ class EncodingTest {
     bytes.writeBytes(inside);
     bytes.writeBytes(ascii("</a>"));
     return String.valueOf(
-        assertThrows(UnreadableScore.class, () -> DecodedText.of(bytes.toByteArray())).getMessage());
+        assertThrows(UnreadableScore.class, () -> DecodedText.of(bytes.toByteArray()))
+            .getMessage());
   }
 
   private static byte[] ascii(String text) {

@@ -45,8 +45,7 @@ class FractionsTest {
 
   @Test
   void divisions_of_half_a_quarter_make_each_of_them_a_half_note() throws UnreadableScore {
-    assertEquals(
-        "2 1", lengths(strokes(score(divisions("0.5") + decimal("1") + decimal("0.5")))));
+    assertEquals("2 1", lengths(strokes(score(divisions("0.5") + decimal("1") + decimal("0.5")))));
     assertEquals(
         "2/3 2/5",
         lengths(strokes(score(divisions("1.5") + decimal("1") + divisions("2.5") + decimal("1")))));
@@ -82,10 +81,10 @@ class FractionsTest {
       throws UnreadableScore {
     String duration = thousandths / 1000 + ".%03d".formatted(thousandths % 1000);
     Length each = Length.ofQuarters(thousandths, 1000L * divisions);
-    String notes = IntStream.range(0, count).mapToObj(i -> decimal(duration)).collect(Collectors.joining());
+    String notes =
+        IntStream.range(0, count).mapToObj(i -> decimal(duration)).collect(Collectors.joining());
     Document document = read(score(divisions(Integer.toString(divisions)) + notes));
-    assertEquals(
-        each.times(Rational.of(count)), document.score().bars().get(0).span().length());
+    assertEquals(each.times(Rational.of(count)), document.score().bars().get(0).span().length());
   }
 
   @Test
@@ -103,8 +102,7 @@ class FractionsTest {
   void the_clock_runs_by_the_decimals() throws UnreadableScore {
     Document document = read(score(ATTRIBUTES + "<sound tempo=\"66.67\"/>" + decimal("48")));
     assertEquals(
-        Rational.of(9_000, 6_667),
-        document.score().tempo().secondsAt(Position.ofQuarters(3, 2)));
+        Rational.of(9_000, 6_667), document.score().tempo().secondsAt(Position.ofQuarters(3, 2)));
   }
 
   private static String tempo(String mark) throws UnreadableScore {

@@ -68,7 +68,9 @@ class MxlTest {
     assertSame(written.bytes(), again.bytes());
   }
 
-  /** Nobody could unpack what is spoilt here: it says a thousand million bytes and holds rubbish. */
+  /**
+   * Nobody could unpack what is spoilt here: it says a thousand million bytes and holds rubbish.
+   */
   @Test
   void what_is_not_needed_is_never_unpacked_and_is_copied_as_it_is_packed() throws Exception {
     byte[] archive = packed();
@@ -101,8 +103,7 @@ class MxlTest {
       archive[directory.entry(ROOT).orElseThrow().header() + at] |= 1;
       String message =
           String.valueOf(
-              assertThrows(UnreadableScore.class, () -> MusicXmlReader.read(archive))
-                  .getMessage());
+              assertThrows(UnreadableScore.class, () -> MusicXmlReader.read(archive)).getMessage());
       assertTrue(message.startsWith(ROOT) && message.contains("is encrypted, or"), message);
     }
   }
@@ -130,7 +131,8 @@ class MxlTest {
     Written written = TwoParts.write(before, TwoParts.plan(before, 2, 9));
     Document after = MusicXmlReader.read(written.bytes());
     assertEquals(8, TwoParts.strokes(after, "P2").size());
-    assertEquals(List.copyOf(entries(packed()).keySet()), List.copyOf(entries(written.bytes()).keySet()));
+    assertEquals(
+        List.copyOf(entries(packed()).keySet()), List.copyOf(entries(written.bytes()).keySet()));
   }
 
   @Property(tries = 300)

@@ -96,11 +96,7 @@ class OffsetsTest {
     measures[0] = ATTRIBUTES + measures[0];
     Score score = read(score(measures)).score();
     Rational end = score.bars().get(score.bars().count() - 1).span().end().quarters();
-    return score
-        .tempo()
-        .within(new Span(Position.START, new Position(end)))
-        .entrySet()
-        .stream()
+    return score.tempo().within(new Span(Position.START, new Position(end))).entrySet().stream()
         .map(mark -> mark.getKey().quarters() + "=" + mark.getValue().quartersPerMinute())
         .collect(Collectors.joining(" "));
   }

@@ -30,7 +30,10 @@ class PlausibleRangesTest {
             "divisions", attributes("<divisions>0</divisions>"),
             "beat-type", attributes(time("4", "960")),
             "of beats", attributes(time("0", "4")),
-            "from 1 to 999", attributes(time("999", "1").replace("</time>", "<beats>2</beats><beat-type>4</beat-type></time>")),
+            "from 1 to 999",
+                attributes(
+                    time("999", "1")
+                        .replace("</time>", "<beats>2</beats><beat-type>4</beat-type></time>")),
             "tremolo", note("A", 4, 48, tremolo(9)),
             "actual-notes", note("A", 4, 48, modification(1_000, 1)),
             "alter", note("A", 4, 48, "").replace("<octave>", "<alter>7</alter><octave>"),

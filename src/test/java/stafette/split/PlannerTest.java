@@ -257,8 +257,7 @@ class PlannerTest {
     assertEquals(List.of(new Segment(0, 0, 0, 31)), plan.segments());
     assertTrue(Judge.judge(plan).holds());
     assertEquals(OptionalInt.empty(), cost(readyAtOnce(line, -1_000_000, 1, 5_000_000, 6_000_000)));
-    assertEquals(
-        OptionalInt.empty(), cost(readyAtOnce(line, -1_000_000, 0, 3_999_999, 6_000_000)));
+    assertEquals(OptionalInt.empty(), cost(readyAtOnce(line, -1_000_000, 0, 3_999_999, 6_000_000)));
   }
 
   @Test

@@ -334,8 +334,7 @@ class ThinnerTest {
             free.part(),
             free.skills(),
             List.of(new Busy(2_500_000, 3_000_000, List.of(2_500_000L))));
-    ThinnedPart part =
-        Thinner.thin(Invented.line(2, 4, 120), busy, Invented.rules().withReady(0));
+    ThinnedPart part = Thinner.thin(Invented.line(2, 4, 120), busy, Invented.rules().withReady(0));
     assertEquals(
         List.of(
             new ThinnedPart.Stretch(0, 19, Thinning.ALL, 20),

@@ -93,8 +93,7 @@ class BarsTest {
     assertEquals("bar 0, beat 4+1/2", bars.nameOf(Position.START).toString());
     assertEquals(Rank.HALF, bars.rankOf(Position.START));
     assertEquals(Position.ofQuarters(-1, 2), first.beatStart(Position.START));
-    assertEquals(
-        List.of(new Span(Position.START, Position.ofQuarters(1, 2))), first.beats());
+    assertEquals(List.of(new Span(Position.START, Position.ofQuarters(1, 2))), first.beats());
   }
 
   @Property
@@ -107,8 +106,7 @@ class BarsTest {
     Length length = Length.ofQuarters(sixteenths, 4);
     Bars bars = fromTheEnd ? pickup(meter, length) : shortened(meter, length);
     Bar bar = bars.get(0);
-    assertEquals(
-        length, bar.beats().stream().map(Span::length).reduce(Length.ZERO, Length::plus));
+    assertEquals(length, bar.beats().stream().map(Span::length).reduce(Length.ZERO, Length::plus));
     for (int i = 0; i < sixteenths; i++) {
       Position at = Position.ofQuarters(i, 4);
       Span beat = Span.of(bar.beatStart(at), bar.beatLengthAt(at));
