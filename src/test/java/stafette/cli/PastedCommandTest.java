@@ -107,11 +107,24 @@ class PastedCommandTest {
   void a_part_that_can_not_be_told_from_another_has_no_command() throws IOException {
     String one = movements("", "Flute 1", "P1");
     String part = one.substring(one.indexOf("<part "), one.indexOf("</score-partwise>"));
-    String rests = part.replaceAll("<pitch>.*?</pitch>", "<rest/>");
-    Path score = write("same.musicxml", one.replace(part, rests + part));
-    JsonArray passages = passages(score);
-    assertEquals(2, passages.size());
-    assertTrue(passages.get(0).getAsJsonObject().get("command").isJsonNull());
+    String other = part.replace("<step>A</step>", "<step>B</step>");
+    Path score = write("same.musicxml", one.replace(part, other + part));
+    List<Boolean> without = new ArrayList<>();
+    passages(score)
+        .forEach(passage -> without.add(passage.getAsJsonObject().get("command").isJsonNull()));
+    assertEquals(List.of(false, false, true, true), without.stream().sorted().toList());
+  }
+
+  @Test
+  void players_whose_names_would_be_read_as_two_are_named_by_their_ids() throws IOException {
+    String one = movements(1, "", "Flutes 1, 2", "P1");
+    String second =
+        "<score-part id=\"P2\"><part-name>Flutes 3, 4</part-name></score-part></part-list>";
+    String two =
+        one.replace("</part-list>", second)
+            .replace("</score-partwise>", "<part id=\"P2\"><measure/></part></score-partwise>");
+    String command = command(write("commas.musicxml", two.replace("\"210\"", "\"150\"")));
+    assertTrue(command.endsWith("--players \"P1, P2\""), command);
   }
 
   private String command(Path score, String... more) throws IOException {
