@@ -22,6 +22,11 @@ public sealed interface SplitResult {
     return match(best -> Optional.of(best.plan()), none -> Optional.empty(), Stopped::plan);
   }
 
+  /** Whether what it says holds for a plan: it found just that, or none at all. */
+  default boolean speaksOf(Optional<Plan> plan) {
+    return found().isEmpty() || found().equals(plan);
+  }
+
   /** Whether its plan is proven to be the best. */
   default boolean isBest() {
     return match(best -> true, none -> false, stopped -> false);

@@ -354,7 +354,10 @@ public final class OpenLine {
    */
   public SplitLine.Outcome outcome(Optional<JudgedPlan> judged, Optional<SplitLine.Outcome> found) {
     return found(
-        found.map(SplitLine.Outcome::result).orElseGet(() -> byHand(judged)),
+        found
+            .map(SplitLine.Outcome::result)
+            .filter(result -> result.speaksOf(judged.map(JudgedPlan::plan)))
+            .orElseGet(() -> byHand(judged)),
         judged,
         found.map(SplitLine.Outcome::searchSeconds).orElse(0.0));
   }
