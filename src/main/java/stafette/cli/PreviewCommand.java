@@ -59,11 +59,9 @@ final class PreviewCommand implements Callable<Integer> {
   }
 
   private int ofScore() throws Refusal {
-    SplitLine.Outcome outcome =
-        SplitLine.split(
-            options.request(file, line, false).with(details.seats()),
-            line.limits(),
-            new Waiting(output));
+    SplitLine.Request request = options.request(file, line, false).with(details.seats());
+    SplitLine.Outcome outcome = SplitLine.split(request, line.limits(), new Waiting(output));
+    Remarks.print(outcome, request, output);
     output
         .out()
         .print(

@@ -78,6 +78,7 @@ final class SplitCommand implements Callable<Integer> {
         options.request(score, line, source == SourceTreatment.CUE).with(details.seats());
     int wanted = others.wanted();
     SideBySide plans = SideBySide.split(request, limits, wanted, new Waiting(output));
+    Remarks.print(plans.main(), request, output);
     print(plans, request, wanted > 0);
     SplitLine.Outcome outcome = others.taken(plans);
     if (!json && others.taken().isPresent() && plans.main().plan().isPresent()) {

@@ -14,6 +14,7 @@ import stafette.score.Line;
 import stafette.score.Tremolo;
 import stafette.time.TempoMap;
 import stafette.time.TempoMark;
+import stafette.words.Sentence;
 
 /**
  * What is asked, in full, at any tempo. Techniques that apply and what the score already gives the
@@ -184,8 +185,19 @@ final class Briefing {
     Brief free = new Brief(lines, players, rules);
     List<Lock> locks = new ArrayList<>();
     for (LockWish wish : request.relaying().locks()) {
-      locks.add(wish.in(free));
+      locks.add(locked(wish, free));
     }
     return free.with(rules.with(locks));
+  }
+
+  /** A note that is to be locked may be gone because a relay was written before. */
+  private Lock locked(LockWish wish, Brief free) throws Refusal {
+    try {
+      return wish.in(free);
+    } catch (Refusal e) {
+      List<Sentence> all = new ArrayList<>(List.of(e.inWords()));
+      all.addAll(LineRemarks.on(score, free.line(), request.line()));
+      throw Refusal.wrongUse(Sentence.list("\n", all));
+    }
   }
 }

@@ -16,7 +16,7 @@ import stafette.words.Sentence;
  * @param choice which line
  * @param tempo another tempo than the score's
  * @param tremolo how tremolos are read
- * @param cues whether to look among cue notes too if the line is not found among others
+ * @param cues whether cue notes count that a relay left of the line
  */
 public record LineRequest(
     Path file, LineChoice choice, Optional<TempoWish> tempo, Tremolo tremolo, boolean cues) {
@@ -62,22 +62,12 @@ public record LineRequest(
    */
   Found in(OpenScore score) throws Refusal {
     try {
-      return new Found(score, atTempo(choice.take(score.score())));
-    } catch (NoSuchLine e) {
-      return new Found(score, atTempo(cued(e)));
-    }
-  }
-
-  /** The line among cue notes, for a score in which it was cued before. */
-  private Line cued(NoSuchLine withoutCues) throws Refusal {
-    try {
-      if (cues) {
-        return choice.take(OpenScore.open(file, tremolo, true).score());
-      }
+      Line line =
+          cues ? new FormerRelay(score, choice).line() : choice.take(score.score());
+      return new Found(score, atTempo(line));
     } catch (NoSuchLine e) {
       throw Refusal.wrongUse(Sentence.of("{0}: {1}", file, e.inWords()));
     }
-    throw Refusal.wrongUse(Sentence.of("{0}: {1}", file, withoutCues.inWords()));
   }
 
   private Line atTempo(Line line) {

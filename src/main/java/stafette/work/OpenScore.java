@@ -1,6 +1,7 @@
 package stafette.work;
 
 import java.nio.file.Path;
+import java.util.Optional;
 import stafette.musicxml.Document;
 import stafette.musicxml.MusicXmlReader;
 import stafette.musicxml.UnreadableScore;
@@ -32,6 +33,19 @@ public record OpenScore(Path file, Document document, Tremolo tremolo) {
           () -> new OpenScore(file, MusicXmlReader.read(bytes, tremolo, cues), tremolo));
     } catch (UnreadableScore e) {
       throw Refusal.ofFile(Sentence.of("{0}: {1}", file, e.inWords()));
+    }
+  }
+
+  /** What it says with its cue notes; empty if it has none. */
+  Optional<Score> withCues() {
+    if (!document.origin().text().contains("<cue")) {
+      return Optional.empty();
+    }
+    try {
+      byte[] bytes = document.container().bytes();
+      return Optional.of(MusicXmlReader.read(bytes, tremolo, true).score());
+    } catch (UnreadableScore e) {
+      throw new IllegalStateException("a score that was read before can't be read again", e);
     }
   }
 

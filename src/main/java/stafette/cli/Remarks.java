@@ -1,0 +1,14 @@
+package stafette.cli;
+
+import stafette.work.LineRemarks;
+import stafette.work.SplitLine;
+
+/** Says on the error stream what a line may not be any more. */
+final class Remarks {
+  private Remarks() {}
+
+  static void print(SplitLine.Outcome outcome, SplitLine.Request request, Output output) {
+    LineRemarks.on(outcome.score(), outcome.brief().line(), request.line())
+        .forEach(remark -> output.err().println(remark));
+  }
+}
