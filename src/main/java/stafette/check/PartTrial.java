@@ -28,16 +28,24 @@ public final class PartTrial {
    */
   public OptionalInt points(List<Segment> segments) {
     Plan plan = new Plan(brief, segments);
-    int player = segments.get(0).player();
-    boolean holds =
-        keepsLocks(plan, player)
-            && segments.stream()
-                .allMatch(s -> SegmentRules.of(plan, s, demands).findings(1).isEmpty())
-            && PartRules.of(plan, WholePart.of(plan, player, demands)).findings(1).isEmpty();
-    return holds
+    return keepsLocks(plan, segments.get(0).player()) && plays(plan)
         ? OptionalInt.of(
             segments.stream().mapToInt(s -> Costing.segment(brief, s, demands).total()).sum())
         : OptionalInt.empty();
+  }
+
+  /** What one segment costs whose player has no other; empty if it can't be played, locks aside. */
+  public OptionalInt pointsAlone(Segment segment) {
+    return plays(new Plan(brief, List.of(segment)))
+        ? OptionalInt.of(Costing.segment(brief, segment, demands).total())
+        : OptionalInt.empty();
+  }
+
+  private boolean plays(Plan plan) {
+    int player = plan.segments().get(0).player();
+    return plan.segments().stream()
+            .allMatch(s -> SegmentRules.of(plan, s, demands).findings(1).isEmpty())
+        && PartRules.of(plan, WholePart.of(plan, player, demands)).findings(1).isEmpty();
   }
 
   private boolean keepsLocks(Plan plan, int player) {

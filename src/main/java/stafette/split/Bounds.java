@@ -1,6 +1,7 @@
 package stafette.split;
 
-import java.util.HashMap;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import stafette.plan.Brief;
@@ -9,9 +10,18 @@ import stafette.plan.Lock;
 
 /** Makes the bounds of crews; crews of which nobody can tell the difference share theirs. */
 final class Bounds {
+  /** Those used last are kept: there may be more crews than memory. */
+  private static final int MOST_KEPT = 64;
+
   private final Brief brief;
   private final List<Relay> relays;
-  private final Map<List<Object>, Relaxation> known = new HashMap<>();
+  private final Map<List<Object>, Relaxation> known =
+      new LinkedHashMap<>(MOST_KEPT, 0.75f, true) {
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<List<Object>, Relaxation> eldest) {
+          return size() > MOST_KEPT;
+        }
+      };
 
   Bounds(Brief brief, List<Relay> relays) {
     this.brief = brief;
@@ -35,13 +45,39 @@ final class Bounds {
 
   private Relaxation of(Crew crew, Relay relay, Prices prices) {
     boolean alone = relays.size() == 1;
-    if (!prices.isFree() || (alone && crew.size() == 2)) {
+    if (!prices.isFree()) {
       return new Relaxation(crew, relay, prices, alone);
     }
     int enough = brief.rules().hocket() == Hocket.NO ? 2 : 4;
     List<Object> likeness =
-        List.of(relay, crew.counts().stream().map(count -> Math.min(count, enough)).toList());
+        List.of(
+            relay,
+            alone && crew.size() == 2,
+            crew.counts().stream().map(count -> Math.min(count, enough)).toList());
     return known.computeIfAbsent(likeness, key -> new Relaxation(crew, relay, prices, alone));
+  }
+
+  /**
+   * By kind, in points: no plan costs less in which somebody of that kind plays, the players' price
+   * apart; {@link Relaxation#NEVER} for a kind that can't play.
+   *
+   * @param crew all who may play
+   */
+  int[] withKind(Crew crew) {
+    long[] least = new long[crew.kinds().size()];
+    Arrays.fill(least, Relaxation.NEVER_MICRO);
+    long whole = 0;
+    for (Relay relay : relays) {
+      whole += of(crew, relay, Prices.none(crew.kinds())).whole();
+    }
+    for (Relay relay : relays) {
+      Relaxation relaxed = of(crew, relay, Prices.none(crew.kinds()));
+      long[] here = TakingPart.leastByKind(relay, relaxed, least.length);
+      for (int kind = 0; kind < least.length; kind++) {
+        least[kind] = Math.min(least[kind], whole - relaxed.whole() + here[kind]);
+      }
+    }
+    return Arrays.stream(least).mapToInt(Extension::points).toArray();
   }
 
   private long mustKeep() {

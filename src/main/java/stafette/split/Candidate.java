@@ -12,12 +12,15 @@ final class Candidate {
   private static final int LABELS_BEFORE_TEST = 200;
   private static final int LABELS_BEFORE_PRICES = 3000;
 
+  /** Prices for more kinds take longer to find than they save. */
+  private static final int MOST_PRICED = 8;
+
   private final Crew crew;
-  private final int order;
   private final List<Relay> relays;
   private final Bounds bounds;
   private final int playerPrice;
-  private int floor;
+  private final int floor;
+  private int proven;
   private Prices prices;
   private boolean priced;
   private boolean tested;
@@ -26,15 +29,16 @@ final class Candidate {
   private int made;
 
   /**
-   * @param order among crews of the same bound the first is searched first
-   * @param floor what is known of the bound before, in points, the players' price apart
+   * @param proven what is known before: no plan of these players costs less, in points, the
+   *     players' price apart
+   * @param floor no plan costs less that uses them to the last, likewise
    */
-  Candidate(Crew crew, int order, List<Relay> relays, Bounds bounds, int playerPrice, int floor) {
+  Candidate(Crew crew, List<Relay> relays, Bounds bounds, int playerPrice, int proven, int floor) {
     this.crew = crew;
-    this.order = order;
     this.relays = relays;
     this.bounds = bounds;
     this.playerPrice = playerPrice;
+    this.proven = proven;
     this.floor = floor;
     this.prices = Prices.none(crew.kinds());
   }
@@ -43,19 +47,18 @@ final class Candidate {
     return crew;
   }
 
-  int order() {
-    return order;
-  }
-
-  /** No plan of this crew costs less; {@link Relaxation#NEVER} if it has none. */
+  /**
+   * No plan costs less that uses this crew to the last player; {@link Relaxation#NEVER} if it has
+   * none.
+   */
   int bound() {
-    int own = boundWithoutPlayers();
+    int own = Math.max(floor, proven());
     return own >= Relaxation.NEVER ? Relaxation.NEVER : own + playerPrice * crew.size();
   }
 
-  /** The same without the players' price. */
-  int boundWithoutPlayers() {
-    return Math.max(floor, begun.map(CrewSearch::bound).orElse(floor));
+  /** No plan of these players costs less, their price apart, whoever of them plays. */
+  int proven() {
+    return Math.max(proven, begun.map(CrewSearch::bound).orElse(proven));
   }
 
   /** How many labels its searches have made. */
@@ -80,8 +83,7 @@ final class Candidate {
    * @param best what the best plan known costs
    */
   void advance(int labels, int best, BooleanSupplier stop) {
-    if (begun.isEmpty()) {
-      begin();
+    if (begun.isEmpty() && risesAtOnce()) {
       return;
     }
     if (!tested && begun.get().made() > LABELS_BEFORE_TEST) {
@@ -91,8 +93,7 @@ final class Candidate {
         return;
       }
     }
-    if (!priced && begun.get().made() > LABELS_BEFORE_PRICES) {
-      price(best, stop);
+    if (begun.get().made() > LABELS_BEFORE_PRICES && isPricedAnew(best, stop)) {
       return;
     }
     CrewSearch search = begun.get();
@@ -101,8 +102,28 @@ final class Candidate {
     made += search.made() - before;
   }
 
+  /**
+   * Begins the search; if that raises the bound, others may come first, and it is left off again.
+   */
+  private boolean risesAtOnce() {
+    int before = Math.max(floor, proven);
+    begin();
+    boolean rises = proven() > before;
+    if (rises) {
+      close();
+    }
+    return rises;
+  }
+
+  /** Leaves off the search, but for what it has proven; going on begins it anew. */
+  void close() {
+    proven = proven();
+    begun = Optional.empty();
+    extension = prices.isFree() ? Optional.empty() : extension;
+  }
+
   private void giveUp() {
-    floor = Relaxation.NEVER;
+    proven = Relaxation.NEVER;
     begun = Optional.empty();
   }
 
@@ -111,9 +132,15 @@ final class Candidate {
     begun = Optional.of(new CrewSearch(relays, extension()));
   }
 
+  private boolean isPricedAnew(int best, BooleanSupplier stop) {
+    boolean before = priced;
+    price(best, stop);
+    return priced != before;
+  }
+
   /** Looks for prices, and begins again with them if they tell more. */
   void price(int best, BooleanSupplier stop) {
-    if (priced) {
+    if (priced || crew.kindsPresent().count() > MOST_PRICED) {
       return;
     }
     priced = true;
@@ -128,7 +155,7 @@ final class Candidate {
     if (!found.prices().isFree()) {
       prices = found.prices();
       extension = Optional.empty();
-      floor = Math.max(floor, (int) (found.bound() / Relaxation.MICROPOINTS));
+      proven = Math.max(proven, (int) (found.bound() / Relaxation.MICROPOINTS));
       begun = Optional.empty();
       begin();
     }

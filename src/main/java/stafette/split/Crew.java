@@ -1,6 +1,6 @@
 package stafette.split;
 
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -12,33 +12,38 @@ import java.util.stream.IntStream;
  * @param counts how many of each
  */
 record Crew(List<PlayerKind> kinds, List<Integer> counts) {
+  /** Smaller crews come first, then those with players listed earlier. */
+  static final Comparator<Crew> ORDER =
+      Comparator.comparingInt(Crew::size).thenComparing(Crew::slots, Arrays::compare);
+
   Crew {
     kinds = List.copyOf(kinds);
     counts = List.copyOf(counts);
   }
 
+  /** All players. */
+  static Crew everybody(List<PlayerKind> kinds) {
+    return new Crew(kinds, kinds.stream().map(kind -> kind.members().size()).toList());
+  }
+
   /**
-   * Every crew of at least one player, smaller ones first, then those with players listed earlier.
+   * A crew.
+   *
+   * @param members the kind of each
    */
-  static List<Crew> all(List<PlayerKind> kinds) {
-    List<List<Integer>> counts = new ArrayList<>();
-    counts.add(List.of());
-    for (PlayerKind kind : kinds) {
-      List<List<Integer>> longer = new ArrayList<>();
-      for (List<Integer> prefix : counts) {
-        for (int n = kind.members().size(); n >= 0; n--) {
-          List<Integer> next = new ArrayList<>(prefix);
-          next.add(n);
-          longer.add(next);
-        }
-      }
-      counts = longer;
+  static Crew of(List<PlayerKind> kinds, int[] members) {
+    int[] counts = new int[kinds.size()];
+    Arrays.stream(members).forEach(kind -> counts[kind]++);
+    return new Crew(kinds, Arrays.stream(counts).boxed().toList());
+  }
+
+  /** How many crews can be made from its players; as many as an int can hold, if there are more. */
+  int smallerOnes() {
+    long crews = 1;
+    for (int count : counts) {
+      crews = Math.min(Integer.MAX_VALUE, crews * (count + 1));
     }
-    return counts.stream()
-        .map(c -> new Crew(kinds, c))
-        .filter(crew -> crew.size() > 0)
-        .sorted(Comparator.comparingInt(Crew::size))
-        .toList();
+    return (int) crews;
   }
 
   int size() {
@@ -64,12 +69,22 @@ record Crew(List<PlayerKind> kinds, List<Integer> counts) {
 
   /** Whether the crew can muster an actor. */
   boolean has(Actor actor) {
-    return actor.members().stream().allMatch(m -> actor.needs(m.kind()) <= counts.get(m.kind()));
+    for (Actor.Member member : actor.members()) {
+      if (actor.needs(member.kind()) > counts.get(member.kind())) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** Whether one actor may be followed by another in which nobody plays who played in the first. */
   boolean follows(Actor actor, Actor next) {
-    return next.members().stream()
-        .allMatch(m -> actor.needs(m.kind()) + next.needs(m.kind()) <= counts.get(m.kind()));
+    for (Actor.Member member : next.members()) {
+      int kind = member.kind();
+      if (actor.needs(kind) + next.needs(kind) > counts.get(kind)) {
+        return false;
+      }
+    }
+    return true;
   }
 }

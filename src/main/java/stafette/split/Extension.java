@@ -77,7 +77,8 @@ final class Extension {
     return label.paid() + reach.points(end);
   }
 
-  private static int points(long micropoints) {
+  /** Whole points, rounded up; {@link Relaxation#NEVER} if there are none. */
+  static int points(long micropoints) {
     return micropoints >= Relaxation.NEVER_MICRO / 2
         ? Relaxation.NEVER
         : (int) Math.max(0, -Math.floorDiv(-micropoints, Relaxation.MICROPOINTS));

@@ -19,6 +19,7 @@ final class FirstPlan {
   private final List<Relay> relays;
   private final Extension extension;
   private final int width;
+  private int made;
 
   FirstPlan(List<Relay> relays, Extension extension, int width) {
     this.relays = relays;
@@ -37,8 +38,14 @@ final class FirstPlan {
         best = cheaper(best, extend(label, next));
       }
       beam = narrowed(next.labels, best);
+      made += next.offered;
     }
     return best;
+  }
+
+  /** How many labels it has made. */
+  int made() {
+    return made;
   }
 
   private Optional<CrewSearch.Goal> extend(Label label, Harvest next) {

@@ -15,6 +15,7 @@ final class Handoffs {
   private final Weights weights;
   private final Keeping keeping;
   private final int[][] blend;
+  private final int[][] kindsOf;
   private final int[] target;
   private final int min;
   private final int[] earliest;
@@ -30,14 +31,13 @@ final class Handoffs {
     this.line = line;
     this.weights = weights;
     this.keeping = keeping;
-    blend = new int[actors.size()][actors.size()];
+    blend = blends(kinds);
+    kindsOf = new int[actors.size()][];
     target = new int[actors.size()];
-    for (Actor leaving : actors) {
-      target[leaving.index()] =
-          instruments(leaving, kinds).mapToInt(weights::overlapTarget).max().orElse(1);
-      for (Actor entering : actors) {
-        blend[leaving.index()][entering.index()] = worstBlend(leaving, entering, kinds);
-      }
+    for (Actor actor : actors) {
+      kindsOf[actor.index()] = actor.members().stream().mapToInt(Actor.Member::kind).toArray();
+      target[actor.index()] =
+          instruments(actor, kinds).mapToInt(weights::overlapTarget).max().orElse(1);
     }
     this.min = rule.min();
     int count = line.count();
@@ -59,12 +59,17 @@ final class Handoffs {
     }
   }
 
-  private int worstBlend(Actor leaving, Actor entering, List<PlayerKind> kinds) {
-    return instruments(leaving, kinds)
-        .flatMapToInt(
-            one -> instruments(entering, kinds).mapToInt(other -> weights.blend(one, other)))
-        .max()
-        .orElse(0);
+  /** By the kinds of two players. */
+  private int[][] blends(List<PlayerKind> kinds) {
+    int[][] blends = new int[kinds.size()][kinds.size()];
+    for (int one = 0; one < blends.length; one++) {
+      for (int other = 0; other < blends.length; other++) {
+        blends[one][other] =
+            weights.blend(
+                kinds.get(one).player().instrument(), kinds.get(other).player().instrument());
+      }
+    }
+    return blends;
   }
 
   private static Stream<Instrument> instruments(Actor actor, List<PlayerKind> kinds) {
@@ -123,6 +128,17 @@ final class Handoffs {
         + weights.entry().get(line.rank(start).ordinal())
         + weights.landing().get(line.rank(end).ordinal())
         + beside * weights.overlap()
-        + blend[leaving][entering];
+        + blend(leaving, entering);
+  }
+
+  /** How ill two actors blend at the landing note: the worst of their players. */
+  private int blend(int leaving, int entering) {
+    int worst = 0;
+    for (int one : kindsOf[leaving]) {
+      for (int other : kindsOf[entering]) {
+        worst = Math.max(worst, blend[one][other]);
+      }
+    }
+    return worst;
   }
 }

@@ -85,6 +85,37 @@ final class Prices {
   }
 
   /**
+   * What there is of strength and what is asked of it.
+   *
+   * @param ofOne what a player of each kind has
+   * @param asked crews that have less together can't play
+   */
+  record Strength(long[] ofOne, long asked) {
+    /** Where nothing is known of it. */
+    static Strength unknown(int kinds) {
+      return new Strength(new long[kinds], 0);
+    }
+  }
+
+  /**
+   * The strength of each kind, and what is asked of any crew.
+   *
+   * @param crew all who may play
+   */
+  static Strength strength(Crew crew, List<Relay> relays) {
+    Prices prices = onlyStrength(crew, relays);
+    long asked = 0;
+    for (Relaxation each : solve(crew, relays, prices)) {
+      asked = Math.min(Relaxation.NEVER_MICRO, asked + each.whole());
+    }
+    long[] ofOne = new long[crew.kinds().size()];
+    for (int kind = 0; kind < ofOne.length; kind++) {
+      ofOne[kind] = prices.allowance(kind, State.RESTED, 0);
+    }
+    return new Strength(ofOne, asked);
+  }
+
+  /**
    * Good prices for a crew.
    *
    * @param stop asked before each step; the best prices so far are given back once it says yes

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.PriorityQueue;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
@@ -30,6 +31,9 @@ import stafette.words.Settable;
  * longer units, then to fewer players, then to players listed first.
  */
 final class RegularSearch {
+  /** So many orders of players fit into the memory of a small machine. */
+  private static final int MOST_ORDERS = 300_000;
+
   private static final Sentence SEVERAL =
       Sentence.of(
           "a regular rotation shares out one line at a time; favour something else where several lines"
@@ -42,12 +46,18 @@ final class RegularSearch {
   private final List<List<Integer>> kinds = new ArrayList<>();
   private final Set<Integer> needed;
   private final int playerPrice;
-  private final List<Rotation> rotations = new ArrayList<>();
+  private final int mostPlayers;
+  private final PriorityQueue<Rotations> queue =
+      new PriorityQueue<>(
+          Comparator.comparingInt(Rotations::bound).thenComparingInt(Rotations::number));
+  private int orders;
   private Optional<Plan> best = Optional.empty();
   private int bestCost = Rotation.NEVER;
 
-  private RegularSearch(Brief brief, BooleanSupplier stop, Consumer<Splitter.Progress> progress) {
+  private RegularSearch(
+      Brief brief, int mostPlayers, BooleanSupplier stop, Consumer<Splitter.Progress> progress) {
     this.brief = brief;
+    this.mostPlayers = mostPlayers;
     this.stop = stop;
     this.progress = progress;
     this.trial = new PartTrial(brief);
@@ -84,35 +94,44 @@ final class RegularSearch {
   /**
    * Searches.
    *
+   * @param mostPlayers no more of the players take turns
    * @param stop asked often; once it says yes, the best found so far is given back with a bound
    * @param progress told whenever a better rotation is known
    */
-  static SplitResult best(Brief brief, BooleanSupplier stop, Consumer<Splitter.Progress> progress) {
+  static SplitResult best(
+      Brief brief, int mostPlayers, BooleanSupplier stop, Consumer<Splitter.Progress> progress) {
     if (brief.lines().size() > 1) {
       return new SplitResult.None(List.of(new Reason(Optional.empty(), SEVERAL)));
     }
-    return new RegularSearch(brief, stop, progress).run();
+    return new RegularSearch(brief, mostPlayers, stop, progress).run();
   }
 
   private SplitResult run() {
     if (!collect()) {
       return new SplitResult.Stopped(Optional.empty(), OptionalInt.empty(), 2 * playerPrice);
     }
-    rotations.sort(Comparator.comparingInt(this::bound));
-    for (Rotation rotation : rotations) {
-      if (bound(rotation) >= bestCost) {
-        break;
-      }
-      search(rotation);
-      if (stop.getAsBoolean()) {
-        return stopped(rotation);
+    while (!queue.isEmpty() && queue.element().bound() < bestCost) {
+      Rotations next = queue.remove();
+      next.rotation().ifPresentOrElse(this::search, () -> add(made(next)));
+      if (isStopped()) {
+        return stopped(next.bound());
       }
     }
     return best.<SplitResult>map(plan -> new SplitResult.Best(plan, bestCost))
         .orElseGet(() -> new SplitResult.None(reasons()));
   }
 
-  /** Whether all rotations that somebody could play were found before it was stopped. */
+  /** Asked for each order of players that is looked at. */
+  private boolean isSpent() {
+    orders++;
+    return isStopped();
+  }
+
+  private boolean isStopped() {
+    return orders > MOST_ORDERS || stop.getAsBoolean();
+  }
+
+  /** Whether all turns that somebody could play were found before it was stopped. */
   private boolean collect() {
     for (RotationUnit unit : RotationUnit.values()) {
       int min = brief.rules().overlap().min();
@@ -130,16 +149,42 @@ final class RegularSearch {
   }
 
   private boolean collect(Turns turns) {
-    for (int places = 2; places <= Math.min(brief.players().size(), turns.count()); places++) {
-      if (stop.getAsBoolean()) {
-        return false;
-      }
-      Rotation rotation = new Rotation(brief, trial, kinds, turns, places);
-      if (rotation.bound() < Rotation.NEVER) {
-        rotations.add(rotation);
-      }
+    if (stop.getAsBoolean()) {
+      return false;
+    }
+    TurnCosts costs = new TurnCosts(brief, trial, kinds, turns);
+    for (int places = 2; places <= Math.min(mostPlayers, turns.count()); places++) {
+      int bound = costs.least() + playerPrice * places;
+      add(new Rotations(turns, costs, places, bound, queue.size(), Optional.empty()));
     }
     return true;
+  }
+
+  private void add(Rotations rotations) {
+    if (rotations.bound < Rotation.NEVER) {
+      queue.add(rotations);
+    }
+  }
+
+  /**
+   * All rotations of so many players who take the same turns; made when their turn comes.
+   *
+   * @param bound none of them costs less, players included
+   * @param number of equal bounds the lower one comes first
+   */
+  private record Rotations(
+      Turns turns,
+      TurnCosts costs,
+      int places,
+      int bound,
+      int number,
+      Optional<Rotation> rotation) {}
+
+  private Rotations made(Rotations each) {
+    Rotation rotation = new Rotation(kinds, each.turns, each.costs, each.places);
+    int bound = rotation.bound() + playerPrice * each.places;
+    return new Rotations(
+        each.turns, each.costs, each.places, bound, each.number, Optional.of(rotation));
   }
 
   private int largestTarget() {
@@ -149,27 +194,25 @@ final class RegularSearch {
         .orElse(1);
   }
 
-  private int bound(Rotation rotation) {
-    return rotation.bound() + playerPrice * rotation.places();
-  }
-
   private void search(Rotation rotation) {
     int price = playerPrice * rotation.places();
     rotation
-        .cheapest(bestCost - price, needed, stop)
+        .cheapest(bestCost - price, needed, this::isSpent)
         .ifPresent(
             order -> {
               best = Optional.of(new Plan(brief, rotation.segments(order)));
               bestCost = order.points() + price;
               progress.accept(
                   new Splitter.Progress(
-                      OptionalInt.of(bestCost), Math.min(bound(rotation), bestCost), best));
+                      OptionalInt.of(bestCost),
+                      Math.min(rotation.bound() + price, bestCost),
+                      best));
             });
   }
 
-  private SplitResult stopped(Rotation at) {
+  private SplitResult stopped(int bound) {
     OptionalInt cost = best.isPresent() ? OptionalInt.of(bestCost) : OptionalInt.empty();
-    return new SplitResult.Stopped(best, cost, Math.min(bound(at), bestCost));
+    return new SplitResult.Stopped(best, cost, Math.min(bound, bestCost));
   }
 
   private List<Reason> reasons() {

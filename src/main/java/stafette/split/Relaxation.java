@@ -39,6 +39,8 @@ final class Relaxation {
   private final int count;
   private final int[] present;
   private final int[][] followers;
+  private final boolean[][] follows;
+  private final Promising promising;
   private final boolean inTurns;
   private final long[][] toEnd;
   private final long[][][] toStart;
@@ -52,7 +54,9 @@ final class Relaxation {
     this.count = relay.count();
     int actors = relay.actors().size();
     present = relay.actors().stream().filter(crew::has).mapToInt(Actor::index).toArray();
+    promising = new Promising(present);
     followers = new int[actors][];
+    follows = new boolean[actors][];
     toEnd = new long[actors][];
     toStart = new long[actors][][];
     order = new int[actors][][];
@@ -60,6 +64,8 @@ final class Relaxation {
       Actor who = relay.actor(actor);
       followers[actor] =
           Arrays.stream(present).filter(next -> crew.follows(who, relay.actor(next))).toArray();
+      follows[actor] = new boolean[actors];
+      Arrays.stream(followers[actor]).forEach(next -> follows[actor][next] = true);
       toEnd[actor] = new long[count];
       toStart[actor] = new long[count][];
       order[actor] = new int[count][];
@@ -69,6 +75,7 @@ final class Relaxation {
       }
     }
     inTurns = alone && crew.size() == 2;
+    relay.noteBound(present.length);
     solve();
   }
 
@@ -93,6 +100,11 @@ final class Relaxation {
   /** Those of them that may follow one. */
   int[] followers(int actor) {
     return followers[actor];
+  }
+
+  /** Whether one may follow another. */
+  boolean follows(int actor, int next) {
+    return follows[actor][next];
   }
 
   /** The bound for the whole line, without what the prices allow. */
@@ -223,11 +235,42 @@ final class Relaxation {
       if (end + 1 < count) {
         fillStart(end + 1, end);
       }
-      for (int actor : present) {
-        toEnd[actor][end] = end == count - 1 ? 0 : leastHandoff(actor, end, 0);
-      }
+      fillEnd(end);
     }
     fillStart(0, -1);
+  }
+
+  private void fillEnd(int end) {
+    for (int actor : present) {
+      toEnd[actor][end] = end == count - 1 ? 0 : NEVER_MICRO;
+    }
+    int latest = Math.min(end, handoffs.latest(end));
+    for (int start = handoffs.earliest(end); end < count - 1 && start <= latest; start++) {
+      if (handoffs.allows(start, end)) {
+        handOver(start, end);
+      }
+    }
+    if (handoffs.overSilence(end)) {
+      handOver(end + 1, end);
+    }
+  }
+
+  /**
+   * All who leave with {@code end} while the next one enters with {@code start}. Handoffs cost
+   * nothing or more, so it is enough to look at those who promise less than the best one known.
+   */
+  private void handOver(int start, int end) {
+    promising.sort(next -> toStart[next][start][end - start + 1]);
+    for (int actor : present) {
+      long least = toEnd[actor][end];
+      for (int i = 0; i < promising.count() && promising.cost(i) < least; i++) {
+        int next = promising.actor(i);
+        if (follows[actor][next]) {
+          least = Math.min(least, next(actor, next, start, end));
+        }
+      }
+      toEnd[actor][end] = least;
+    }
   }
 
   private void fillStart(int start, int before) {

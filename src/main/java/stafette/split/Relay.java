@@ -32,6 +32,7 @@ final class Relay {
   private final Handoffs handoffs;
   private final Map<List<Integer>, SegmentTable> tables = new HashMap<>();
   private final @Nullable Reach[][] reaches;
+  private int work;
 
   private Relay(
       Brief brief, int index, List<PlayerKind> kinds, List<Actor> actors, Workbench workbench) {
@@ -111,6 +112,16 @@ final class Relay {
 
   Actor actor(int index) {
     return numbered[index];
+  }
+
+  /** Takes note of a bound made for so many actors. */
+  void noteBound(int actors) {
+    work += actors * line.count();
+  }
+
+  /** What all bounds have taken, roughly in what labels take. */
+  int work() {
+    return work;
   }
 
   /** The stretches of an actor that begin with a stroke. */

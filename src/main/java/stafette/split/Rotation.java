@@ -2,60 +2,75 @@ package stafette.split;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.LinkedHashMap;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.PriorityQueue;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
-import stafette.check.Costing;
-import stafette.check.PartTrial;
-import stafette.plan.Brief;
-import stafette.plan.Handoff;
 import stafette.plan.Segment;
-import stafette.plan.Turn;
 
 /**
  * So many players take turns in a fixed order: which ones, and in which order?
  *
  * <p>What a place in the order costs depends on who has it; what a handoff costs, on who has two
  * neighbouring places. So the cheapest order is a cheapest cycle through places, each taken by one
- * player, solved by dynamic programming over who has been used, the first and the last of them (M.
- * Held and R. Karp, "A dynamic programming approach to sequencing problems", J. SIAM 10, 1962),
- * with players who are alike counted, not told apart. For p players all unlike it takes up to
- * p²·2<sup>p </sup> steps; a bound cuts off most.
+ * player. Orders are made longer place by place, the most promising first; of two that have used
+ * the same players and have the same first and last ones, one is enough (M. Held and R. Karp, "A
+ * dynamic programming approach to sequencing problems", J. SIAM 10, 1962), players who are alike
+ * being counted, not told apart. For p players all unlike there are up to p²·2<sup>p</sup> of them;
+ * those that promise no less than an order that is known are never made.
  */
 final class Rotation {
   /** Above the cost of any rotation. */
   static final int NEVER = 1 << 28;
 
-  private final Brief brief;
   private final List<List<Integer>> kinds;
   private final Turns turns;
+  private final TurnCosts costs;
   private final int places;
-  private final List<List<Optional<EveryNth>>> own = new ArrayList<>();
+  private final Map<List<Integer>, Optional<EveryNth>> own = new HashMap<>();
   private final int[][][] meeting;
+  private final int[] cheapestMeeting;
   private final int[] atLeast;
 
   /**
    * @param kinds the players who are alike, by kind
    * @param places how many players take turns, two or more
    */
-  Rotation(Brief brief, PartTrial trial, List<List<Integer>> kinds, Turns turns, int places) {
-    this.brief = brief;
+  Rotation(List<List<Integer>> kinds, Turns turns, TurnCosts costs, int places) {
     this.kinds = kinds;
     this.turns = turns;
+    this.costs = costs;
     this.places = places;
-    this.meeting = new int[places][kinds.size()][kinds.size()];
+    meeting = new int[places][kinds.size()][kinds.size()];
+    cheapestMeeting = new int[places];
     for (int place = 0; place < places; place++) {
-      int from = place;
-      own.add(
-          kinds.stream()
-              .map(kind -> EveryNth.cheapest(brief, trial, kind.get(0), turns, from, places))
-              .toList());
-      meet(place);
+      for (int leaving = 0; leaving < kinds.size(); leaving++) {
+        for (int entering = 0; entering < kinds.size(); entering++) {
+          meeting[place][leaving][entering] = costs.meeting(place, places, leaving, entering);
+        }
+      }
+      cheapestMeeting[place] =
+          Arrays.stream(meeting[place]).flatMapToInt(Arrays::stream).min().orElse(0);
     }
-    this.atLeast = bounds();
+    atLeast = bounds();
+  }
+
+  /** For each place, the least that it and all places after it cost. */
+  private int[] bounds() {
+    int[] bounds = new int[places + 1];
+    for (int place = places - 1; place >= 0; place--) {
+      int turn = NEVER;
+      for (int kind = 0; kind < kinds.size(); kind++) {
+        turn = Math.min(turn, costs.leastNth(kind, place, places));
+      }
+      bounds[place] = Math.min(NEVER, bounds[place + 1] + turn + cheapestMeeting[place]);
+    }
+    return bounds;
   }
 
   int places() {
@@ -67,62 +82,97 @@ final class Rotation {
     return atLeast[0];
   }
 
-  /** An order: the kind of player at each place, and what its turns and handoffs cost. */
-  record Order(List<Integer> kindAt, int points) {}
+  /**
+   * An order, whole or not.
+   *
+   * @param kindAt the kind of player at each place
+   * @param points what their turns and handoffs cost
+   * @param bound no whole order costs less that begins like this
+   */
+  record Order(List<Integer> kindAt, int points, int bound) {}
 
   /**
-   * The cheapest order, the first of equals; empty if none costs less than {@code most}, or if it
-   * was stopped.
+   * The cheapest order, of equals that with players listed first; empty if none costs less than
+   * {@code most}, or if it was stopped.
    *
    * @param needed kinds that must take part
+   * @param stop asked for each order
    */
   Optional<Order> cheapest(int most, Set<Integer> needed, BooleanSupplier stop) {
-    Map<List<Integer>, Order> reached = new LinkedHashMap<>();
-    reached.put(List.of(), new Order(List.of(), 0));
-    for (int place = 0; place < places; place++) {
-      Map<List<Integer>, Order> longer = new LinkedHashMap<>();
-      for (Order order : reached.values()) {
-        if (stop.getAsBoolean()) {
-          return Optional.empty();
+    PriorityQueue<Order> open =
+        new PriorityQueue<>(
+            Comparator.comparingInt(Order::bound)
+                .thenComparing(Order::kindAt, Rotation::listedFirst));
+    Map<List<Integer>, Order> best = new HashMap<>();
+    open.add(new Order(List.of(), 0, bound()));
+    while (!open.isEmpty() && !stop.getAsBoolean()) {
+      Order order = open.remove();
+      if (order.kindAt.size() > places) {
+        return Optional.of(new Order(order.kindAt.subList(0, places), order.points, order.bound));
+      }
+      for (Order longer : longer(order, needed)) {
+        Order other = best.getOrDefault(likeness(longer.kindAt), longer);
+        if (longer.bound < most && (other == longer || isBetter(longer, other))) {
+          best.put(likeness(longer.kindAt), longer);
+          open.add(longer);
         }
-        extend(order, most, longer);
       }
-      reached = longer;
     }
-    return reached.values().stream()
-        .map(order -> new Order(order.kindAt, order.points + closing(order)))
-        .filter(order -> order.points < most && order.kindAt.containsAll(needed))
-        .reduce((one, other) -> other.points < one.points ? other : one);
+    return Optional.empty();
   }
 
-  private void extend(Order order, int most, Map<List<Integer>, Order> into) {
+  private static boolean isBetter(Order one, Order other) {
+    return one.points != other.points
+        ? one.points < other.points
+        : listedFirst(one.kindAt, other.kindAt) < 0;
+  }
+
+  private static int listedFirst(List<Integer> one, List<Integer> other) {
+    return Arrays.compare(
+        one.stream().mapToInt(kind -> kind).toArray(),
+        other.stream().mapToInt(kind -> kind).toArray());
+  }
+
+  /** With one place more, or if all are taken, with the first once more, to whom the last leads. */
+  private List<Order> longer(Order order, Set<Integer> needed) {
     int place = order.kindAt.size();
+    if (place == places) {
+      int whole =
+          order.points + meeting[place - 1][order.kindAt.get(place - 1)][order.kindAt.get(0)];
+      return order.kindAt.containsAll(needed)
+          ? List.of(new Order(with(order, order.kindAt.get(0)), whole, whole))
+          : List.of();
+    }
+    List<Order> longer = new ArrayList<>();
     for (int kind = 0; kind < kinds.size(); kind++) {
-      Optional<EveryNth> turn = own.get(place).get(kind);
-      if (turn.isEmpty() || used(order, kind) == kinds.get(kind).size()) {
-        continue;
-      }
-      int points = order.points + turn.get().points() + arriving(order, kind);
-      if (points + cheapestMeeting(place) + atLeast[place + 1] < most) {
-        List<Integer> kindAt = new ArrayList<>(order.kindAt);
-        kindAt.add(kind);
-        Order longer = new Order(List.copyOf(kindAt), points);
-        into.merge(likeness(kindAt), longer, (one, two) -> two.points < one.points ? two : one);
+      int next = kind;
+      if (Collections.frequency(order.kindAt, kind) < kinds.get(kind).size()) {
+        own(place, kind)
+            .map(turn -> order.points + turn.points() + arriving(order, next))
+            .map(points -> new Order(with(order, next), points, points + rest(place)))
+            .ifPresent(longer::add);
       }
     }
+    return longer;
   }
 
-  private static int used(Order order, int kind) {
-    return (int) order.kindAt.stream().filter(other -> other == kind).count();
+  private int rest(int place) {
+    return cheapestMeeting[place] + atLeast[place + 1];
+  }
+
+  private Optional<EveryNth> own(int place, int kind) {
+    return own.computeIfAbsent(List.of(place, kind), key -> costs.cheapestNth(kind, place, places));
+  }
+
+  private static List<Integer> with(Order order, int kind) {
+    List<Integer> kindAt = new ArrayList<>(order.kindAt);
+    kindAt.add(kind);
+    return List.copyOf(kindAt);
   }
 
   private int arriving(Order order, int kind) {
     int place = order.kindAt.size();
     return place == 0 ? 0 : meeting[place - 1][order.kindAt.get(place - 1)][kind];
-  }
-
-  private int closing(Order order) {
-    return meeting[places - 1][order.kindAt.get(places - 1)][order.kindAt.get(0)];
   }
 
   /** What two orders have in common that can be gone on with in the same ways. */
@@ -133,56 +183,15 @@ final class Rotation {
     return likeness;
   }
 
-  /** All handoffs from one place of the order to the next, for each two kinds. */
-  private void meet(int place) {
-    for (int turn = place; turn + 1 < turns.count(); turn += places) {
-      for (int leaving = 0; leaving < kinds.size(); leaving++) {
-        for (int entering = 0; entering < kinds.size(); entering++) {
-          meeting[place][leaving][entering] +=
-              Costing.handoff(brief, handoff(turn, leaving, entering)).total();
-        }
-      }
-    }
-  }
-
-  private Handoff handoff(int turn, int leaving, int entering) {
-    return new Handoff(
-        new Turn(List.of(turns.segment(turn, kinds.get(leaving).get(0), 0))),
-        new Turn(List.of(turns.segment(turn + 1, kinds.get(entering).get(0), 0))));
-  }
-
-  /** For each place, the least that it and all places after it cost. */
-  private int[] bounds() {
-    int[] bounds = new int[places + 1];
-    for (int place = places - 1; place >= 0; place--) {
-      int turn =
-          own.get(place).stream()
-              .flatMap(Optional::stream)
-              .mapToInt(EveryNth::points)
-              .min()
-              .orElse(NEVER);
-      bounds[place] = Math.min(NEVER, bounds[place + 1] + turn + cheapestMeeting(place));
-    }
-    return bounds;
-  }
-
-  private int cheapestMeeting(int place) {
-    return Arrays.stream(meeting[place]).flatMapToInt(Arrays::stream).min().orElse(0);
-  }
-
   /** The plan in which the players listed first of each kind take turns in this order. */
   List<Segment> segments(Order order) {
-    List<Integer> players = new ArrayList<>();
-    for (int place = 0; place < places; place++) {
-      int kind = order.kindAt.get(place);
-      int before = used(new Order(order.kindAt.subList(0, place), 0), kind);
-      players.add(kinds.get(kind).get(before));
-    }
     List<Segment> segments = new ArrayList<>();
     for (int turn = 0; turn < turns.count(); turn++) {
       int place = turn % places;
-      int skill = own.get(place).get(order.kindAt.get(place)).orElseThrow().skill();
-      segments.add(turns.segment(turn, players.get(place), skill));
+      int kind = order.kindAt.get(place);
+      int before = Collections.frequency(order.kindAt.subList(0, place), kind);
+      int skill = own(place, kind).orElseThrow().skill();
+      segments.add(turns.segment(turn, kinds.get(kind).get(before), skill));
     }
     return segments;
   }

@@ -14,7 +14,7 @@ import stafette.time.TempoMark;
  * The cheapest plans of one brief for every number of players. Two searches settle most: the one
  * for the fewest players ({@link FewestPlayers}) is right for that number and proves that fewer are
  * too few; the one without a bound on players is right for all numbers from what its plan uses.
- * Numbers in between are settled choice by choice ({@link Choices}).
+ * Numbers in between are searched one by one.
  */
 final class RowSearch {
   private final Brief brief;
@@ -78,7 +78,14 @@ final class RowSearch {
     Optional<Plan> known = cheaper(cheaper(ofFewer, few), many);
     return known.isEmpty() || players == brief.players().size()
         ? new TempoCell(known, false)
-        : new Choices(brief, players, known.get(), stops.get()).cheapest();
+        : among(players, known);
+  }
+
+  private TempoCell among(int players, Optional<Plan> known) {
+    SplitResult result = Splitter.among(brief, players, stops.get());
+    Optional<Plan> found =
+        result.match(best -> Optional.of(best.plan()), none -> Optional.empty(), s -> s.plan());
+    return new TempoCell(cheaper(known, found), !(result instanceof SplitResult.Stopped));
   }
 
   private static boolean fits(Plan plan, int players) {

@@ -1,13 +1,12 @@
 package stafette.split;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.PriorityQueue;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
+import java.util.stream.IntStream;
 import stafette.plan.Brief;
 import stafette.plan.Favour;
 import stafette.plan.Hocket;
@@ -46,21 +45,26 @@ import stafette.plan.Segment;
  */
 public final class Splitter {
   private static final int SLICE = 256;
-  private static final int LABELS_BEFORE_BEAM = 500;
 
   /** With more crews than these the bounds of all take so long that a beam comes first. */
   private static final int MANY_CREWS = 8;
+
+  /** Of more kinds it is found out first what each costs at least, and how strong it is. */
+  private static final int MANY_KINDS = 3;
+
+  /** With more kinds crews are so many that a proof is a matter of luck. */
+  private static final int TOO_MANY_KINDS = 8;
+
+  /** Bounds for more actors would fill the memory: they are made for small crews alone. */
+  private static final int MOST_ACTORS = 1000;
 
   /**
    * So many labels fit into the memory of a small machine; beyond them the search stops by itself.
    */
   private static final int MOST_LABELS = 3_000_000;
 
-  /** Widths of the beam, one after the other as the proof takes longer. */
-  private static final int[] WIDTHS = {2, 6, 30, 150, 500};
-
-  /** Each wider beam waits for so many times more labels. */
-  private static final int PATIENCE = 6;
+  /** Where kinds are too many it does so sooner, since more time would not help. */
+  private static final int MOST_WORK = 500_000;
 
   private final Brief brief;
   private final BooleanSupplier stop;
@@ -71,13 +75,18 @@ public final class Splitter {
   private final int playerPrice;
   private final Floors floors;
   private final List<Integer> numbers;
-  private final PriorityQueue<Candidate> queue =
-      new PriorityQueue<>(
-          Comparator.comparingInt(Candidate::bound).thenComparingInt(Candidate::order));
+  private final int mostPlayers;
+  private final boolean looksAtAll;
   private final List<Candidate> candidates = new ArrayList<>();
+  private final Candidate everybody;
+  private final Crews crews;
+  private final CrewQueue queue;
+  private boolean everybodyQueued;
+  private Optional<Candidate> few = Optional.empty();
   private Optional<Plan> best = Optional.empty();
   private int bestCost = Relaxation.NEVER;
   private int labels;
+  private int beamed;
 
   /**
    * How far a search has come.
@@ -88,18 +97,41 @@ public final class Splitter {
    */
   public record Progress(OptionalInt cost, int bound, Optional<Plan> plan) {}
 
-  private Splitter(
-      Brief brief, Workbench workbench, BooleanSupplier stop, Consumer<Progress> progress) {
+  Splitter(
+      Brief brief,
+      int mostPlayers,
+      Workbench workbench,
+      BooleanSupplier stop,
+      Consumer<Progress> progress) {
     this.brief = brief;
+    this.mostPlayers = mostPlayers;
     this.stop = stop;
     this.progress = progress;
     this.kinds = PlayerKind.of(brief);
-    this.relays =
-        Relay.of(brief, kinds, Actor.all(kinds, brief.rules().hocket() != Hocket.NO), workbench);
+    List<Actor> actors = Actor.all(kinds, brief.rules().hocket() != Hocket.NO);
+    this.relays = Relay.of(brief, kinds, actors, workbench);
     this.bounds = new Bounds(brief, relays);
     this.playerPrice = brief.rules().weights().player();
     this.floors = workbench.floors(brief);
     this.numbers = floors.numbers(kinds);
+    this.looksAtAll = actors.size() <= MOST_ACTORS;
+    this.everybody = candidate(new Crews.Made(Crew.everybody(kinds), 0));
+    this.crews = new Crews(kinds, figures(), Locked.needed(brief.rules().locks(), kinds));
+    this.queue = new CrewQueue(crews, this::queued);
+  }
+
+  private Crews.Figures figures() {
+    int[] withKind = new int[kinds.size()];
+    Prices.Strength strength = Prices.Strength.unknown(kinds.size());
+    if (looksAtAll) {
+      everybody.begin();
+    }
+    int floor = everybody.proven();
+    if (looksAtAll && kinds.size() > MANY_KINDS && floor < Relaxation.NEVER) {
+      withKind = bounds.withKind(everybody.crew());
+      strength = Prices.strength(everybody.crew(), relays);
+    }
+    return new Crews.Figures(playerPrice, mostPlayers, floor, withKind, strength);
   }
 
   /**
@@ -129,84 +161,185 @@ public final class Splitter {
    */
   public static SplitResult split(
       Brief brief, Workbench workbench, BooleanSupplier stop, Consumer<Progress> progress) {
-    return brief.rules().favour() == Favour.REGULAR
-        ? RegularSearch.best(brief, stop, progress)
-        : new Splitter(brief, workbench, stop, progress).run();
+    return split(brief, brief.players().size(), workbench, stop, progress);
   }
 
-  private SplitResult run() {
-    List<Crew> crews = Crew.all(kinds);
-    Crew everybody = crews.get(crews.size() - 1);
-    Candidate largest = candidate(everybody, crews.size(), 0);
-    largest.begin();
-    int floor = largest.boundWithoutPlayers();
-    for (int i = 0; i < crews.size() - 1; i++) {
-      queue.add(candidate(crews.get(i), i, floor));
+  /** The cheapest plan that uses at most so many of the players. */
+  static SplitResult among(Brief brief, int mostPlayers, BooleanSupplier stop) {
+    return split(brief, mostPlayers, new Workbench(), stop, progress -> {});
+  }
+
+  private static SplitResult split(
+      Brief brief,
+      int mostPlayers,
+      Workbench workbench,
+      BooleanSupplier stop,
+      Consumer<Progress> progress) {
+    return brief.rules().favour() == Favour.REGULAR
+        ? RegularSearch.best(brief, mostPlayers, stop, progress)
+        : new Splitter(brief, mostPlayers, workbench, stop, progress).run();
+  }
+
+  SplitResult run() {
+    Beams beams = new Beams();
+    if (looksAtAll && everybody.crew().smallerOnes() > MANY_CREWS + 1) {
+      beams.send(everybody);
     }
-    queue.add(largest);
-    if (crews.size() > MANY_CREWS) {
-      beam(largest, WIDTHS[0]);
-    }
-    search(largest);
+    search(beams);
     if (brief.rules().locks().isEmpty()) {
-      candidates.forEach(each -> floors.learn(each.crew(), numbers, each.boundWithoutPlayers()));
+      candidates.forEach(each -> floors.learn(each.crew(), numbers, each.proven()));
     }
     return result();
   }
 
-  private Candidate candidate(Crew crew, int order, int floor) {
-    int known = Math.max(floor, floors.of(crew, numbers));
-    Candidate candidate = new Candidate(crew, order, relays, bounds, playerPrice, known);
+  private Candidate candidate(Crews.Made made) {
+    int proven = floors.of(made.crew(), numbers);
+    Candidate candidate =
+        new Candidate(made.crew(), relays, bounds, playerPrice, proven, made.floor());
     candidates.add(candidate);
     return candidate;
   }
 
-  private void search(Candidate everybody) {
+  private Candidate queued(Crews.Made made) {
+    if (made.crew().equals(everybody.crew())) {
+      everybodyQueued = true;
+      return everybody;
+    }
+    return candidate(made);
+  }
+
+  private void search(Beams beams) {
     int told = -1;
-    int beams = best.isPresent() ? 1 : 0;
-    int nextBeam = LABELS_BEFORE_BEAM;
-    int spent = 0;
-    while (!queue.isEmpty() && queue.peek().bound() < bestCost && !isStopped()) {
-      Candidate candidate = queue.poll();
-      int before = candidate.made();
-      candidate.advance(SLICE, bestCost, stop);
-      labels += candidate.made() - before;
-      spent += candidate.made() - before;
+    while (bound() < bestCost && !isStopped()) {
+      Candidate candidate = queue.next();
+      advance(candidate);
+      queue.add(candidate);
       candidate.goal().ifPresent(this::take);
-      if (candidate.bound() < Relaxation.NEVER) {
-        queue.add(candidate);
-      } else if (candidate == everybody && best.isEmpty()) {
-        queue.clear();
-      }
-      if (beams < WIDTHS.length && spent >= nextBeam) {
-        beam(everybody, WIDTHS[beams++]);
-        nextBeam *= PATIENCE;
-      }
-      if (!queue.isEmpty() && queue.peek().bound() > told) {
-        told = queue.peek().bound();
+      queue.letGo(candidate, bestCost);
+      lookAtAll();
+      beams.sendIfDue();
+      if (bound() > told) {
+        told = bound();
         tell();
       }
     }
-    if (beams == 0 && best.isEmpty() && bound() < Relaxation.NEVER) {
-      beam(everybody, WIDTHS[0]);
+    if (best.isEmpty() && bound() < Relaxation.NEVER) {
+      beams.sendFirst();
     }
+  }
+
+  private void advance(Candidate candidate) {
+    int before = candidate.made();
+    candidate.advance(SLICE, bestCost, stop);
+    labels += candidate.made() - before;
+  }
+
+  /**
+   * While there is no plan, all players together are looked at beside each crew: what they can't do
+   * nobody can.
+   */
+  private void lookAtAll() {
+    if (best.isEmpty() && looksAtAll && !everybodyQueued && kinds.size() > MANY_KINDS) {
+      advance(everybody);
+      everybody.goal().ifPresent(this::take);
+    }
+  }
+
+  /** Whose partial plans beams follow: those of all, or of the few who promise most. */
+  private Candidate guide() {
+    if (kinds.size() <= TOO_MANY_KINDS && everybody.crew().size() <= mostPlayers) {
+      return everybody;
+    }
+    Crew promising = crews.mostPromising(TOO_MANY_KINDS, kindsIn(best));
+    if (few.filter(known -> known.crew().equals(promising)).isEmpty()) {
+      few = Optional.of(candidate(new Crews.Made(promising, 0)));
+    }
+    return few.get();
+  }
+
+  private List<Integer> kindsIn(Optional<Plan> plan) {
+    List<Integer> players = plan.map(Splitter::players).orElse(List.of());
+    return IntStream.range(0, kinds.size())
+        .boxed()
+        .flatMap(
+            kind -> kinds.get(kind).members().stream().filter(players::contains).map(p -> kind))
+        .toList();
+  }
+
+  private static List<Integer> players(Plan plan) {
+    return plan.segments().stream().map(Segment::player).distinct().toList();
+  }
+
+  private boolean isImpossible() {
+    return best.isEmpty() && everybody.bound() >= Relaxation.NEVER;
   }
 
   private boolean isStopped() {
-    return labels > MOST_LABELS || stop.getAsBoolean();
+    boolean spent = kinds.size() > TOO_MANY_KINDS ? work() > MOST_WORK : labels > MOST_LABELS;
+    return spent || stop.getAsBoolean();
   }
 
-  private void beam(Candidate candidate, int width) {
-    if (width > WIDTHS[0]) {
+  /** Labels made, and what crews and their bounds have taken, roughly in what labels take. */
+  int work() {
+    return labels + beamed + crews.work() + relays.stream().distinct().mapToInt(Relay::work).sum();
+  }
+
+  /** Beams, each wider one as the proof takes longer. */
+  private final class Beams {
+    private static final int[] WIDTHS = {2, 6, 30, 150, 500};
+    private static final int LABELS_BEFORE_FIRST = 500;
+
+    /** Each wider one waits for so many times more labels. */
+    private static final int PATIENCE = 6;
+
+    /** Where kinds are too many their bounds take more than the labels. */
+    private static final int WORK_PER_LABEL = 20;
+
+    private int sent;
+    private int next = LABELS_BEFORE_FIRST;
+
+    void sendIfDue() {
+      int waited =
+          kinds.size() > TOO_MANY_KINDS ? Math.max(labels, work() / WORK_PER_LABEL) : labels;
+      if (sent < WIDTHS.length && waited >= next) {
+        send(guide());
+        next *= PATIENCE;
+      }
+    }
+
+    void sendFirst() {
+      if (sent == 0) {
+        send(guide());
+      }
+    }
+
+    /** Prices for a few of many would take longer to find than they save. */
+    void send(Candidate candidate) {
+      int width = WIDTHS[sent++];
+      if (width > WIDTHS[0] && candidate == everybody) {
+        price(candidate);
+      }
+      if (candidate.bound() < Relaxation.NEVER) {
+        follow(candidate.extension(), width);
+      }
+      if (best.isEmpty() && candidate.bound() < Relaxation.NEVER) {
+        Crew crew = candidate.crew();
+        follow(bounds.extension(crew, Prices.scarce(crew, relays)), width);
+      }
+    }
+
+    private void price(Candidate candidate) {
+      boolean waits = queue.remove(candidate);
       candidate.price(bestCost, stop);
+      if (waits) {
+        queue.add(candidate);
+      }
     }
-    if (candidate.bound() < Relaxation.NEVER) {
-      new FirstPlan(relays, candidate.extension(), width).find(stop).ifPresent(this::take);
-    }
-    if (best.isEmpty() && candidate.bound() < Relaxation.NEVER) {
-      Crew crew = candidate.crew();
-      Extension saving = bounds.extension(crew, Prices.scarce(crew, relays));
-      new FirstPlan(relays, saving, width).find(stop).ifPresent(this::take);
+
+    private void follow(Extension extension, int width) {
+      FirstPlan beam = new FirstPlan(relays, extension, width);
+      beam.find(stop).ifPresent(Splitter.this::take);
+      beamed += beam.made();
     }
   }
 
@@ -214,33 +347,37 @@ public final class Splitter {
     List<Segment> segments = Goals.segments(goal, relays, kinds);
     int used = (int) segments.stream().mapToInt(Segment::player).distinct().count();
     int cost = goal.cost() + playerPrice * used;
-    if (cost < bestCost) {
+    if (cost < bestCost && used <= mostPlayers) {
       best = Optional.of(new Plan(brief, segments));
       bestCost = cost;
+      queue.letGo(cost);
       tell();
     }
   }
 
   private void tell() {
-    progress.accept(new Progress(cost(), bound(), best));
+    if (bound() < Relaxation.NEVER) {
+      progress.accept(new Progress(cost(), bound(), best));
+    }
   }
 
   private OptionalInt cost() {
     return best.isPresent() ? OptionalInt.of(bestCost) : OptionalInt.empty();
   }
 
+  /** No plan costs less; {@link Relaxation#NEVER} if there is none. */
   private int bound() {
-    return Math.min(bestCost, queue.isEmpty() ? Relaxation.NEVER : queue.peek().bound());
+    return isImpossible() ? Relaxation.NEVER : Math.min(bestCost, queue.bound());
   }
 
   private SplitResult result() {
-    int bound = queue.isEmpty() ? Relaxation.NEVER : queue.peek().bound();
+    int bound = bound();
     if (best.isPresent() && bound >= bestCost) {
       return new SplitResult.Best(best.get(), bestCost);
     }
     if (best.isEmpty() && bound >= Relaxation.NEVER) {
       return new SplitResult.None(new Explanation(brief, kinds).reasons());
     }
-    return new SplitResult.Stopped(best, cost(), Math.min(bound, bestCost));
+    return new SplitResult.Stopped(best, cost(), bound);
   }
 }

@@ -42,7 +42,7 @@ import stafette.time.Position;
 class ConflictTest {
   private static final Instrument FLUTE = Invented.instrument("flute");
 
-  @Property(tries = 150)
+  @Property(tries = 150, maxDiscardRatio = 20)
   void the_constraints_named_leave_no_plan_and_without_any_one_of_them_there_is_one(
       @ForAll long seed) {
     Brief brief = SmallBriefs.of(seed, 12, 3);
@@ -60,7 +60,7 @@ class ConflictTest {
     }
   }
 
-  @Property(tries = 60)
+  @Property(tries = 60, maxDiscardRatio = 20)
   void a_stroke_less_at_the_end_of_the_stretch_has_a_plan(@ForAll long seed) {
     Brief brief = SmallBriefs.of(seed, 12, 3);
     Assume.that(hasNone(brief));

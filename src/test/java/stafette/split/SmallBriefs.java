@@ -217,7 +217,7 @@ final class SmallBriefs {
         random.nextInt(6) == 0 ? Groups.THREES : Groups.ANY,
         false,
         true,
-        new Limit(12, 1, 10, OptionalDouble.empty(), 8, OptionalDouble.empty()),
+        new Limit(12, 1, 10, OptionalDouble.empty(), 0.05, OptionalDouble.empty()),
         random.nextInt(4) == 0 ? 2 + random.nextInt(60) / 10.0 : 0,
         random.nextBoolean()
             ? Map.of()
