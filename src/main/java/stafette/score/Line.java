@@ -241,7 +241,7 @@ public final class Line {
 
   /** Any position of the score on the line's clock; negative before the line. */
   public long micros(Position position) {
-    return clock.reckon(position);
+    return clock.micros(position);
   }
 
   /** From the first onset to the end of the last sound. */

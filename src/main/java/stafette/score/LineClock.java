@@ -49,13 +49,12 @@ final class LineClock {
   }
 
   /** A position on the clock, rounded once. */
-  long reckon(Position position) {
-    return tempo.secondsAt(position).minus(zeroSeconds).times(MICROS).rounded().longValueExact();
-  }
-
-  /** The same, kept. */
   long micros(Position position) {
     return micros.computeIfAbsent(position, this::reckon);
+  }
+
+  private long reckon(Position position) {
+    return tempo.secondsAt(position).minus(zeroSeconds).times(MICROS).rounded().longValueExact();
   }
 
   Beat beat(Position onset) {

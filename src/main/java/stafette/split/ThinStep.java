@@ -116,8 +116,8 @@ final class ThinStep {
   }
 
   private boolean isLongBefore(Stroke one, Stroke next) {
-    return one.span().end().isBefore(next.onset())
-        && whole.micros(next.onset()) - whole.micros(one.onset()) >= harmlessMicros;
+    return whole.micros(next.onset()) - whole.micros(one.onset()) >= harmlessMicros
+        && one.span().end().isBefore(next.onset());
   }
 
   private Optional<State> goOn(State before, List<Kept> strokes) {
