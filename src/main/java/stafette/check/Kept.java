@@ -64,7 +64,7 @@ public record Kept(int of, Stroke stroke) {
       boolean on = i + 1 < kept.size() && joined(whole, kept.get(i), kept.get(i + 1));
       strokes.add(slurred(kept.get(i).stroke, from, on));
     }
-    return lineOf(whole, strokes, kept.stream().map(k -> whole.cover(k.of)).toList());
+    return whole.of(strokes, kept.stream().map(k -> whole.cover(k.of)).toList());
   }
 
   /**
@@ -79,12 +79,7 @@ public record Kept(int of, Stroke stroke) {
       }
     }
     strokes.sort((a, b) -> a.onset().compareTo(b.onset()));
-    return lineOf(whole, strokes, Collections.nCopies(strokes.size(), 0));
-  }
-
-  private static Line lineOf(Line whole, List<Stroke> strokes, List<Integer> cover) {
-    return new Line(whole.source(), strokes, cover, whole.bars(), whole.tempo(), whole.keys())
-        .withClockFrom(whole.clockStart());
+    return whole.of(strokes, Collections.nCopies(strokes.size(), 0));
   }
 
   private static boolean joined(Line whole, Kept one, Kept next) {

@@ -2,6 +2,7 @@ package stafette.check;
 
 import java.util.List;
 import java.util.Optional;
+import stafette.plan.Brief;
 import stafette.plan.Plan;
 import stafette.plan.Player;
 import stafette.score.Line;
@@ -37,6 +38,19 @@ public record ThinnedPart(Line whole, Player player, List<Stretch> stretches, Op
   /** How many strokes are kept in all. */
   public int strokes() {
     return stretches.stream().mapToInt(Stretch::kept).sum();
+  }
+
+  /** What another player who is like this one keeps. */
+  public ThinnedPart by(Player other) {
+    return new ThinnedPart(
+        whole,
+        other,
+        stretches,
+        kept.map(
+            plan ->
+                new Plan(
+                    new Brief(plan.line(), List.of(other), plan.brief().rules()),
+                    plan.segments())));
   }
 
   /** How hard what is kept is; one report for each segment. */

@@ -10,6 +10,7 @@ import java.util.OptionalInt;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import stafette.plan.Favour;
 import stafette.plan.Hocket;
@@ -88,11 +89,7 @@ final class PlanOptions {
               + " \"not Flute 1: 12.1-13.1\", \"handoff: 13.1\"; may come several times.")
   private List<LockWish> locks = new ArrayList<>();
 
-  @Option(
-      names = "--time",
-      paramLabel = "SECONDS",
-      description = "How long the search may take (default: 20).")
-  private double time = 20;
+  @Mixin private TimeOptions search = new TimeOptions();
 
   SplitLine.Request request(Path file, ScoreOptions score, boolean cues) throws Refusal {
     if (players == null && playersFile == null) {
@@ -109,7 +106,7 @@ final class PlanOptions {
         Conversions.seconds("--ready", ready, 0, 3600),
         favour,
         relaying(score),
-        Conversions.seconds("--time", time, 0.001, 86_400),
+        search.seconds(),
         Map.of());
   }
 

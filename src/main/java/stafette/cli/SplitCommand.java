@@ -111,7 +111,13 @@ final class SplitCommand implements Callable<Integer> {
     if (colour == null) {
       return List.of();
     }
-    ThinLine.Outcome thinned = ThinLine.beside(outcome, request, PlayerWish.parse(colour), limits);
+    ThinLine.Outcome thinned =
+        ThinLine.beside(
+            outcome,
+            request,
+            PlayerWish.parse(colour),
+            limits,
+            new Waiting(output)::thinning);
     talk(ThinText.beside(thinned, outcome));
     return thinned.parts();
   }

@@ -49,7 +49,9 @@ final class TempoCommand implements Callable<Integer> {
         CompareTempi.compare(
             new CompareTempi.Request(
                 options.request(score, line, false), Optional.ofNullable(tempi)),
-            line.limits());
+            line.limits(),
+            () -> false,
+            new Waiting(output)::comparing);
     output.out().print(json ? Reports.json(outcome) : TempoText.of(outcome));
     return outcome.presentPlan().isPresent() ? Commands.FINE : Commands.FINDINGS;
   }

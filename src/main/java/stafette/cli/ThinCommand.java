@@ -59,6 +59,8 @@ final class ThinCommand implements Callable<Integer> {
       description = "Rest before an entry after something else (default: 0.5).")
   private double ready = Rules.DEFAULT_READY_SECONDS;
 
+  @Mixin private TimeOptions search = new TimeOptions();
+
   @Mixin private OutOptions writing = new OutOptions();
 
   @Option(names = "--json", description = "Prints JSON.")
@@ -74,9 +76,11 @@ final class ThinCommand implements Callable<Integer> {
     Outputs outputs = Inputs.of(List.of(List.of(score), line.inputs(), measured));
     Optional<WriteScore.Target> target = writing.target(score, outputs);
     LimitsInForce limits = line.limits();
-    ThinLine.Outcome outcome = ThinLine.thin(request(), limits);
+    ThinLine.Outcome outcome =
+        ThinLine.thin(request(), limits, () -> false, new Waiting(output)::thinning);
     if (json) {
       output.out().println(Reports.json(outcome));
+      output.err().print(ThinText.unfinished(outcome));
     } else {
       output.out().print(ThinText.of(outcome));
     }
@@ -98,6 +102,7 @@ final class ThinCommand implements Callable<Integer> {
         Optional.ofNullable(playersFile),
         Allowance.parse(allow),
         line.assurance(),
-        Conversions.seconds("--ready", ready, 0, 3600));
+        Conversions.seconds("--ready", ready, 0, 3600),
+        search.seconds());
   }
 }

@@ -1,6 +1,7 @@
 package stafette.cli;
 
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
 import stafette.check.SegmentReport;
 import stafette.check.Strain;
 import stafette.check.ThinnedPart;
@@ -34,8 +35,20 @@ final class ThinText {
   /** Each player's part. */
   private static String parts(ThinLine.Outcome outcome) {
     StringBuilder out = new StringBuilder();
-    outcome.parts().forEach(part -> out.append('\n').append(part(part)));
-    return out.toString();
+    for (ThinnedPart part : outcome.parts()) {
+      boolean finished = !outcome.unfinished().contains(part.player().name());
+      out.append('\n').append(part.kept().isPresent() || finished ? part(part) : "");
+    }
+    return out.append(unfinished(outcome)).toString();
+  }
+
+  /** Whose search was stopped, a line for each. */
+  static String unfinished(ThinLine.Outcome outcome) {
+    return outcome.parts().stream()
+        .map(part -> part.player().name())
+        .filter(outcome.unfinished()::contains)
+        .map(name -> name + ": the search was stopped before its end (--time); more of it may be possible\n")
+        .collect(Collectors.joining());
   }
 
   private static String part(ThinnedPart part) {

@@ -19,16 +19,13 @@ import stafette.time.TempoMap;
  * the line from which this one was taken, each rounded once from its exact value.
  */
 public final class Line {
-  private static final Rational MICROS = Rational.of(1_000_000);
-
   private final LineSource source;
   private final List<Stroke> strokes;
   private final List<Integer> cover;
   private final Bars bars;
   private final TempoMap tempo;
   private final Keys keys;
-  private final Position clockStart;
-  private final Rational zeroSeconds;
+  private final LineClock clock;
   private final long[] onsets;
   private final long[] ends;
   private final long[] beats;
@@ -59,23 +56,25 @@ public final class Line {
       Bars bars,
       TempoMap tempo,
       Keys keys) {
+    this(source, strokes, cover, bars, tempo, keys, clock(strokes, cover, bars, tempo));
+  }
+
+  private Line(
+      LineSource source,
+      List<Stroke> strokes,
+      List<Integer> cover,
+      Bars bars,
+      TempoMap tempo,
+      Keys keys,
+      LineClock clock) {
     this.source = source;
     this.strokes = List.copyOf(strokes);
     this.cover = List.copyOf(cover);
     this.bars = bars;
     this.tempo = tempo;
     this.keys = keys;
+    this.clock = clock;
     int count = this.strokes.size();
-    if (count == 0 || this.cover.size() != count) {
-      throw new IllegalArgumentException(
-          "a line needs strokes, and a cover for each: "
-              + count
-              + " strokes, "
-              + cover.size()
-              + " covers");
-    }
-    clockStart = this.strokes.get(0).onset();
-    zeroSeconds = tempo.secondsAt(clockStart);
     onsets = new long[count];
     ends = new long[count];
     beats = new long[count];
@@ -86,44 +85,48 @@ public final class Line {
     reckon();
   }
 
-  private Line(Line whole, List<Integer> kept, boolean keepThrees, Position clockStart) {
-    this.source = whole.source;
-    this.strokes = kept.stream().map(whole.strokes::get).toList();
-    this.cover = kept.stream().map(whole.cover::get).toList();
-    this.bars = whole.bars;
-    this.tempo = whole.tempo;
-    this.keys = whole.keys;
-    this.clockStart = clockStart;
-    zeroSeconds = tempo.secondsAt(clockStart);
-    int count = strokes.size();
-    onsets = new long[count];
-    ends = new long[count];
-    beats = new long[count];
-    ranks = new Rank[count];
-    rests = new boolean[count];
-    threes = new int[count];
-    sameBeat = new boolean[count];
-    reckon();
-    for (int i = 0; i < count; i++) {
+  private Line(Line whole, List<Integer> kept, boolean keepThrees, LineClock clock) {
+    this(
+        whole.source,
+        kept.stream().map(whole.strokes::get).toList(),
+        kept.stream().map(whole.cover::get).toList(),
+        whole.bars,
+        whole.tempo,
+        whole.keys,
+        clock);
+    for (int i = 0; i < strokes.size(); i++) {
       threes[i] = keepThrees ? whole.threes[kept.get(i)] : -1;
     }
+  }
+
+  private static LineClock clock(
+      List<Stroke> strokes, List<Integer> cover, Bars bars, TempoMap tempo) {
+    if (strokes.isEmpty() || cover.size() != strokes.size()) {
+      throw new IllegalArgumentException(
+          "a line needs strokes, and a cover for each: "
+              + strokes.size()
+              + " strokes, "
+              + cover.size()
+              + " covers");
+    }
+    return new LineClock(bars, tempo, strokes.get(0).onset());
   }
 
   private void reckon() {
     Position beatBefore = Position.START;
     for (int i = 0; i < count(); i++) {
       Stroke stroke = strokes.get(i);
-      onsets[i] = micros(stroke.onset());
-      ends[i] = micros(stroke.span().end());
-      Position beatStart = beatStart(i);
-      sameBeat[i] = i > 0 && beatStart.equals(beatBefore);
-      beats[i] = sameBeat[i] ? beats[i - 1] : beatMicros(Span.of(beatStart, beatLength(i)));
-      ranks[i] = bars.rankOf(stroke.onset());
+      onsets[i] = clock.micros(stroke.onset());
+      ends[i] = clock.micros(stroke.span().end());
+      LineClock.Beat beat = clock.beat(stroke.onset());
+      sameBeat[i] = i > 0 && beat.start().equals(beatBefore);
+      beats[i] = sameBeat[i] ? beats[i - 1] : beat.micros();
+      ranks[i] = beat.rank();
       if (i > 0 && !strokes.get(i - 1).onset().isBefore(stroke.onset())) {
         throw new IllegalArgumentException("strokes must follow one another: " + stroke.onset());
       }
       rests[i] = i > 0 && isSilentBefore(i);
-      beatBefore = beatStart;
+      beatBefore = beat.start();
     }
     for (int first = 0; first < count(); ) {
       int last = first;
@@ -142,7 +145,7 @@ public final class Line {
     if (onset.isBefore(end) || onsets[index] - ends[index - 1] < beats[index - 1] - 2) {
       return false;
     }
-    Span beat = Span.of(beatStart(index - 1), beatLength(index - 1));
+    Span beat = clock.beat(strokes.get(index - 1).onset()).span();
     return tempo.secondsOf(new Span(end, onset)).compareTo(tempo.secondsOf(beat)) >= 0;
   }
 
@@ -238,7 +241,7 @@ public final class Line {
 
   /** Any position of the score on the line's clock; negative before the line. */
   public long micros(Position position) {
-    return tempo.secondsAt(position).minus(zeroSeconds).times(MICROS).rounded().longValueExact();
+    return clock.micros(position);
   }
 
   /** From the first onset to the end of the last sound. */
@@ -262,19 +265,13 @@ public final class Line {
     return threes[index];
   }
 
-  private long beatMicros(Span beat) {
-    Rational exact = tempo.secondsOf(beat).times(MICROS);
-    return exact.negated().floor().negate().longValueExact();
-  }
-
   private void markThrees(int first, int last) {
     int inBeat = last - first + 1;
-    Length beat = beatLength(first);
-    Position start = beatStart(first);
+    LineClock.Beat beat = clock.beat(strokes.get(first).onset());
     boolean even = inBeat % 3 == 0;
     for (int i = first; even && i <= last; i++) {
-      Rational share = beat.quarters().times(i - first).dividedBy(inBeat);
-      even = strokes.get(i).onset().equals(start.plus(new Length(share)));
+      Rational share = beat.length().quarters().times(i - first).dividedBy(inBeat);
+      even = strokes.get(i).onset().equals(beat.start().plus(new Length(share)));
     }
     for (int i = first; i <= last; i++) {
       threes[i] = even ? (i - first) % 3 : -1;
@@ -288,12 +285,23 @@ public final class Line {
 
   /** Where the line's clock has zero. */
   public Position clockStart() {
-    return clockStart;
+    return clock.start();
   }
 
   /** The same line with a clock that begins elsewhere. */
   public Line withClockFrom(Position start) {
-    return new Line(this, IntStream.range(0, count()).boxed().toList(), true, start);
+    LineClock other = new LineClock(bars, tempo, start);
+    return new Line(this, IntStream.range(0, count()).boxed().toList(), true, other);
+  }
+
+  /**
+   * A line of other strokes in the same bars, with the same clock.
+   *
+   * @param others at least one, onsets strictly increasing
+   * @param covers one for each, as for any line
+   */
+  public Line of(List<Stroke> others, List<Integer> covers) {
+    return new Line(source, others, covers, bars, tempo, keys, clock);
   }
 
   /**
@@ -303,22 +311,12 @@ public final class Line {
    * @param keepThrees whether strokes keep their places in groups of three; else they have none
    */
   public Line only(List<Integer> kept, boolean keepThrees) {
-    return new Line(this, kept, keepThrees, clockStart);
+    return new Line(this, kept, keepThrees, clock);
   }
 
   /** The same line at other tempi. */
   public Line at(TempoMap other) {
     Line same = new Line(source, strokes, cover, bars, other, keys);
-    return clockStart.equals(same.clockStart) ? same : same.withClockFrom(clockStart);
-  }
-
-  private Position beatStart(int index) {
-    Position onset = strokes.get(index).onset();
-    return bars.at(onset).beatStart(onset);
-  }
-
-  private Length beatLength(int index) {
-    Position onset = strokes.get(index).onset();
-    return bars.at(onset).beatLengthAt(onset);
+    return clockStart().equals(same.clockStart()) ? same : same.withClockFrom(clockStart());
   }
 }

@@ -16,6 +16,8 @@ import stafette.plan.Busy;
 import stafette.plan.Player;
 import stafette.plan.Skill;
 import stafette.score.Line;
+import stafette.score.Stroke;
+import stafette.score.Tone;
 
 /**
  * Goes on from what was kept so far with the strokes of one more stretch, if the player can. What
@@ -32,7 +34,9 @@ final class ThinStep {
   private final GivenEffort given;
   private final Optional<Breath> lungs;
   private final long memoryMicros;
+  private final long harmlessMicros;
   private final Map<List<Kept>, Local> known = new HashMap<>();
+  private final Map<List<Tone>, Kept> longAgo = new HashMap<>();
 
   ThinStep(Line whole, Player player, Skill skill, long readyMicros) {
     this.whole = whole;
@@ -41,14 +45,14 @@ final class ThinStep {
     this.readyMicros = readyMicros;
     given = new GivenEffort(player);
     lungs = player.instrument().breath();
-    memoryMicros = memoryMicros();
+    int peak = skill.capability().peakMilli();
+    memoryMicros = skill.technique().act().repeatsByKey() ? longestGap(skill, peak) : 0;
+    harmlessMicros = longestGap(skill, Math.min(peak, skill.capability().movingMilli()));
   }
 
-  private long memoryMicros() {
-    if (!skill.technique().act().repeatsByKey()) {
-      return 0;
-    }
-    double slowest = skill.capability().peakMilli();
+  /** No longer gap is beyond the limit, whatever the conditions. */
+  private static long longestGap(Skill skill, int limitMilli) {
+    double slowest = limitMilli;
     for (double factor : skill.technique().factors().values()) {
       slowest *= Math.min(1, factor);
     }
@@ -79,9 +83,44 @@ final class ThinStep {
 
   /** The state after some strokes more; empty if the player can't play them. */
   Optional<State> play(State before, List<Kept> strokes) {
-    if (strokes.isEmpty()) {
-      return Optional.of(before);
+    return strokes.isEmpty()
+        ? Optional.of(before)
+        : goOn(resting(before, strokes.get(0).stroke()), strokes);
+  }
+
+  /** How many ends of parts have been reckoned. */
+  int reckoned() {
+    return known.size();
+  }
+
+  /**
+   * The same after a silence so long that of the strokes before it only the tones of the last
+   * matter: one with those tones stands for all, so that their demands are reckoned once.
+   */
+  private State resting(State before, Stroke next) {
+    if (before.tail.isEmpty()) {
+      return before;
     }
+    Kept last = before.tail.get(before.tail.size() - 1);
+    if (!isLongBefore(last.stroke(), next)) {
+      return before;
+    }
+    Kept known = longAgo.computeIfAbsent(last.stroke().tones(), tones -> last);
+    Kept same = isLongBefore(known.stroke(), next) ? known : last;
+    return new State(
+        before.effort,
+        List.of(same),
+        before.run.map(first -> 0),
+        before.passages,
+        before.soundedUntil);
+  }
+
+  private boolean isLongBefore(Stroke one, Stroke next) {
+    return whole.micros(next.onset()) - whole.micros(one.onset()) >= harmlessMicros
+        && one.span().end().isBefore(next.onset());
+  }
+
+  private Optional<State> goOn(State before, List<Kept> strokes) {
     List<Kept> all = new ArrayList<>(before.tail);
     all.addAll(strokes);
     Local local = known.computeIfAbsent(all, this::local);

@@ -6,6 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
 import stafette.check.Finding;
 import stafette.check.Judge;
 import stafette.check.Kept;
@@ -38,12 +40,38 @@ public final class Thinner {
   private final Line line;
   private final Player player;
   private final Rules rules;
+  private final BooleanSupplier stop;
+  private final Consumer<Progress> progress;
+  private boolean stopped;
+  private int reckoned;
 
-  private Thinner(Line line, Player player, Rules rules) {
+  private Thinner(
+      Line line, Player player, Rules rules, BooleanSupplier stop, Consumer<Progress> progress) {
     this.line = line;
     this.player = player;
     this.rules = rules;
+    this.stop = stop;
+    this.progress = progress;
   }
+
+  /**
+   * A part that was found.
+   *
+   * @param part the fullest so far
+   * @param proven whether no part is fuller; false if the search was stopped
+   */
+  public record Found(ThinnedPart part, boolean proven) {}
+
+  /**
+   * How far a search has come.
+   *
+   * @param player for whom
+   * @param stretches how many of the line have been tried, with one technique
+   * @param of how many it has
+   * @param reckoned how many combinations of neighbouring patterns have been reckoned, with all
+   *     techniques so far
+   */
+  public record Progress(Player player, int stretches, int of, int reckoned) {}
 
   /** Combinations so far, compared by what they have kept. */
   private record Label(
@@ -81,21 +109,38 @@ public final class Thinner {
    * @param player with the skills that may be used, the first of equals preferred
    */
   public static ThinnedPart thin(Line line, Player player, Rules rules) {
-    Thinner thinner = new Thinner(line, player, rules);
+    return thin(line, player, rules, () -> false, progress -> {}).part();
+  }
+
+  /**
+   * The fullest part, or the fullest that was found in time: from where the search was stopped,
+   * nothing is kept.
+   *
+   * @param stop asked often; ends the search if it says yes
+   * @param progress told after each stretch
+   */
+  public static Found thin(
+      Line line, Player player, Rules rules, BooleanSupplier stop, Consumer<Progress> progress) {
+    Thinner thinner = new Thinner(line, player, rules, stop, progress);
+    ThinnedPart part = thinner.fullest();
+    return new Found(part, !thinner.stopped);
+  }
+
+  private ThinnedPart fullest() {
     Optional<Label> best = Optional.empty();
     Optional<ThinnedPart> part = Optional.empty();
     for (boolean sounding : player.instrument().isWind() ? List.of(true, false) : List.of(true)) {
-      for (int skill = 0; skill < player.skills().size(); skill++) {
-        Optional<Label> found = thinner.best(skill, sounding);
+      for (int skill = 0; skill < player.skills().size() && !isStopped(); skill++) {
+        Optional<Label> found = best(skill, sounding);
         long value = found.map(Label::value).orElse(Long.MIN_VALUE);
         if (value > best.map(Label::value).orElse(Long.MIN_VALUE)) {
-          Optional<ThinnedPart> made = thinner.used(thinner.part(found.orElseThrow(), skill));
+          Optional<ThinnedPart> made = used(part(found.orElseThrow(), skill));
           best = made.isPresent() ? found : best;
           part = made.isPresent() ? made : part;
         }
       }
     }
-    return part.orElseGet(thinner::nothing);
+    return part.orElseGet(this::nothing);
   }
 
   private Optional<Label> best(int skill, boolean sounding) {
@@ -103,9 +148,27 @@ public final class Thinner {
     ThinStep step = new ThinStep(line, player, player.skills().get(skill), ready);
     List<Label> labels =
         List.of(new Label(Optional.empty(), Optional.empty(), 0, ThinStep.State.START));
-    for (List<ThinChoices.Choice> choices : new ThinChoices(line, player, ready, sounding).all()) {
-      labels = after(labels, choices, step);
+    List<List<ThinChoices.Choice>> all = new ThinChoices(line, player, ready, sounding).all();
+    int done = 0;
+    while (done < all.size() && !isStopped()) {
+      List<Label> next = after(labels, all.get(done), step);
+      if (!stopped) {
+        labels = next;
+        done++;
+        progress.accept(new Progress(player, done, all.size(), reckoned + step.reckoned()));
+      }
     }
+    reckoned += step.reckoned();
+    List<List<ThinChoices.Choice>> left = all.subList(done, all.size());
+    return fullest(labels, step).map(label -> leavingOut(left, label));
+  }
+
+  private boolean isStopped() {
+    stopped = stopped || stop.getAsBoolean();
+    return stopped;
+  }
+
+  private static Optional<Label> fullest(List<Label> labels, ThinStep step) {
     Optional<Label> best = Optional.empty();
     for (Label label : labels) {
       if (label.value > best.map(Label::value).orElse(Long.MIN_VALUE) && step.ends(label.state)) {
@@ -115,15 +178,28 @@ public final class Thinner {
     return best;
   }
 
-  private static List<Label> after(
+  private static Label leavingOut(List<List<ThinChoices.Choice>> stretches, Label before) {
+    Label label = before;
+    for (List<ThinChoices.Choice> choices : stretches) {
+      ThinChoices.Choice nothing = choices.get(choices.size() - 1);
+      label = after(label, nothing, label.state);
+    }
+    return label;
+  }
+
+  private static Label after(Label before, ThinChoices.Choice choice, ThinStep.State state) {
+    return new Label(Optional.of(before), Optional.of(choice), value(before, choice), state);
+  }
+
+  /** Cut short when the search is stopped. */
+  private List<Label> after(
       List<Label> labels, List<ThinChoices.Choice> choices, ThinStep step) {
     Map<List<Object>, List<Label>> kept = new LinkedHashMap<>();
     for (ThinChoices.Choice choice : choices) {
-      for (Label label : labels) {
+      for (int i = 0; i < labels.size() && !isStopped(); i++) {
+        Label label = labels.get(i);
         step.play(label.state, choice.kept())
-            .map(
-                state ->
-                    new Label(Optional.of(label), Optional.of(choice), value(label, choice), state))
+            .map(state -> after(label, choice, state))
             .ifPresent(
                 next -> add(kept.computeIfAbsent(next.standing(), key -> new ArrayList<>()), next));
       }

@@ -6,6 +6,10 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
+import java.util.function.IntFunction;
 import java.util.stream.Stream;
 import stafette.check.JudgedPlan;
 import stafette.check.SegmentReport;
@@ -28,6 +32,13 @@ public final class CompareTempi {
    * @param tempi at which; about eight round the present one if empty
    */
   public record Request(SplitLine.Request split, Optional<TempiWish> tempi) {}
+
+  /**
+   * How far the searches have come.
+   *
+   * @param searched how many have ended
+   */
+  public record Progress(int searched) {}
 
   /**
    * What came of it.
@@ -74,15 +85,28 @@ public final class CompareTempi {
    * @throws Refusal if the score, the line or a player is not there
    */
   public static Outcome compare(Request request, LimitsInForce limits) throws Refusal {
+    return compare(request, limits, () -> false, progress -> {});
+  }
+
+  /**
+   * The same, telling how the searches go.
+   *
+   * @param stop asked often; ends all of them, with what was found so far, if it says yes
+   * @param progress told as often
+   */
+  public static Outcome compare(
+      Request request, LimitsInForce limits, BooleanSupplier stop, Consumer<Progress> progress)
+      throws Refusal {
     Briefing briefing = Briefing.of(request.split(), limits);
     Brief brief = briefing.brief();
     TempoMark present = brief.line().tempo().at(brief.line().stroke(0).onset());
     TempiWish wish = request.tempi().orElseGet(() -> TempiWish.around(present));
     List<TempoMark> marks = wish.with(present);
     long start = System.nanoTime();
-    Allotment time = Allotment.ofSeconds(request.split().searchSeconds());
+    Allotment time = Allotment.ofSeconds(request.split().searchSeconds(), stop);
     TempoTable table =
-        TempoTable.of(marks, marks.indexOf(wish.in(present)), briefing::at, time::share);
+        TempoTable.of(
+            marks, marks.indexOf(wish.in(present)), briefing::at, shares(time, progress));
     double seconds = (System.nanoTime() - start) / 1e9;
     Map<Plan, Verdict> verdicts = verdicts(table);
     Optional<JudgedPlan> now =
@@ -91,6 +115,18 @@ public final class CompareTempi {
             .plan()
             .map(plan -> JudgedPlan.of(plan, Objects.requireNonNull(verdicts.get(plan))));
     return new Outcome(briefing.score(), brief, table, verdicts, now, seconds);
+  }
+
+  private static IntFunction<BooleanSupplier> shares(Allotment time, Consumer<Progress> progress) {
+    AtomicInteger begun = new AtomicInteger();
+    return left -> {
+      Progress before = new Progress(begun.getAndIncrement());
+      BooleanSupplier over = time.share(left);
+      return () -> {
+        progress.accept(before);
+        return over.getAsBoolean();
+      };
+    };
   }
 
   private static Map<Plan, Verdict> verdicts(TempoTable table) {

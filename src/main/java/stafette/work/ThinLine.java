@@ -4,6 +4,10 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
+import java.util.stream.Collectors;
 import stafette.check.Kept;
 import stafette.check.ThinnedPart;
 import stafette.limits.Assurance;
@@ -20,7 +24,25 @@ import stafette.words.Settable;
 
 /** Finds what players can keep of a line in the background. */
 public final class ThinLine {
-  private ThinLine() {}
+  private final OpenScore score;
+  private final Line line;
+  private final Line everything;
+  private final Rules rules;
+  private final double seconds;
+
+  private ThinLine(OpenScore score, Line line, Request request, LimitsInForce limits) {
+    this.score = score;
+    this.line = line;
+    this.everything = Kept.everything(line);
+    this.rules =
+        new Rules(
+            request.assurance(),
+            OverlapRule.DEFAULT,
+            request.readySeconds(),
+            Favour.BALANCE,
+            limits.weights());
+    this.seconds = request.searchSeconds();
+  }
 
   /**
    * What is asked.
@@ -31,6 +53,7 @@ public final class ThinLine {
    * @param allowances techniques that not everybody has
    * @param assurance the share of players who should manage
    * @param readySeconds rest before an entry
+   * @param searchSeconds for the searches of all players together
    */
   public record Request(
       LineRequest line,
@@ -38,7 +61,8 @@ public final class ThinLine {
       Optional<Path> playersFile,
       List<Allowance> allowances,
       Assurance assurance,
-      double readySeconds) {}
+      double readySeconds,
+      double searchSeconds) {}
 
   /**
    * What came of it.
@@ -46,8 +70,15 @@ public final class ThinLine {
    * @param score the score the line was taken from
    * @param line the line
    * @param parts one for each player
+   * @param unfinished names of the players whose search was stopped: they might keep more
    */
-  public record Outcome(OpenScore score, Line line, List<ThinnedPart> parts) {
+  public record Outcome(
+      OpenScore score, Line line, List<ThinnedPart> parts, Set<String> unfinished) {
+    public Outcome {
+      parts = List.copyOf(parts);
+      unfinished = Set.copyOf(unfinished);
+    }
+
     /** Whether somebody can't keep anything. */
     public boolean hasFindings() {
       return parts.stream().anyMatch(part -> part.kept().isEmpty());
@@ -60,9 +91,25 @@ public final class ThinLine {
    * @throws Refusal if the score, the line or a player is not there
    */
   public static Outcome thin(Request request, LimitsInForce limits) throws Refusal {
+    return thin(request, limits, () -> false, progress -> {});
+  }
+
+  /**
+   * The same, telling how the search goes.
+   *
+   * @param stop asked often; ends the search, with what was found so far, if it says yes
+   * @param progress told after each stretch of the line
+   */
+  public static Outcome thin(
+      Request request,
+      LimitsInForce limits,
+      BooleanSupplier stop,
+      Consumer<Thinner.Progress> progress)
+      throws Refusal {
     LineRequest.Found found = request.line().find();
     Roster roster = roster(found.score(), found.line(), request, limits);
-    return of(found.score(), found.line(), roster.of(request.players()), request, limits);
+    ThinLine thinning = new ThinLine(found.score(), found.line(), request, limits);
+    return thinning.of(roster.of(request.players()), stop, progress);
   }
 
   /**
@@ -76,7 +123,8 @@ public final class ThinLine {
       SplitLine.Outcome relay,
       SplitLine.Request request,
       List<PlayerWish> wishes,
-      LimitsInForce limits)
+      LimitsInForce limits,
+      Consumer<Thinner.Progress> progress)
       throws Refusal {
     for (PlayerWish wish : wishes) {
       if (relay.brief().players().stream()
@@ -96,10 +144,12 @@ public final class ThinLine {
             request.playersFile(),
             request.allowances(),
             request.assurance(),
-            request.readySeconds());
+            request.readySeconds(),
+            request.searchSeconds());
     Line line = relay.brief().line();
     Roster roster = roster(relay.score(), line, background, limits);
-    return of(relay.score(), line, roster.beside(wishes), background, limits);
+    ThinLine thinning = new ThinLine(relay.score(), line, background, limits);
+    return thinning.of(roster.beside(wishes), () -> false, progress);
   }
 
   private static void refuseTheSource(PlayerWish wish, Score score, Line line) throws Refusal {
@@ -126,29 +176,40 @@ public final class ThinLine {
         request.allowances());
   }
 
-  private static Outcome of(
-      OpenScore score, Line line, List<Player> players, Request request, LimitsInForce limits) {
-    Rules rules =
-        new Rules(
-            request.assurance(),
-            OverlapRule.DEFAULT,
-            request.readySeconds(),
-            Favour.BALANCE,
-            limits.weights());
-    Line everything = Kept.everything(line);
-    List<ThinnedPart> parts = new ArrayList<>();
-    for (Player player : players) {
-      parts.add(Thinner.thin(line, besideLine(player, score.score(), everything), rules));
+  private Outcome of(
+      List<Player> players, BooleanSupplier stop, Consumer<Thinner.Progress> progress) {
+    Allotment time = Allotment.ofSeconds(seconds, stop);
+    List<Thinner.Found> found = new ArrayList<>();
+    for (Player each : players) {
+      Player player = besideLine(each);
+      BooleanSupplier over = time.share(players.size() - found.size());
+      found.add(
+          alike(found, player)
+              .orElseGet(() -> Thinner.thin(line, player, rules, over, progress)));
     }
-    return new Outcome(score, line, List.copyOf(parts));
+    return new Outcome(
+        score,
+        line,
+        found.stream().map(Thinner.Found::part).toList(),
+        found.stream()
+            .filter(each -> !each.proven())
+            .map(each -> each.part().player().name())
+            .collect(Collectors.toSet()));
+  }
+
+  private static Optional<Thinner.Found> alike(List<Thinner.Found> found, Player player) {
+    return found.stream()
+        .filter(each -> each.part().player().isLike(player))
+        .findFirst()
+        .map(each -> new Thinner.Found(each.part().by(player), each.proven()));
   }
 
   /** The player, with what the score gives it beside the line however thinned. */
-  private static Player besideLine(Player player, Score score, Line everything) {
+  private Player besideLine(Player player) {
     List<Busy> busy =
         player
             .part()
-            .flatMap(score::part)
+            .flatMap(score.score()::part)
             .map(part -> Busy.of(part, List.of(everything)))
             .orElse(List.of());
     return new Player(player.name(), player.instrument(), player.part(), player.skills(), busy);
