@@ -1,5 +1,6 @@
 package stafette.musicxml;
 
+import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -210,16 +211,17 @@ final class Layout {
     return chain.isEmpty() ? List.of(written) : chain;
   }
 
-  /** A ratio under which a length that does not divide by halves has a shape. */
+  /**
+   * A ratio under which a length that does not divide by halves has a shape; none where it would be
+   * too large to be read again.
+   */
   private static Optional<Ratio> looseRatio(Rational quarters, Optional<Tuplet> tuplet) {
     if (tuplet.isPresent() && !NoteShape.chain(written(tuplet.get(), quarters)).isEmpty()) {
       return tuplet.map(t -> new Ratio(t.actual(), t.normal(), Optional.empty()));
     }
     int twos = quarters.denominator().getLowestSetBit();
-    int odd =
-        quarters.denominator().shiftRight(twos).bitLength() > 15
-            ? 1
-            : quarters.denominator().shiftRight(twos).intValueExact();
+    BigInteger odds = quarters.denominator().shiftRight(twos);
+    int odd = odds.compareTo(TimeModification.MOST) > 0 ? 1 : odds.intValueExact();
     return odd == 1
         ? Optional.empty()
         : Optional.of(new Ratio(odd, Integer.highestOneBit(odd), Optional.empty()));

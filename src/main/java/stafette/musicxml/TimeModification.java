@@ -1,5 +1,6 @@
 package stafette.musicxml;
 
+import java.math.BigInteger;
 import java.util.Optional;
 import stafette.time.BeatUnit;
 import stafette.time.Length;
@@ -14,7 +15,7 @@ import stafette.time.Rational;
  */
 record TimeModification(int actual, int normal, Optional<Length> unit) {
   /** Nested groups multiplied, such as fifteen in the time of eight within seven for four. */
-  private static final int MOST = 999;
+  static final BigInteger MOST = BigInteger.valueOf(999);
 
   static Optional<TimeModification> in(Element note) throws Malformed {
     Optional<Element> found = note.child("time-modification");
@@ -22,8 +23,8 @@ record TimeModification(int actual, int normal, Optional<Length> unit) {
       return Optional.empty();
     }
     Element modification = found.get();
-    int actual = Figure.wholeOf(modification, "actual-notes", 0, MOST, 0);
-    int normal = Figure.wholeOf(modification, "normal-notes", 0, MOST, 0);
+    int actual = Figure.wholeOf(modification, "actual-notes", 0, MOST.intValue(), 0);
+    int normal = Figure.wholeOf(modification, "normal-notes", 0, MOST.intValue(), 0);
     Optional<Length> unit =
         modification
             .textOf("normal-type")

@@ -61,6 +61,17 @@ class NewPartTest {
     return after;
   }
 
+  @Test
+  void lengths_for_which_a_tuplet_would_be_too_large_stand_without_one() throws Exception {
+    String prime = KEY_OF_D.replace(">12<", ">1009<");
+    Document before =
+        TwoParts.read(
+            TwoParts.of(
+                List.of(prime + note("A", 4, 1, "") + note("A", 4, 1008, "") + rest(3027)),
+                List.of(rest(4))));
+    assertTrue(written(before, "Oboe 1", "oboe").score().part("Oboe 1").isPresent());
+  }
+
   private static Attributes inBar(Document document, int part, int bar) {
     List<Origin.ElementText> elements =
         document.origin().parts().get(part).measures().get(bar).elements();

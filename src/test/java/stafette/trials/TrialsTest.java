@@ -71,6 +71,6 @@ class TrialsTest {
   /** What two faults have in common that only differ in where they were seen. */
   private static String kind(String broken) {
     String plain = broken.replaceAll("[0-9]+", "#").replaceAll("/\\S+/", "");
-    return List.of(plain.split("\\[", 2)).get(0).replaceAll("(?s)(.{60}).*", "$1");
+    return List.of(plain.split("\\[", 2)).get(0).replaceAll("(?s)(.{120}).*", "$1");
   }
 }
