@@ -18,7 +18,7 @@ record Wanted(Predicate<JsonElement> fits, Sentence inWords) {
     if (type == String.class) {
       return new Wanted(found -> Form.text(found).isPresent(), Sentence.of("a text in quotes"));
     }
-    if (type == boolean.class) {
+    if (type == boolean.class || type == Boolean.class) {
       return new Wanted(
           found -> found instanceof JsonPrimitive primitive && primitive.isBoolean(),
           Sentence.of("true or false"));
