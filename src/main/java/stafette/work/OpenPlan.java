@@ -5,10 +5,12 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.regex.Pattern;
 import stafette.plan.Brief;
 import stafette.plan.Plan;
 import stafette.plan.Seat;
@@ -27,6 +29,8 @@ import stafette.words.Sentence;
 
 /** Opens a plan that was kept in a file, with its score, and has it judged anew. */
 public final class OpenPlan {
+  private static final Pattern PLAN = Pattern.compile("\uFEFF?\\s*\\{");
+
   private OpenPlan() {}
 
   /**
@@ -47,9 +51,10 @@ public final class OpenPlan {
       boolean scoreChanged,
       PlanFile.Search search) {}
 
-  /** Whether a file looks like a plan rather than a score. */
+  /** Whether a file looks like a plan rather than a score, damaged or not. */
   public static boolean isPlan(Path file) throws Refusal {
-    return new String(FileDoor.read(file), StandardCharsets.UTF_8).stripLeading().startsWith("{");
+    String text = new String(FileDoor.read(file), StandardCharsets.UTF_8);
+    return PLAN.matcher(text).lookingAt() || file.toString().toLowerCase(Locale.ROOT).endsWith(".json");
   }
 
   /**

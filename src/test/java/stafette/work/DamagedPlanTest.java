@@ -111,6 +111,15 @@ class DamagedPlanTest {
   }
 
   @Test
+  void a_plan_is_known_for_one_though_it_is_damaged() throws Exception {
+    Path plain = Files.writeString(folder.resolve("kept"), "\uFEFF" + plan);
+    assertTrue(OpenPlan.isPlan(plain));
+    assertEquals("", said("\uFEFF" + plan));
+    assertTrue(OpenPlan.isPlan(Files.writeString(folder.resolve("empty.JSON"), "")));
+    assertFalse(OpenPlan.isPlan(folder.resolve("bells.musicxml")));
+  }
+
+  @Test
   void a_plan_not_in_utf_8_says_so() throws IOException {
     byte[] bytes = plan.getBytes(StandardCharsets.UTF_8);
     bytes[plan.indexOf("Flute")] = (byte) 0xff;
