@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import stafette.check.Kept;
 import stafette.check.Strain;
 import stafette.check.Tiredness;
@@ -79,7 +80,7 @@ final class ThinStep {
   }
 
   /** The end of a part and the strokes after it, with what they ask. */
-  private record Local(Line line, Demand demand) {}
+  private record Local(Line line, Demand demand, List<Double> air) {}
 
   /** The state after some strokes more; empty if the player can't play them. */
   Optional<State> play(State before, List<Kept> strokes) {
@@ -141,7 +142,9 @@ final class ThinStep {
   private Local local(List<Kept> strokes) {
     Line line = Kept.line(whole, strokes);
     return new Local(
-        line, Demand.of(player.instrument(), skill.technique(), skill.capability(), line));
+        line,
+        Demand.of(player.instrument(), skill.technique(), skill.capability(), line),
+        IntStream.range(0, line.count()).mapToObj(j -> useOfAir(line, j)).toList());
   }
 
   private Optional<State> stroke(State before, Local local, int j) {
@@ -193,7 +196,7 @@ final class ThinStep {
             new Effort.Sound(
                 local.line.onsetMicros(j),
                 local.line.endMicros(j),
-                useOfAir(local.line, j),
+                local.air.get(j),
                 Effort.Role.OWN),
             lungs);
     return new State(

@@ -1,6 +1,7 @@
 package stafette.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.google.gson.JsonParser;
@@ -29,6 +30,34 @@ class ProgressTest {
       assertTrue(told.size() > 2, ran.err());
       told.forEach(line -> assertTrue(line.matches(TOLD), line));
       assertTrue(told.get(told.size() - 1).contains("the best plan so far costs "), ran.err());
+    }
+  }
+
+  @Test
+  void several_tempi_and_background_parts_say_how_they_are_getting_on_too() {
+    Ran thin = Ran.command(secondsForEachLook(), LanternRun.args("thin", "--time", "600"));
+    assertTold(thin, "searching for \\d+ s: Flute 1, stretch \\d+ of the \\d+ in the line");
+    Ran tempo = Ran.command(secondsForEachLook(), LanternRun.args("tempo", "--time", "1"));
+    assertTold(tempo, "searching for \\d+ s: \\d+ searches at several tempi done");
+    Ran colour =
+        Ran.command(
+            secondsForEachLook(), LanternRun.args("split", "--colour", "Trumpet 1", "--json"));
+    assertTrue(colour.err().contains(" s: Trumpet 1, stretch 2 of the "), colour.err());
+    assertTrue(JsonParser.parseString(colour.out()).isJsonObject());
+  }
+
+  private static void assertTold(Ran ran, String line) {
+    assertTrue(ran.err().lines().anyMatch(told -> told.matches(line)), ran.err());
+    assertFalse(ran.out().contains("searching for "), ran.out());
+  }
+
+  @Test
+  void every_search_ends_when_its_time_is_over_and_says_so() {
+    for (String command : List.of("split", "preview", "tempo", "thin")) {
+      Ran ran = LanternRun.run(command, "--time", "0.001");
+      assertTrue(ran.exitCode() == Commands.FINE || ran.exitCode() == Commands.FINDINGS, ran.err());
+      boolean said = ran.out().contains("--time") || ran.out().contains("the best found in time");
+      assertTrue(said, command + ": " + ran.out());
     }
   }
 

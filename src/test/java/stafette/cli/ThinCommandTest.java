@@ -127,6 +127,23 @@ class ThinCommandTest {
   }
 
   @Test
+  void a_search_that_is_out_of_time_is_told_beside_data_too_and_claims_nothing() {
+    Ran ran = lantern(LanternRun.FILE, "Trumpet 1", "--time", "0.001", "--json");
+    assertTrue(ran.err().contains("Trumpet 1: the search was stopped"), ran.err());
+    assertTrue(JsonParser.parseString(ran.out()).isJsonObject());
+    Ran talk = lantern(LanternRun.FILE, "Trumpet 1", "--time", "0.001");
+    assertFalse(talk.out().contains("can keep nothing"), talk.out());
+  }
+
+  @Test
+  void players_who_are_alike_keep_the_same() {
+    String out = lantern(LanternRun.FILE, "Flute 1, Flute 2", "--time", "600").out();
+    int second = out.indexOf("Flute 2, ");
+    String one = out.substring(out.indexOf("Flute 1, "), second);
+    assertTrue(out.substring(second).startsWith(one.replace("Flute 1", "Flute 2").strip()), out);
+  }
+
+  @Test
   void without_players_it_asks_for_them() {
     Ran ran = Ran.command("thin", LanternRun.FILE.toString(), "--part", "Piano");
     assertEquals(2, ran.exitCode());

@@ -1,6 +1,7 @@
 package stafette.split;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
@@ -8,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Stream;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
@@ -341,6 +343,61 @@ class ThinnerTest {
             new ThinnedPart.Stretch(20, 23, Thinning.NOTHING, 0),
             new ThinnedPart.Stretch(24, 31, Thinning.ALL, 8)),
         part.stretches());
+  }
+
+  /** Somebody who must breathe every other bar, so that bars are left out now and then. */
+  private static Player shortOfBreath() {
+    Optional<Breath> lungs = Optional.of(new Breath(6, 0.3, 1, Map.of()));
+    return Invented.player(
+        "Reed 1", Invented.instrument("reed", new Range(60, 96), lungs), 12, 10, 20, 8);
+  }
+
+  private static int reckoned(int bars) {
+    List<Integer> counts = new ArrayList<>();
+    Thinner.thin(
+        Invented.line(bars, 4, 120),
+        shortOfBreath(),
+        Invented.rules(),
+        () -> false,
+        progress -> counts.add(progress.reckoned()));
+    return counts.get(counts.size() - 1);
+  }
+
+  /** Whenever the player last played, what follows a long silence asks the same. */
+  @Example
+  void a_line_twice_as_long_is_no_more_than_twice_the_reckoning() {
+    int once = reckoned(16);
+    int twice = reckoned(32);
+    assertTrue(twice <= 2.5 * once, once + " and " + twice);
+  }
+
+  @Example
+  void a_search_that_is_stopped_has_what_it_found_and_keeps_nothing_from_there() {
+    AtomicInteger tried = new AtomicInteger();
+    Thinner.Found found =
+        Thinner.thin(
+            Invented.line(16, 4, 120),
+            shortOfBreath(),
+            Invented.rules(),
+            () -> tried.get() == 3,
+            progress -> tried.set(progress.stretches()));
+    assertFalse(found.proven());
+    assertTrue(found.part().strokes() > 0, found.toString());
+    assertEquals(List.of(), found.part().kept().map(Judge::playing).orElseThrow());
+    ThinnedPart.Stretch last =
+        found.part().stretches().get(found.part().stretches().size() - 1);
+    assertEquals(Thinning.NOTHING, last.pattern());
+    assertTrue(last.first() <= 3 * 16, last.toString());
+    assertEquals(16 * 16 - 1, last.last());
+  }
+
+  @Example
+  void a_search_that_may_not_begin_keeps_nothing_and_proves_nothing() {
+    Thinner.Found found =
+        Thinner.thin(
+            Invented.line(2, 4, 120), shortOfBreath(), Invented.rules(), () -> true, p -> {});
+    assertEquals(0, found.part().strokes());
+    assertFalse(found.proven());
   }
 
   @Example
