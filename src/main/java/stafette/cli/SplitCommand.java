@@ -113,11 +113,7 @@ final class SplitCommand implements Callable<Integer> {
     }
     ThinLine.Outcome thinned =
         ThinLine.beside(
-            outcome,
-            request,
-            PlayerWish.parse(colour),
-            limits,
-            new Waiting(output)::thinning);
+            outcome, request, PlayerWish.parse(colour), limits, new Waiting(output)::thinning);
     talk(ThinText.beside(thinned, outcome));
     return thinned.parts();
   }

@@ -47,7 +47,10 @@ final class ThinText {
     return outcome.parts().stream()
         .map(part -> part.player().name())
         .filter(outcome.unfinished()::contains)
-        .map(name -> name + ": the search was stopped before its end (--time); more of it may be possible\n")
+        .map(
+            name ->
+                name
+                    + ": the search was stopped before its end (--time); more of it may be possible\n")
         .collect(Collectors.joining());
   }
 

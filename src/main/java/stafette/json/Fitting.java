@@ -140,6 +140,8 @@ record Fitting(boolean closed) {
                       one.name(), one.isOptional() ? JsonNull.INSTANCE : anything(one.type())));
       return object;
     }
-    return raw == boolean.class || raw == Boolean.class ? new JsonPrimitive(false) : new JsonPrimitive(0);
+    return raw == boolean.class || raw == Boolean.class
+        ? new JsonPrimitive(false)
+        : new JsonPrimitive(0);
   }
 }

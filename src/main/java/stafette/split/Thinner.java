@@ -192,8 +192,7 @@ public final class Thinner {
   }
 
   /** Cut short when the search is stopped. */
-  private List<Label> after(
-      List<Label> labels, List<ThinChoices.Choice> choices, ThinStep step) {
+  private List<Label> after(List<Label> labels, List<ThinChoices.Choice> choices, ThinStep step) {
     Map<List<Object>, List<Label>> kept = new LinkedHashMap<>();
     for (ThinChoices.Choice choice : choices) {
       for (int i = 0; i < labels.size() && !isStopped(); i++) {

@@ -105,8 +105,7 @@ public final class CompareTempi {
     long start = System.nanoTime();
     Allotment time = Allotment.ofSeconds(request.split().searchSeconds(), stop);
     TempoTable table =
-        TempoTable.of(
-            marks, marks.indexOf(wish.in(present)), briefing::at, shares(time, progress));
+        TempoTable.of(marks, marks.indexOf(wish.in(present)), briefing::at, shares(time, progress));
     double seconds = (System.nanoTime() - start) / 1e9;
     Map<Plan, Verdict> verdicts = verdicts(table);
     Optional<JudgedPlan> now =

@@ -119,7 +119,9 @@ public final class LineRemarks {
     return heard;
   }
 
-  /** A handoff of the line's own player at which the line breaks off, or begins, within the bars. */
+  /**
+   * A handoff of the line's own player at which the line breaks off, or begins, within the bars.
+   */
   private Optional<HandoffWords> brokenOff() {
     return HandoffWords.in(score.document()).stream()
         .filter(words -> words.part().equals(line.source().part()))

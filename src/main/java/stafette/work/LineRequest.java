@@ -62,8 +62,7 @@ public record LineRequest(
    */
   Found in(OpenScore score) throws Refusal {
     try {
-      Line line =
-          cues ? new FormerRelay(score, choice).line() : choice.take(score.score());
+      Line line = cues ? new FormerRelay(score, choice).line() : choice.take(score.score());
       return new Found(score, atTempo(line));
     } catch (NoSuchLine e) {
       throw Refusal.wrongUse(Sentence.of("{0}: {1}", file, e.inWords()));

@@ -184,8 +184,7 @@ public final class ThinLine {
       Player player = besideLine(each);
       BooleanSupplier over = time.share(players.size() - found.size());
       found.add(
-          alike(found, player)
-              .orElseGet(() -> Thinner.thin(line, player, rules, over, progress)));
+          alike(found, player).orElseGet(() -> Thinner.thin(line, player, rules, over, progress)));
     }
     return new Outcome(
         score,

@@ -384,8 +384,7 @@ class ThinnerTest {
     assertFalse(found.proven());
     assertTrue(found.part().strokes() > 0, found.toString());
     assertEquals(List.of(), found.part().kept().map(Judge::playing).orElseThrow());
-    ThinnedPart.Stretch last =
-        found.part().stretches().get(found.part().stretches().size() - 1);
+    ThinnedPart.Stretch last = found.part().stretches().get(found.part().stretches().size() - 1);
     assertEquals(Thinning.NOTHING, last.pattern());
     assertTrue(last.first() <= 3 * 16, last.toString());
     assertEquals(16 * 16 - 1, last.last());

@@ -76,15 +76,13 @@ class FormerRelayTest {
   private static LineRequest request(String bars, Optional<ToneChoice> tone, boolean cues) {
     LineChoice choice =
         new LineChoice(
-            "Piano",
-            Optional.of(new BarChoice(bars)),
-            OptionalInt.empty(),
-            Optional.empty(),
-            tone);
+            "Piano", Optional.of(new BarChoice(bars)), OptionalInt.empty(), Optional.empty(), tone);
     return new LineRequest(FILE, choice, Optional.empty(), Tremolo.AS_WRITTEN, cues);
   }
 
-  /** The score with the line relayed: strokes of the piano by first and last, the flute the rest. */
+  /**
+   * The score with the line relayed: strokes of the piano by first and last, the flute the rest.
+   */
   private static OpenScore relayed(
       OpenScore score, LineRequest asked, SourceTreatment treatment, int... piano)
       throws Exception {
@@ -98,8 +96,7 @@ class FormerRelayTest {
     List<Segment> segments =
         piano.length == 0
             ? List.of(new Segment(0, 0, 0, last))
-            : List.of(
-                new Segment(0, 0, piano[0], piano[1]), new Segment(flute, 0, piano[1], last));
+            : List.of(new Segment(0, 0, piano[0], piano[1]), new Segment(flute, 0, piano[1], last));
     Plan plan = new Plan(line.brief(), segments);
     return open(
         ScoreWriter.write(score.document(), plan, treatment, player -> Optional.empty()).bytes());
@@ -115,8 +112,7 @@ class FormerRelayTest {
     OpenScore score = score(List.of(notes("A", 16, 1, 1), notes("B", 16, 1, 1)), List.of("", ""));
     LineRequest asked = request("1-2", Optional.empty(), true);
     OpenScore after = relayed(score, asked, SourceTreatment.CUE, 0, 8);
-    assertEquals(
-        asked.in(score).line().strokes(), asked.in(after).line().strokes());
+    assertEquals(asked.in(score).line().strokes(), asked.in(after).line().strokes());
     assertEquals(
         List.of(
             "bells.musicxml: Piano, staff 1, voice 1, bars 1-2: the line is read from the cue notes"
@@ -133,11 +129,7 @@ class FormerRelayTest {
         new LineRequest(
             FILE,
             new LineChoice(
-                "Piano",
-                Optional.empty(),
-                OptionalInt.empty(),
-                Optional.of("1"),
-                Optional.empty()),
+                "Piano", Optional.empty(), OptionalInt.empty(), Optional.of("1"), Optional.empty()),
             Optional.empty(),
             Tremolo.AS_WRITTEN,
             true);
@@ -153,10 +145,8 @@ class FormerRelayTest {
 
   @Test
   void a_tone_of_chords_that_was_cued_is_the_line_again_and_not_the_next_one() throws Exception {
-    String chord =
-        note("C", 1, 1) + note("E", 1, 1).replace("<note>", "<note><chord/>");
-    OpenScore score =
-        score(List.of(String.join("", Collections.nCopies(16, chord))), List.of(""));
+    String chord = note("C", 1, 1) + note("E", 1, 1).replace("<note>", "<note><chord/>");
+    OpenScore score = score(List.of(String.join("", Collections.nCopies(16, chord))), List.of(""));
     LineRequest asked = request("1", Optional.of(new ToneChoice.FromTop(1)), true);
     OpenScore after = relayed(score, asked, SourceTreatment.CUE);
     assertEquals(
@@ -171,7 +161,8 @@ class FormerRelayTest {
     String quoted = notes("D", 16, 1, 1).replace("<note>", "<note><cue/>");
     OpenScore score =
         score(
-            List.of(quoted, notes("A", 16, 1, 1)), List.of(notes("D", 16, 1, 1), notes("E", 4, 4, 1)));
+            List.of(quoted, notes("A", 16, 1, 1)),
+            List.of(notes("D", 16, 1, 1), notes("E", 4, 4, 1)));
     LineRequest asked = request("1-2", Optional.empty(), true);
     assertEquals(16, asked.in(score).line().count());
     assertTrue(said(score, asked).get(0).contains("not taken for the line"));
@@ -187,13 +178,14 @@ class FormerRelayTest {
             List.of(notes("A", 16, 1, 1), notes("B", 16, 1, 1)),
             List.of("<note><rest/><duration>16</duration></note>", ""));
     LineRequest asked = request("1-2", Optional.empty(), true);
-    byte[] bytes =
-        relayed(score, asked, SourceTreatment.CUE, 0, 8).document().container().bytes();
+    byte[] bytes = relayed(score, asked, SourceTreatment.CUE, 0, 8).document().container().bytes();
     String text = new String(bytes, StandardCharsets.UTF_8);
     int end = text.lastIndexOf("</measure>");
     OpenScore after =
         open(
-            (text.substring(0, end) + back() + quoted.replace("<voice>1", "<voice>2")
+            (text.substring(0, end)
+                    + back()
+                    + quoted.replace("<voice>1", "<voice>2")
                     + text.substring(end))
                 .getBytes(StandardCharsets.UTF_8));
     Line before = asked.in(score).line();
@@ -228,8 +220,7 @@ class FormerRelayTest {
             .with(Relaying.PLAIN.with(List.of(LockWish.parse("Flute: 2.1-2.2"))));
     Refusal refusal =
         assertThrows(
-            Refusal.class,
-            () -> OpenLine.in(after, request, LimitsInForce.load(Optional.empty())));
+            Refusal.class, () -> OpenLine.in(after, request, LimitsInForce.load(Optional.empty())));
     assertTrue(
         String.valueOf(refusal.getMessage()).contains("a relay was written here before"),
         refusal.getMessage());

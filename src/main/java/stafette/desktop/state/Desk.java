@@ -25,8 +25,8 @@ import stafette.work.SplitLine;
  * @param score the score with its fast passages, worst first; empty before one is opened
  * @param line the line chosen, with all that is asked for it
  * @param plan the plan, found or made by hand
- * @param found what the last search said, as long as it holds for what is asked and for the plan;
- *     a proof of another plan is dropped, so that no word and no bound outlives its plan
+ * @param found what the last search said, as long as it holds for what is asked and for the plan; a
+ *     proof of another plan is dropped, so that no word and no bound outlives its plan
  * @param source what writing makes of the line that was split
  * @param kept where it is kept
  */
