@@ -142,16 +142,20 @@ class SharedAndSilentTest {
     assertFalse(playsAlone(4.374, 3));
   }
 
+  /** The five seconds fill the player, and no more than that; then it is as if fresh. */
   @Test
   void a_long_rest_gives_back_no_more_than_was_spent() {
-    assertTrue(playsAlone(2, 40));
-    assertFalse(playsAlone(1.999, 40));
+    assertTrue(playsAlone(3.2, 40, 4));
+    assertFalse(playsAlone(3.199, 40, 4));
   }
 
-  private static boolean playsAlone(double capacity, int restInSixteenths) {
+  /** Two seconds of sixteenths at 120, then after each rest two seconds more. */
+  private static boolean playsAlone(double capacity, int... restsInSixteenths) {
     List<Stroke> strokes = new ArrayList<>();
-    for (int i = 0; i < 32; i++) {
-      Position onset = Position.ofQuarters(i < 16 ? i : i + restInSixteenths, 4);
+    int late = 0;
+    for (int i = 0; i < 16 * (restsInSixteenths.length + 1); i++) {
+      late += i > 0 && i % 16 == 0 ? restsInSixteenths[i / 16 - 1] : 0;
+      Position onset = Position.ofQuarters(i + late, 4);
       strokes.add(Invented.stroke(onset, Length.ofQuarters(1, 4), Invented.A4));
     }
     Player alone = Invented.player("Alone", wind(capacity), 10, 7, 20, 8);
