@@ -11,12 +11,14 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import stafette.Invented;
+import stafette.check.Costing;
 import stafette.limits.Breath;
 import stafette.limits.Instrument;
 import stafette.limits.Range;
 import stafette.plan.Brief;
 import stafette.plan.Lock;
 import stafette.plan.Player;
+import stafette.plan.Segment;
 import stafette.score.Line;
 import stafette.score.Pitch;
 import stafette.score.Step;
@@ -89,6 +91,29 @@ class SharedAndSilentTest {
     assertEquals(2 * Invented.WEIGHTS.register(), dips - easy);
   }
 
+  /** At the peak rate, once, a stroke costs six points. */
+  @Test
+  void a_fast_landing_note_is_paid_by_whoever_leaves() {
+    Player one = Invented.player("One", PIPE, 8, 7, 20, 8);
+    Player two = Invented.player("Two", PIPE, 8, 7, 20, 8);
+    int slow = cost(Invented.brief(upToLandingLateBy(0), one, two), LANDING_ON_16);
+    int fast = cost(Invented.brief(upToLandingLateBy(1), one, two), LANDING_ON_16);
+    assertEquals(6, fast - slow);
+    Brief brief = Invented.brief(upToLandingLateBy(1), one, two);
+    assertEquals(6, Costing.segment(brief, new Segment(0, 0, 0, 16)).total());
+    assertEquals(0, Costing.segment(brief, new Segment(1, 0, 16, 32)).total());
+  }
+
+  /** Eighths at 120; those before the landing note come so many sixteenths late. */
+  private static Line upToLandingLateBy(int sixteenths) {
+    List<Stroke> strokes = new ArrayList<>();
+    for (int i = 0; i < 33; i++) {
+      Position onset = Position.ofQuarters(2L * i + (i < 16 ? sixteenths : 0), 4);
+      strokes.add(Invented.stroke(onset, Length.ofQuarters(1, 4), Invented.A4));
+    }
+    return Invented.lineOf(strokes, 120);
+  }
+
   /** Thirty-three sixteenths at 120; the seventeenth may be another note. */
   private static Line dipping(Pitch landing) {
     return Invented.line(33, 4, 120, i -> i == 16 ? landing : Invented.A4);
@@ -128,7 +153,7 @@ class SharedAndSilentTest {
     return Invented.instrument("wind pipe", new Range(60, 96), Optional.of(breath));
   }
 
-  /** Two seconds, half a second that gives back a quarter of the air, and two seconds: 4/3.2 - ¼. */
+  /** Two seconds, half a second that gives back a quarter of the air, and two more: 4/3.2 - ¼. */
   @Test
   void a_rest_inside_a_segment_gives_back_its_share_of_the_air() {
     assertTrue(playsAlone(3.2, 4));
@@ -195,7 +220,10 @@ class SharedAndSilentTest {
   private static int cost(Brief brief, Lock... locks) {
     return split(brief, locks)
         .match(
-            SplitResult.Best::cost,
+            best -> {
+              assertEquals(Costing.of(best.plan()).total(), best.cost());
+              return best.cost();
+            },
             none -> {
               throw new AssertionError(none.reasons().toString());
             },
