@@ -53,6 +53,17 @@ class OddsTest {
   }
 
   @Test
+  void a_player_with_two_segments_counts_once() {
+    Player measured = Invented.player("Measured", PIPE, 12, 11, 9, 8);
+    Plan plan =
+        new Plan(
+            Invented.brief(atPeak(21), player("One"), measured),
+            List.of(new Segment(0, 0, 0, 6), new Segment(1, 0, 6, 14), new Segment(0, 0, 14, 20)));
+    assertEquals(0.84, Judge.judge(plan).odds(), ROUNDED);
+    assertEquals(0.7403, Judge.judge(plan).oddsAtHeadroom(), ROUNDED);
+  }
+
+  @Test
   void a_player_with_measured_limits_does_not_vary() {
     Player measured = Invented.player("Measured", PIPE, 12, 11, 9, 8);
     Plan plan = new Plan(Invented.brief(atPeak(), measured), List.of(new Segment(0, 0, 0, 6)));
@@ -61,7 +72,7 @@ class OddsTest {
 
   @Test
   void half_of_all_players_reach_the_mean() {
-    Line line = at(Rational.of(12_000 * 15L, 1000));
+    Line line = at(7, Rational.of(12_000 * 15L, 1000));
     Plan plan = new Plan(Invented.brief(line, player("One")), List.of(new Segment(0, 0, 0, 6)));
     assertEquals(0.5, Judge.judge(plan).odds(), ROUNDED);
   }
@@ -105,11 +116,15 @@ class OddsTest {
 
   /** Seven sixteenths as fast as the peak of the 84 per cent. */
   private static Line atPeak() {
-    return at(Rational.of(AT_84.peakMilli() * 15L, 1000));
+    return atPeak(7);
   }
 
-  private static Line at(Rational quartersPerMinute) {
-    return Invented.line(7, 4, 120, i -> Invented.A4)
+  private static Line atPeak(int strokes) {
+    return at(strokes, Rational.of(AT_84.peakMilli() * 15L, 1000));
+  }
+
+  private static Line at(int strokes, Rational quartersPerMinute) {
+    return Invented.line(strokes, 4, 120, i -> Invented.A4)
         .at(TempoMap.constant(new TempoMark(BeatUnit.QUARTER, quartersPerMinute)));
   }
 
