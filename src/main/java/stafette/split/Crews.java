@@ -44,7 +44,15 @@ final class Crews {
    * @param strength of a player of each kind, and what any crew needs
    */
   record Figures(
-      int playerPrice, int mostPlayers, int floor, int[] withKind, Prices.Strength strength) {}
+      int playerPrice,
+      int mostPlayers,
+      int floor,
+      List<Integer> withKind,
+      Prices.Strength strength) {
+    Figures {
+      withKind = List.copyOf(withKind);
+    }
+  }
 
   /**
    * A crew.
@@ -63,7 +71,7 @@ final class Crews {
     this.strongest = strongest();
     int dearest = figures.floor;
     for (int kind : needed) {
-      dearest = Math.max(dearest, figures.withKind[kind]);
+      dearest = Math.max(dearest, figures.withKind.get(kind));
     }
     if (dearest < Relaxation.NEVER) {
       add(new Family(needed, 0, dearest, false));
@@ -131,7 +139,7 @@ final class Crews {
       others.addAll(Collections.nCopies(Math.max(0, left), kind));
     }
     others.sort(
-        Comparator.comparing((Integer kind) -> figures.withKind[kind])
+        Comparator.comparing((Integer kind) -> figures.withKind.get(kind))
             .thenComparing(kind -> -figures.strength.ofOne()[kind]));
     IntStream first =
         IntStream.concat(
@@ -221,7 +229,7 @@ final class Crews {
     List<Family> children() {
       List<Family> children = new ArrayList<>();
       for (int kind = from; kind < kinds.size(); kind++) {
-        int points = Math.max(dearest, figures.withKind[kind]);
+        int points = Math.max(dearest, figures.withKind.get(kind));
         for (int count = 1; count <= free(kind) && points < Relaxation.NEVER; count++) {
           children.add(new Family(with(kind, count), kind + 1, points, false));
         }

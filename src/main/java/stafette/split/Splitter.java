@@ -1,6 +1,7 @@
 package stafette.split;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -131,7 +132,8 @@ public final class Splitter {
       withKind = bounds.withKind(everybody.crew());
       strength = Prices.strength(everybody.crew(), relays);
     }
-    return new Crews.Figures(playerPrice, mostPlayers, floor, withKind, strength);
+    return new Crews.Figures(
+        playerPrice, mostPlayers, floor, Arrays.stream(withKind).boxed().toList(), strength);
   }
 
   /**

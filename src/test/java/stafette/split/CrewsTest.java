@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Random;
@@ -50,7 +51,7 @@ class CrewsTest {
         PRICE,
         1 + random.nextInt(6),
         random.nextInt(40),
-        withKind,
+        Arrays.stream(withKind).boxed().toList(),
         new Prices.Strength(strength, random.nextInt(30)));
   }
 
@@ -71,7 +72,7 @@ class CrewsTest {
   }
 
   private static int bound(Crew crew, Crews.Figures figures) {
-    int dearest = crew.kindsPresent().map(kind -> figures.withKind()[kind]).max().orElse(0);
+    int dearest = crew.kindsPresent().map(kind -> figures.withKind().get(kind)).max().orElse(0);
     return Math.max(dearest, figures.floor()) + PRICE * crew.size();
   }
 
@@ -96,7 +97,7 @@ class CrewsTest {
   void those_that_cost_too_much_are_never_made() {
     List<PlayerKind> kinds = kinds(IntStream.range(0, 40).map(kind -> 1).toArray());
     Crews.Figures figures =
-        new Crews.Figures(PRICE, 40, 100, new int[40], Prices.Strength.unknown(40));
+        new Crews.Figures(PRICE, 40, 100, Collections.nCopies(40, 0), Prices.Strength.unknown(40));
     Crews crews = new Crews(kinds, figures, new int[0]);
     int made = 0;
     while (crews.bound() < 100 + 3 * PRICE) {
