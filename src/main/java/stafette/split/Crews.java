@@ -106,7 +106,7 @@ final class Crews {
     List<Long> strengths = new ArrayList<>();
     for (int kind = kinds.size() - 1; kind >= 0; kind--) {
       strengths.addAll(
-          Collections.nCopies(kinds.get(kind).members().size(), figures.strength.ofOne()[kind]));
+          Collections.nCopies(kinds.get(kind).members().size(), figures.strength.ofOne().get(kind)));
       strengths.sort(Comparator.reverseOrder());
       sums[kind] = new long[strengths.size() + 1];
       for (int i = 0; i < strengths.size(); i++) {
@@ -140,7 +140,7 @@ final class Crews {
     }
     others.sort(
         Comparator.comparing((Integer kind) -> figures.withKind.get(kind))
-            .thenComparing(kind -> -figures.strength.ofOne()[kind]));
+            .thenComparing(kind -> -figures.strength.ofOne().get(kind)));
     IntStream first =
         IntStream.concat(
             Arrays.stream(needed), good.stream().mapToInt(k -> k).filter(kind -> !isNeeded(kind)));
@@ -194,7 +194,7 @@ final class Crews {
       this.members = members;
       this.from = from;
       this.dearest = dearest;
-      long has = Arrays.stream(members).mapToLong(kind -> figures.strength.ofOne()[kind]).sum();
+      long has = Arrays.stream(members).mapToLong(kind -> figures.strength.ofOne().get(kind)).sum();
       long missing = figures.strength.asked() - has;
       crewNext = !made && members.length > 0 && missing <= 0;
       size = members.length + (crewNext ? 0 : Math.max(1, atLeast(missing, from)));

@@ -1,6 +1,7 @@
 package stafette.split;
 
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.function.BooleanSupplier;
 import stafette.score.Line;
@@ -90,10 +91,14 @@ final class Prices {
    * @param ofOne what a player of each kind has
    * @param asked crews that have less together can't play
    */
-  record Strength(long[] ofOne, long asked) {
+  record Strength(List<Long> ofOne, long asked) {
+    Strength {
+      ofOne = List.copyOf(ofOne);
+    }
+
     /** Where nothing is known of it. */
     static Strength unknown(int kinds) {
-      return new Strength(new long[kinds], 0);
+      return new Strength(Collections.nCopies(kinds, 0L), 0);
     }
   }
 
@@ -112,7 +117,7 @@ final class Prices {
     for (int kind = 0; kind < ofOne.length; kind++) {
       ofOne[kind] = prices.allowance(kind, State.RESTED, 0);
     }
-    return new Strength(ofOne, asked);
+    return new Strength(Arrays.stream(ofOne).boxed().toList(), asked);
   }
 
   /**

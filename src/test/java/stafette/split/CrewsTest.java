@@ -52,7 +52,7 @@ class CrewsTest {
         1 + random.nextInt(6),
         random.nextInt(40),
         Arrays.stream(withKind).boxed().toList(),
-        new Prices.Strength(strength, random.nextInt(30)));
+        new Prices.Strength(Arrays.stream(strength).boxed().toList(), random.nextInt(30)));
   }
 
   /** All of them, each bound reckoned from scratch. */
@@ -68,7 +68,7 @@ class CrewsTest {
   }
 
   private static long strength(Crew crew, Crews.Figures figures) {
-    return Arrays.stream(crew.slots()).mapToLong(kind -> figures.strength().ofOne()[kind]).sum();
+    return Arrays.stream(crew.slots()).mapToLong(kind -> figures.strength().ofOne().get(kind)).sum();
   }
 
   private static int bound(Crew crew, Crews.Figures figures) {
