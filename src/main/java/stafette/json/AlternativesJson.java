@@ -27,8 +27,7 @@ public record AlternativesJson(
     @Means(
             "Only where alternatives are asked for: what else was favoured, and why that gives no alternative.")
         List<DroppedJson> noAlternatives,
-    @Means(
-            "Which alternative is written and kept instead of the plan; absent if it is the plan.")
+    @Means("Which alternative is written and kept instead of the plan; absent if it is the plan.")
         @Least(1)
         @Missing
         Optional<Integer> taken) {
@@ -112,8 +111,7 @@ public record AlternativesJson(
   /** What gives no alternative. */
   @Means("What was favoured in vain.")
   record DroppedJson(
-      @Means("What was favoured.") Favour favour,
-      @Means("A sentence for people.") String message) {
+      @Means("What was favoured.") Favour favour, @Means("A sentence for people.") String message) {
     static DroppedJson of(Alternatives.Dropped dropped) {
       return new DroppedJson(dropped.favour(), dropped.why().toString());
     }

@@ -69,9 +69,7 @@ public record CheckJson(@Means("Passages.") List<PassageJson> passages) {
           line.source().voice(),
           LineJson.bars(line),
           LineJson.barsCounted(line),
-          line.bars()
-              .movementOf(line.bars().get(line.source().firstBar()))
-              .map(Movement::toString),
+          line.bars().movementOf(line.bars().get(line.source().firstBar())).map(Movement::toString),
           PlaceJson.of(line, 0),
           PlaceJson.of(line, last),
           line.count(),

@@ -30,7 +30,8 @@ final class Documents {
           .create();
 
   /** Those that the printer leaves as they are. */
-  private static final Pattern CONTROL = Pattern.compile("[\\x7f-\\x9f\\u202a-\\u202e\\u2066-\\u2069]");
+  private static final Pattern CONTROL =
+      Pattern.compile("[\\x7f-\\x9f\\u202a-\\u202e\\u2066-\\u2069]");
 
   private Documents() {}
 

@@ -1,7 +1,6 @@
 package stafette.json;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.IntStream;
 import stafette.json.Means.Above;
 import stafette.json.Means.Flat;
@@ -98,8 +97,7 @@ public record LineJson(
       @Flat PlaceJson from,
       @Means("For people, with at most two decimals: \"dotted quarter = 92\".") @Told String mark,
       @Means("The note value counted: \"dotted quarter\".") BeatUnit unit,
-      @Means("How many of them to a minute, an exact fraction.")
-          @Like("^[0-9]+(/[0-9]+)?$")
+      @Means("How many of them to a minute, an exact fraction.") @Like("^[0-9]+(/[0-9]+)?$")
           Rational perMinute) {
     static TempoMarkJson of(Line line, Position from, TempoMark mark) {
       return new TempoMarkJson(
@@ -117,10 +115,8 @@ public record LineJson(
           String onset,
       @Means("Onset in seconds from the first stroke, to the microsecond.") @Least(0)
           double seconds,
-      @Means("How long it sounds as written, ties included, in seconds.") @Least(0)
-          double sounds,
-      @Means("How long the beat lasts in which it falls, in seconds.") @Above(0)
-          double beatSeconds,
+      @Means("How long it sounds as written, ties included, in seconds.") @Least(0) double sounds,
+      @Means("How long the beat lasts in which it falls, in seconds.") @Above(0) double beatSeconds,
       @Means(
               "Metrical rank: 0 first of a bar, 1 on a beat, 2 on half a beat (a third of one in compound time), 3 elsewhere.")
           @Least(0)

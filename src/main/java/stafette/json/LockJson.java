@@ -30,8 +30,7 @@ record LockJson(
   }
 
   static LockJson of(Lock lock, Brief brief) {
-    Optional<Player> player =
-        Lock.player(lock).stream().mapToObj(brief.players()::get).findFirst();
+    Optional<Player> player = Lock.player(lock).stream().mapToObj(brief.players()::get).findFirst();
     OptionalInt skill =
         lock.match(
             at -> OptionalInt.empty(),

@@ -160,8 +160,7 @@ public final class PlanFile {
       own.among(players, lines)
           .ifPresentOrElse(
               locks::add,
-              () ->
-                  spot.tell(Sentence.of("a lock names a player, technique or stroke not there")));
+              () -> spot.tell(Sentence.of("a lock names a player, technique or stroke not there")));
     }
     spot.throwIfAny();
     return new Brief(lines, players, rules().with(locks));

@@ -31,8 +31,7 @@ import stafette.split.SplitResult;
 @Means(
     "A line split over players, with all it rests on. Also the file that a plan is saved in. Plans can be verified from it alone: times in seconds, rates a second, costs in whole points.")
 public record PlanJson(
-    @Means("The program that wrote it, with its version.") @Missing @Told
-        Optional<String> program,
+    @Means("The program that wrote it, with its version.") @Missing @Told Optional<String> program,
     @Means("The score.") ScoreFile score,
     @Means("The line that is split.") LineJson line,
     @Means(
@@ -41,8 +40,7 @@ public record PlanJson(
         List<RelayJson> relays,
     @Means("The rules of the plan.") SettingsJson settings,
     @Means("What the plan had to keep.") List<LockJson> locks,
-    @Means("The first preferred where costs are equal.") @Items(least = 1)
-        List<PlayerJson> players,
+    @Means("The first preferred where costs are equal.") @Items(least = 1) List<PlayerJson> players,
     @Means(
             "optimal: no plan costs less under these weights. stopped: time ran out, or (of a plan that was kept) nothing is proven for it as it stands. none: no plan exists.")
         Result result,
@@ -107,9 +105,7 @@ public record PlanJson(
         brief.lines().stream().map(line -> RelayJson.of(line, brief)).toList(),
         SettingsJson.of(brief.rules()),
         brief.rules().locks().stream().map(lock -> LockJson.of(lock, brief)).toList(),
-        brief.players().stream()
-            .map(player -> PlayerJson.of(player, brief, seats, freed))
-            .toList(),
+        brief.players().stream().map(player -> PlayerJson.of(player, brief, seats, freed)).toList(),
         Result.of(result),
         cost.map(Cost::total),
         cost.map(Cost::players),

@@ -12,23 +12,19 @@ import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 import stafette.json.Means.Above;
 import stafette.json.Means.Items;
-import stafette.json.Means.Least;
 import stafette.json.Means.Missing;
 import stafette.json.Means.Only;
 import stafette.json.Means.Told;
 import stafette.limits.Breath;
-import stafette.limits.Capability;
 import stafette.limits.Catalogue;
 import stafette.limits.Condition;
 import stafette.limits.Demand;
 import stafette.limits.Instrument;
 import stafette.limits.Range;
-import stafette.limits.Technique;
 import stafette.plan.Brief;
 import stafette.plan.Busy;
 import stafette.plan.Player;
 import stafette.plan.Seat;
-import stafette.plan.Skill;
 import stafette.score.Line;
 import stafette.words.Sentence;
 
@@ -43,24 +39,20 @@ record PlayerJson(
         String family,
     @Means("The id of the player's part; null for one that is new to the score.")
         Optional<String> part,
-    @Means(
-            "Whether the player leaves out for the line what the score gives it; missing if not.")
+    @Means("Whether the player leaves out for the line what the score gives it; missing if not.")
         @Missing
         Optional<Boolean> freed,
     @Means("What the score already gives the player, in order: stretches without silence.")
         List<BusyJson> busy,
     @Means("What the player can choose from, the first preferred.") List<TechniqueJson> techniques,
-    @Means(
-            "The longest of the techniques' recoveries, seconds; each technique's own decides.")
+    @Means("The longest of the techniques' recoveries, seconds; each technique's own decides.")
         @Told
         double recovery,
     @Means("Lowest and highest sounding MIDI number; null without pitch.")
         @Items(least = 2, most = 2)
         @Told
         Optional<List<Integer>> range,
-    @Means("The comfortable part of the range.")
-        @Items(least = 2, most = 2)
-        @Told
+    @Means("The comfortable part of the range.") @Items(least = 2, most = 2) @Told
         Optional<List<Integer>> comfortable,
     @Means("Loudness in decibels, to compare players.") double level,
     @Means("How a wind player breathes; null for others.") Optional<BreathJson> breath,
@@ -112,10 +104,7 @@ record PlayerJson(
         known ->
             new Player(
                 name,
-                known.with(
-                    level,
-                    breath.map(own -> own.breath(known)),
-                    known.techniques()),
+                known.with(level, breath.map(own -> own.breath(known)), known.techniques()),
                 part,
                 techniques.stream().flatMap(own -> own.skill(known, spot).stream()).toList(),
                 busy.stream().map(BusyJson::busy).toList()));
@@ -124,8 +113,7 @@ record PlayerJson(
   /** What the score gives. */
   @Means("A stretch without silence.")
   record BusyJson(
-      @Means(
-              "Onset of its first stroke, seconds from the line's first stroke; may be negative.")
+      @Means("Onset of its first stroke, seconds from the line's first stroke; may be negative.")
           double from,
       @Means("End of its last sound, seconds.") double to,
       @Means("Onsets of its strokes, seconds; slurred ones left out.") List<Double> strokes) {
@@ -155,8 +143,7 @@ record PlayerJson(
           @Above(0)
           double least,
       @Means("Silence that fills an empty player, seconds.") @Above(0) double full,
-      @Means(
-              "What multiplies the use of air: one number for each stroke, or a single one for all.")
+      @Means("What multiplies the use of air: one number for each stroke, or a single one for all.")
           @Above(0)
           @Told
           OneOrEach use) {

@@ -81,8 +81,7 @@ record PlayersJson(
   @Means("A technique that this player is known to have.")
   record MeasuredTechniqueJson(
       @Means("As in the tables of limits, with or without accents.") String name,
-      @Means("Highest clean rate for a moment, strokes a second.") @Above(0) @Most(1e6)
-          double peak,
+      @Means("Highest clean rate for a moment, strokes a second.") @Above(0) @Most(1e6) double peak,
       @Means("The rate that can go on, strokes a second, not above the peak.") @Least(0) @Missing
           Optional<Double> sustained,
       @Means("Strokes beyond sustained from fresh to spent.") @Above(0) @Missing

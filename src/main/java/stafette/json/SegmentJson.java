@@ -35,9 +35,7 @@ record SegmentJson(
     @Means("Highest rate from stroke to stroke, a second; 0 for a single stroke.") @Least(0) @Told
         double rate,
     @Means("Largest share of a peak or moving limit; 1 is the whole.") @Least(0) @Told double use,
-    @Means("Highest tiredness, from 0 fresh to 1 spent, what came before included.")
-        @Least(0)
-        @Told
+    @Means("Highest tiredness, from 0 fresh to 1 spent, what came before included.") @Least(0) @Told
         double tiredness,
     @Means("Largest share of the air spent; 0 for instruments without breath.") @Least(0) @Told
         double breath,
@@ -79,9 +77,7 @@ record SegmentJson(
   Optional<Segment> in(Brief brief) {
     OptionalInt who = PlayerJson.called(player, brief.players());
     OptionalInt how =
-        who.isEmpty()
-            ? who
-            : TechniqueJson.called(technique, brief.players().get(who.getAsInt()));
+        who.isEmpty() ? who : TechniqueJson.called(technique, brief.players().get(who.getAsInt()));
     return how.isEmpty()
             || last < first
             || relay >= brief.lines().size()

@@ -139,8 +139,7 @@ public record TempoJson(
   @Means("What at most so many players can do.")
   record CellJson(
       @Means("At most so many.") @Least(1) int players,
-      @Means(
-              "The cheapest plan; proof that there is none; or what was found when time ran out.")
+      @Means("The cheapest plan; proof that there is none; or what was found when time ran out.")
           PlanJson.Result result,
       @Means("The highest strain of the plan, 1 at the limit; null without a plan.") @Least(0)
           Optional<Double> strain,

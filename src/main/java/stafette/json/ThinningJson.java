@@ -58,9 +58,7 @@ public record ThinningJson(
           highest(part, SegmentReport::use),
           highest(part, SegmentReport::tiredness),
           highest(part, SegmentReport::breath),
-          part.stretches().stream()
-              .map(stretch -> StretchJson.of(part.whole(), stretch))
-              .toList());
+          part.stretches().stream().map(stretch -> StretchJson.of(part.whole(), stretch)).toList());
     }
 
     private static String technique(Plan plan) {
@@ -73,8 +71,7 @@ public record ThinningJson(
   }
 
   /** A stretch with one pattern. */
-  @Means(
-      "A stretch with one pattern; the next one begins with the stroke after its last.")
+  @Means("A stretch with one pattern; the next one begins with the stroke after its last.")
   record StretchJson(
       @Means("What is left of it, from full to empty.") Thinning pattern,
       @Means("Index of its first stroke in the line.") @Least(0) int first,

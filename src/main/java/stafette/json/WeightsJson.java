@@ -33,8 +33,7 @@ record WeightsJson(
             "At the end of a segment: end * tiredness^2, the player having come fresh. Both are summed for a segment and rounded half up once.")
         @Least(0)
         double end,
-    @Means(
-            "For each decibel of difference between two levels beyond decibelFree, rounded half up.")
+    @Means("For each decibel of difference between two levels beyond decibelFree, rounded half up.")
         @Least(0)
         double decibel,
     @Means("A difference in decibels that costs nothing.") @Least(0) double decibelFree,

@@ -89,7 +89,9 @@ final class BarAccidentals {
     notes.add(new Noted(at, staff, written, Optional.empty()));
   }
 
-  /** Accidentals for notes that stay and need one only because of what goes or comes before them. */
+  /**
+   * Accidentals for notes that stay and need one only because of what goes or comes before them.
+   */
   List<Missing> missing() {
     if (notes.equals(before)) {
       return List.of();
@@ -121,8 +123,7 @@ final class BarAccidentals {
         .map(
             missing -> {
               TextSpan span = missing.element().span();
-              int at =
-                  span.start() + NoteRewrite.beforeAccidental(span.in(origin.text())).end();
+              int at = span.start() + NoteRewrite.beforeAccidental(span.in(origin.text())).end();
               return new Replacement(new TextSpan(at, at), missing.text());
             })
         .toList();

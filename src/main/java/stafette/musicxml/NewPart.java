@@ -85,8 +85,7 @@ final class NewPart {
     part.getScoreInstrument().add(sounding);
     MidiInstrument midi = new MidiInstrument();
     midi.setId(sounding);
-    midi.setMidiChannel(
-        instrument.range().isPresent() ? channels.next() : MidiChannels.PERCUSSION);
+    midi.setMidiChannel(instrument.range().isPresent() ? channels.next() : MidiChannels.PERCUSSION);
     midi.setMidiProgram(instrument.midiProgram());
     part.getMidiDeviceAndMidiInstrument().add(midi);
     return style.set(fragments.text("score-part", ScorePart.class, part), lineBreak);

@@ -40,10 +40,7 @@ import stafette.time.Rational;
  * @param staff its staff, where the part has several
  */
 record NoteMaker(
-    UnaryOperator<Pitch> spelling,
-    Accidentals accidentals,
-    String voice,
-    Optional<Integer> staff) {
+    UnaryOperator<Pitch> spelling, Accidentals accidentals, String voice, Optional<Integer> staff) {
 
   /** Makes rests alone. */
   static NoteMaker resting(String voice, Optional<Integer> staff) {

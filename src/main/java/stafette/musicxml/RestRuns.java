@@ -111,9 +111,9 @@ final class RestRuns {
     }
     Optional<Member> before = index > 0 ? Optional.of(run.get(index - 1)) : Optional.empty();
     Optional<Member> after = index < run.size() ? Optional.of(run.get(index)) : Optional.empty();
-    int open =
-        after.map(Member::open).orElseGet(() -> before.map(this::openAfter).orElse(0));
-    boolean inTuplet = Stream.of(before, after).flatMap(Optional::stream).anyMatch(this::isInTuplet);
+    int open = after.map(Member::open).orElseGet(() -> before.map(this::openAfter).orElse(0));
+    boolean inTuplet =
+        Stream.of(before, after).flatMap(Optional::stream).anyMatch(this::isInTuplet);
     Position at = after.map(Member::onset).or(() -> before.map(Member::end)).orElseThrow();
     boolean onBeat = at.equals(bar.span().end()) || bar.beatStart(at).equals(at);
     return open == 0 && (!inTuplet || onBeat);

@@ -83,7 +83,8 @@ public final class ScoreWriter {
       Function<Player, Optional<String>> neighbour)
       throws UnwritablePlan {
     ScoreWriter writer = new ScoreWriter(document);
-    for (Plan each : Stream.concat(plan.stream(), backgrounds.stream().map(Background::plan)).toList()) {
+    for (Plan each :
+        Stream.concat(plan.stream(), backgrounds.stream().map(Background::plan)).toList()) {
       writer.expect(each);
     }
     if (plan.isPresent()) {
@@ -211,7 +212,8 @@ public final class ScoreWriter {
             .map(n -> Sentence.of("new part after {0}", n.name()))
             .orElse(Sentence.of("new part at the end"));
     changes.add(
-        Sentence.of("{0}: {1}, plays in {2}", assigned.player().name(), where, barsOf(assigned.bars())));
+        Sentence.of(
+            "{0}: {1}, plays in {2}", assigned.player().name(), where, barsOf(assigned.bars())));
   }
 
   private Optional<TextSpan> lastEntry() {
@@ -264,8 +266,7 @@ public final class ScoreWriter {
           Sentence.of(
               "{0}, bar {1}: the tremolo stays whole, though others play some of it; take it apart"
                   + " by hand",
-              plan.line().source().partName(),
-              document.score().bars().get(bar).number()));
+              plan.line().source().partName(), document.score().bars().get(bar).number()));
     }
   }
 
@@ -288,7 +289,8 @@ public final class ScoreWriter {
     }
     Sentence bars = barsOf(own.get().bars());
     return cued
-        ? Sentence.of("{0}: plays in {1}, has cues for the others' notes in {2}", part, bars, others)
+        ? Sentence.of(
+            "{0}: plays in {1}, has cues for the others' notes in {2}", part, bars, others)
         : Sentence.of("{0}: plays in {1}, rests for the others' notes in {2}", part, bars, others);
   }
 

@@ -114,8 +114,7 @@ final class SlashedShare {
 
   private static int endOfChord(List<ElementText> elements, int first) {
     int end = first + 1;
-    while (end < elements.size()
-        && elements.get(end).note().filter(NoteText::chord).isPresent()) {
+    while (end < elements.size() && elements.get(end).note().filter(NoteText::chord).isPresent()) {
       end++;
     }
     return end;
@@ -134,10 +133,8 @@ final class SlashedShare {
     ElementText first = slashed.first();
     NoteText note = first.note().orElseThrow();
     Origin.Attributes inForce = first.attributes();
-    Optional<Integer> staff =
-        inForce.staves() > 1 ? Optional.of(note.staff()) : Optional.empty();
-    BarAccidentals accidentals =
-        new BarAccidentals(origin, measure, bar, gone(measure, slashed));
+    Optional<Integer> staff = inForce.staves() > 1 ? Optional.of(note.staff()) : Optional.empty();
+    BarAccidentals accidentals = new BarAccidentals(origin, measure, bar, gone(measure, slashed));
     BarText text =
         new BarText(
             fragments,

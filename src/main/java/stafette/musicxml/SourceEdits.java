@@ -43,11 +43,7 @@ final class SourceEdits {
    * @param own what the part's own player keeps of the lines, if it takes part
    */
   SourceEdits(
-      Origin origin,
-      PartText part,
-      List<Line> lines,
-      Optional<Assigned> own,
-      Fragments fragments) {
+      Origin origin, PartText part, List<Line> lines, Optional<Assigned> own, Fragments fragments) {
     this.origin = origin;
     this.part = part;
     this.lines = lines;
@@ -57,8 +53,7 @@ final class SourceEdits {
     touched = part.measures().subList(source().firstBar(), Math.min(end, part.measures().size()));
     notes = new LineNotes(lines, touched);
     edited = new EditedPart(origin);
-    slashed =
-        own.map(share -> new SlashedShare(origin, edited, lines, notes, share, fragments));
+    slashed = own.map(share -> new SlashedShare(origin, edited, lines, notes, share, fragments));
   }
 
   List<Replacement> replacements(SourceTreatment treatment) throws UnwritablePlan {

@@ -1,13 +1,12 @@
 package stafette.tables;
 
-import stafette.words.UnreadableFile;
-
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import stafette.limits.Catalogue;
 import stafette.plan.Weights;
+import stafette.words.UnreadableFile;
 
 /**
  * The instruments and weights in force: the tables that come with the program, and over them those

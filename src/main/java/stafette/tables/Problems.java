@@ -1,10 +1,9 @@
 package stafette.tables;
 
-import stafette.words.UnreadableFile;
-
 import java.util.ArrayList;
 import java.util.List;
 import stafette.words.Sentence;
+import stafette.words.UnreadableFile;
 
 /** What was found wrong so far, so that a user sees all of it at once. */
 final class Problems {

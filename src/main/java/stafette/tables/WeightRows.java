@@ -8,7 +8,6 @@ import stafette.limits.Catalogue;
 import stafette.limits.Instrument;
 import stafette.limits.Spelling;
 import stafette.plan.Weights;
-import stafette.words.Sentence;
 
 /** Reads the rows of weights.csv and blend.csv. */
 final class WeightRows {

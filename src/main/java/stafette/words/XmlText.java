@@ -4,9 +4,9 @@ import java.util.Locale;
 import java.util.Optional;
 
 /**
- * What scores and drawings can hold, as both are XML: all characters but most control characters and
- * halves of surrogate pairs (Extensible Markup Language (XML) 1.0, fifth edition, W3C 2008, section
- * 2.2).
+ * What scores and drawings can hold, as both are XML: all characters but most control characters
+ * and halves of surrogate pairs (Extensible Markup Language (XML) 1.0, fifth edition, W3C 2008,
+ * section 2.2).
  */
 public final class XmlText {
   private XmlText() {}

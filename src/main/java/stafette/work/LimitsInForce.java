@@ -9,9 +9,9 @@ import stafette.limits.Instrument;
 import stafette.plan.Weights;
 import stafette.score.Score;
 import stafette.tables.LimitTables;
-import stafette.words.UnreadableFile;
 import stafette.words.Sentence;
 import stafette.words.Settable;
+import stafette.words.UnreadableFile;
 
 /**
  * The limits and weights that a command works with: the built-in tables, with the user's own laid

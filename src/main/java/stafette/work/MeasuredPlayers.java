@@ -7,10 +7,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import stafette.json.PlayersFile;
 import stafette.limits.Capability;
 import stafette.limits.Instrument;
 import stafette.limits.Technique;
-import stafette.json.PlayersFile;
 import stafette.words.UnreadableFile;
 
 /**

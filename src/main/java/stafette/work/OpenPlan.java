@@ -11,6 +11,10 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.regex.Pattern;
+import stafette.check.JudgedPlan;
+import stafette.json.LineJson;
+import stafette.json.PlanFile;
+import stafette.json.PlanJson;
 import stafette.plan.Brief;
 import stafette.plan.Plan;
 import stafette.plan.Seat;
@@ -20,12 +24,8 @@ import stafette.score.LineChoice;
 import stafette.score.NoSuchLine;
 import stafette.split.Reason;
 import stafette.split.SplitResult;
-import stafette.check.JudgedPlan;
-import stafette.json.LineJson;
-import stafette.json.PlanFile;
-import stafette.json.PlanJson;
-import stafette.words.UnreadableFile;
 import stafette.words.Sentence;
+import stafette.words.UnreadableFile;
 
 /** Opens a plan that was kept in a file, with its score, and has it judged anew. */
 public final class OpenPlan {
@@ -54,7 +54,8 @@ public final class OpenPlan {
   /** Whether a file looks like a plan rather than a score, damaged or not. */
   public static boolean isPlan(Path file) throws Refusal {
     String text = new String(FileDoor.read(file), StandardCharsets.UTF_8);
-    return PLAN.matcher(text).lookingAt() || file.toString().toLowerCase(Locale.ROOT).endsWith(".json");
+    return PLAN.matcher(text).lookingAt()
+        || file.toString().toLowerCase(Locale.ROOT).endsWith(".json");
   }
 
   /**

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import stafette.json.PlayersFile;
 import stafette.limits.Capability;
 import stafette.limits.Instrument;
 import stafette.limits.Technique;
@@ -18,7 +19,6 @@ import stafette.plan.Skill;
 import stafette.score.Line;
 import stafette.score.LineChoice;
 import stafette.score.ToneChoice;
-import stafette.json.PlayersFile;
 import stafette.time.TempoMark;
 
 /**

@@ -79,14 +79,11 @@ public final class Reports {
     int bound = opened.scoreChanged() ? 0 : opened.search().bound().orElse(0);
     return opened.search().optimal() && verdict.holds() && cost == bound
         ? new SplitResult.Best(opened.judged().plan(), bound)
-        : new SplitResult.Stopped(
-            Optional.of(opened.judged().plan()), OptionalInt.of(cost), bound);
+        : new SplitResult.Stopped(Optional.of(opened.judged().plan()), OptionalInt.of(cost), bound);
   }
 
   public static String json(ThinLine.Outcome outcome) {
-    return ThinningJson.of(
-            withoutTremolo(outcome.score()), outcome.line(), outcome.parts())
-        .text();
+    return ThinningJson.of(withoutTremolo(outcome.score()), outcome.line(), outcome.parts()).text();
   }
 
   /**
@@ -95,8 +92,7 @@ public final class Reports {
    * @param taken which alternative is written and kept instead of the plan
    * @param typed how a user asks for what would help
    */
-  public static String json(
-      SideBySide plans, OptionalInt taken, Function<Change, String> typed) {
+  public static String json(SideBySide plans, OptionalInt taken, Function<Change, String> typed) {
     return plan(
             plans.main(),
             plans.main().score().file(),
@@ -199,7 +195,8 @@ public final class Reports {
 
   /** The same for a file that is moved about: it names its score by the whole way to it. */
   static void saveMovable(SplitLine.Outcome outcome, Path file) throws Refusal {
-    save(outcome, outcome.score().file().toAbsolutePath().normalize(), file, true, Reports::inWords);
+    save(
+        outcome, outcome.score().file().toAbsolutePath().normalize(), file, true, Reports::inWords);
   }
 
   private static String inWords(Change change) {

@@ -1,11 +1,5 @@
 package stafette.json;
 
-import stafette.words.UnreadableFile;
-import stafette.split.SplitResult;
-import stafette.split.Alternatives;
-import stafette.score.Tremolo;
-import stafette.check.JudgedPlan;
-
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
@@ -19,13 +13,18 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import stafette.Invented;
 import stafette.check.Judge;
+import stafette.check.JudgedPlan;
 import stafette.check.Traits;
 import stafette.limits.Instrument;
 import stafette.plan.Brief;
 import stafette.plan.Favour;
 import stafette.plan.Plan;
 import stafette.plan.Segment;
+import stafette.score.Tremolo;
+import stafette.split.Alternatives;
+import stafette.split.SplitResult;
 import stafette.words.Sentence;
+import stafette.words.UnreadableFile;
 
 class AlternativesJsonTest {
   private static final Instrument PIPE = Invented.instrument("pipe");
@@ -46,7 +45,8 @@ class AlternativesJsonTest {
       throws UnreadableFile {
     String json = write(OptionalInt.of(1));
     Schemas.assertValid("plan", json);
-    assertEquals(2, PlanFile.read("invented.json", json).plan(BRIEF).orElseThrow().segments().size());
+    assertEquals(
+        2, PlanFile.read("invented.json", json).plan(BRIEF).orElseThrow().segments().size());
   }
 
   @Test

@@ -1,14 +1,5 @@
 package stafette.json;
 
-import stafette.tables.LimitTables;
-import stafette.words.UnreadableFile;
-import stafette.words.Sentence;
-import stafette.split.SplitResult;
-import stafette.split.Reason;
-import stafette.score.Tremolo;
-import stafette.check.TempoWindow;
-import stafette.check.JudgedPlan;
-
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -28,6 +19,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import stafette.Invented;
 import stafette.check.Judge;
+import stafette.check.JudgedPlan;
+import stafette.check.TempoWindow;
 import stafette.limits.Assurance;
 import stafette.limits.Catalogue;
 import stafette.limits.Demand;
@@ -48,15 +41,22 @@ import stafette.score.Line;
 import stafette.score.Pitch;
 import stafette.score.Step;
 import stafette.score.Stroke;
+import stafette.score.Tremolo;
+import stafette.split.Reason;
+import stafette.split.SplitResult;
+import stafette.tables.LimitTables;
 import stafette.time.BeatUnit;
 import stafette.time.Rational;
 import stafette.time.TempoMap;
 import stafette.time.TempoMark;
+import stafette.words.Sentence;
+import stafette.words.UnreadableFile;
 
 /** Plans written down, read by the schema, and opened again. */
 class PlanJsonTest {
   private static final LimitTables TABLES = LimitTables.builtIn();
-  private static final ScoreFile SCORE = ScoreFile.of("invented.musicxml", "0".repeat(64), Tremolo.AS_WRITTEN);
+  private static final ScoreFile SCORE =
+      ScoreFile.of("invented.musicxml", "0".repeat(64), Tremolo.AS_WRITTEN);
 
   @Test
   void a_plan_is_valid_by_its_schema() {
@@ -85,8 +85,7 @@ class PlanJsonTest {
                 0.5,
                 Map.of(),
                 Set.of(),
-                List.of(
-                    new PlanJson.RemedyJson("add \"Flute 3\"", "with one more flute", true)),
+                List.of(new PlanJson.RemedyJson("add \"Flute 3\"", "with one more flute", true)),
                 Optional.empty())
             .text();
     Schemas.assertValid("plan", text);
@@ -242,8 +241,7 @@ class PlanJsonTest {
   @Test
   void a_segment_of_nobody_is_told() throws Exception {
     Plan plan = plan(line());
-    String text =
-        text(plan).replace("\"player\": \"Harp\"", "\"player\": \"Lute\"");
+    String text = text(plan).replace("\"player\": \"Harp\"", "\"player\": \"Lute\"");
     PlanFile file = PlanFile.read("plan.json", text);
     Brief brief = file.brief(List.of(plan.line()), TABLES.catalogue());
     assertThrows(UnreadableFile.class, () -> file.plan(brief));
@@ -252,12 +250,12 @@ class PlanJsonTest {
   @Test
   void two_players_of_one_name_are_told() throws Exception {
     Plan plan = plan(line());
-    String text =
-        text(plan).replace("\"name\": \"Harp\"", "\"name\": \"Flute 1\"");
+    String text = text(plan).replace("\"name\": \"Harp\"", "\"name\": \"Flute 1\"");
     PlanFile file = PlanFile.read("plan.json", text);
     assertEquals(
         List.of("invented.musicxml: the plan needs players, each with a name of its own"),
-        assertThrows(UnreadableFile.class, () -> file.brief(List.of(plan.line()), TABLES.catalogue()))
+        assertThrows(
+                UnreadableFile.class, () -> file.brief(List.of(plan.line()), TABLES.catalogue()))
             .problems());
   }
 

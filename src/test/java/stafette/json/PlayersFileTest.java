@@ -1,8 +1,5 @@
 package stafette.json;
 
-import stafette.words.UnreadableFile;
-import stafette.tables.LimitTables;
-
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -19,6 +16,8 @@ import stafette.limits.Catalogue;
 import stafette.limits.Instrument;
 import stafette.limits.Technique;
 import stafette.plan.Seat;
+import stafette.tables.LimitTables;
+import stafette.words.UnreadableFile;
 
 /** Players with measured limits. */
 class PlayersFileTest {

@@ -11,7 +11,8 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 
 /**
- * The published JSON Schemas say what the records declare. {@code -Dschemas=write} writes them anew.
+ * The published JSON Schemas say what the records declare. {@code -Dschemas=write} writes them
+ * anew.
  */
 class SchemasTest {
   private static final Map<String, Class<? extends Record>> DOCUMENTS =

@@ -1,13 +1,5 @@
 package stafette.json;
 
-import stafette.words.Sentence;
-import stafette.score.Tremolo;
-import stafette.split.TempoTable;
-import stafette.split.TempoRow;
-import stafette.split.TempoCell;
-import stafette.split.Reason;
-import stafette.split.FastestTempo;
-import java.util.Map;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -15,6 +7,7 @@ import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
 import com.google.gson.JsonParser;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import stafette.Invented;
@@ -23,9 +16,16 @@ import stafette.limits.Instrument;
 import stafette.plan.Brief;
 import stafette.plan.Plan;
 import stafette.plan.Segment;
+import stafette.score.Tremolo;
+import stafette.split.FastestTempo;
+import stafette.split.Reason;
+import stafette.split.TempoCell;
+import stafette.split.TempoRow;
+import stafette.split.TempoTable;
 import stafette.time.BeatUnit;
 import stafette.time.Rational;
 import stafette.time.TempoMark;
+import stafette.words.Sentence;
 
 class TempoJsonTest {
   private static final Instrument PIPE = Invented.instrument("pipe");

@@ -1,6 +1,5 @@
 package stafette.json;
 
-import stafette.score.Tremolo;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -16,6 +15,7 @@ import stafette.check.Thinning;
 import stafette.limits.Range;
 import stafette.plan.Player;
 import stafette.score.Line;
+import stafette.score.Tremolo;
 import stafette.split.Thinner;
 
 /** Background parts written down. */

@@ -87,8 +87,7 @@ class MidiChannelsTest {
 
   @Test
   void the_tenth_is_left_to_percussion_and_the_eleventh_is_dealt_out_once() throws Exception {
-    assertEquals(
-        List.of(8, 9, 11, 12), channels(score(1, 2, 3, 4, 5, 6, 7), flutes(4)));
+    assertEquals(List.of(8, 9, 11, 12), channels(score(1, 2, 3, 4, 5, 6, 7), flutes(4)));
   }
 
   @Test
@@ -100,8 +99,7 @@ class MidiChannelsTest {
   @Test
   void fifteen_new_parts_beside_drums_have_all_other_channels() throws Exception {
     List<Integer> channels = channels(score(10), flutes(15));
-    assertEquals(
-        IntStream.rangeClosed(1, 16).filter(i -> i != 10).boxed().toList(), channels);
+    assertEquals(IntStream.rangeClosed(1, 16).filter(i -> i != 10).boxed().toList(), channels);
   }
 
   @Test

@@ -74,8 +74,7 @@ class OwnShareTest {
     Document after = MusicXmlReader.read(written.bytes());
     RandomPlansTest.barsAddUp(after);
     assertEquals(before.score().bars().get(0), after.score().bars().get(0));
-    assertEquals(
-        List.of(), TwoParts.write(after, again(plan, after), treatment).replacements());
+    assertEquals(List.of(), TwoParts.write(after, again(plan, after), treatment).replacements());
     return after;
   }
 
@@ -108,8 +107,7 @@ class OwnShareTest {
     List<String> share = new ArrayList<>(own.subList(0, 5));
     share.addAll(own.subList(20, 32));
     assertEquals(share.stream().sorted().toList(), TwoParts.strokes(after, "P1"));
-    assertEquals(
-        own.subList(4, 21).stream().sorted().toList(), TwoParts.strokes(after, "P2"));
+    assertEquals(own.subList(4, 21).stream().sorted().toList(), TwoParts.strokes(after, "P2"));
   }
 
   @Test
@@ -172,18 +170,17 @@ class OwnShareTest {
     Document after =
         written(before, plan(before, Optional.empty(), 0, 4, 40, 47), SourceTreatment.KEEP);
     assertEquals(1, count(pianoText(after), "<rest measure=\"yes\"/>"));
-    // after the landing on the second beat three sixteenths and a half bar, before beat three a half
+    // after the landing on the second beat three sixteenths and a half bar, before beat three a
+    // half
     assertEquals(1 + 3 + 1, count(pianoText(after), "<rest"), pianoText(after));
   }
 
   @Test
   void rests_do_not_last_over_what_stands_between_the_notes() throws Exception {
-    String words =
-        "<direction><direction-type><words>dolce</words></direction-type></direction>";
+    String words = "<direction><direction-type><words>dolce</words></direction-type></direction>";
     String half = note("A", 4, 3, "").repeat(8);
     Document before = piano(ATTRIBUTES + half + words + half, TwoParts.SIXTEENTHS);
-    Document after =
-        written(before, plan(before, Optional.empty(), 16, 31), SourceTreatment.KEEP);
+    Document after = written(before, plan(before, Optional.empty(), 16, 31), SourceTreatment.KEEP);
     assertEquals(2, count(pianoText(after), "<rest"), pianoText(after));
     int at = pianoText(after).indexOf("dolce");
     assertTrue(at > pianoText(after).indexOf("<rest"), pianoText(after));
@@ -201,8 +198,7 @@ class OwnShareTest {
             + note("B", 4, 4, type)
             + note("C", 5, 4, type + "<notations><tuplet type=\"stop\" number=\"1\"/></notations>");
     Document before = piano(ATTRIBUTES + triplet.repeat(4));
-    Document after =
-        written(before, plan(before, Optional.empty(), 0, 3), SourceTreatment.KEEP);
+    Document after = written(before, plan(before, Optional.empty(), 0, 3), SourceTreatment.KEEP);
     assertEquals(2, count(pianoText(after), "<tuplet type=\"start\""), pianoText(after));
     assertEquals(2, count(pianoText(after), "<tuplet type=\"stop\""), pianoText(after));
     assertEquals(2 + 1, count(pianoText(after), "<rest"), pianoText(after));
@@ -224,8 +220,7 @@ class OwnShareTest {
         slurred(written(before, plan(before, Optional.empty(), 0, 8), SourceTreatment.KEEP));
     assertEquals(slurred.subList(0, 9), first);
     List<Boolean> edges =
-        slurred(
-            written(before, plan(before, Optional.empty(), 0, 4, 8, 15), SourceTreatment.KEEP));
+        slurred(written(before, plan(before, Optional.empty(), 0, 4, 8, 15), SourceTreatment.KEEP));
     List<Boolean> expected = new ArrayList<>(slurred.subList(0, 5));
     expected.add(false);
     expected.addAll(slurred.subList(9, 16));
@@ -274,7 +269,8 @@ class OwnShareTest {
     String over = note("C", 4, 12, from) + note("F", 4, 12, "").replace("<note>", "<note><chord/>");
     Document before = piano(ATTRIBUTES + held + over + note("G", 4, 12, "").repeat(2));
     Document after =
-        written(before, plan(before, Optional.of(new ToneChoice.All()), 2, 3), SourceTreatment.KEEP);
+        written(
+            before, plan(before, Optional.of(new ToneChoice.All()), 2, 3), SourceTreatment.KEEP);
     assertEquals(List.of("2 [67] 1", "3 [67] 1"), TwoParts.strokes(after, "P1"));
   }
 
@@ -371,8 +367,7 @@ class OwnShareTest {
 
   private static List<String> share(Plan plan) {
     return plan.segmentsOf(0).stream()
-        .flatMap(
-            s -> plan.line().strokes().subList(s.first(), s.last() + 1).stream())
+        .flatMap(s -> plan.line().strokes().subList(s.first(), s.last() + 1).stream())
         .map(TwoParts::heard)
         .sorted()
         .toList();
@@ -397,8 +392,7 @@ class OwnShareTest {
         piano(
             ATTRIBUTES + note("A", 4, 3, "").repeat(15) + note("A", 4, 3, on),
             note("A", 4, 3, from) + note("A", 4, 3, "").repeat(15));
-    Document cued =
-        written(before, plan(before, Optional.empty(), 0, 4), SourceTreatment.CUE);
+    Document cued = written(before, plan(before, Optional.empty(), 0, 4), SourceTreatment.CUE);
     Plan other = plan(withCues(cued), Optional.empty(), 0, 20);
     Document after = written(cued, other, SourceTreatment.CUE);
     assertEquals(share(other), TwoParts.strokes(after, "P1"), pianoText(after));

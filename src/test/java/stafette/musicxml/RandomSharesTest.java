@@ -96,8 +96,7 @@ class RandomSharesTest {
     Document after = MusicXmlReader.read(written.bytes());
     String text = after.origin().text();
     Set<Integer> own = own(plan);
-    List<String> share =
-        own.stream().map(line::stroke).map(TwoParts::heard).sorted().toList();
+    List<String> share = own.stream().map(line::stroke).map(TwoParts::heard).sorted().toList();
     assertEquals(share, TwoParts.strokes(after, "P1"), text);
     assertEquals(List.of(), OfficialSchema.errors(written.bytes()), text);
     RandomPlansTest.barsAddUp(after);

@@ -28,9 +28,7 @@ class WrittenNamesTest {
     List<Player> players =
         List.of(names).stream().map(name -> ByHand.player(name, "flute", score.score())).toList();
     List<Segment> segments =
-        IntStream.range(0, names.length)
-            .mapToObj(i -> new Segment(i, 0, i, i + 1))
-            .toList();
+        IntStream.range(0, names.length).mapToObj(i -> new Segment(i, 0, i, i + 1)).toList();
     return new Plan(new Brief(line, players, Invented.rules()), segments);
   }
 
@@ -50,10 +48,8 @@ class WrittenNamesTest {
     Written written = TwoParts.write(score, plan(score, name, "Flute"));
     assertEquals(List.of(), OfficialSchema.errors(written.bytes()));
     Document after = MusicXmlReader.read(written.bytes());
-    assertEquals(
-        name.replaceAll("\\s+", " "), after.score().part(name).orElseThrow().name());
-    assertEquals(
-        List.of(), TwoParts.write(after, plan(after, name, "Flute")).replacements());
+    assertEquals(name.replaceAll("\\s+", " "), after.score().part(name).orElseThrow().name());
+    assertEquals(List.of(), TwoParts.write(after, plan(after, name, "Flute")).replacements());
   }
 
   /** The first new part could be given the id P3. */

@@ -1,7 +1,5 @@
 package stafette.tables;
 
-import stafette.words.UnreadableFile;
-
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -21,6 +19,7 @@ import stafette.limits.Grade;
 import stafette.limits.Instrument;
 import stafette.limits.Limit;
 import stafette.limits.Technique;
+import stafette.words.UnreadableFile;
 
 /** Tables of one's own over the built-in ones, and what is said of mistakes in them. */
 class LimitTablesTest {

@@ -25,7 +25,8 @@ class UnwritableNamesTest {
   @TempDir private Path folder = Path.of("");
 
   @ParameterizedTest
-  @ValueSource(strings = {"Fl\u0007ute 1, Flute 2", "Anna\ud800 = flute", "Flute 2, \u001b[2J=oboe"})
+  @ValueSource(
+      strings = {"Fl\u0007ute 1, Flute 2", "Anna\ud800 = flute", "Flute 2, \u001b[2J=oboe"})
   void a_list_of_players_with_such_a_name(String players) {
     Refusal refusal = assertThrows(Refusal.class, () -> PlayerWish.parse(players));
     assertEquals(Refusal.Cause.WRONG_USE, refusal.cause());
@@ -52,8 +53,7 @@ class UnwritableNamesTest {
           {"name": "Ada \\ud834", "instrument": "flute", "techniques": []}]}
         """);
     Refusal refusal =
-        assertThrows(
-            Refusal.class, () -> MeasuredPlayers.load(Optional.of(file), limits()));
+        assertThrows(Refusal.class, () -> MeasuredPlayers.load(Optional.of(file), limits()));
     assertTrue(
         String.valueOf(refusal.getMessage()).contains("no score can hold the character U+D834"),
         refusal.getMessage());
@@ -90,9 +90,7 @@ class UnwritableNamesTest {
   void what_was_written_is_read_again_whole() throws Exception {
     OpenScore score = OpenScore.open(SAMPLE, Tremolo.AS_WRITTEN, false);
     String text = Files.readString(SAMPLE);
-    assertEquals(
-        score.score().parts(),
-        WriteScore.readAgain(bytes(text), score).parts());
+    assertEquals(score.score().parts(), WriteScore.readAgain(bytes(text), score).parts());
     for (String spoilt :
         List.of(
             text.substring(0, text.length() / 2),
@@ -100,8 +98,7 @@ class UnwritableNamesTest {
             text.replaceFirst("(?s)<part id=\"P2\">.*?</part>", ""),
             text.replaceAll("(?s)<measure number=\"20\".*?</measure>", ""),
             text.replaceFirst("(?s)(<measure number=\"3\".*?<duration>)", "$19"))) {
-      assertThrows(
-          IllegalStateException.class, () -> WriteScore.readAgain(bytes(spoilt), score));
+      assertThrows(IllegalStateException.class, () -> WriteScore.readAgain(bytes(spoilt), score));
     }
   }
 
