@@ -148,7 +148,7 @@ final class Beside implements AutoCloseable {
     Instant touched = Files.getLastModifiedTime(part).toInstant();
     Duration age = Duration.between(touched, Instant.now());
     return age.compareTo(LONGEST) > 0
-        || age.compareTo(PAUSE) > 0 && !isAtWork(Long.parseLong(name.group(1)), touched);
+        || (age.compareTo(PAUSE) > 0 && !isAtWork(Long.parseLong(name.group(1)), touched));
   }
 
   /** Whether a program runs that had begun when the file was touched. */

@@ -27,7 +27,7 @@ record Destination(Path named, Path real) {
     }
     try {
       Path end = afterLinks(named.toAbsolutePath());
-      Path folder = end.getParent();
+      Path folder = end.resolveSibling("");
       if (!Files.isDirectory(folder)) {
         throw closed(
             named,
@@ -53,7 +53,7 @@ record Destination(Path named, Path real) {
   }
 
   Path folder() {
-    return real.getParent();
+    return real.resolveSibling("");
   }
 
   /**

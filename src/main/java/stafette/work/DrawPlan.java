@@ -21,14 +21,16 @@ public final class DrawPlan {
 
   /** By the ending of the file's name. */
   private enum Format {
-    SVG(Proof.frame("<?xml ", "</svg>\n")),
-    PNG(Proof.frame("\u0089PNG\r\n\u001a\n", "IEND\u00aeB`\u0082")),
-    PDF(Proof.PDF);
+    SVG,
+    PNG,
+    PDF;
 
-    private final Proof proof;
-
-    Format(Proof proof) {
-      this.proof = proof;
+    Proof proof() {
+      return switch (this) {
+        case SVG -> Proof.frame("<?xml ", "</svg>\n");
+        case PNG -> Proof.frame("\u0089PNG\r\n\u001a\n", "IEND\u00aeB`\u0082");
+        case PDF -> Proof.PDF;
+      };
     }
   }
 
@@ -64,7 +66,7 @@ public final class DrawPlan {
         Timeline.of(
             judged.plan(), judged.verdict(), judged.window(), paperOf(request), request.notes());
     Format format = format(request.file());
-    FileDoor.write(request.file(), bytes(format, pages), request.replace(), format.proof);
+    FileDoor.write(request.file(), bytes(format, pages), request.replace(), format.proof());
   }
 
   private static byte[] bytes(Format format, List<Drawing> pages) {

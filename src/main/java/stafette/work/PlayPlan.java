@@ -41,13 +41,11 @@ public final class PlayPlan {
 
   /** By the ending of the file's name. */
   private enum Format {
-    WAV(Proof.frame("RIFF", "")),
-    MID(Proof.frame("MThd", "\u00ff/\u0000"));
+    WAV,
+    MID;
 
-    private final Proof proof;
-
-    Format(Proof proof) {
-      this.proof = proof;
+    Proof proof() {
+      return this == WAV ? Proof.frame("RIFF", "") : Proof.frame("MThd", "\u00ff/\u0000");
     }
   }
 
@@ -225,7 +223,7 @@ public final class PlayPlan {
   }
 
   private static void write(byte[] bytes, Request request) throws Refusal {
-    FileDoor.write(request.file(), bytes, request.replace(), format(request.file()).proof);
+    FileDoor.write(request.file(), bytes, request.replace(), format(request.file()).proof());
   }
 
   private static Optional<Soundbank> bank(Request request) throws Refusal {

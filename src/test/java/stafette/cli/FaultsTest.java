@@ -30,6 +30,7 @@ class FaultsTest {
         exitCode, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
   }
 
+  @SuppressWarnings("InfiniteRecursion") // that is what it is for
   private static Optional<String> deep(Optional<Path> file) {
     return deep(file).map(String::strip);
   }

@@ -85,9 +85,8 @@ class OutputsTest {
   void a_file_that_is_there_is_told_of_with_what_to_do() {
     Outputs outputs = Outputs.beside(List.of());
     Refusal refusal = assertThrows(Refusal.class, () -> outputs.add(score, false));
-    assertTrue(
-        refusal.getMessage().startsWith(score + ": exists already; name another file"),
-        refusal.getMessage());
+    String said = String.valueOf(refusal.getMessage());
+    assertTrue(said.startsWith(score + ": exists already; name another file"), said);
   }
 
   @Test
