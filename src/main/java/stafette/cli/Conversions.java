@@ -64,7 +64,7 @@ final class Conversions {
         return instead(option.longestName(), exception.getValue(), "write " + words(option.type()));
       }
     }
-    return exception.getMessage();
+    return String.valueOf(exception.getMessage());
   }
 
   private static String instead(String option, @Nullable String text, String why) {

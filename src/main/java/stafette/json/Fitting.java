@@ -44,12 +44,14 @@ record Fitting(boolean closed) {
   }
 
   private JsonElement fitted(@Nullable JsonElement found, Member member, Spot spot) {
-    boolean there = found != null && !found.isJsonNull();
-    if (member.isTold() || !there) {
-      if (!there && member.isDemanded()) {
+    if (found == null || found.isJsonNull()) {
+      if (member.isDemanded()) {
         spot.tell(Sentence.of("{0} is missing; add it", member.name()));
       }
-      return member.isOptional() ? JsonNull.INSTANCE : anything(member.type());
+      return nothing(member);
+    }
+    if (member.isTold()) {
+      return nothing(member);
     }
     Class<?> type = Member.raw(member.type());
     return type == List.class
@@ -57,6 +59,10 @@ record Fitting(boolean closed) {
         : type == Map.class
             ? table(found, member, spot)
             : value(found, member, type, member.name(), spot, spot.in(member.name()));
+  }
+
+  private static JsonElement nothing(Member member) {
+    return member.isOptional() ? JsonNull.INSTANCE : anything(member.type());
   }
 
   private JsonElement list(JsonElement found, Member member, Spot spot) {

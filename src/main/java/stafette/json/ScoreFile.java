@@ -25,10 +25,16 @@ public record ScoreFile(
   }
 
   void check(Spot spot) {
-    try {
-      Path.of(file);
-    } catch (InvalidPathException e) {
+    if (!isName(file)) {
       spot.refuse("file", Sentence.of("the name of a file"), file);
+    }
+  }
+
+  private static boolean isName(String text) {
+    try {
+      return Path.of(text).getNameCount() >= 0;
+    } catch (InvalidPathException e) {
+      return false;
     }
   }
 

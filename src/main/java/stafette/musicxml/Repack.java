@@ -101,7 +101,7 @@ final class Repack {
     entry.putShort(6, (short) (entry.getShort(6) & ~SIZES_FOLLOW));
     entry.putInt(14, (int) sum).putInt(18, packed.length).putInt(22, size);
     entry.putShort(28, (short) extra.length);
-    return entry.array();
+    return content(entry);
   }
 
   /** What is told of sizes that need eight bytes goes: ours never do. */
@@ -132,7 +132,7 @@ final class Repack {
       entry.packed().put(header, from, packed.length);
       entry.size().put(header, from, size);
     }
-    return header.array();
+    return content(header);
   }
 
   private byte[] end(int start) {
@@ -142,7 +142,13 @@ final class Repack {
     end.putInt(ZipDirectory.DIRECTORY_END).putShort((short) 0).putShort((short) 0);
     end.putShort(count).putShort(count).putInt(out.size() - start).putInt(start);
     end.putShort((short) comment.length).put(comment);
-    return end.array();
+    return content(end);
+  }
+
+  private static byte[] content(ByteBuffer buffer) {
+    byte[] all = new byte[buffer.capacity()];
+    buffer.get(0, all);
+    return all;
   }
 
   private static ByteBuffer buffer(int length) {

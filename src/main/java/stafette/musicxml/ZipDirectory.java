@@ -4,7 +4,6 @@ import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import stafette.words.Sentence;
@@ -189,7 +188,9 @@ final class ZipDirectory {
     if (from > to || to > bytes.limit()) {
       throw new IndexOutOfBoundsException(from + " to " + to + " of " + bytes.limit());
     }
-    return Arrays.copyOfRange(bytes.array(), from, to);
+    byte[] copy = new byte[to - from];
+    bytes.get(from, copy);
+    return copy;
   }
 
   int two(int at) {

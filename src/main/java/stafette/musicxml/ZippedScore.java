@@ -8,11 +8,8 @@ import stafette.words.Sentence;
 /**
  * The score inside a compressed file (.mxl): the first root file of META-INF/container.xml that is
  * MusicXML. Nothing else in it is unpacked.
- *
- * @param entry its name in the archive
- * @param bytes its content
  */
-record ZippedScore(String entry, byte[] bytes) {
+final class ZippedScore {
   private static final String CONTAINER = "META-INF/container.xml";
   private static final String MEDIA_TYPE = "application/vnd.recordare.musicxml";
   private static final long MOST_BYTES = 128 << 20;
@@ -22,6 +19,24 @@ record ZippedScore(String entry, byte[] bytes) {
   private static final int MOST_SWELLING = 250;
 
   private static final long SMALL_BYTES = 16 << 20;
+
+  private final String entry;
+  private final byte[] bytes;
+
+  private ZippedScore(String entry, byte[] bytes) {
+    this.entry = entry;
+    this.bytes = bytes;
+  }
+
+  /** Its name in the archive. */
+  String entry() {
+    return entry;
+  }
+
+  /** Its content; not to be changed. */
+  byte[] bytes() {
+    return bytes;
+  }
 
   /** Whether the bytes begin like a zip archive. */
   static boolean isZip(byte[] bytes) {

@@ -106,7 +106,8 @@ final class Crews {
     List<Long> strengths = new ArrayList<>();
     for (int kind = kinds.size() - 1; kind >= 0; kind--) {
       strengths.addAll(
-          Collections.nCopies(kinds.get(kind).members().size(), figures.strength.ofOne().get(kind)));
+          Collections.nCopies(
+              kinds.get(kind).members().size(), figures.strength.ofOne().get(kind)));
       strengths.sort(Comparator.reverseOrder());
       sums[kind] = new long[strengths.size() + 1];
       for (int i = 0; i < strengths.size(); i++) {

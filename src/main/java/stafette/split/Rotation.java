@@ -111,8 +111,8 @@ final class Rotation {
         return Optional.of(new Order(order.kindAt.subList(0, places), order.points, order.bound));
       }
       for (Order longer : longer(order, needed)) {
-        Order other = best.getOrDefault(likeness(longer.kindAt), longer);
-        if (longer.bound < most && (other == longer || isBetter(longer, other))) {
+        Order other = best.get(likeness(longer.kindAt));
+        if (longer.bound < most && (other == null || isBetter(longer, other))) {
           best.put(likeness(longer.kindAt), longer);
           open.add(longer);
         }

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
+import java.util.Objects;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
@@ -31,7 +32,7 @@ class SchemasTest {
 
   private static void compare(String name) throws IOException {
     Path file = Path.of("shared", name + ".schema.json");
-    String schema = Wide.text(SchemaOf.document(DOCUMENTS.get(name)));
+    String schema = Wide.text(SchemaOf.document(Objects.requireNonNull(DOCUMENTS.get(name))));
     if ("write".equals(System.getProperty("schemas"))) {
       Files.writeString(file, schema);
     }

@@ -68,7 +68,9 @@ class CrewsTest {
   }
 
   private static long strength(Crew crew, Crews.Figures figures) {
-    return Arrays.stream(crew.slots()).mapToLong(kind -> figures.strength().ofOne().get(kind)).sum();
+    return Arrays.stream(crew.slots())
+        .mapToLong(kind -> figures.strength().ofOne().get(kind))
+        .sum();
   }
 
   private static int bound(Crew crew, Crews.Figures figures) {

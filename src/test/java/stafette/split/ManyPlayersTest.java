@@ -8,7 +8,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
-import java.util.function.BooleanSupplier;
 import java.util.function.DoubleSupplier;
 import org.junit.jupiter.api.Test;
 import stafette.Invented;
@@ -26,8 +25,6 @@ class ManyPlayersTest {
 
   /** What the search allows itself with so many, and what it had begun by then. */
   private static final int MOST_WORK = 550_000;
-
-  private static final BooleanSupplier NEVER_STOPPED = () -> false;
 
   @Test
   void the_cheapest_plan_of_forty_players_is_proven_without_looking_at_their_crews_one_by_one() {
@@ -77,9 +74,9 @@ class ManyPlayersTest {
   @Test
   void so_many_of_them_at_most_is_one_search() {
     Brief brief = able();
-    int cost = cost(Splitter.split(brief, NEVER_STOPPED));
-    assertEquals(cost, cost(Splitter.among(brief, 2, NEVER_STOPPED)));
-    assertInstanceOf(SplitResult.None.class, Splitter.among(brief, 1, NEVER_STOPPED));
+    int cost = cost(Splitter.split(brief, () -> false));
+    assertEquals(cost, cost(Splitter.among(brief, 2, () -> false)));
+    assertInstanceOf(SplitResult.None.class, Splitter.among(brief, 1, () -> false));
   }
 
   private static Optional<Plan> none() {
@@ -91,7 +88,7 @@ class ManyPlayersTest {
   }
 
   private static Splitter search(Brief brief) {
-    return new Splitter(brief, PLAYERS, new Workbench(), NEVER_STOPPED, progress -> {});
+    return new Splitter(brief, PLAYERS, new Workbench(), () -> false, progress -> {});
   }
 
   private static Brief able() {

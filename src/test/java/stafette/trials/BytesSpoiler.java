@@ -3,7 +3,6 @@ package stafette.trials;
 import java.nio.ByteBuffer;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
-import java.util.Arrays;
 import java.util.List;
 
 /** Spoils a file's text and bytes: cut off, wrongly encoded, with what XML forbids. */
@@ -65,7 +64,9 @@ final class BytesSpoiler {
   private static byte[] encoded(String text, String name) {
     try {
       ByteBuffer buffer = Charset.forName(name).encode(text);
-      return Arrays.copyOf(buffer.array(), buffer.limit());
+      byte[] encoded = new byte[buffer.remaining()];
+      buffer.get(encoded);
+      return encoded;
     } catch (IllegalArgumentException | UnsupportedOperationException e) {
       return utf8(text);
     }

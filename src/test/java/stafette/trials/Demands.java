@@ -89,7 +89,7 @@ final class Demands {
     }
     if (trial.says("--json") && !refused) {
       try {
-        JsonParser.parseString(ended.out());
+        var unused = JsonParser.parseString(ended.out());
       } catch (JsonParseException e) {
         broken.add("prints no sound JSON: " + e.getMessage());
       }

@@ -31,7 +31,9 @@ final class Shrinker {
   private Trial shrink() {
     boolean smaller = true;
     while (smaller && left > 0) {
-      smaller = options() | files() | score();
+      smaller = options();
+      smaller |= files();
+      smaller |= score();
     }
     return smallest;
   }

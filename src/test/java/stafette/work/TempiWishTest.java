@@ -82,7 +82,8 @@ class TempiWishTest {
   void anything_else_is_refused_with_what_to_write(String wish) {
     Refusal refusal = assertThrows(Refusal.class, () -> TempiWish.parse(wish));
     assertTrue(
-        refusal.getMessage().matches("write .*|.* is no note value|tempi lie .*|.* step .*"),
+        String.valueOf(refusal.getMessage())
+            .matches("write .*|.* is no note value|tempi lie .*|.* step .*"),
         refusal.getMessage());
   }
 
