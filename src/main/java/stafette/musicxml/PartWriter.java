@@ -100,7 +100,7 @@ final class PartWriter {
         return List.of();
       }
       measure.elements().stream()
-          .filter(own::contains)
+          .filter(element -> own.contains(element) && !lengthOf(element).isZero())
           .forEach(element -> left.add(Span.of(element.onset(), lengthOf(element))));
     }
     while (!left.isEmpty()) {

@@ -1,5 +1,6 @@
 package stafette.musicxml;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import stafette.musicxml.ZipDirectory.Entry;
@@ -48,10 +49,11 @@ final class ZippedScore {
 
   static ZippedScore in(byte[] bytes) throws UnreadableScore {
     Archive archive = Archive.of(bytes);
-    for (String name : rootFiles(archive)) {
+    long most = most(bytes.length);
+    for (String name : rootFiles(archive, most)) {
       Optional<Entry> entry = archive.directory().entry(name);
       if (entry.isPresent()) {
-        return new ZippedScore(name, archive.content(entry.get(), most(bytes.length)));
+        return new ZippedScore(name, archive.content(entry.get(), most));
       }
     }
     throw new UnreadableScore(
@@ -64,10 +66,12 @@ final class ZippedScore {
     return Math.min(MOST_BYTES, Math.max(SMALL_BYTES, (long) archiveBytes * MOST_SWELLING));
   }
 
-  private static List<String> rootFiles(Archive archive) throws UnreadableScore {
+  /** Where nothing in the archive says which: any that can be unpacked, before what can't. */
+  private static List<String> rootFiles(Archive archive, long most) throws UnreadableScore {
     Optional<Entry> container = archive.directory().entry(CONTAINER);
     if (container.isEmpty()) {
       return archive.directory().entries().stream()
+          .sorted(Comparator.comparing(entry -> archive.size(entry) > most))
           .map(Entry::name)
           .filter(name -> name.endsWith(".musicxml") || name.endsWith(".xml"))
           .toList();

@@ -96,6 +96,20 @@ class BackgroundTest {
     }
   }
 
+  /** Such as a grace note after the last note of a bar, which some write with a duration of 0. */
+  @Test
+  void a_note_without_length_at_the_end_goes_with_the_line_that_is_thinned() throws Exception {
+    String ornament = TwoParts.SIXTEENTHS + Xml.note("A", 4, 0, "<voice>1</voice>");
+    Document before =
+        TwoParts.read(TwoParts.of(List.of(Xml.ATTRIBUTES + ornament), List.of(Xml.rest(48))));
+    Line line = ByHand.line(before.score(), "P1", "1");
+    Line left = Kept.line(line, Kept.of(line, 0, 15, Thinning.BEATS, true));
+    Document after =
+        MusicXmlReader.read(write(before, background(before, line, left, "Piano")).bytes());
+    assertEquals(
+        List.of("0 [69] 1", "1 [69] 1", "2 [69] 1", "3 [69] 1"), TwoParts.strokes(after, "P1"));
+  }
+
   @Test
   void a_part_that_doubles_the_line_has_it_thinned_and_bars_left_out_rest() throws Exception {
     String bars =
