@@ -18,6 +18,7 @@ import org.xml.sax.SAXException;
 import stafette.musicxml.MusicXmlReader;
 import stafette.musicxml.OfficialSchema;
 import stafette.musicxml.UnreadableScore;
+import stafette.score.Score;
 
 /** What is asked of the program, whatever it is given. */
 final class Demands {
@@ -140,7 +141,7 @@ final class Demands {
       }
       valid(bytes);
       if (ended.out().contains(OPTIMAL)) {
-        again(file);
+        again(file, before);
       }
     } catch (UnreadableScore e) {
       broken.add("wrote a score that can't be read: " + e.getMessage());
@@ -159,9 +160,15 @@ final class Demands {
     }
   }
 
-  /** Splitting a written score again with the same command changes nothing more. */
-  private void again(String file) throws IOException {
-    if (!trial.says("split") || trial.says("remove") || trial.says("--take")) {
+  /**
+   * Splitting a written score again with the same command changes nothing more; unless the line's
+   * own player took part, whose part is its share from then on.
+   */
+  private void again(String file, Score before) throws IOException {
+    if (!trial.says("split")
+        || trial.says("remove")
+        || trial.says("--take")
+        || isSharedByItsOwnPlayer(before)) {
       return;
     }
     String again = "again" + file.substring("out".length());
@@ -191,6 +198,19 @@ final class Demands {
                 Files.readAllBytes(folder.resolve(file)),
                 Files.readAllBytes(folder.resolve(again))),
         "doing it again changes more");
+  }
+
+  private boolean isSharedByItsOwnPlayer(Score score) {
+    List<String> players = List.of(valueOf("--players").split("\\s*,\\s*"));
+    String part = valueOf("--part");
+    return score.parts().stream()
+        .filter(each -> each.id().equals(part) || each.name().equals(part) || part.isEmpty())
+        .anyMatch(each -> players.stream().anyMatch(each.name()::equalsIgnoreCase));
+  }
+
+  private String valueOf(String option) {
+    int at = trial.args().indexOf(option);
+    return at < 0 || at + 1 >= trial.args().size() ? "" : trial.args().get(at + 1);
   }
 
   private void demand(boolean holds, String otherwise) {
