@@ -174,7 +174,7 @@ record RoundTrip(Path folder, Path score, String source, List<String> broken) {
     same.set(1, once.toString());
     same.set(same.size() - 1, twice.toString());
     Ended second = Ended.of(same);
-    boolean gone = source.equals("remove") || source.equals("keep") && takesPart(plan);
+    boolean gone = source.equals("remove") || (source.equals("keep") && takesPart(plan));
     if (gone && second.err().matches("(?s).*(" + SPLIT_BEFORE + "|" + NOTHING_LEFT + ").*")) {
       return;
     }
