@@ -186,7 +186,7 @@ class ReopeningTest {
       boolean any = random.nextBoolean() || brief.players().get(player).skills().isEmpty();
       locks.add(
           switch (random.nextInt(4)) {
-            case 0 -> new Lock.At(relay, first, last);
+            case 0 -> handoff(brief.line(relay), relay, random);
             case 1 ->
                 new Lock.Exactly(
                     relay, player, any ? OptionalInt.empty() : OptionalInt.of(0), first, last);
@@ -195,6 +195,12 @@ class ReopeningTest {
           });
     }
     return locks;
+  }
+
+  /** A handoff neither on the line's first note nor on its last, where nobody hands over. */
+  private static Lock handoff(Line line, int relay, Random random) {
+    int first = 1 + random.nextInt(line.count() - 2);
+    return new Lock.At(relay, first, first + random.nextInt(line.count() - 1 - first));
   }
 
   /** A plan as hands may leave it, good or not; none for some. */
