@@ -123,7 +123,7 @@ public final class Invented {
         name,
         Act.TONGUE,
         Technique.Pitches.ANY,
-        Technique.Slurs.ANY,
+        Technique.SlurUse.ANY,
         Groups.ANY,
         false,
         true,

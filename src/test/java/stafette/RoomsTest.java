@@ -154,7 +154,7 @@ class RoomsTest {
         .that()
         .doNotHaveFullyQualifiedName("stafette.Stafette")
         .and()
-        .haveNameNotMatching("stafette\\.work\\.(FileDoor|Beside|Hold)(\\$.*)?")
+        .haveNameNotMatching("stafette\\.keep\\.(FileDoor|FileBeside|FileLock)(\\$.*)?")
         .should()
         .callMethodWhere(DescribedPredicate.describe("writes files", RoomsTest::writes))
         .orShould()

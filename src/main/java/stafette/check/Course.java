@@ -12,11 +12,11 @@ import stafette.limits.Capability;
  *
  * <p>Times of the part may be stretched, as a slower tempo does; recovery and breathing are not.
  */
-final class Course {
+public final class Course {
   private Course() {}
 
   /** Tiredness after each stroke that loads. */
-  static double[][] tiredness(WholePart part, double stretch) {
+  public static double[][] tiredness(WholePart part, double stretch) {
     List<Stint> stints = part.stints();
     double[][] readings = new double[stints.size()][];
     boolean untouched = true;
@@ -43,7 +43,7 @@ final class Course {
   }
 
   /** The share of the air spent at the end of each sound. */
-  static double[][] breath(WholePart part, Breath breath, double stretch) {
+  public static double[][] breath(WholePart part, Breath breath, double stretch) {
     List<Air> airs = Air.of(part, breath);
     double[][] readings = new double[part.stints().size()][];
     double spent = 0;
@@ -73,14 +73,14 @@ final class Course {
    * @param spendsInSilence what the silence takes if it is too short to breathe
    * @param givesBack what it gives back if it is long enough
    */
-  record Air(double spends, double silence, double spendsInSilence, double givesBack) {
+  public record Air(double spends, double silence, double spendsInSilence, double givesBack) {
     /** For each sound of the part, in order; a sound ends where the player's next one begins. */
-    static List<Air> of(WholePart part, Breath breath) {
-      List<Stint.Sound> sounds =
+    public static List<Air> of(WholePart part, Breath breath) {
+      List<Stint.StintSound> sounds =
           part.stints().stream().flatMap(stint -> stint.sounds().stream()).toList();
       List<Air> result = new ArrayList<>();
       for (int i = 0; i < sounds.size(); i++) {
-        Stint.Sound sound = sounds.get(i);
+        Stint.StintSound sound = sounds.get(i);
         long next = i + 1 < sounds.size() ? sounds.get(i + 1).onsetMicros() : Long.MAX_VALUE;
         long end = Math.min(sound.endMicros(), Math.max(sound.onsetMicros(), next));
         double seconds = (end - sound.onsetMicros()) / 1e6;

@@ -41,7 +41,7 @@ record Differences(Traits plan, Traits other) {
 
   private void players(List<Sentence> words) {
     for (int i = 0; i < plan.turns().size(); i++) {
-      Traits.Turns own = plan.turns().get(i);
+      Traits.TurnCounts own = plan.turns().get(i);
       boolean needed = own.segments() > 0;
       if (needed != other.turns().get(i).segments() > 0) {
         words.add(

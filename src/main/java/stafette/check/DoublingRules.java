@@ -38,7 +38,7 @@ final class DoublingRules {
   private static Finding finding(Plan plan, Handoff handoff, Handoff other) {
     Line line = plan.brief().line(handoff.enters().relay());
     return Finding.at(
-        Finding.Kind.OVERLAP,
+        Finding.FindingKind.OVERLAP,
         Whereabouts.of(
             plan.player(handoff.enters().segments().get(0)), line, handoff.enters().first()),
         Sentence.of(

@@ -10,9 +10,9 @@ import stafette.words.Sentence;
  * @param place where
  * @param message a sentence that begins with the place and ends with what to try
  */
-public record Finding(Kind kind, Place place, Sentence message) {
+public record Finding(FindingKind kind, Place place, Sentence message) {
   /** The rules, by what they are about. */
-  public enum Kind {
+  public enum FindingKind {
     /** Every stroke by one player outside the overlaps, by two inside, never by three. */
     SHAPE,
     /** How many strokes two players share. */
@@ -37,7 +37,7 @@ public record Finding(Kind kind, Place place, Sentence message) {
     LOCK
   }
 
-  static Finding at(Kind kind, Place place, Sentence sentence) {
+  static Finding at(FindingKind kind, Place place, Sentence sentence) {
     return new Finding(kind, place, Sentence.of("{0}: {1}", place, sentence));
   }
 }

@@ -45,7 +45,7 @@ final class HocketRules {
 
   private static Finding finding(Plan plan, Segment other) {
     return Finding.at(
-        Finding.Kind.REST,
+        Finding.FindingKind.REST,
         Whereabouts.of(plan.player(other), plan.line(other), other.first()),
         Sentence.of(
             "takes part in a hocket of another relay meanwhile; let somebody else play here"));

@@ -38,7 +38,9 @@ public final class Judge {
     double stretch = 1 / Verdict.HEADROOM;
     boolean nobody =
         findings(plan, demands, stretch).stream()
-            .anyMatch(f -> f.kind() == Finding.Kind.REST || f.kind() == Finding.Kind.BREATH);
+            .anyMatch(
+                f ->
+                    f.kind() == Finding.FindingKind.REST || f.kind() == Finding.FindingKind.BREATH);
     return nobody ? 0 : new Odds(plan, demands, stretch).ofAll();
   }
 

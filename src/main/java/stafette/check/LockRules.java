@@ -94,6 +94,6 @@ final class LockRules {
         player.isPresent()
             ? new Place(plan.brief().players().get(player.getAsInt()).name(), from.at())
             : from;
-    return Finding.at(Finding.Kind.LOCK, place, what);
+    return Finding.at(Finding.FindingKind.LOCK, place, what);
   }
 }

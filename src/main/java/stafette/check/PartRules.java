@@ -16,7 +16,7 @@ import stafette.words.Sentence;
  * rest before entries; and nothing on top of what the score gives. A given passage is not held
  * against the plan unless the plan is what spoils it.
  */
-final class PartRules {
+public final class PartRules {
   private final List<Line> lines;
   private final Player player;
   private final WholePart part;
@@ -26,7 +26,7 @@ final class PartRules {
   /**
    * @param lines by relay
    */
-  PartRules(List<Line> lines, WholePart part, long readyMicros) {
+  public PartRules(List<Line> lines, WholePart part, long readyMicros) {
     this.lines = List.copyOf(lines);
     this.player = part.player();
     this.part = part;
@@ -49,7 +49,7 @@ final class PartRules {
   }
 
   /** The first stroke at which the player is spent, if there is one. */
-  Optional<Excess> tired(double stretch) {
+  public Optional<Excess> tired(double stretch) {
     return excess(Course.tiredness(part, stretch), Course.tiredness(given, stretch))
         .map(
             place ->
@@ -60,7 +60,7 @@ final class PartRules {
   }
 
   /** The first sound for which the player's air is too short, if there is one. */
-  Optional<Excess> breathless(double stretch) {
+  public Optional<Excess> breathless(double stretch) {
     Optional<Breath> breath = player.instrument().breath();
     if (breath.isEmpty()) {
       return Optional.empty();
@@ -82,11 +82,11 @@ final class PartRules {
    * @param micros when, on the line's clock
    * @param value above 1
    */
-  record Excess(int stint, long micros, double value) {}
+  public record Excess(int stint, long micros, double value) {}
 
-  private record Reading(int stint, int index, double value) {}
+  private record RuleReading(int stint, int index, double value) {}
 
-  private Optional<Reading> excess(double[][] readings, double[][] without) {
+  private Optional<RuleReading> excess(double[][] readings, double[][] without) {
     int passage = -1;
     for (int i = 0; i < readings.length; i++) {
       boolean isGiven = part.stints().get(i).isGiven();
@@ -94,7 +94,7 @@ final class PartRules {
       for (int k = 0; k < readings[i].length; k++) {
         if (!Tolerance.within(readings[i][k], 1)
             && (!isGiven || Tolerance.within(without[passage][k], 1))) {
-          return Optional.of(new Reading(i, k, readings[i][k]));
+          return Optional.of(new RuleReading(i, k, readings[i][k]));
         }
       }
     }
@@ -103,7 +103,7 @@ final class PartRules {
 
   private Finding tired(Excess excess) {
     return Finding.at(
-        Finding.Kind.TIREDNESS,
+        Finding.FindingKind.TIREDNESS,
         place(excess),
         spoilt(
             excess,
@@ -114,7 +114,7 @@ final class PartRules {
 
   private Finding breathless(Excess excess) {
     return Finding.at(
-        Finding.Kind.BREATH,
+        Finding.FindingKind.BREATH,
         place(excess),
         spoilt(
             excess,
@@ -131,11 +131,11 @@ final class PartRules {
 
   private List<Finding> rests(double stretch) {
     List<Finding> findings = new ArrayList<>();
-    for (Rest rest : restsBeforeEntries()) {
+    for (RestBefore rest : restsBeforeEntries()) {
       if (!Tolerance.reaches(rest.micros * stretch, (double) readyMicros)) {
         findings.add(
             Finding.at(
-                Finding.Kind.REST,
+                Finding.FindingKind.REST,
                 entry(rest.entering),
                 rest.micros < 0
                     ? Sentence.of(
@@ -154,14 +154,14 @@ final class PartRules {
    *
    * @param micros from the end of the last sound before it, negative if that is later
    */
-  record Rest(Stint entering, long micros) {}
+  record RestBefore(Stint entering, long micros) {}
 
-  List<Rest> restsBeforeEntries() {
-    List<Rest> result = new ArrayList<>();
+  List<RestBefore> restsBeforeEntries() {
+    List<RestBefore> result = new ArrayList<>();
     Optional<Long> soundedUntil = Optional.empty();
     for (Stint stint : part.stints()) {
       if (soundedUntil.isPresent() && !stint.isGiven() && !collides(stint)) {
-        result.add(new Rest(stint, stint.startMicros() - soundedUntil.get()));
+        result.add(new RestBefore(stint, stint.startMicros() - soundedUntil.get()));
       }
       soundedUntil =
           Optional.of(Math.max(soundedUntil.orElse(stint.endMicros()), stint.endMicros()));
@@ -175,7 +175,7 @@ final class PartRules {
         .map(
             stint ->
                 Finding.at(
-                    Finding.Kind.BUSY,
+                    Finding.FindingKind.BUSY,
                     entry(stint),
                     Sentence.of(
                         "the score already gives this player something to play here; give the"

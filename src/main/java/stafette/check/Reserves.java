@@ -12,7 +12,7 @@ import stafette.plan.Plan;
  * @param tiredness after each stroke that loads
  * @param breath the share of the air spent, at both ends of each sound; empty without breath
  */
-public record Reserves(List<Reading> tiredness, List<Reading> breath) {
+public record Reserves(List<ReserveReading> tiredness, List<ReserveReading> breath) {
   public Reserves {
     tiredness = List.copyOf(tiredness);
     breath = List.copyOf(breath);
@@ -24,7 +24,7 @@ public record Reserves(List<Reading> tiredness, List<Reading> breath) {
    * @param micros on the line's clock
    * @param spent 0 fresh, 1 the most that goes
    */
-  public record Reading(long micros, double spent) {}
+  public record ReserveReading(long micros, double spent) {}
 
   /** One for each player of the brief, in order. */
   public static List<Reserves> of(Plan plan) {
@@ -38,19 +38,19 @@ public record Reserves(List<Reading> tiredness, List<Reading> breath) {
     return new Reserves(tiredness(part), breath(part));
   }
 
-  private static List<Reading> tiredness(WholePart part) {
+  private static List<ReserveReading> tiredness(WholePart part) {
     double[][] course = Course.tiredness(part, 1);
-    List<Reading> readings = new ArrayList<>();
+    List<ReserveReading> readings = new ArrayList<>();
     for (int i = 0; i < course.length; i++) {
       List<Stint.Load> loads = part.stints().get(i).loads();
       for (int k = 0; k < course[i].length; k++) {
-        readings.add(new Reading(loads.get(k).onsetMicros(), course[i][k]));
+        readings.add(new ReserveReading(loads.get(k).onsetMicros(), course[i][k]));
       }
     }
     return readings;
   }
 
-  private static List<Reading> breath(WholePart part) {
+  private static List<ReserveReading> breath(WholePart part) {
     return part.player()
         .instrument()
         .breath()
@@ -58,16 +58,17 @@ public record Reserves(List<Reading> tiredness, List<Reading> breath) {
         .orElse(List.of());
   }
 
-  private static List<Reading> breath(WholePart part, double[][] course, List<Course.Air> airs) {
-    List<Reading> readings = new ArrayList<>();
+  private static List<ReserveReading> breath(
+      WholePart part, double[][] course, List<Course.Air> airs) {
+    List<ReserveReading> readings = new ArrayList<>();
     int next = 0;
     for (int i = 0; i < course.length; i++) {
-      List<Stint.Sound> sounds = part.stints().get(i).sounds();
+      List<Stint.StintSound> sounds = part.stints().get(i).sounds();
       for (int k = 0; k < course[i].length; k++) {
-        Stint.Sound sound = sounds.get(k);
+        Stint.StintSound sound = sounds.get(k);
         double before = course[i][k] - airs.get(next++).spends();
-        readings.add(new Reading(sound.onsetMicros(), before));
-        readings.add(new Reading(sound.endMicros(), course[i][k]));
+        readings.add(new ReserveReading(sound.onsetMicros(), before));
+        readings.add(new ReserveReading(sound.endMicros(), course[i][k]));
       }
     }
     return readings;

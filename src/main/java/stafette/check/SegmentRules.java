@@ -19,7 +19,7 @@ import stafette.score.Tone;
 import stafette.words.Sentence;
 
 /** What holds inside a segment, whatever its player did before: range, technique, rates. */
-final class SegmentRules {
+public final class SegmentRules {
   private final Line line;
   private final int first;
   private final int last;
@@ -28,7 +28,7 @@ final class SegmentRules {
   private final Skill skill;
   private final Demand demand;
 
-  SegmentRules(Played played, Player player, Skill skill, Demand demand, Segment segment) {
+  public SegmentRules(Played played, Player player, Skill skill, Demand demand, Segment segment) {
     this.line = played.line();
     this.first = played.first();
     this.last = played.last();
@@ -55,18 +55,18 @@ final class SegmentRules {
             why ->
                 findings.add(
                     Finding.at(
-                        Finding.Kind.TECHNIQUE,
+                        Finding.FindingKind.TECHNIQUE,
                         place(first),
                         Sentence.of("{0} {1}", skill.technique(), why))));
-    rate(worst(Finding.Kind.PEAK), stretch).ifPresent(findings::add);
-    rate(worst(Finding.Kind.MOVING), stretch).ifPresent(findings::add);
+    rate(worst(Finding.FindingKind.PEAK), stretch).ifPresent(findings::add);
+    rate(worst(Finding.FindingKind.MOVING), stretch).ifPresent(findings::add);
     return findings;
   }
 
   /** The largest share of a limit in the segment, and where. */
-  Use worst() {
-    Use peak = worst(Finding.Kind.PEAK);
-    Use moving = worst(Finding.Kind.MOVING);
+  public Use worst() {
+    Use peak = worst(Finding.FindingKind.PEAK);
+    Use moving = worst(Finding.FindingKind.MOVING);
     return moving.share > peak.share ? moving : peak;
   }
 
@@ -77,7 +77,7 @@ final class SegmentRules {
   }
 
   /** The highest rate from note to note, whatever it is held against; 0 for a single note. */
-  double highestPerSecond() {
+  public double highestPerSecond() {
     long gap = Long.MAX_VALUE;
     for (int j = first + 1; j <= last; j++) {
       gap = Math.min(gap, line.onsetMicros(j) - line.onsetMicros(j - 1));
@@ -90,12 +90,12 @@ final class SegmentRules {
    *
    * @param share 0 where nothing is tested
    */
-  record Use(Finding.Kind kind, int stroke, double share, int limitMilli) {}
+  public record Use(Finding.FindingKind kind, int stroke, double share, int limitMilli) {}
 
-  private Use worst(Finding.Kind kind) {
+  private Use worst(Finding.FindingKind kind) {
     Use worst = new Use(kind, first, 0, 1);
     for (int j = first + 1; j <= last; j++) {
-      boolean peak = kind == Finding.Kind.PEAK;
+      boolean peak = kind == Finding.FindingKind.PEAK;
       int from = peak ? demand.peakFrom(first, j) : demand.moves(j) ? j - 1 : Integer.MIN_VALUE;
       if (from >= 0) {
         int limit = peak ? demand.peakMilli(j) : demand.movingMilli(j);
@@ -118,7 +118,7 @@ final class SegmentRules {
     Technique technique = skill.technique();
     Sentence advice = advice(share);
     Sentence sentence =
-        use.kind == Finding.Kind.PEAK
+        use.kind == Finding.FindingKind.PEAK
             ? Sentence.of(
                 "{0} strokes a second is beyond the {1} of {2}; {3}",
                 above, below, technique, advice)
@@ -159,10 +159,10 @@ final class SegmentRules {
                 "{0} is, with {2} more, out of the range of the {1}; give these notes to an"
                     + " instrument that has them",
                 note, instrument, outside - 1);
-    return Optional.of(Finding.at(Finding.Kind.RANGE, place(where), sentence));
+    return Optional.of(Finding.at(Finding.FindingKind.RANGE, place(where), sentence));
   }
 
-  static boolean inRange(Instrument instrument, Stroke stroke) {
+  public static boolean inRange(Instrument instrument, Stroke stroke) {
     return stroke.tones().stream().allMatch(instrument::reaches);
   }
 

@@ -185,12 +185,12 @@ final class ShapeRules {
 
   private void shape(Turn turn, int stroke, Sentence sentence) {
     Place place = Whereabouts.of(plan.player(turn.segments().get(0)), line, stroke);
-    findings.add(Finding.at(Finding.Kind.SHAPE, place, sentence));
+    findings.add(Finding.at(Finding.FindingKind.SHAPE, place, sentence));
   }
 
   private void overlap(Handoff handoff, Sentence sentence) {
     Turn enters = handoff.enters();
     Place place = Whereabouts.of(plan.player(enters.segments().get(0)), line, enters.first());
-    findings.add(Finding.at(Finding.Kind.OVERLAP, place, sentence));
+    findings.add(Finding.at(Finding.FindingKind.OVERLAP, place, sentence));
   }
 }

@@ -8,7 +8,7 @@ import stafette.limits.Breath;
 import stafette.limits.Capability;
 import stafette.limits.Condition;
 import stafette.limits.Demand;
-import stafette.plan.Busy;
+import stafette.plan.GivenPassages;
 import stafette.plan.Played;
 import stafette.plan.Player;
 import stafette.plan.Segment;
@@ -24,9 +24,9 @@ import stafette.score.Line;
  * @param loads the strokes that tire
  * @param sounds in order, not overlapping; at least one
  */
-record Stint(
-    Optional<Segment> segment, Optional<Skill> skill, List<Load> loads, List<Sound> sounds) {
-  Stint {
+public record Stint(
+    Optional<Segment> segment, Optional<Skill> skill, List<Load> loads, List<StintSound> sounds) {
+  public Stint {
     loads = List.copyOf(loads);
     sounds = List.copyOf(sounds);
   }
@@ -44,12 +44,13 @@ record Stint(
    *
    * @param use what multiplies the use of air
    */
-  record Sound(long onsetMicros, long endMicros, double use) {}
+  record StintSound(long onsetMicros, long endMicros, double use) {}
 
-  static Stint of(Player player, Skill skill, Demand demand, Played played, Segment segment) {
+  public static Stint of(
+      Player player, Skill skill, Demand demand, Played played, Segment segment) {
     Line line = played.line();
     List<Load> loads = new ArrayList<>();
-    List<Sound> sounds = new ArrayList<>();
+    List<StintSound> sounds = new ArrayList<>();
     for (int j = played.first(); j <= played.last(); j++) {
       if (Tiredness.loads(skill, demand, played.first(), j)) {
         loads.add(
@@ -59,20 +60,23 @@ record Stint(
           j < played.last()
               ? Math.min(line.endMicros(j), line.onsetMicros(j + 1))
               : line.endMicros(j);
-      sounds.add(new Sound(line.onsetMicros(j), end, useOfAir(player, line, j)));
+      sounds.add(new StintSound(line.onsetMicros(j), end, useOfAir(player, line, j)));
     }
     return new Stint(Optional.of(segment), Optional.of(skill), loads, sounds);
   }
 
   /** A given passage, played with the skill that tires the player least. */
-  static Stint given(Busy busy, Optional<Skill> skill) {
+  static Stint given(GivenPassages busy, Optional<Skill> skill) {
     double sustained = skill.map(s -> s.capability().sustainedMilli()).orElse(0);
     List<Load> loads =
         skill.isEmpty()
             ? List.of()
             : busy.strokeMicros().stream().map(onset -> new Load(onset, sustained, 0)).toList();
     return new Stint(
-        Optional.empty(), skill, loads, List.of(new Sound(busy.fromMicros(), busy.toMicros(), 1)));
+        Optional.empty(),
+        skill,
+        loads,
+        List.of(new StintSound(busy.fromMicros(), busy.toMicros(), 1)));
   }
 
   boolean isGiven() {

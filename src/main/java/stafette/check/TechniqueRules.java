@@ -34,7 +34,7 @@ public final class TechniqueRules {
   /**
    * Why a technique does not go for a stretch of a line with its times stretched, if it doesn't.
    */
-  static Optional<Sentence> obstacle(
+  public static Optional<Sentence> obstacle(
       Technique technique, Line line, int first, int last, double stretch) {
     double usual = Demand.usualRatePerSecond(line) / stretch;
     double lowest = technique.lowestPerSecond();
@@ -94,10 +94,10 @@ public final class TechniqueRules {
     if (technique.pitches() == Technique.Pitches.MOVING) {
       return Sentence.of("only where no note repeats the one before");
     }
-    if (technique.slurs() == Technique.Slurs.NONE) {
+    if (technique.slurs() == Technique.SlurUse.NONE) {
       return Sentence.of("only without slurs");
     }
-    return technique.slurs() == Technique.Slurs.ALL
+    return technique.slurs() == Technique.SlurUse.ALL
         ? Sentence.of("only under slurs")
         : Sentence.of("only on beats divided into threes");
   }

@@ -121,7 +121,7 @@ public record TempoWindow(
         .orElse(NOTHING);
   }
 
-  private static Sentence limit(Finding.Kind kind) {
+  private static Sentence limit(Finding.FindingKind kind) {
     return switch (kind) {
       case PEAK -> Sentence.of("peak rate");
       case MOVING -> Sentence.of("rate of changing notes");

@@ -2,7 +2,7 @@ package stafette.check;
 
 /** Comparisons in the player's favour, by one part in a thousand million. */
 public final class Tolerance {
-  static final double SHARE = 1e-9;
+  public static final double SHARE = 1e-9;
 
   private Tolerance() {}
 

@@ -24,7 +24,7 @@ import stafette.words.Sentence;
  */
 public record Traits(
     int handoffs,
-    List<Turns> turns,
+    List<TurnCounts> turns,
     double highestStrain,
     double meanStrain,
     Place tightest,
@@ -36,7 +36,7 @@ public record Traits(
   }
 
   /** How many segments a player has. */
-  public record Turns(String player, int segments) {}
+  public record TurnCounts(String player, int segments) {}
 
   /**
    * The traits of a plan.
@@ -51,9 +51,10 @@ public record Traits(
         verdict.segments().stream()
             .reduce((one, other) -> other.strain() > one.strain() ? other : one)
             .orElseThrow();
-    List<Turns> turns = new ArrayList<>();
+    List<TurnCounts> turns = new ArrayList<>();
     for (int player = 0; player < brief.players().size(); player++) {
-      turns.add(new Turns(brief.players().get(player).name(), compared.segmentsOf(player).size()));
+      turns.add(
+          new TurnCounts(brief.players().get(player).name(), compared.segmentsOf(player).size()));
     }
     Player strained = compared.player(tightest.segment());
     return new Traits(

@@ -15,8 +15,8 @@ import stafette.plan.Skill;
  *
  * @param stints by their start
  */
-record WholePart(Player player, List<Stint> stints) {
-  WholePart {
+public record WholePart(Player player, List<Stint> stints) {
+  public WholePart {
     stints = List.copyOf(stints);
   }
 

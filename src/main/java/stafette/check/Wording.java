@@ -8,7 +8,7 @@ import stafette.time.TempoMark;
 import stafette.words.Sentence;
 
 /** Figures as sentences show them. */
-final class Wording {
+public final class Wording {
   private Wording() {}
 
   /** A value that is above a limit, with as many decimals, up to four, as show that it is. */
@@ -40,7 +40,7 @@ final class Wording {
   }
 
   /** A number above zero as the fraction that it is in the machine. */
-  static Rational exactly(double number) {
+  public static Rational exactly(double number) {
     return Rational.of(new BigDecimal(number));
   }
 

@@ -3,7 +3,7 @@ package stafette.cli;
 import java.util.OptionalInt;
 import picocli.CommandLine.Option;
 import stafette.split.Alternatives;
-import stafette.work.Refusal;
+import stafette.words.Refusal;
 import stafette.work.SideBySide;
 import stafette.work.SplitLine;
 
@@ -43,7 +43,7 @@ final class AlternativesOptions {
   }
 
   /** The plan that is taken: the best one, unless an alternative is asked for. */
-  SplitLine.Outcome taken(SideBySide plans) throws Refusal {
+  SplitLine.SplitOutcome taken(SideBySide plans) throws Refusal {
     if (take == 0 || plans.main().plan().isEmpty()) {
       return plans.main();
     }

@@ -16,7 +16,7 @@ import stafette.work.SplitLine;
 
 /** A plan and its alternatives side by side. */
 final class AlternativesText {
-  private final List<SplitLine.Outcome> outcomes = new ArrayList<>();
+  private final List<SplitLine.SplitOutcome> outcomes = new ArrayList<>();
   private final List<Traits> traits = new ArrayList<>();
   private final SideBySide plans;
 
@@ -84,7 +84,8 @@ final class AlternativesText {
     }
   }
 
-  private void row(TextTable table, String name, BiFunction<SplitLine.Outcome, Traits, String> of) {
+  private void row(
+      TextTable table, String name, BiFunction<SplitLine.SplitOutcome, Traits, String> of) {
     List<String> cells = new ArrayList<>(List.of(name));
     for (int i = 0; i < outcomes.size(); i++) {
       cells.add(of.apply(outcomes.get(i), traits.get(i)));
@@ -101,11 +102,12 @@ final class AlternativesText {
     return place.part() + ", " + place.at().dotted();
   }
 
-  private static String window(SplitLine.Outcome outcome, Function<TempoWindow, Sentence> end) {
+  private static String window(
+      SplitLine.SplitOutcome outcome, Function<TempoWindow, Sentence> end) {
     return outcome.plan().flatMap(JudgedPlan::window).map(end).map(Sentence::toString).orElse("-");
   }
 
-  private static String own(SplitLine.Outcome outcome) {
+  private static String own(SplitLine.SplitOutcome outcome) {
     int cost = outcome.plan().orElseThrow().verdict().cost().total();
     return outcome
         .result()

@@ -13,12 +13,12 @@ import picocli.CommandLine.Parameters;
     mixinStandardHelpOptions = true)
 final class AppCommand implements Callable<Integer> {
   private final Output output;
-  private final Commands.Desktop desktop;
+  private final Commands.WindowDoor desktop;
 
   @Parameters(arity = "0..1", paramLabel = "SCORE", description = "A score or a plan to open.")
   private @Nullable Path file;
 
-  AppCommand(Output output, Commands.Desktop desktop) {
+  AppCommand(Output output, Commands.WindowDoor desktop) {
     this.output = output;
     this.desktop = desktop;
   }

@@ -11,10 +11,10 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import stafette.work.Allowance;
+import stafette.ask.Allowance;
+import stafette.keep.LimitsInForce;
+import stafette.words.Refusal;
 import stafette.work.CheckScore;
-import stafette.work.LimitsInForce;
-import stafette.work.Refusal;
 import stafette.work.Reports;
 
 @Command(
@@ -51,7 +51,7 @@ final class CheckCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Refusal {
     LimitsInForce limits = line.limits();
-    CheckScore.Checked checked = checked(limits);
+    CheckScore.CheckedScore checked = checked(limits);
     if (json) {
       output.out().println(Reports.json(checked, report -> command(checked, report, limits)));
     } else {
@@ -64,7 +64,7 @@ final class CheckCommand implements Callable<Integer> {
   }
 
   private Optional<String> command(
-      CheckScore.Checked checked, CheckScore.Report report, LimitsInForce limits) {
+      CheckScore.CheckedScore checked, CheckScore.PassageVerdicts report, LimitsInForce limits) {
     return checked
         .toSplit(report, limits)
         .flatMap(
@@ -72,7 +72,7 @@ final class CheckCommand implements Callable<Integer> {
                 SplitInstead.of(score, checked.score().score(), passage, line.again(), limits));
   }
 
-  private CheckScore.Checked checked(LimitsInForce limits) throws Refusal {
+  private CheckScore.CheckedScore checked(LimitsInForce limits) throws Refusal {
     if (line.namesALine()) {
       return CheckScore.line(
           line.request(score, false), asked(), line.assurance(), Allowance.parse(allow), limits);

@@ -4,10 +4,10 @@ import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import stafette.check.Ease;
-import stafette.check.Judged;
 import stafette.check.Strain;
-import stafette.check.Thinning;
+import stafette.check.alone.Ease;
+import stafette.check.alone.LineVerdict;
+import stafette.check.alone.Thinning;
 import stafette.limits.Demand;
 import stafette.score.Line;
 import stafette.work.CheckScore;
@@ -22,7 +22,8 @@ final class CheckText {
    * @param command what splits a passage, printed after those that can't be played
    */
   static String all(
-      CheckScore.Checked checked, Function<CheckScore.Report, Optional<String>> command) {
+      CheckScore.CheckedScore checked,
+      Function<CheckScore.PassageVerdicts, Optional<String>> command) {
     StringBuilder out = new StringBuilder();
     if (!checked.score().score().tempoStated()) {
       out.append("The score states no tempo; quarter = 120 is assumed (--tempo sets another).\n");
@@ -30,7 +31,7 @@ final class CheckText {
     if (checked.reports().isEmpty()) {
       out.append(checked.score().file()).append(": no fast passages\n");
     }
-    for (CheckScore.Report report : checked.reports()) {
+    for (CheckScore.PassageVerdicts report : checked.reports()) {
       out.append(one(report.line(), report.answers()));
       if (report.hasFindings()) {
         command.apply(report).ifPresent(text -> out.append("  ").append(text).append('\n'));
@@ -44,7 +45,7 @@ final class CheckText {
   }
 
   /** One line with a table of techniques. */
-  static String one(Line line, List<CheckScore.Answer> answers) {
+  static String one(Line line, List<CheckScore.InstrumentVerdicts> answers) {
     StringBuilder out =
         new StringBuilder(PlanText.line(line, Demand.usualRatePerSecond(line))).append('\n');
     if (answers.isEmpty()) {
@@ -62,8 +63,8 @@ final class CheckText {
                 "verdict",
                 "up to",
                 "otherwise");
-    for (CheckScore.Answer answer : answers) {
-      for (Judged row : answer.rows()) {
+    for (CheckScore.InstrumentVerdicts answer : answers) {
+      for (LineVerdict row : answer.rows()) {
         table.row(
             answer.instrument().name(),
             row.technique().name(),
@@ -82,20 +83,20 @@ final class CheckText {
   }
 
   /** Rates always leave some tempo; air may not, since slower notes need more of it. */
-  private static String fastest(Judged row) {
+  private static String fastest(LineVerdict row) {
     return row.fastestTempo()
         .map(mark -> mark.inWords(RoundingMode.FLOOR, 0).toString())
         .orElse(
             row.ease() == Ease.OUT_OF_RANGE ? "-" : row.breath() > 1 ? "no breath for it" : "-");
   }
 
-  private static String lasts(Judged row) {
+  private static String lasts(LineVerdict row) {
     return row.lastsSeconds().isPresent()
         ? Figures.oneDecimal(row.lastsSeconds().getAsDouble()) + " s"
         : "goes on";
   }
 
-  private static String otherwise(Judged row) {
+  private static String otherwise(LineVerdict row) {
     return row.thinning() == Thinning.ALL ? "" : row.thinning().text();
   }
 }

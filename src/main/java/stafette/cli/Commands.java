@@ -14,8 +14,8 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
-import stafette.work.Refusal;
-import stafette.work.Release;
+import stafette.keep.Release;
+import stafette.words.Refusal;
 
 /** The command line as a whole: which commands there are, and what becomes of errors. */
 @Command(
@@ -74,16 +74,16 @@ public final class Commands implements Runnable {
    * @return the exit code
    */
   public static int run(
-      OutputStream out, OutputStream err, Charset charset, Desktop desktop, String... args) {
+      OutputStream out, OutputStream err, Charset charset, WindowDoor desktop, String... args) {
     return run(Output.of(out, err, charset, System::nanoTime), desktop, args);
   }
 
-  static int run(Output output, Desktop desktop, String... args) {
+  static int run(Output output, WindowDoor desktop, String... args) {
     return arrived(output, executed(output, desktop, args));
   }
 
   /** Whatever goes wrong becomes words and an exit code, also where the memory does not do. */
-  private static int executed(Output output, Desktop desktop, String... args) {
+  private static int executed(Output output, WindowDoor desktop, String... args) {
     CommandLine line = line(output, desktop, args);
     try {
       return line.execute(args);
@@ -92,7 +92,7 @@ public final class Commands implements Runnable {
     }
   }
 
-  private static CommandLine line(Output output, Desktop desktop, String... args) {
+  private static CommandLine line(Output output, WindowDoor desktop, String... args) {
     PrintStream err = output.err();
     CommandLine line = new CommandLine(new Commands(), new OutputFactory(output, desktop));
     line.setOut(new PrintWriter(new OutputStreamWriter(output.out(), output.charset()), true));
@@ -158,7 +158,7 @@ public final class Commands implements Runnable {
   }
 
   /** Whatever opens the window; the command line doesn't know it. */
-  public interface Desktop {
+  public interface WindowDoor {
     /**
      * Shows the window until it is closed.
      *
@@ -169,7 +169,7 @@ public final class Commands implements Runnable {
   }
 
   /** Hands the streams, or the desktop, to the commands that ask for them. */
-  private record OutputFactory(Output output, Desktop desktop) implements CommandLine.IFactory {
+  private record OutputFactory(Output output, WindowDoor desktop) implements CommandLine.IFactory {
     @Override
     public <K> K create(Class<K> type) throws Exception {
       if (type == AppCommand.class) {

@@ -9,10 +9,10 @@ import picocli.CommandLine;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.TypeConversionException;
+import stafette.ask.LockWish;
+import stafette.ask.TempiWish;
 import stafette.plan.OverlapRule;
-import stafette.work.LockWish;
-import stafette.work.Refusal;
-import stafette.work.TempiWish;
+import stafette.words.Refusal;
 
 /** Reads what is typed for options; where it can't be read, that is said with the option's name. */
 final class Conversions {

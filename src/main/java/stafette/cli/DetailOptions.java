@@ -3,9 +3,9 @@ package stafette.cli;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
+import stafette.ask.Seats;
 import stafette.plan.Seat;
-import stafette.work.Refusal;
-import stafette.work.Seats;
+import stafette.words.Refusal;
 
 /** Options that ask for more to be told of a plan. */
 final class DetailOptions {

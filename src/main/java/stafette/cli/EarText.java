@@ -3,9 +3,9 @@ package stafette.cli;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import stafette.check.Ear;
-import stafette.check.HandoffEar;
-import stafette.check.OnsetSpread;
+import stafette.check.ear.Ear;
+import stafette.check.ear.HandoffEar;
+import stafette.check.ear.OnsetSpread;
 import stafette.plan.Plan;
 import stafette.plan.Seat;
 

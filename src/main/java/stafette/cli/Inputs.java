@@ -2,7 +2,7 @@ package stafette.cli;
 
 import java.nio.file.Path;
 import java.util.List;
-import stafette.work.Outputs;
+import stafette.keep.Outputs;
 
 /** What a command reads, which none of its outputs may replace. */
 final class Inputs {

@@ -8,8 +8,8 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import stafette.work.LimitsInForce;
-import stafette.work.Refusal;
+import stafette.keep.LimitsInForce;
+import stafette.words.Refusal;
 
 @Command(
     name = "limits",

@@ -3,12 +3,12 @@ package stafette.cli;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import stafette.ask.PlayerWish;
 import stafette.plan.OverlapRule;
 import stafette.words.Sayable;
 import stafette.words.Sentence;
 import stafette.words.Settable;
 import stafette.work.Change;
-import stafette.work.PlayerWish;
 
 /** The options in what the program says: how something can be set, and what would help typed. */
 final class Options {
@@ -41,17 +41,17 @@ final class Options {
 
   /** What to type for a change, or what to do where no option does it. */
   static String typed(Change change) {
-    return change.match(new Typed());
+    return change.match(new TypedOption());
   }
 
-  private static final class Typed implements Change.Kinds<String> {
+  private static final class TypedOption implements Change.ChangeKinds<String> {
     @Override
     public String tempo(Change.Tempo change) {
       return "--tempo " + change.mark().perMinute();
     }
 
     @Override
-    public String technique(Change.Technique change) {
+    public String technique(Change.AllowedTechnique change) {
       return "--allow \"" + change.name() + "\"";
     }
 
@@ -65,7 +65,7 @@ final class Options {
     }
 
     @Override
-    public String rest(Change.Rest change) {
+    public String rest(Change.Readiness change) {
       return "--ready " + change.seconds();
     }
 

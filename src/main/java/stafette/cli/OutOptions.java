@@ -4,8 +4,8 @@ import java.nio.file.Path;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
-import stafette.work.Outputs;
-import stafette.work.Refusal;
+import stafette.keep.Outputs;
+import stafette.words.Refusal;
 import stafette.work.WriteScore;
 
 /** Options that say where a score is written. */

@@ -27,9 +27,9 @@ record Output(CleanPrint out, CleanPrint err, Charset charset, LongSupplier nano
   }
 
   /** Whether the terminal can show block characters. */
-  TimelineText.Ink ink() {
+  TimelineText.Shade ink() {
     return charset.newEncoder().canEncode("░▒▓█╱·")
-        ? TimelineText.Ink.BLOCKS
-        : TimelineText.Ink.ASCII;
+        ? TimelineText.Shade.BLOCKS
+        : TimelineText.Shade.ASCII;
   }
 }

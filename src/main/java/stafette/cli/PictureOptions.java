@@ -6,9 +6,9 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import stafette.check.JudgedPlan;
+import stafette.keep.Outputs;
+import stafette.words.Refusal;
 import stafette.work.DrawPlan;
-import stafette.work.Outputs;
-import stafette.work.Refusal;
 
 /** Options that say what to draw, and into which file. */
 final class PictureOptions {
@@ -33,7 +33,7 @@ final class PictureOptions {
 
   /** Says before the search what would make drawing impossible after it. */
   void refuseWhatCannotBe(boolean withSheet, Outputs outputs) throws Refusal {
-    Optional<DrawPlan.Request> request = request(withSheet);
+    Optional<DrawPlan.PictureRequest> request = request(withSheet);
     if (request.isPresent()) {
       request.get().refuseWhatCannotBe(outputs);
     }
@@ -45,7 +45,7 @@ final class PictureOptions {
    * @param withSheet whether the paper may be meant for a sheet alone
    */
   void draw(JudgedPlan judged, boolean withSheet, Output output) throws Refusal {
-    Optional<DrawPlan.Request> request = request(withSheet);
+    Optional<DrawPlan.PictureRequest> request = request(withSheet);
     if (request.isPresent()) {
       DrawPlan.timeline(judged, request.get());
       output.out().println("Drawn      " + request.get().file());
@@ -67,9 +67,9 @@ final class PictureOptions {
     return force;
   }
 
-  private Optional<DrawPlan.Request> request(boolean withSheet) {
+  private Optional<DrawPlan.PictureRequest> request(boolean withSheet) {
     return Optional.ofNullable(timeline)
-        .map(file -> new DrawPlan.Request(file, paperOf(file, withSheet), notes, force));
+        .map(file -> new DrawPlan.PictureRequest(file, paperOf(file, withSheet), notes, force));
   }
 
   private String paperOf(Path file, boolean withSheet) {

@@ -12,15 +12,15 @@ import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import stafette.ask.Allowance;
+import stafette.ask.LockWish;
+import stafette.ask.PlayerWish;
+import stafette.ask.Relaying;
 import stafette.plan.Favour;
 import stafette.plan.Hocket;
 import stafette.plan.OverlapRule;
 import stafette.plan.Rules;
-import stafette.work.Allowance;
-import stafette.work.LockWish;
-import stafette.work.PlayerWish;
-import stafette.work.Refusal;
-import stafette.work.Relaying;
+import stafette.words.Refusal;
 import stafette.work.SplitLine;
 
 /** Options that say among whom a line is split, and by which rules. */
@@ -91,12 +91,12 @@ final class PlanOptions {
 
   @Mixin private TimeOptions search = new TimeOptions();
 
-  SplitLine.Request request(Path file, ScoreOptions score, boolean cues) throws Refusal {
+  SplitLine.SplitRequest request(Path file, ScoreOptions score, boolean cues) throws Refusal {
     if (players == null && playersFile == null) {
       throw Refusal.wrongUse(
           "who shall play? Write for example --players \"Flute 1, Flute 2, Clarinet 1\"");
     }
-    return new SplitLine.Request(
+    return new SplitLine.SplitRequest(
         score.request(file, cues),
         players == null ? List.of() : PlayerWish.parse(players),
         Optional.ofNullable(playersFile),

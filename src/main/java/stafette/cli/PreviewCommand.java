@@ -9,12 +9,12 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import stafette.check.JudgedPlan;
+import stafette.keep.OpenScore;
+import stafette.keep.Outputs;
 import stafette.plan.Seat;
+import stafette.words.Refusal;
 import stafette.work.OpenPlan;
-import stafette.work.OpenScore;
-import stafette.work.Outputs;
 import stafette.work.PlayPlan;
-import stafette.work.Refusal;
 import stafette.work.Reports;
 import stafette.work.SplitLine;
 
@@ -59,8 +59,8 @@ final class PreviewCommand implements Callable<Integer> {
   }
 
   private int ofScore() throws Refusal {
-    SplitLine.Request request = options.request(file, line, false).with(details.seats());
-    SplitLine.Outcome outcome = SplitLine.split(request, line.limits(), new Waiting(output));
+    SplitLine.SplitRequest request = options.request(file, line, false).with(details.seats());
+    SplitLine.SplitOutcome outcome = SplitLine.split(request, line.limits(), new Waiting(output));
     Remarks.print(outcome, request, output);
     output
         .out()
@@ -97,6 +97,7 @@ final class PreviewCommand implements Callable<Integer> {
     Output talk = json ? output.toErrors() : output;
     picture.draw(judged, sheet.asked(), talk);
     sheet.print(judged, score, picture, talk);
-    sound.play(new PlayPlan.Piece(judged, score, seats), line.limits(), picture.replaces(), talk);
+    sound.play(
+        new PlayPlan.PlayedPiece(judged, score, seats), line.limits(), picture.replaces(), talk);
   }
 }

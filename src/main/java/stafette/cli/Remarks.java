@@ -7,7 +7,7 @@ import stafette.work.SplitLine;
 final class Remarks {
   private Remarks() {}
 
-  static void print(SplitLine.Outcome outcome, SplitLine.Request request, Output output) {
+  static void print(SplitLine.SplitOutcome outcome, SplitLine.SplitRequest request, Output output) {
     LineRemarks.on(outcome.score(), outcome.brief().line(), request.line())
         .forEach(remark -> output.err().println(remark));
   }

@@ -8,15 +8,15 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
+import stafette.ask.LineRequest;
+import stafette.ask.TempoWish;
+import stafette.keep.LimitsInForce;
 import stafette.limits.Assurance;
 import stafette.score.BarChoice;
 import stafette.score.LineChoice;
 import stafette.score.ToneChoice;
 import stafette.score.Tremolo;
-import stafette.work.LimitsInForce;
-import stafette.work.LineRequest;
-import stafette.work.Refusal;
-import stafette.work.TempoWish;
+import stafette.words.Refusal;
 
 /** Options that say which line is meant, how it is read, and by which limits. */
 final class ScoreOptions {

@@ -7,10 +7,10 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import stafette.check.JudgedPlan;
-import stafette.work.OpenScore;
-import stafette.work.Outputs;
+import stafette.keep.OpenScore;
+import stafette.keep.Outputs;
+import stafette.words.Refusal;
 import stafette.work.PrintSheet;
-import stafette.work.Refusal;
 
 /** Options that ask for a sheet to rehearse from. */
 final class SheetOptions {
@@ -34,7 +34,7 @@ final class SheetOptions {
 
   /** Says before the search what would make printing impossible after it. */
   void refuseWhatCannotBe(PictureOptions picture, Outputs outputs) throws Refusal {
-    Optional<PrintSheet.Request> request = request(picture);
+    Optional<PrintSheet.SheetRequest> request = request(picture);
     if (request.isPresent()) {
       request.get().refuseWhatCannotBe(outputs);
     } else if (date != null) {
@@ -44,16 +44,18 @@ final class SheetOptions {
 
   void print(JudgedPlan judged, OpenScore score, PictureOptions picture, Output output)
       throws Refusal {
-    Optional<PrintSheet.Request> request = request(picture);
+    Optional<PrintSheet.SheetRequest> request = request(picture);
     if (request.isPresent()) {
       PrintSheet.print(judged, score.score().title(), request.get());
       output.out().println("Printed    " + request.get().file());
     }
   }
 
-  private Optional<PrintSheet.Request> request(PictureOptions picture) {
+  private Optional<PrintSheet.SheetRequest> request(PictureOptions picture) {
     LocalDate day = date == null ? LocalDate.now(ZoneId.systemDefault()) : date;
     return Optional.ofNullable(sheet)
-        .map(file -> new PrintSheet.Request(file, picture.sheetPaper(), day, picture.replaces()));
+        .map(
+            file ->
+                new PrintSheet.SheetRequest(file, picture.sheetPaper(), day, picture.replaces()));
   }
 }

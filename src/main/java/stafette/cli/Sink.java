@@ -29,11 +29,11 @@ final class Sink extends FilterOutputStream {
     attempt(out::flush);
   }
 
-  private interface Step {
+  private interface SinkAction {
     void run() throws IOException;
   }
 
-  private void attempt(Step step) throws IOException {
+  private void attempt(SinkAction step) throws IOException {
     try {
       step.run();
     } catch (IOException e) {

@@ -7,12 +7,12 @@ import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
+import stafette.ask.SoundWish;
+import stafette.keep.LimitsInForce;
+import stafette.keep.Outputs;
 import stafette.time.Rational;
-import stafette.work.LimitsInForce;
-import stafette.work.Outputs;
+import stafette.words.Refusal;
 import stafette.work.PlayPlan;
-import stafette.work.Refusal;
-import stafette.work.SoundWish;
 
 /** Options that say what is to be heard, and in which file. */
 final class SoundOptions {
@@ -82,22 +82,22 @@ final class SoundOptions {
 
   /** Says before the search what would make it impossible to play after it. */
   void refuseWhatCannotBe(boolean replace, Outputs outputs) throws Refusal {
-    Optional<PlayPlan.Request> request = request(replace);
+    Optional<PlayPlan.SoundRequest> request = request(replace);
     if (request.isPresent()) {
       request.get().refuseWhatCannotBe(outputs);
     }
   }
 
-  void play(PlayPlan.Piece what, LimitsInForce limits, boolean replace, Output output)
+  void play(PlayPlan.PlayedPiece what, LimitsInForce limits, boolean replace, Output output)
       throws Refusal {
-    Optional<PlayPlan.Request> request = request(replace);
+    Optional<PlayPlan.SoundRequest> request = request(replace);
     if (request.isPresent()) {
       PlayPlan.Heard heard = PlayPlan.play(what, limits, request.get());
       output.out().print(SoundText.of(what, request.get(), heard));
     }
   }
 
-  private Optional<PlayPlan.Request> request(boolean replace) throws Refusal {
+  private Optional<PlayPlan.SoundRequest> request(boolean replace) throws Refusal {
     if (sound == null) {
       Map<String, Boolean> others = new LinkedHashMap<>();
       others.put("--with-score", withScore);
@@ -116,7 +116,7 @@ final class SoundOptions {
       return Optional.empty();
     }
     return Optional.of(
-        new PlayPlan.Request(
+        new PlayPlan.SoundRequest(
             sound,
             withScore,
             spread != OnOff.OFF,

@@ -21,7 +21,7 @@ final class SoundText {
 
   private SoundText() {}
 
-  static String of(PlayPlan.Piece what, PlayPlan.Request request, PlayPlan.Heard heard) {
+  static String of(PlayPlan.PlayedPiece what, PlayPlan.SoundRequest request, PlayPlan.Heard heard) {
     return String.format(
             Locale.ROOT,
             "Played     %s (%.1f s of music, file %.1f s)\n",
@@ -31,11 +31,12 @@ final class SoundText {
         + (heard.steps().isEmpty() ? "" : steps(what, request, heard));
   }
 
-  private static String steps(PlayPlan.Piece what, PlayPlan.Request request, PlayPlan.Heard heard) {
+  private static String steps(
+      PlayPlan.PlayedPiece what, PlayPlan.SoundRequest request, PlayPlan.Heard heard) {
     Plan plan = what.judged().plan();
     TextTable table =
         new TextTable().row("", "at", "handoff", "published", "over one", "over before");
-    for (PlayPlan.Step step : heard.steps()) {
+    for (PlayPlan.PlayStep step : heard.steps()) {
       Handoff handoff = plan.handoffs().get(step.number() - 1);
       row(
           table,
@@ -57,7 +58,7 @@ final class SoundText {
   }
 
   private static void row(
-      TextTable table, String number, String at, String names, PlayPlan.Step step) {
+      TextTable table, String number, String at, String names, PlayPlan.PlayStep step) {
     table.row(
         number,
         at,

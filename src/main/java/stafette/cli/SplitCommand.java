@@ -9,13 +9,13 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import stafette.check.ThinnedPart;
+import stafette.ask.PlayerWish;
+import stafette.check.alone.ThinnedPart;
+import stafette.keep.LimitsInForce;
+import stafette.keep.Outputs;
 import stafette.plan.Plan;
 import stafette.plan.SourceTreatment;
-import stafette.work.LimitsInForce;
-import stafette.work.Outputs;
-import stafette.work.PlayerWish;
-import stafette.work.Refusal;
+import stafette.words.Refusal;
 import stafette.work.Reports;
 import stafette.work.SideBySide;
 import stafette.work.SplitLine;
@@ -74,13 +74,13 @@ final class SplitCommand implements Callable<Integer> {
       outputs.add(planFile, writing.force());
     }
     LimitsInForce limits = line.limits();
-    SplitLine.Request request =
+    SplitLine.SplitRequest request =
         options.request(score, line, source == SourceTreatment.CUE).with(details.seats());
     int wanted = others.wanted();
     SideBySide plans = SideBySide.split(request, limits, wanted, new Waiting(output));
     Remarks.print(plans.main(), request, output);
     print(plans, request, wanted > 0);
-    SplitLine.Outcome outcome = others.taken(plans);
+    SplitLine.SplitOutcome outcome = others.taken(plans);
     if (!json && others.taken().isPresent() && plans.main().plan().isPresent()) {
       output
           .out()
@@ -107,18 +107,19 @@ final class SplitCommand implements Callable<Integer> {
   }
 
   private List<ThinnedPart> background(
-      SplitLine.Outcome outcome, SplitLine.Request request, LimitsInForce limits) throws Refusal {
+      SplitLine.SplitOutcome outcome, SplitLine.SplitRequest request, LimitsInForce limits)
+      throws Refusal {
     if (colour == null) {
       return List.of();
     }
-    ThinLine.Outcome thinned =
+    ThinLine.ThinOutcome thinned =
         ThinLine.beside(
             outcome, request, PlayerWish.parse(colour), limits, new Waiting(output)::thinning);
     talk(ThinText.beside(thinned, outcome));
     return thinned.parts();
   }
 
-  private void print(SideBySide plans, SplitLine.Request request, boolean sideBySide) {
+  private void print(SideBySide plans, SplitLine.SplitRequest request, boolean sideBySide) {
     if (json) {
       output
           .out()
@@ -128,7 +129,7 @@ final class SplitCommand implements Callable<Integer> {
                   : Reports.json(plans.main(), Options::typed));
       return;
     }
-    SplitLine.Outcome main = plans.main();
+    SplitLine.SplitOutcome main = plans.main();
     output
         .out()
         .print(

@@ -6,15 +6,15 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import stafette.ask.Allowance;
+import stafette.ask.PlayerWish;
+import stafette.keep.LimitsInForce;
 import stafette.limits.Instrument;
 import stafette.score.LineChoice;
 import stafette.score.Part;
 import stafette.score.Score;
 import stafette.score.ToneChoice;
-import stafette.work.Allowance;
-import stafette.work.LimitsInForce;
 import stafette.work.PassageToSplit;
-import stafette.work.PlayerWish;
 
 /** The command that splits a passage, ready to be pasted into a shell. */
 final class SplitInstead {

@@ -22,10 +22,10 @@ final class SplitText {
    * The check of the line against the players' instruments, then the plan, or why there is none.
    */
   static String of(
-      SplitLine.Outcome outcome,
-      List<CheckScore.Answer> answers,
+      SplitLine.SplitOutcome outcome,
+      List<CheckScore.InstrumentVerdicts> answers,
       Details details,
-      TimelineText.Ink ink) {
+      TimelineText.Shade ink) {
     return assumedTempo(outcome)
         + CheckText.one(outcome.brief().line(), answers)
         + "\n"
@@ -33,7 +33,7 @@ final class SplitText {
   }
 
   /** The line and its plan, or why there is none. */
-  static String preview(SplitLine.Outcome outcome, Details details, TimelineText.Ink ink) {
+  static String preview(SplitLine.SplitOutcome outcome, Details details, TimelineText.Shade ink) {
     return assumedTempo(outcome)
         + PlanText.line(outcome.brief().line(), Demand.usualRatePerSecond(outcome.brief().line()))
         + "\n\n"
@@ -41,7 +41,7 @@ final class SplitText {
   }
 
   /** A plan that was kept in a file, with whatever the judge has against it now. */
-  static String kept(JudgedPlan judged, Details details, TimelineText.Ink ink) {
+  static String kept(JudgedPlan judged, Details details, TimelineText.Shade ink) {
     Plan plan = judged.plan();
     StringBuilder out =
         new StringBuilder(PlanText.line(plan.line(), Demand.usualRatePerSecond(plan.line())))
@@ -54,7 +54,7 @@ final class SplitText {
 
   /** An alternative that is taken instead of the plan. */
   static String taken(
-      int number, SplitLine.Outcome outcome, Details details, TimelineText.Ink ink) {
+      int number, SplitLine.SplitOutcome outcome, Details details, TimelineText.Shade ink) {
     return "\nTaken      alternative "
         + number
         + ", "
@@ -72,11 +72,12 @@ final class SplitText {
     return out.toString();
   }
 
-  private static String assumedTempo(SplitLine.Outcome outcome) {
+  private static String assumedTempo(SplitLine.SplitOutcome outcome) {
     return outcome.score().score().tempoStated() ? "" : Figures.ASSUMED_TEMPO;
   }
 
-  private static String result(SplitLine.Outcome outcome, Details details, TimelineText.Ink ink) {
+  private static String result(
+      SplitLine.SplitOutcome outcome, Details details, TimelineText.Shade ink) {
     return outcome
         .plan()
         .map(plan -> plan(headline(outcome, plan), plan, details, ink))
@@ -84,7 +85,7 @@ final class SplitText {
   }
 
   private static String plan(
-      String headline, JudgedPlan plan, Details details, TimelineText.Ink ink) {
+      String headline, JudgedPlan plan, Details details, TimelineText.Shade ink) {
     return headline
         + "\n\n"
         + PlanText.segments(plan)
@@ -98,7 +99,7 @@ final class SplitText {
         + "\n";
   }
 
-  private static String headline(SplitLine.Outcome outcome, JudgedPlan plan) {
+  private static String headline(SplitLine.SplitOutcome outcome, JudgedPlan plan) {
     String how =
         outcome
             .result()
@@ -120,7 +121,7 @@ final class SplitText {
         outcome.searchSeconds());
   }
 
-  private static String withoutPlan(SplitLine.Outcome outcome) {
+  private static String withoutPlan(SplitLine.SplitOutcome outcome) {
     return outcome
         .result()
         .match(

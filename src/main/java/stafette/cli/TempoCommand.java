@@ -8,10 +8,10 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import stafette.ask.TempiWish;
+import stafette.words.Refusal;
 import stafette.work.CompareTempi;
-import stafette.work.Refusal;
 import stafette.work.Reports;
-import stafette.work.TempiWish;
 
 @Command(
     name = "tempo",
@@ -45,9 +45,9 @@ final class TempoCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Refusal {
-    CompareTempi.Outcome outcome =
+    CompareTempi.TempoOutcome outcome =
         CompareTempi.compare(
-            new CompareTempi.Request(
+            new CompareTempi.TempoRequest(
                 options.request(score, line, false), Optional.ofNullable(tempi)),
             line.limits(),
             () -> false,

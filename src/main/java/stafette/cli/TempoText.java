@@ -9,17 +9,17 @@ import java.util.stream.Stream;
 import stafette.check.Strain;
 import stafette.limits.Demand;
 import stafette.plan.Plan;
-import stafette.split.FastestTempo;
 import stafette.split.Reason;
-import stafette.split.TempoCell;
-import stafette.split.TempoRow;
+import stafette.split.tempo.FastestTempo;
+import stafette.split.tempo.TempoCell;
+import stafette.split.tempo.TempoRow;
 import stafette.work.CompareTempi;
 
 /** Tempo against number of players, in words. */
 final class TempoText {
   private TempoText() {}
 
-  static String of(CompareTempi.Outcome outcome) {
+  static String of(CompareTempi.TempoOutcome outcome) {
     StringBuilder out = new StringBuilder();
     if (!outcome.score().score().tempoStated()) {
       out.append("The score states no tempo; quarter = 120 is assumed (--tempo sets another).\n");
@@ -38,7 +38,7 @@ final class TempoText {
     return out.append('\n').append(Figures.CAUTION).append('\n').toString();
   }
 
-  private static String table(CompareTempi.Outcome outcome) {
+  private static String table(CompareTempi.TempoOutcome outcome) {
     int players = outcome.brief().players().size();
     TextTable table =
         new TextTable()
@@ -56,7 +56,7 @@ final class TempoText {
     return table.text(2);
   }
 
-  private static String cell(CompareTempi.Outcome outcome, TempoCell cell) {
+  private static String cell(CompareTempi.TempoOutcome outcome, TempoCell cell) {
     OptionalDouble strain = outcome.strain(cell);
     if (strain.isPresent()) {
       return Strain.percent(strain.getAsDouble());
@@ -64,7 +64,7 @@ final class TempoText {
     return cell.proven() ? "-" : "?";
   }
 
-  private static boolean hasUnknown(CompareTempi.Outcome outcome) {
+  private static boolean hasUnknown(CompareTempi.TempoOutcome outcome) {
     return outcome.table().rows().stream()
         .flatMap(row -> row.cells().stream())
         .anyMatch(cell -> cell.plan().isEmpty() && !cell.proven());

@@ -10,12 +10,12 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import stafette.ask.Allowance;
+import stafette.ask.PlayerWish;
+import stafette.keep.LimitsInForce;
+import stafette.keep.Outputs;
 import stafette.plan.Rules;
-import stafette.work.Allowance;
-import stafette.work.LimitsInForce;
-import stafette.work.Outputs;
-import stafette.work.PlayerWish;
-import stafette.work.Refusal;
+import stafette.words.Refusal;
 import stafette.work.Reports;
 import stafette.work.ThinLine;
 import stafette.work.WriteScore;
@@ -76,7 +76,7 @@ final class ThinCommand implements Callable<Integer> {
     Outputs outputs = Inputs.of(List.of(List.of(score), line.inputs(), measured));
     Optional<WriteScore.Target> target = writing.target(score, outputs);
     LimitsInForce limits = line.limits();
-    ThinLine.Outcome outcome =
+    ThinLine.ThinOutcome outcome =
         ThinLine.thin(request(), limits, () -> false, new Waiting(output)::thinning);
     if (json) {
       output.out().println(Reports.json(outcome));
@@ -91,12 +91,12 @@ final class ThinCommand implements Callable<Integer> {
     return outcome.hasFindings() ? Commands.FINDINGS : Commands.FINE;
   }
 
-  private ThinLine.Request request() throws Refusal {
+  private ThinLine.ThinRequest request() throws Refusal {
     if (players == null) {
       throw Refusal.wrongUse(
           "who shall colour the line? Write for example --players \"Trumpet 1, Clarinet 2\"");
     }
-    return new ThinLine.Request(
+    return new ThinLine.ThinRequest(
         line.request(score, false),
         PlayerWish.parse(players),
         Optional.ofNullable(playersFile),

@@ -4,7 +4,7 @@ import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import stafette.check.SegmentReport;
 import stafette.check.Strain;
-import stafette.check.ThinnedPart;
+import stafette.check.alone.ThinnedPart;
 import stafette.limits.Demand;
 import stafette.plan.Plan;
 import stafette.score.Line;
@@ -16,7 +16,7 @@ final class ThinText {
   private ThinText() {}
 
   /** The line, then each player's part. */
-  static String of(ThinLine.Outcome outcome) {
+  static String of(ThinLine.ThinOutcome outcome) {
     return (outcome.score().score().tempoStated() ? "" : Figures.ASSUMED_TEMPO)
         + PlanText.line(outcome.line(), Demand.usualRatePerSecond(outcome.line()))
         + "\n"
@@ -27,13 +27,13 @@ final class ThinText {
   }
 
   /** The parts beside a relay; of chords each tone of which has its own, they have the top tone. */
-  static String beside(ThinLine.Outcome outcome, SplitLine.Outcome relay) {
+  static String beside(ThinLine.ThinOutcome outcome, SplitLine.SplitOutcome relay) {
     boolean eachTone = relay.brief().lines().stream().distinct().count() > 1;
     return (eachTone ? "\nOf the top tone:\n" : "") + parts(outcome);
   }
 
   /** Each player's part. */
-  private static String parts(ThinLine.Outcome outcome) {
+  private static String parts(ThinLine.ThinOutcome outcome) {
     StringBuilder out = new StringBuilder();
     for (ThinnedPart part : outcome.parts()) {
       boolean finished = !outcome.unfinished().contains(part.player().name());
@@ -43,7 +43,7 @@ final class ThinText {
   }
 
   /** Whose search was stopped, a line for each. */
-  static String unfinished(ThinLine.Outcome outcome) {
+  static String unfinished(ThinLine.ThinOutcome outcome) {
     return outcome.parts().stream()
         .map(part -> part.player().name())
         .filter(outcome.unfinished()::contains)
@@ -62,7 +62,7 @@ final class ThinText {
     }
     Line line = part.whole();
     TextTable table = new TextTable().row("from", "to", "notes", "kept", "pattern");
-    for (ThinnedPart.Stretch stretch : part.stretches()) {
+    for (ThinnedPart.ThinnedStretch stretch : part.stretches()) {
       table.row(
           PlanText.at(line, stretch.first()),
           PlanText.at(line, stretch.last()),

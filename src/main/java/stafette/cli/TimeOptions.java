@@ -1,7 +1,7 @@
 package stafette.cli;
 
 import picocli.CommandLine.Option;
-import stafette.work.Refusal;
+import stafette.words.Refusal;
 
 /** How long a command may search. */
 final class TimeOptions {

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import stafette.check.SegmentReport;
 import stafette.check.Verdict;
-import stafette.plan.Busy;
+import stafette.plan.GivenPassages;
 import stafette.plan.Plan;
 import stafette.plan.Player;
 import stafette.plan.Segment;
@@ -23,12 +23,12 @@ final class TimelineText {
   private final Plan plan;
   private final Verdict verdict;
   private final int width;
-  private final Ink ink;
+  private final Shade ink;
   private final int nameWidth;
   private final int perBeat;
 
   /** How cells look. */
-  enum Ink {
+  enum Shade {
     BLOCKS("░▒▓█", '╱', '·'),
     ASCII(".:=#", '/', ' ');
 
@@ -36,7 +36,7 @@ final class TimelineText {
     private final char busy;
     private final char beat;
 
-    Ink(String strain, char busy, char beat) {
+    Shade(String strain, char busy, char beat) {
       this.strain = strain;
       this.busy = busy;
       this.beat = beat;
@@ -57,7 +57,7 @@ final class TimelineText {
    *
    * @param width how many characters a row may have
    */
-  TimelineText(Plan plan, Verdict verdict, int width, Ink ink) {
+  TimelineText(Plan plan, Verdict verdict, int width, Shade ink) {
     this.plan = plan;
     this.verdict = verdict;
     this.width = width;
@@ -191,7 +191,7 @@ final class TimelineText {
   private boolean isBusy(Player player, Span column) {
     long from = plan.line().micros(column.start());
     long to = plan.line().micros(column.end());
-    for (Busy busy : player.busy()) {
+    for (GivenPassages busy : player.busy()) {
       if (busy.fromMicros() < to && from < busy.toMicros()) {
         return true;
       }

@@ -3,7 +3,7 @@ package stafette.cli;
 import java.util.Locale;
 import java.util.function.Consumer;
 import stafette.split.Splitter;
-import stafette.split.Thinner;
+import stafette.split.thin.Thinner;
 import stafette.work.CompareTempi;
 
 /** Tells now and then, beside the results, how a search that takes long is getting on. */
@@ -29,7 +29,7 @@ final class Waiting implements Consumer<Splitter.Progress> {
   }
 
   /** Of background parts. */
-  void thinning(Thinner.Progress progress) {
+  void thinning(Thinner.ThinProgress progress) {
     tell(
         progress.player().name()
             + ", stretch "
@@ -40,7 +40,7 @@ final class Waiting implements Consumer<Splitter.Progress> {
   }
 
   /** Of several tempi. */
-  void comparing(CompareTempi.Progress progress) {
+  void comparing(CompareTempi.TempiProgress progress) {
     tell(progress.searched() + " searches at several tempi done");
   }
 

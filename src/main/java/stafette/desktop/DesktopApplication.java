@@ -10,9 +10,9 @@ import javafx.stage.Stage;
 import stafette.desktop.texts.Texts;
 import stafette.desktop.window.Dialogs;
 import stafette.desktop.window.MainWindow;
-import stafette.work.LimitsInForce;
-import stafette.work.Refusal;
-import stafette.work.Remembered;
+import stafette.keep.LimitsInForce;
+import stafette.keep.Remembered;
+import stafette.words.Refusal;
 
 /** The desktop as the toolkit starts it. */
 public final class DesktopApplication extends Application {

@@ -7,9 +7,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
-import stafette.check.Ease;
-import stafette.check.Judged;
-import stafette.check.Thinning;
+import stafette.check.alone.Ease;
+import stafette.check.alone.LineVerdict;
+import stafette.check.alone.Thinning;
 import stafette.json.Means.Above;
 import stafette.json.Means.Items;
 import stafette.json.Means.Least;
@@ -60,7 +60,7 @@ public record CheckJson(@Means("Passages.") List<PassageJson> passages) {
      * @param judged one for each technique that applies, of one instrument or several
      * @param command that splits it, if there is one
      */
-    public static PassageJson of(Line line, List<Judged> judged, Optional<String> command) {
+    public static PassageJson of(Line line, List<LineVerdict> judged, Optional<String> command) {
       int last = line.count() - 1;
       return new PassageJson(
           line.source().part(),
@@ -120,7 +120,7 @@ public record CheckJson(@Means("Passages.") List<PassageJson> passages) {
       @Means(
               "How far to trust the figure: A measured and published, B stated by an expert and seen, C secondary or from memory, D no source.")
           Grade grade) {
-    static JudgedJson of(Judged judged) {
+    static JudgedJson of(LineVerdict judged) {
       OptionalDouble lasts = judged.lastsSeconds();
       return new JudgedJson(
           judged.instrument().name(),
@@ -144,12 +144,12 @@ public record CheckJson(@Means("Passages.") List<PassageJson> passages) {
       @Means("As in the tables of limits.") String instrument,
       @Means("Of its best technique.") Ease verdict,
       @Means("Its best technique.") String technique) {
-    private static final Comparator<Judged> EASIEST =
-        Comparator.comparing(Judged::ease).thenComparing(Judged::strain);
+    private static final Comparator<LineVerdict> EASIEST =
+        Comparator.comparing(LineVerdict::ease).thenComparing(LineVerdict::strain);
 
     /** In the order in which they were judged. */
-    static List<BestJson> ofEach(List<Judged> judged) {
-      Map<String, Judged> best = new LinkedHashMap<>();
+    static List<BestJson> ofEach(List<LineVerdict> judged) {
+      Map<String, LineVerdict> best = new LinkedHashMap<>();
       judged.forEach(
           row ->
               best.merge(

@@ -9,7 +9,7 @@ import java.lang.reflect.Type;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import stafette.limits.Spelling;
+import stafette.limits.TypedNames;
 import stafette.words.Sentence;
 
 /**
@@ -34,7 +34,7 @@ record Fitting(boolean closed) {
     List<String> names = members.stream().map(Member::name).toList();
     for (String name : found.keySet()) {
       if (!names.contains(name)) {
-        List<String> near = Spelling.nearest(name, names);
+        List<String> near = TypedNames.nearest(name, names);
         spot.tell(
             Sentence.of(
                 "'{0}' is not known here; use {1}",

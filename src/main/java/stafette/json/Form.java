@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import stafette.limits.Grade;
-import stafette.limits.Spelling;
+import stafette.limits.TypedNames;
 import stafette.score.ToneChoice;
 import stafette.time.BeatUnit;
 import stafette.time.Rational;
@@ -66,7 +66,7 @@ record Form<T>(
         Form::word,
         text ->
             Arrays.<Object>stream(type.getEnumConstants())
-                .filter(value -> Spelling.same(word(value), text))
+                .filter(value -> TypedNames.same(word(value), text))
                 .findFirst(),
         Sentence.list(wordsOf(type)),
         wordsOf(type).get(0));

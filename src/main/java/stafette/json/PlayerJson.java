@@ -22,7 +22,7 @@ import stafette.limits.Demand;
 import stafette.limits.Instrument;
 import stafette.limits.Range;
 import stafette.plan.Brief;
-import stafette.plan.Busy;
+import stafette.plan.GivenPassages;
 import stafette.plan.Player;
 import stafette.plan.Seat;
 import stafette.score.Line;
@@ -117,15 +117,16 @@ record PlayerJson(
           double from,
       @Means("End of its last sound, seconds.") double to,
       @Means("Onsets of its strokes, seconds; slurred ones left out.") List<Double> strokes) {
-    static BusyJson of(Busy busy) {
+    static BusyJson of(GivenPassages busy) {
       return new BusyJson(
           LineJson.ofMicros(busy.fromMicros()),
           LineJson.ofMicros(busy.toMicros()),
           busy.strokeMicros().stream().map(LineJson::ofMicros).toList());
     }
 
-    Busy busy() {
-      return new Busy(micros(from), micros(to), strokes.stream().map(BusyJson::micros).toList());
+    GivenPassages busy() {
+      return new GivenPassages(
+          micros(from), micros(to), strokes.stream().map(BusyJson::micros).toList());
     }
 
     private static long micros(double seconds) {

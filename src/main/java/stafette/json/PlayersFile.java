@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import stafette.limits.Catalogue;
 import stafette.limits.Instrument;
-import stafette.limits.Spelling;
+import stafette.limits.TypedNames;
 import stafette.plan.Seat;
 import stafette.words.Sentence;
 import stafette.words.UnreadableFile;
@@ -71,7 +71,7 @@ public record PlayersFile(Map<String, Instrument> players, Map<String, Seat> sea
   /** The instrument of a player of that name, whatever its case. */
   public Optional<Instrument> of(String player) {
     return players.entrySet().stream()
-        .filter(entry -> Spelling.same(entry.getKey(), player))
+        .filter(entry -> TypedNames.same(entry.getKey(), player))
         .map(Map.Entry::getValue)
         .findFirst();
   }

@@ -14,10 +14,10 @@ import stafette.plan.Brief;
 import stafette.plan.Plan;
 import stafette.plan.Player;
 import stafette.score.Line;
-import stafette.split.FastestTempo;
-import stafette.split.TempoCell;
-import stafette.split.TempoRow;
-import stafette.split.TempoTable;
+import stafette.split.tempo.FastestTempo;
+import stafette.split.tempo.TempoCell;
+import stafette.split.tempo.TempoRow;
+import stafette.split.tempo.TempoTable;
 import stafette.time.TempoMark;
 
 /** Tempo against number of players. */

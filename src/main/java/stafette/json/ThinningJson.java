@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import stafette.check.SegmentReport;
-import stafette.check.ThinnedPart;
-import stafette.check.Thinning;
+import stafette.check.alone.ThinnedPart;
+import stafette.check.alone.Thinning;
 import stafette.json.Means.Items;
 import stafette.json.Means.Least;
 import stafette.plan.Plan;
@@ -80,7 +80,7 @@ public record ThinningJson(
       @Means("Where its last stroke stands.") PlaceJson to,
       @Means("How many the line has there.") @Least(1) int strokes,
       @Means("How many are kept.") @Least(0) int kept) {
-    static StretchJson of(Line line, ThinnedPart.Stretch stretch) {
+    static StretchJson of(Line line, ThinnedPart.ThinnedStretch stretch) {
       return new StretchJson(
           stretch.pattern(),
           stretch.first(),

@@ -73,13 +73,13 @@ public final class Catalogue {
 
   /** Up to three names of instruments that are likest to a text, or whose other names are. */
   public List<String> nearest(String name) {
-    List<String> likest = Spelling.nearest(name, byName.keySet());
+    List<String> likest = TypedNames.nearest(name, byName.keySet());
     if (!likest.isEmpty()) {
       return likest;
     }
     List<String> aliases =
         byName.values().stream().flatMap(instrument -> instrument.aliases().stream()).toList();
-    return Spelling.nearest(name, aliases).stream()
+    return TypedNames.nearest(name, aliases).stream()
         .flatMap(alias -> find(alias).stream())
         .map(Instrument::name)
         .distinct()
@@ -103,7 +103,7 @@ public final class Catalogue {
   /** The technique of an instrument, its name typed with or without accents. */
   public static Optional<Technique> technique(Instrument instrument, String name) {
     return instrument.techniques().stream()
-        .filter(technique -> Spelling.same(technique.name(), name))
+        .filter(technique -> TypedNames.same(technique.name(), name))
         .findFirst();
   }
 

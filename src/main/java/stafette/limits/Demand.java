@@ -186,7 +186,7 @@ public final class Demand {
     return true;
   }
 
-  private static boolean slursFit(Technique.Slurs slurs, Line line) {
+  private static boolean slursFit(Technique.SlurUse slurs, Line line) {
     return switch (slurs) {
       case ANY -> true;
       case NONE -> line.strokes().stream().noneMatch(Stroke::slurred);

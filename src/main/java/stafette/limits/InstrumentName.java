@@ -64,7 +64,7 @@ record InstrumentName(String written, Set<String> base, String key) {
   }
 
   static InstrumentName of(String text) {
-    String plain = TOGETHER.matcher(Spelling.plain(text)).replaceAll(" ");
+    String plain = TOGETHER.matcher(TypedNames.plain(text)).replaceAll(" ");
     List<String> words =
         Arrays.stream(plain.split(" "))
             .map(InstrumentName::unglued)

@@ -24,7 +24,7 @@ public record Technique(
     String name,
     Act act,
     Pitches pitches,
-    Slurs slurs,
+    SlurUse slurs,
     Groups groups,
     boolean twinStrings,
     boolean expected,
@@ -53,7 +53,7 @@ public record Technique(
   }
 
   /** Which lines a technique takes as to their slurs. */
-  public enum Slurs {
+  public enum SlurUse {
     ANY,
     /** Only lines without a slur. */
     NONE,

@@ -21,10 +21,10 @@ public sealed interface PlanEdit {
   Optional<List<Turn>> applied(Plan plan);
 
   /** Asks what is asked of the kind at hand. */
-  <T> T match(Kinds<T> kinds);
+  <T> T match(EditKinds<T> kinds);
 
   /** What is asked of each kind. */
-  interface Kinds<T> {
+  interface EditKinds<T> {
     T move(Move move);
 
     T give(Give give);
@@ -62,7 +62,7 @@ public sealed interface PlanEdit {
     }
 
     @Override
-    public <T> T match(Kinds<T> kinds) {
+    public <T> T match(EditKinds<T> kinds) {
       return kinds.move(this);
     }
   }
@@ -89,7 +89,7 @@ public sealed interface PlanEdit {
     }
 
     @Override
-    public <T> T match(Kinds<T> kinds) {
+    public <T> T match(EditKinds<T> kinds) {
       return kinds.give(this);
     }
   }
@@ -118,7 +118,7 @@ public sealed interface PlanEdit {
     }
 
     @Override
-    public <T> T match(Kinds<T> kinds) {
+    public <T> T match(EditKinds<T> kinds) {
       return kinds.split(this);
     }
   }
@@ -139,7 +139,7 @@ public sealed interface PlanEdit {
     }
 
     @Override
-    public <T> T match(Kinds<T> kinds) {
+    public <T> T match(EditKinds<T> kinds) {
       return kinds.join(this);
     }
   }
@@ -165,7 +165,7 @@ public sealed interface PlanEdit {
     }
 
     @Override
-    public <T> T match(Kinds<T> kinds) {
+    public <T> T match(EditKinds<T> kinds) {
       return kinds.pair(this);
     }
   }
@@ -183,7 +183,7 @@ public sealed interface PlanEdit {
     }
 
     @Override
-    public <T> T match(Kinds<T> kinds) {
+    public <T> T match(EditKinds<T> kinds) {
       return kinds.alone(this);
     }
   }

@@ -19,7 +19,7 @@ public record Player(
     Instrument instrument,
     Optional<String> part,
     List<Skill> skills,
-    List<Busy> busy) {
+    List<GivenPassages> busy) {
   public Player {
     skills = List.copyOf(skills);
     busy = List.copyOf(busy);

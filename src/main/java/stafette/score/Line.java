@@ -118,7 +118,7 @@ public final class Line {
       Stroke stroke = strokes.get(i);
       onsets[i] = clock.micros(stroke.onset());
       ends[i] = clock.micros(stroke.span().end());
-      LineClock.Beat beat = clock.beat(stroke.onset());
+      LineClock.BeatOnClock beat = clock.beat(stroke.onset());
       sameBeat[i] = i > 0 && beat.start().equals(beatBefore);
       beats[i] = sameBeat[i] ? beats[i - 1] : beat.micros();
       ranks[i] = beat.rank();
@@ -267,7 +267,7 @@ public final class Line {
 
   private void markThrees(int first, int last) {
     int inBeat = last - first + 1;
-    LineClock.Beat beat = clock.beat(strokes.get(first).onset());
+    LineClock.BeatOnClock beat = clock.beat(strokes.get(first).onset());
     boolean even = inBeat % 3 == 0;
     for (int i = first; even && i <= last; i++) {
       Rational share = beat.length().quarters().times(i - first).dividedBy(inBeat);

@@ -23,7 +23,7 @@ final class LineClock {
   private final Position start;
   private final Rational zeroSeconds;
   private final Map<Position, Long> micros = new ConcurrentHashMap<>();
-  private final Map<Position, Beat> beats = new ConcurrentHashMap<>();
+  private final Map<Position, BeatOnClock> beats = new ConcurrentHashMap<>();
 
   LineClock(Bars bars, TempoMap tempo, Position start) {
     this.bars = bars;
@@ -38,7 +38,7 @@ final class LineClock {
    * @param micros how long it lasts on the clock, rounded up
    * @param rank of the onset in it
    */
-  record Beat(Position start, Length length, long micros, Rank rank) {
+  record BeatOnClock(Position start, Length length, long micros, Rank rank) {
     Span span() {
       return Span.of(start, length);
     }
@@ -57,15 +57,15 @@ final class LineClock {
     return tempo.secondsAt(position).minus(zeroSeconds).times(MICROS).rounded().longValueExact();
   }
 
-  Beat beat(Position onset) {
+  BeatOnClock beat(Position onset) {
     return beats.computeIfAbsent(onset, this::reckonBeat);
   }
 
-  private Beat reckonBeat(Position onset) {
+  private BeatOnClock reckonBeat(Position onset) {
     Bar bar = bars.at(onset);
     Position first = bar.beatStart(onset);
     Length length = bar.beatLengthAt(onset);
-    return new Beat(first, length, roundedUp(Span.of(first, length)), bars.rankOf(onset));
+    return new BeatOnClock(first, length, roundedUp(Span.of(first, length)), bars.rankOf(onset));
   }
 
   private long roundedUp(Span beat) {

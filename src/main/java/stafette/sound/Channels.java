@@ -21,18 +21,18 @@ final class Channels {
 
   private Channels() {}
 
-  private record Sound(int program, boolean background) {}
+  private record ChannelUse(int program, boolean background) {}
 
   /** The channel of each voice. */
-  static int[] of(List<Voice> voices) {
-    Map<Sound, List<Integer>> groups = groups(voices, 1);
+  static int[] of(List<SoundingVoice> voices) {
+    Map<ChannelUse, List<Integer>> groups = groups(voices, 1);
     if (groups.size() > FREE.size()) {
       groups = groups(voices, FAMILY);
     }
-    Map<Sound, Integer> shares = shares(groups);
+    Map<ChannelUse, Integer> shares = shares(groups);
     int[] channels = new int[voices.size()];
     int used = 0;
-    for (Map.Entry<Sound, List<Integer>> group : groups.entrySet()) {
+    for (Map.Entry<ChannelUse, List<Integer>> group : groups.entrySet()) {
       int share = shares.getOrDefault(group.getKey(), 1);
       for (int i = 0; i < group.getValue().size(); i++) {
         channels[group.getValue().get(i)] = FREE.get((used + i % share) % FREE.size());
@@ -45,12 +45,12 @@ final class Channels {
     return channels;
   }
 
-  private static Map<Sound, List<Integer>> groups(List<Voice> voices, int programs) {
-    Map<Sound, List<Integer>> groups = new LinkedHashMap<>();
+  private static Map<ChannelUse, List<Integer>> groups(List<SoundingVoice> voices, int programs) {
+    Map<ChannelUse, List<Integer>> groups = new LinkedHashMap<>();
     for (int i = 0; i < voices.size(); i++) {
-      Voice voice = voices.get(i);
+      SoundingVoice voice = voices.get(i);
       if (voice.drum().isEmpty()) {
-        Sound sound = new Sound(voice.program() / programs, voice.background());
+        ChannelUse sound = new ChannelUse(voice.program() / programs, voice.background());
         groups.computeIfAbsent(sound, key -> new ArrayList<>()).add(i);
       }
     }
@@ -58,10 +58,10 @@ final class Channels {
   }
 
   /** One channel for each group; what is left, to those whose players share most. */
-  private static Map<Sound, Integer> shares(Map<Sound, List<Integer>> groups) {
-    Map<Sound, Integer> shares = new LinkedHashMap<>();
+  private static Map<ChannelUse, Integer> shares(Map<ChannelUse, List<Integer>> groups) {
+    Map<ChannelUse, Integer> shares = new LinkedHashMap<>();
     groups.keySet().forEach(sound -> shares.put(sound, 1));
-    Comparator<Sound> crowd =
+    Comparator<ChannelUse> crowd =
         Comparator.comparingDouble(
             sound ->
                 (double) groups.getOrDefault(sound, List.of()).size()

@@ -1,42 +1,42 @@
 package stafette.sound;
 
 import java.util.List;
-import stafette.limits.Spelling;
+import stafette.limits.TypedNames;
 
 /** The percussion keys of General MIDI, level 1 (MIDI Manufacturers Association 1991). */
 final class Drums {
   private static final int SNARE = 38;
 
-  private static final List<Drum> KEYS =
+  private static final List<PercussionKey> KEYS =
       List.of(
-          new Drum("bass drum", 36),
-          new Drum("gran cassa", 36),
-          new Drum("side stick", 37),
-          new Drum("snare", SNARE),
-          new Drum("tom", 47),
-          new Drum("suspended cymbal", 51),
-          new Drum("cymbal", 49),
-          new Drum("tambourine", 54),
-          new Drum("cowbell", 56),
-          new Drum("bongo", 60),
-          new Drum("conga", 63),
-          new Drum("timbales", 65),
-          new Drum("castanets", 75),
-          new Drum("wood block", 76),
-          new Drum("triangle", 81),
-          new Drum("tam tam", 52),
-          new Drum("gong", 52));
+          new PercussionKey("bass drum", 36),
+          new PercussionKey("gran cassa", 36),
+          new PercussionKey("side stick", 37),
+          new PercussionKey("snare", SNARE),
+          new PercussionKey("tom", 47),
+          new PercussionKey("suspended cymbal", 51),
+          new PercussionKey("cymbal", 49),
+          new PercussionKey("tambourine", 54),
+          new PercussionKey("cowbell", 56),
+          new PercussionKey("bongo", 60),
+          new PercussionKey("conga", 63),
+          new PercussionKey("timbales", 65),
+          new PercussionKey("castanets", 75),
+          new PercussionKey("wood block", 76),
+          new PercussionKey("triangle", 81),
+          new PercussionKey("tam tam", 52),
+          new PercussionKey("gong", 52));
 
   private Drums() {}
 
-  private record Drum(String name, int key) {}
+  private record PercussionKey(String name, int key) {}
 
   /** The key for an instrument without pitch; that of the snare drum if it has none of its own. */
   static int key(String name) {
-    String plain = Spelling.plain(name);
+    String plain = TypedNames.plain(name);
     return KEYS.stream()
         .filter(drum -> plain.contains(drum.name()))
-        .mapToInt(Drum::key)
+        .mapToInt(PercussionKey::key)
         .findFirst()
         .orElse(SNARE);
   }

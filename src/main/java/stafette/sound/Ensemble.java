@@ -1,8 +1,8 @@
 package stafette.sound;
 
 import java.util.Map;
-import stafette.check.Acoustics;
-import stafette.check.OnsetSpread;
+import stafette.check.ear.Acoustics;
+import stafette.check.ear.OnsetSpread;
 import stafette.plan.Player;
 import stafette.plan.Seat;
 

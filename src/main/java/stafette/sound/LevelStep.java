@@ -81,7 +81,7 @@ public record LevelStep(Handoff handoff, OptionalDouble overOne, OptionalDouble 
       int alone) {
     LevelStep step() {
       Handoff handoff = new Handoff(leaves, enters);
-      Optional<Stretch> both =
+      Optional<MeasuredStretch> both =
           handoff.shared() < 1
               ? Optional.empty()
               : stretch(leaves, enters, enters.first(), leaves.last());
@@ -92,9 +92,9 @@ public record LevelStep(Handoff handoff, OptionalDouble overOne, OptionalDouble 
     }
 
     private OptionalDouble ratio(
-        Optional<Stretch> both,
+        Optional<MeasuredStretch> both,
         long bothFrom,
-        Optional<Stretch> other,
+        Optional<MeasuredStretch> other,
         Audio otherAudio,
         long otherFrom) {
       if (both.isEmpty() || other.isEmpty()) {
@@ -106,7 +106,7 @@ public record LevelStep(Handoff handoff, OptionalDouble overOne, OptionalDouble 
           : OptionalDouble.empty();
     }
 
-    private Optional<Stretch> before() {
+    private Optional<MeasuredStretch> before() {
       int first = enters.first();
       int from = Math.max(Math.max(alone, leaves.first()), first - MOST_STROKES_BEFORE);
       for (int j = from + 1; j < first; j++) {
@@ -120,7 +120,7 @@ public record LevelStep(Handoff handoff, OptionalDouble overOne, OptionalDouble 
     }
 
     /** Strokes that both turns play, if they are heard. */
-    private Optional<Stretch> stretch(Turn one, Turn other, int first, int last) {
+    private Optional<MeasuredStretch> stretch(Turn one, Turn other, int first, int last) {
       OptionalLong from = performer.onset(one, first);
       OptionalLong otherFrom = performer.onset(other, first);
       if (from.isEmpty() || otherFrom.isEmpty()) {
@@ -128,7 +128,7 @@ public record LevelStep(Handoff handoff, OptionalDouble overOne, OptionalDouble 
       }
       long written = writtenEnd(last) - line().onsetMicros(first);
       return Optional.of(
-          new Stretch(
+          new MeasuredStretch(
               Math.min(from.getAsLong(), otherFrom.getAsLong()),
               performer.onset(other, last + 1).orElse(otherFrom.getAsLong() + written),
               written));
@@ -143,7 +143,7 @@ public record LevelStep(Handoff handoff, OptionalDouble overOne, OptionalDouble 
   }
 
   /** Where some strokes sound within a take, and for how long they are written. */
-  private record Stretch(long fromMicros, long toMicros, long writtenMicros) {
+  private record MeasuredStretch(long fromMicros, long toMicros, long writtenMicros) {
     double meanSquare(Audio audio, long takeFromMicros) {
       return audio.energy(takeFromMicros + fromMicros, takeFromMicros + toMicros) / writtenMicros;
     }

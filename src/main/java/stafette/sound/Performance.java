@@ -23,7 +23,7 @@ import stafette.time.Span;
  *     it; what rings on after it is not counted
  */
 public record Performance(
-    List<Voice> voices, List<Note> notes, List<Take> takes, long lengthMicros) {
+    List<SoundingVoice> voices, List<Note> notes, List<Take> takes, long lengthMicros) {
   private static final double MICROS_A_SECOND = 1e6;
 
   public Performance {
@@ -62,7 +62,7 @@ public record Performance(
   static Performance of(Plan plan, Span excerpt, Hearing hearing, Stage stage) {
     Plan heard = at(plan, hearing.speed());
     Take take = new Take(heard, excerpt, hearing, 0);
-    List<Voice> voices = new ArrayList<>(stage.voices());
+    List<SoundingVoice> voices = new ArrayList<>(stage.voices());
     List<Note> notes = new ArrayList<>(new Performer(heard, excerpt, hearing, stage).notes());
     hearing
         .rest()
@@ -97,7 +97,7 @@ public record Performance(
    * voice, in order, to be muted or heard alone.
    */
   public Sequence sequence() {
-    return Tape.of(this, Clock.EVEN);
+    return Tape.of(this, TickClock.EVEN);
   }
 
   /** A Standard MIDI File in the score's bars, beats and tempo marks. */

@@ -35,11 +35,11 @@ public record RestOfScore(Score score, Map<String, Instrument> instruments) {
   }
 
   /** One voice for each part. */
-  List<Voice> voices() {
+  List<SoundingVoice> voices() {
     return score.parts().stream().map(this::voice).toList();
   }
 
-  private Voice voice(Part part) {
+  private SoundingVoice voice(Part part) {
     Instrument known = instruments.get(part.id());
     boolean drums =
         part.voices().stream()
@@ -47,12 +47,12 @@ public record RestOfScore(Score score, Map<String, Instrument> instruments) {
             .flatMap(stroke -> stroke.tones().stream())
             .anyMatch(Drum.class::isInstance);
     return known != null && known.range().isPresent() != drums
-        ? Voice.of(part.name(), known, Voice.MIDDLE, true)
-        : new Voice(
+        ? SoundingVoice.of(part.name(), known, SoundingVoice.MIDDLE, true)
+        : new SoundingVoice(
             part.name(),
             0,
             drums ? OptionalInt.of(Drums.key(part.name())) : OptionalInt.empty(),
-            Voice.MIDDLE,
+            SoundingVoice.MIDDLE,
             true);
   }
 
@@ -63,7 +63,7 @@ public record RestOfScore(Score score, Map<String, Instrument> instruments) {
    * @param first the number of the first part's voice
    */
   List<Note> notes(Plan plan, Span excerpt, int first) {
-    List<Voice> voices = voices();
+    List<SoundingVoice> voices = voices();
     List<Note> notes = new ArrayList<>();
     for (int i = 0; i < voices.size(); i++) {
       Part part = score.parts().get(i);
@@ -76,7 +76,12 @@ public record RestOfScore(Score score, Map<String, Instrument> instruments) {
   }
 
   private static void add(
-      List<Note> notes, List<Stroke> strokes, Voice voice, int number, Line clock, Span excerpt) {
+      List<Note> notes,
+      List<Stroke> strokes,
+      SoundingVoice voice,
+      int number,
+      Line clock,
+      Span excerpt) {
     long origin = clock.micros(excerpt.start());
     for (int j = 0; j < strokes.size(); j++) {
       Stroke stroke = strokes.get(j);

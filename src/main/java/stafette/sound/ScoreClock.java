@@ -17,7 +17,7 @@ import stafette.time.TempoMark;
  * Counts in the score's quarter notes, with its tempo marks and metres, so that whoever opens the
  * file sees bars and beats. Each take begins where the time of the one before leads to.
  */
-final class ScoreClock implements Clock {
+final class ScoreClock implements TickClock {
   /** A common resolution; divisible by 2, 3 and 5. */
   private static final int TICKS = 960;
 

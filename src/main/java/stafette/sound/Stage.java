@@ -14,7 +14,7 @@ import stafette.plan.Seat;
  * @param players the numbers of those who have something to play, rising
  * @param voices one for each
  */
-record Stage(List<Integer> players, List<Voice> voices) {
+record Stage(List<Integer> players, List<SoundingVoice> voices) {
   /** How far from the middle the outermost players of a roster, or seats, are placed. */
   private static final double REACH = 44;
 
@@ -36,7 +36,7 @@ record Stage(List<Integer> players, List<Voice> voices) {
                       seated
                           ? side(player, seats)
                           : players.size() == 1 ? 0 : 2.0 * i / (players.size() - 1) - 1;
-                  return Voice.of(player.name(), player.instrument(), pan(side), false);
+                  return SoundingVoice.of(player.name(), player.instrument(), pan(side), false);
                 })
             .toList());
   }
@@ -59,6 +59,6 @@ record Stage(List<Integer> players, List<Voice> voices) {
    * @param side from -1, left, to 1
    */
   private static int pan(double side) {
-    return Voice.MIDDLE + (int) Math.round(REACH * side);
+    return SoundingVoice.MIDDLE + (int) Math.round(REACH * side);
   }
 }

@@ -26,16 +26,16 @@ final class Tape {
   private static final int SEVERAL_TRACKS = 1;
 
   private final Performance performance;
-  private final Clock clock;
+  private final TickClock clock;
   private final int[] channels;
 
-  private Tape(Performance performance, Clock clock) {
+  private Tape(Performance performance, TickClock clock) {
     this.performance = performance;
     this.clock = clock;
     channels = Channels.of(performance.voices());
   }
 
-  static Sequence of(Performance performance, Clock clock) {
+  static Sequence of(Performance performance, TickClock clock) {
     try {
       Sequence sequence = new Sequence(Sequence.PPQ, clock.resolution());
       new Tape(performance, clock).write(sequence);
@@ -73,14 +73,15 @@ final class Tape {
     }
   }
 
-  private static void setUp(Track track, Voice voice, int channel) {
+  private static void setUp(Track track, SoundingVoice voice, int channel) {
     track.add(Messages.name(voice.name()));
     if (channel != Channels.PERCUSSION) {
       track.add(Messages.program(channel, voice.program()));
     }
     boolean percussion = channel == Channels.PERCUSSION;
-    track.add(Messages.control(channel, VOLUME, percussion ? Voice.FULL_VOLUME : voice.volume()));
-    track.add(Messages.control(channel, PAN, percussion ? Voice.MIDDLE : voice.pan()));
+    track.add(
+        Messages.control(channel, VOLUME, percussion ? SoundingVoice.FULL_VOLUME : voice.volume()));
+    track.add(Messages.control(channel, PAN, percussion ? SoundingVoice.MIDDLE : voice.pan()));
     track.add(Messages.control(channel, REVERB, 0));
     track.add(Messages.control(channel, CHORUS, 0));
   }
@@ -115,7 +116,7 @@ final class Tape {
   }
 
   private Note softened(Note note) {
-    Voice voice = performance.voices().get(note.voice());
+    SoundingVoice voice = performance.voices().get(note.voice());
     return voice.background() && voice.drum().isPresent() ? note.softerBy(BACKGROUND_DRUM) : note;
   }
 }

@@ -89,7 +89,7 @@ record Touch(int velocity, double share) {
    * @param next the voice's next onset; it ends before that, or with it under a slur
    */
   static List<Note> notes(
-      Stroke stroke, Voice voice, int number, long from, long writtenEnd, long next) {
+      Stroke stroke, SoundingVoice voice, int number, long from, long writtenEnd, long next) {
     Touch touch = of(stroke);
     List<Note> notes = new ArrayList<>();
     long each = graceMicros(stroke, writtenEnd - from);
@@ -127,7 +127,7 @@ record Touch(int velocity, double share) {
         : Math.max(GAP_MICROS, Math.min(LONGEST_GRACE_MICROS, written / (2L * count)));
   }
 
-  private static void add(List<Note> notes, List<Tone> tones, Voice voice, Note like) {
+  private static void add(List<Note> notes, List<Tone> tones, SoundingVoice voice, Note like) {
     for (Tone tone : tones) {
       OptionalInt key = voice.key(tone);
       if (key.isPresent()) {

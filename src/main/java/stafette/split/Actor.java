@@ -10,14 +10,14 @@ import java.util.List;
  * @param index among all actors
  * @param members one or two
  */
-record Actor(int index, List<Member> members) {
+record Actor(int index, List<ActorMember> members) {
   /**
    * A player of a kind with one of its techniques.
    *
    * @param kind index among the kinds
    * @param skill index among the kind's techniques
    */
-  record Member(int kind, int skill) {}
+  record ActorMember(int kind, int skill) {}
 
   Actor {
     members = List.copyOf(members);
@@ -25,16 +25,16 @@ record Actor(int index, List<Member> members) {
 
   /** All actors: single players first, then pairs if hockets are allowed. */
   static List<Actor> all(List<PlayerKind> kinds, boolean pairs) {
-    List<Member> single = new ArrayList<>();
+    List<ActorMember> single = new ArrayList<>();
     for (int kind = 0; kind < kinds.size(); kind++) {
       for (int skill = 0; skill < kinds.get(kind).player().skills().size(); skill++) {
-        single.add(new Member(kind, skill));
+        single.add(new ActorMember(kind, skill));
       }
     }
     List<Actor> actors = new ArrayList<>();
     single.forEach(member -> actors.add(new Actor(actors.size(), List.of(member))));
-    for (Member first : pairs ? single : List.<Member>of()) {
-      for (Member second : single) {
+    for (ActorMember first : pairs ? single : List.<ActorMember>of()) {
+      for (ActorMember second : single) {
         if (first.kind() != second.kind() || kinds.get(first.kind()).members().size() > 1) {
           actors.add(new Actor(actors.size(), List.of(first, second)));
         }
@@ -58,7 +58,7 @@ record Actor(int index, List<Member> members) {
   /** How many players of a kind it takes. */
   int needs(int kind) {
     int needs = 0;
-    for (Member member : members) {
+    for (ActorMember member : members) {
       needs += member.kind() == kind ? 1 : 0;
     }
     return needs;

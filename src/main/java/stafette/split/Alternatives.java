@@ -45,7 +45,7 @@ public record Alternatives(List<Alternative> kept, List<Dropped> dropped) {
   public record Dropped(Favour favour, Sentence why) {}
 
   /** Searches a brief; {@code left} searches are to come at most, this one included. */
-  public interface Search {
+  public interface FavourSearch {
     SplitResult best(Brief brief, int left);
   }
 
@@ -60,12 +60,12 @@ public record Alternatives(List<Alternative> kept, List<Dropped> dropped) {
    * @param base weights that favour nothing
    * @param most how many are wanted; no more searches are made once there are so many
    */
-  public static Alternatives to(Plan main, Weights base, int most, Search search) {
+  public static Alternatives to(Plan main, Weights base, int most, FavourSearch search) {
     return to(main, others(main), base, most, search);
   }
 
   /** The same for a plan that need not be the best: what it favours itself comes first. */
-  public static Alternatives toAny(Plan main, Weights base, int most, Search search) {
+  public static Alternatives toAny(Plan main, Weights base, int most, FavourSearch search) {
     List<Favour> favours = new ArrayList<>();
     favours.add(main.brief().rules().favour());
     favours.addAll(others(main));
@@ -79,7 +79,7 @@ public record Alternatives(List<Alternative> kept, List<Dropped> dropped) {
   }
 
   private static Alternatives to(
-      Plan main, List<Favour> favours, Weights base, int most, Search search) {
+      Plan main, List<Favour> favours, Weights base, int most, FavourSearch search) {
     List<Alternative> kept = new ArrayList<>();
     List<Dropped> dropped = new ArrayList<>();
     for (int i = 0; i < favours.size() && kept.size() < most; i++) {

@@ -14,7 +14,7 @@ final class Bounds {
   private static final int MOST_KEPT = 64;
 
   private final Brief brief;
-  private final List<Relay> relays;
+  private final List<RelayOffers> relays;
   private final Map<List<Object>, Relaxation> known =
       new LinkedHashMap<>(MOST_KEPT, 0.75f, true) {
         @Override
@@ -23,17 +23,17 @@ final class Bounds {
         }
       };
 
-  Bounds(Brief brief, List<Relay> relays) {
+  Bounds(Brief brief, List<RelayOffers> relays) {
     this.brief = brief;
     this.relays = relays;
   }
 
   boolean isBeyond(Crew crew) {
-    return Prices.isBeyond(crew, relays);
+    return Multipliers.isBeyond(crew, relays);
   }
 
   /** Extends the partial plans of a crew. */
-  Extension extension(Crew crew, Prices prices) {
+  Extension extension(Crew crew, Multipliers prices) {
     Relaxation[] relaxations = new Relaxation[relays.size()];
     for (int relay = 0; relay < relaxations.length; relay++) {
       relaxations[relay] = of(crew, relays.get(relay), prices);
@@ -43,7 +43,7 @@ final class Bounds {
     return new Extension(crew, relays, relaxations, prices, doubled, turnsApart, mustKeep());
   }
 
-  private Relaxation of(Crew crew, Relay relay, Prices prices) {
+  private Relaxation of(Crew crew, RelayOffers relay, Multipliers prices) {
     boolean alone = relays.size() == 1;
     if (!prices.isFree()) {
       return new Relaxation(crew, relay, prices, alone);
@@ -67,11 +67,11 @@ final class Bounds {
     long[] least = new long[crew.kinds().size()];
     Arrays.fill(least, Relaxation.NEVER_MICRO);
     long whole = 0;
-    for (Relay relay : relays) {
-      whole += of(crew, relay, Prices.none(crew.kinds())).whole();
+    for (RelayOffers relay : relays) {
+      whole += of(crew, relay, Multipliers.none(crew.kinds())).whole();
     }
-    for (Relay relay : relays) {
-      Relaxation relaxed = of(crew, relay, Prices.none(crew.kinds()));
+    for (RelayOffers relay : relays) {
+      Relaxation relaxed = of(crew, relay, Multipliers.none(crew.kinds()));
       long[] here = TakingPart.leastByKind(relay, relaxed, least.length);
       for (int kind = 0; kind < least.length; kind++) {
         least[kind] = Math.min(least[kind], whole - relaxed.whole() + here[kind]);

@@ -69,7 +69,7 @@ record Crew(List<PlayerKind> kinds, List<Integer> counts) {
 
   /** Whether the crew can muster an actor. */
   boolean has(Actor actor) {
-    for (Actor.Member member : actor.members()) {
+    for (Actor.ActorMember member : actor.members()) {
       if (actor.needs(member.kind()) > counts.get(member.kind())) {
         return false;
       }
@@ -79,7 +79,7 @@ record Crew(List<PlayerKind> kinds, List<Integer> counts) {
 
   /** Whether one actor may be followed by another in which nobody plays who played in the first. */
   boolean follows(Actor actor, Actor next) {
-    for (Actor.Member member : next.members()) {
+    for (Actor.ActorMember member : next.members()) {
       int kind = member.kind();
       if (actor.needs(kind) + next.needs(kind) > counts.get(kind)) {
         return false;

@@ -11,16 +11,16 @@ import java.util.function.Function;
  */
 final class CrewQueue {
   private final Crews toCome;
-  private final Function<Crews.Made, Candidate> candidates;
-  private final PriorityQueue<Candidate> begun =
+  private final Function<Crews.Made, CrewProblem> candidates;
+  private final PriorityQueue<CrewProblem> begun =
       new PriorityQueue<>(
-          Comparator.comparingInt(Candidate::bound).thenComparing(Candidate::crew, Crew.ORDER));
+          Comparator.comparingInt(CrewProblem::bound).thenComparing(CrewProblem::crew, Crew.ORDER));
 
   /**
    * @param toCome crews that are made when their turn comes
    * @param candidates begins with one
    */
-  CrewQueue(Crews toCome, Function<Crews.Made, Candidate> candidates) {
+  CrewQueue(Crews toCome, Function<Crews.Made, CrewProblem> candidates) {
     this.toCome = toCome;
     this.candidates = candidates;
   }
@@ -32,24 +32,24 @@ final class CrewQueue {
   }
 
   /** Takes out whoever comes next; there must be somebody. */
-  Candidate next() {
+  CrewProblem next() {
     while (begun.isEmpty() || toCome.comeBefore(begun.element())) {
       begun.add(candidates.apply(toCome.next()));
     }
     return begun.remove();
   }
 
-  void add(Candidate candidate) {
+  void add(CrewProblem candidate) {
     begun.add(candidate);
   }
 
   /** Takes somebody out; false if nobody was there. */
-  boolean remove(Candidate candidate) {
+  boolean remove(CrewProblem candidate) {
     return begun.remove(candidate);
   }
 
   /** Lets go of somebody who can't have a plan that costs less. */
-  void letGo(Candidate candidate, int cost) {
+  void letGo(CrewProblem candidate, int cost) {
     if (candidate.bound() >= cost && begun.remove(candidate)) {
       candidate.close();
     }

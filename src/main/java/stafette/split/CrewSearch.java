@@ -19,10 +19,10 @@ final class CrewSearch {
   /** Labels of one place that newcomers are compared with. */
   private static final int MOST_COMPARED = 64;
 
-  private final List<Relay> relays;
+  private final List<RelayOffers> relays;
   private final Extension extension;
   private final TreeMap<Integer, Deque<Label>> open = new TreeMap<>();
-  private final Map<Place, List<Label>> settled = new HashMap<>();
+  private final Map<DominanceKey, List<Label>> settled = new HashMap<>();
   private Optional<Goal> goal = Optional.empty();
   private int made;
 
@@ -34,7 +34,7 @@ final class CrewSearch {
    */
   record Goal(Label last, int end, int cost) {}
 
-  CrewSearch(List<Relay> relays, Extension extension) {
+  CrewSearch(List<RelayOffers> relays, Extension extension) {
     this.relays = relays;
     this.extension = extension;
     extension.begin(this::add);
@@ -117,7 +117,7 @@ final class CrewSearch {
   private boolean isDominated(Label label) {
     List<Label> others =
         settled.computeIfAbsent(
-            Place.of(label, relays.get(label.relay()).count()), p -> new ArrayList<>(2));
+            DominanceKey.of(label, relays.get(label.relay()).count()), p -> new ArrayList<>(2));
     for (Label other : others) {
       if (extension.noWorse(other, label)) {
         return true;

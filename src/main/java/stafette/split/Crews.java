@@ -23,7 +23,7 @@ final class Crews {
   private static final int TOO_MANY = 1 << 20;
 
   private final List<PlayerKind> kinds;
-  private final Figures figures;
+  private final CrewFigures figures;
   private final int[] needed;
   private final long[][] strongest;
   private final PriorityQueue<Family> families =
@@ -43,13 +43,13 @@ final class Crews {
    *     for a kind that can't play
    * @param strength of a player of each kind, and what any crew needs
    */
-  record Figures(
+  record CrewFigures(
       int playerPrice,
       int mostPlayers,
       int floor,
       List<Integer> withKind,
-      Prices.Strength strength) {
-    Figures {
+      Multipliers.Strength strength) {
+    CrewFigures {
       withKind = List.copyOf(withKind);
     }
   }
@@ -64,7 +64,7 @@ final class Crews {
   /**
    * @param needed kinds of whom one player must be there, in order
    */
-  Crews(List<PlayerKind> kinds, Figures figures, int[] needed) {
+  Crews(List<PlayerKind> kinds, CrewFigures figures, int[] needed) {
     this.kinds = List.copyOf(kinds);
     this.figures = figures;
     this.needed = needed;
@@ -87,7 +87,7 @@ final class Crews {
   }
 
   /** Whether there is a crew still to come that is to be looked at before another. */
-  boolean comeBefore(Candidate candidate) {
+  boolean comeBefore(CrewProblem candidate) {
     int bound = bound();
     if (families.isEmpty() || bound != candidate.bound()) {
       return bound < candidate.bound();

@@ -14,9 +14,9 @@ import java.util.function.Consumer;
 final class Extension {
   private static final int[] NOBODY = {};
 
-  private final Relay[] relays;
+  private final RelayOffers[] relays;
   private final Relaxation[] relaxations;
-  private final Prices prices;
+  private final Multipliers prices;
   private final boolean doubled;
   private final boolean turnsApart;
   private final long mustKeep;
@@ -30,13 +30,13 @@ final class Extension {
    */
   Extension(
       Crew crew,
-      List<Relay> relays,
+      List<RelayOffers> relays,
       Relaxation[] relaxations,
-      Prices prices,
+      Multipliers prices,
       boolean doubled,
       boolean turnsApart,
       long mustKeep) {
-    this.relays = relays.toArray(new Relay[0]);
+    this.relays = relays.toArray(new RelayOffers[0]);
     this.relaxations = relaxations;
     this.prices = prices;
     this.doubled = doubled;
@@ -56,7 +56,8 @@ final class Extension {
     }
     Label.Standing[] standing = new Label.Standing[relays.length];
     Arrays.fill(standing, Label.Standing.NONE);
-    Entry entry = new Entry(Optional.empty(), standing, Crowd.rested(players), 0, -1, 0);
+    OpenEntry entry =
+        new OpenEntry(Optional.empty(), standing, PlayerStates.rested(players), 0, -1, 0);
     goOn(entry, Long.MAX_VALUE, take);
   }
 
@@ -73,7 +74,7 @@ final class Extension {
 
   /** What has been paid once the label's stretch ends with {@code end}. */
   int cost(Label label, int end) {
-    Reach reach = relays[label.relay()].reach(label.actor(), label.first());
+    StretchesFromStart reach = relays[label.relay()].reach(label.actor(), label.first());
     return label.paid() + reach.points(end);
   }
 
@@ -94,9 +95,9 @@ final class Extension {
 
   /** Finds out how far the label's stretch can go, and orders its ends by what they promise. */
   void findEnds(Label label) {
-    Relay relay = relays[label.relay()];
+    RelayOffers relay = relays[label.relay()];
     Actor actor = relay.actor(label.actor());
-    Reach reach = relay.reach(label.actor(), label.first());
+    StretchesFromStart reach = relay.reach(label.actor(), label.first());
     int[] sorted = relaxations[label.relay()].order(label.actor(), label.first());
     int[] kept = new int[sorted.length];
     int from = Math.max(label.first(), label.before() + 1);
@@ -110,7 +111,8 @@ final class Extension {
     label.tryEnds(Arrays.copyOf(kept, found));
   }
 
-  private static int farthest(Label label, Relay relay, Actor actor, Reach reach) {
+  private static int farthest(
+      Label label, RelayOffers relay, Actor actor, StretchesFromStart reach) {
     int farthest = reach.last();
     for (int member = 0; member < actor.size(); member++) {
       int own = reach.row(member).reach(label.tiredness(member), label.air(member));
@@ -128,11 +130,11 @@ final class Extension {
    * @return whether the plan is whole with it
    */
   boolean follow(Label label, int end, int enough, Consumer<Label> take) {
-    Optional<Entry> ended = ended(label, end);
+    Optional<OpenEntry> ended = ended(label, end);
     if (ended.isEmpty()) {
       return false;
     }
-    Entry entry = ended.get();
+    OpenEntry entry = ended.get();
     if (goOn(entry, enough * Relaxation.MICROPOINTS, take)) {
       return false;
     }
@@ -140,7 +142,7 @@ final class Extension {
   }
 
   /** Labels for all stretches that can be the next to begin; false if there is none to begin. */
-  private boolean goOn(Entry entry, long enough, Consumer<Label> take) {
+  private boolean goOn(OpenEntry entry, long enough, Consumer<Label> take) {
     boolean goesOn = false;
     for (int relay = 0; relay < relays.length; relay++) {
       Label.Standing standing = entry.standing()[relay];
@@ -155,7 +157,7 @@ final class Extension {
     return goesOn;
   }
 
-  private void begin(Entry entry, int relay, Consumer<Label> take) {
+  private void begin(OpenEntry entry, int relay, Consumer<Label> take) {
     if (isNext(entry, relay, 0)) {
       int[] present = relaxations[relay].present();
       for (int i = present.length - 1; i >= 0; i--) {
@@ -168,7 +170,7 @@ final class Extension {
    * Whether a relay's next stretch may be the next of all to begin, with such a stroke: the one
    * begun last is not later, and the next ones of other relays need not be earlier.
    */
-  private boolean isNext(Entry entry, int relay, int start) {
+  private boolean isNext(OpenEntry entry, int relay, int start) {
     if (relays.length == 1) {
       return true;
     }
@@ -205,22 +207,22 @@ final class Extension {
   }
 
   /** Everybody's state once the label's stretch has its end; empty if a given passage is spoilt. */
-  private Optional<Entry> ended(Label label, int end) {
-    Relay relay = relays[label.relay()];
+  private Optional<OpenEntry> ended(Label label, int end) {
+    RelayOffers relay = relays[label.relay()];
     Actor actor = relay.actor(label.actor());
-    Reach reach = relay.reach(label.actor(), label.first());
-    Crowd crowd = label.crowd().copy();
+    StretchesFromStart reach = relay.reach(label.actor(), label.first());
+    PlayerStates crowd = label.crowd().copy();
     for (int member = 0; member < actor.size(); member++) {
       int slot = crowd.slot(label.relay(), member);
       int own = relay.own(actor, member, label.first(), end);
-      State after =
+      PlayerState after =
           kinds[slot].after(
               reach.table(member),
               reach.row(member),
               own,
               label.tiredness(member),
               label.air(member),
-              turnsApart ? relay.onsetFrom(end) : State.NEVER);
+              turnsApart ? relay.onsetFrom(end) : PlayerState.NEVER);
       if (kinds[slot].hasGiven() && kinds[slot].spoils(after)) {
         return Optional.empty();
       }
@@ -233,7 +235,7 @@ final class Extension {
     standing[label.relay()] = new Label.Standing(label.actor(), end, label.earliestNext());
     long kept = label.kept() | relay.keeping().covers(actor, label.first(), end);
     return Optional.of(
-        new Entry(
+        new OpenEntry(
             Optional.of(label),
             standing,
             crowd,
@@ -242,7 +244,7 @@ final class Extension {
             kept));
   }
 
-  private void handOver(Entry entry, int relay, long enough, Consumer<Label> take) {
+  private void handOver(OpenEntry entry, int relay, long enough, Consumer<Label> take) {
     Label.Standing leaving = entry.standing()[relay];
     int end = leaving.last();
     Handoffs handoffs = relays[relay].handoffs();
@@ -260,7 +262,7 @@ final class Extension {
     }
   }
 
-  private void handOver(Entry entry, int relay, int start, long enough, Consumer<Label> take) {
+  private void handOver(OpenEntry entry, int relay, int start, long enough, Consumer<Label> take) {
     long must = relays[relay].keeping().mustCover(start);
     if ((entry.kept() & must) != must) {
       return;
@@ -283,7 +285,13 @@ final class Extension {
 
   /** Labels for all players who can be this actor. */
   private void enterAll(
-      Entry entry, int relay, int actor, int start, int before, int paid, Consumer<Label> take) {
+      OpenEntry entry,
+      int relay,
+      int actor,
+      int start,
+      int before,
+      int paid,
+      Consumer<Label> take) {
     Actor who = relays[relay].actor(actor);
     for (int slot = slots.length - 1; slot >= 0; slot--) {
       if (mayBe(entry, relay, who, 0, slot)) {
@@ -304,8 +312,8 @@ final class Extension {
    * Whether a slot's player may be a member if there is time: nobody follows themselves. Of players
    * alike in all only the first may.
    */
-  private boolean mayBe(Entry entry, int relay, Actor who, int member, int slot) {
-    Crowd crowd = entry.crowd();
+  private boolean mayBe(OpenEntry entry, int relay, Actor who, int member, int slot) {
+    PlayerStates crowd = entry.crowd();
     if (slots[slot] != who.kind(member) || crowd.isLastIn(relay, slot)) {
       return false;
     }
@@ -325,7 +333,7 @@ final class Extension {
 
   /** The label of a stretch begun, if its players are free and have the strength to go on. */
   private void enter(
-      Entry entry,
+      OpenEntry entry,
       int relay,
       Actor who,
       int start,
@@ -333,8 +341,8 @@ final class Extension {
       int paid,
       int[] chosen,
       Consumer<Label> take) {
-    Relay course = relays[relay];
-    Reach reach = course.reach(who.index(), start);
+    RelayOffers course = relays[relay];
+    StretchesFromStart reach = course.reach(who.index(), start);
     long[] tiredness = new long[who.size()];
     long[] air = new long[who.size()];
     for (int member = 0; member < who.size(); member++) {
@@ -345,13 +353,13 @@ final class Extension {
         return;
       }
       long onset = table.line().onsetMicros(own);
-      State brings = kind.at(entry.crowd().state(chosen[member]), onset);
+      PlayerState brings = kind.at(entry.crowd().state(chosen[member]), onset);
       if (kind.freeFrom(brings) > onset || brings.turnMicros() >= course.onsetFrom(start)) {
         return;
       }
       tiredness[member] = kind.tirednessEntering(brings, table, own);
       air[member] = kind.airEntering(brings, onset);
-      if (tiredness[member] > Shares.MOST
+      if (tiredness[member] > RoundedUnits.MOST
           || !reach.row(member).reaches(own, tiredness[member], air[member])) {
         return;
       }
@@ -362,7 +370,12 @@ final class Extension {
   }
 
   private static boolean goesBeyond(
-      int before, Relay course, Actor who, Reach reach, long[] tiredness, long[] air) {
+      int before,
+      RelayOffers course,
+      Actor who,
+      StretchesFromStart reach,
+      long[] tiredness,
+      long[] air) {
     if (before + 1 > reach.last()) {
       return false;
     }
@@ -378,7 +391,7 @@ final class Extension {
   }
 
   private Label begun(
-      Entry entry,
+      OpenEntry entry,
       int relay,
       Actor who,
       int start,
@@ -387,7 +400,7 @@ final class Extension {
       int[] chosen,
       long[] tiredness,
       long[] air) {
-    Crowd crowd = entry.crowd().copy();
+    PlayerStates crowd = entry.crowd().copy();
     crowd.begin(relay, chosen);
     long now = nextEntry(entry.standing(), relay, start, Math.max(start, before) + 1);
     for (int slot = 0; slot < slots.length; slot++) {
@@ -395,7 +408,7 @@ final class Extension {
       crowd.set(
           slot,
           open || now == Long.MAX_VALUE
-              ? State.RESTED
+              ? PlayerState.RESTED
               : kinds[slot].simplified(crowd.state(slot), now));
     }
     crowd.sortAlike(slots);
@@ -436,7 +449,7 @@ final class Extension {
       Actor who,
       int start,
       long[] tiredness,
-      Crowd crowd,
+      PlayerStates crowd,
       long now) {
     long beside = 0;
     for (int relay = 0; relay < standing.length; relay++) {
@@ -453,7 +466,7 @@ final class Extension {
     for (int slot = 0; slot < slots.length; slot++) {
       if (crowd.isLastIn(open, slot)) {
         int member = crowd.is(open, 0, slot) ? 0 : 1;
-        Relay relay = relays[open];
+        RelayOffers relay = relays[open];
         long onset =
             relay
                 .reach(who.index(), start)
@@ -462,7 +475,7 @@ final class Extension {
                 .onsetMicros(relay.ownFirst(who, member, start));
         beside -= prices.allowanceAt(slots[slot], tiredness[member], onset);
       } else {
-        State state = crowd.state(slot);
+        PlayerState state = crowd.state(slot);
         long from =
             now == Long.MAX_VALUE ? prices.endMicros() : Math.max(now, kinds[slot].freeFrom(state));
         beside -= prices.allowance(slots[slot], state, from);

@@ -16,12 +16,12 @@ final class FirstPlan {
   /** So many times the width of labels are looked at before the beam is narrowed. */
   private static final int CROWD = 8;
 
-  private final List<Relay> relays;
+  private final List<RelayOffers> relays;
   private final Extension extension;
   private final int width;
   private int made;
 
-  FirstPlan(List<Relay> relays, Extension extension, int width) {
+  FirstPlan(List<RelayOffers> relays, Extension extension, int width) {
     this.relays = relays;
     this.extension = extension;
     this.width = width;
@@ -70,11 +70,12 @@ final class FirstPlan {
     int most = best.map(CrewSearch.Goal::cost).orElse(Relaxation.NEVER);
     labels.removeIf(label -> extension.bound(label) >= most);
     labels.sort(Comparator.comparingInt(extension::bound));
-    Map<Place, Integer> perPlace = new HashMap<>();
+    Map<DominanceKey, Integer> perPlace = new HashMap<>();
     List<Label> kept = new ArrayList<>();
     for (Label label : labels) {
       if (kept.size() < width
-          && perPlace.merge(Place.of(label, relays.get(label.relay()).count()), 1, Integer::sum)
+          && perPlace.merge(
+                  DominanceKey.of(label, relays.get(label.relay()).count()), 1, Integer::sum)
               <= 2) {
         kept.add(label);
       }

@@ -13,7 +13,7 @@ import stafette.score.Line;
 final class Handoffs {
   private final Line line;
   private final Weights weights;
-  private final Keeping keeping;
+  private final LockedLeeway keeping;
   private final int[][] blend;
   private final int[][] kindsOf;
   private final int[] target;
@@ -27,7 +27,7 @@ final class Handoffs {
       Weights weights,
       List<PlayerKind> kinds,
       List<Actor> actors,
-      Keeping keeping) {
+      LockedLeeway keeping) {
     this.line = line;
     this.weights = weights;
     this.keeping = keeping;
@@ -35,7 +35,7 @@ final class Handoffs {
     kindsOf = new int[actors.size()][];
     target = new int[actors.size()];
     for (Actor actor : actors) {
-      kindsOf[actor.index()] = actor.members().stream().mapToInt(Actor.Member::kind).toArray();
+      kindsOf[actor.index()] = actor.members().stream().mapToInt(Actor.ActorMember::kind).toArray();
       target[actor.index()] =
           instruments(actor, kinds).mapToInt(weights::overlapTarget).max().orElse(1);
     }

@@ -31,7 +31,7 @@ final class Label {
   private final int first;
   private final int before;
   private final Standing[] standing;
-  private final Crowd crowd;
+  private final PlayerStates crowd;
   private final int paid;
   private final int overlapEnd;
   private final long kept;
@@ -60,7 +60,7 @@ final class Label {
       int first,
       int before,
       Standing[] standing,
-      Crowd crowd,
+      PlayerStates crowd,
       int paid,
       int overlapEnd,
       long kept,
@@ -106,7 +106,7 @@ final class Label {
     return standing;
   }
 
-  Crowd crowd() {
+  PlayerStates crowd() {
     return crowd;
   }
 

@@ -7,7 +7,7 @@ import java.util.Set;
 import stafette.limits.Breath;
 import stafette.limits.Capability;
 import stafette.plan.Brief;
-import stafette.plan.Busy;
+import stafette.plan.GivenPassages;
 import stafette.plan.Player;
 import stafette.plan.Rules;
 import stafette.plan.Skill;
@@ -17,7 +17,7 @@ import stafette.plan.Skill;
  * what they bring along changes with rest and with what the score gives them.
  */
 final class PlayerKind {
-  /** What two silences may differ by through rounding, in {@link Shares}. */
+  /** What two silences may differ by through rounding, in {@link RoundedUnits}. */
   private static final double AIR_ROUNDING = 2;
 
   private final Player player;
@@ -25,7 +25,7 @@ final class PlayerKind {
   private final long readyMicros;
   private final Optional<Breath> breath;
   private final Optional<Skill> givenSkill;
-  private final List<Played> alone;
+  private final List<PlayedStretch> alone;
   private double slowestRecovery = Double.POSITIVE_INFINITY;
   private double fastestRecovery;
   private double restRecovery;
@@ -48,7 +48,7 @@ final class PlayerKind {
   static List<PlayerKind> of(Brief brief) {
     List<PlayerKind> kinds = new ArrayList<>();
     List<Player> players = brief.players();
-    Set<Integer> locked = Locked.players(brief.rules().locks());
+    Set<Integer> locked = LockedPlayers.players(brief.rules().locks());
     List<Integer> left = new ArrayList<>();
     for (int i = 0; i < players.size(); i++) {
       left.add(i);
@@ -80,7 +80,7 @@ final class PlayerKind {
   /** Takes note of how fast the players of this kind recover in segments of a table. */
   void learn(SegmentTable table) {
     Capability capability = table.skill().capability();
-    double byRest = Shares.WHOLE / (capability.recoveryMillis() * 1e3);
+    double byRest = RoundedUnits.WHOLE / (capability.recoveryMillis() * 1e3);
     double perMilli = 1e6 / capability.staminaMilli();
     slowestRecovery =
         Math.min(slowestRecovery, Math.min(byRest, table.leastSustainedMilli() * perMilli));
@@ -88,7 +88,8 @@ final class PlayerKind {
         Math.max(fastestRecovery, Math.max(byRest, table.mostSustainedMilli() * perMilli));
     double bySustained = table.mostSustainedMilli() * perMilli;
     restRecovery = Math.max(restRecovery, Math.min(byRest, bySustained));
-    double stroke = bySustained <= byRest ? Shares.WHOLE * 1e3 / capability.staminaMilli() : 0;
+    double stroke =
+        bySustained <= byRest ? RoundedUnits.WHOLE * 1e3 / capability.staminaMilli() : 0;
     entryLoad = tables.isEmpty() ? stroke : Math.min(entryLoad, stroke);
     tables.add(table);
   }
@@ -118,21 +119,22 @@ final class PlayerKind {
   }
 
   /** When a player in this state may enter again at the earliest. */
-  long freeFrom(State state) {
+  long freeFrom(PlayerState state) {
     return state.untouched() ? Long.MIN_VALUE : state.soundMicros() + readyMicros;
   }
 
   /** Tiredness right after the first stroke of a segment, its grace notes included. */
-  long tirednessEntering(State state, SegmentTable table, int first) {
+  long tirednessEntering(PlayerState state, SegmentTable table, int first) {
     Capability capability = table.skill().capability();
-    long graces = Shares.graces(table.graces(first), capability);
+    long graces = RoundedUnits.graces(table.graces(first), capability);
     if (state.untouched()) {
       return graces;
     }
     long gap = table.line().onsetMicros(first) - state.loadMicros();
     return Math.max(
             0,
-            state.tiredness() + Shares.load(gap, table.demand().sustainedMilli(first), capability))
+            state.tiredness()
+                + RoundedUnits.load(gap, table.demand().sustainedMilli(first), capability))
         + graces;
   }
 
@@ -140,7 +142,7 @@ final class PlayerKind {
    * Air spent before the first sound of a segment; {@link stafette.plan.Rules#readyMicros} leaves
    * time for a breath.
    */
-  long airEntering(State state, long onsetMicros) {
+  long airEntering(PlayerState state, long onsetMicros) {
     if (breath.isEmpty() || state.untouched()) {
       return 0;
     }
@@ -148,14 +150,14 @@ final class PlayerKind {
   }
 
   /** The state after a segment, as part of a turn whose last stroke comes then. */
-  State after(
+  PlayerState after(
       SegmentTable table,
-      Row row,
+      SegmentsFromStart row,
       int last,
       long tirednessAtFirst,
       long airBefore,
       long turnMicros) {
-    return new State(
+    return new PlayerState(
         false,
         table.line().onsetMicros(row.lastLoad(last)),
         row.tiredness(last, tirednessAtFirst),
@@ -169,11 +171,11 @@ final class PlayerKind {
    * The state at a moment before which the player does nothing more of the plan: given passages
    * that begin before it are played.
    */
-  State at(State state, long micros) {
+  PlayerState at(PlayerState state, long micros) {
     if (player.busy().isEmpty() || state.untouched()) {
       return state.untouched() ? untouchedAt(micros) : state;
     }
-    State now = state;
+    PlayerState now = state;
     for (int i = next(state.soundMicros()); i < player.busy().size(); i++) {
       if (player.busy().get(i).fromMicros() >= micros) {
         break;
@@ -183,9 +185,9 @@ final class PlayerKind {
     return now;
   }
 
-  private State untouchedAt(long micros) {
+  private PlayerState untouchedAt(long micros) {
     int next = next(micros);
-    return next == 0 ? State.RESTED : alone.get(next - 1).state();
+    return next == 0 ? PlayerState.RESTED : alone.get(next - 1).state();
   }
 
   /** The first given passage that doesn't begin before a moment. */
@@ -206,10 +208,10 @@ final class PlayerKind {
   /**
    * Whether given passages that follow are spoilt though the player does nothing more of the plan.
    */
-  boolean spoils(State state) {
-    State now = state;
+  boolean spoils(PlayerState state) {
+    PlayerState now = state;
     for (int i = next(state.soundMicros()); i < player.busy().size(); i++) {
-      Played played = play(now, player.busy().get(i));
+      PlayedStretch played = play(now, player.busy().get(i));
       if (played.spoilt(alone.get(i))) {
         return true;
       }
@@ -221,16 +223,18 @@ final class PlayerKind {
     return false;
   }
 
-  /** The same state, or {@link State#RESTED} if by then it makes no difference to any entry. */
-  State simplified(State state, long now) {
+  /**
+   * The same state, or {@link PlayerState#RESTED} if by then it makes no difference to any entry.
+   */
+  PlayerState simplified(PlayerState state, long now) {
     if (state.untouched()) {
       return state;
     }
-    State then = at(state, now);
-    return hasGiven() && then.equals(untouchedAt(now)) ? State.RESTED : restedIfSo(then, now);
+    PlayerState then = at(state, now);
+    return hasGiven() && then.equals(untouchedAt(now)) ? PlayerState.RESTED : restedIfSo(then, now);
   }
 
-  private State restedIfSo(State state, long now) {
+  private PlayerState restedIfSo(PlayerState state, long now) {
     if (freeFrom(state) > now || state.turnMicros() >= now) {
       return state;
     }
@@ -242,14 +246,14 @@ final class PlayerKind {
     for (SegmentTable table : tables) {
       fresh &=
           state.tiredness()
-                  + Shares.load(gap, table.leastSustainedMilli(), table.skill().capability())
+                  + RoundedUnits.load(gap, table.leastSustainedMilli(), table.skill().capability())
               <= 0;
     }
-    return fresh ? State.RESTED : state;
+    return fresh ? PlayerState.RESTED : state;
   }
 
   /** Whether whoever is in the first state can do all that one in the second can, from now on. */
-  boolean noWorse(State one, State other) {
+  boolean noWorse(PlayerState one, PlayerState other) {
     if (one.equals(other) || one.untouched()) {
       return true;
     }
@@ -268,7 +272,7 @@ final class PlayerKind {
     return tirednessFits && airNoWorse(one, other);
   }
 
-  private boolean airNoWorse(State one, State other) {
+  private boolean airNoWorse(PlayerState one, PlayerState other) {
     if (breath.isEmpty()) {
       return true;
     }
@@ -280,7 +284,8 @@ final class PlayerKind {
     }
     boolean breathesMeanwhile = earlier >= Math.ceil(lungs.catchSeconds() * 1e6);
     long spentMeanwhile =
-        Shares.spent(other.soundMicros() - one.soundMicros(), one.use(), lungs.capacitySeconds());
+        RoundedUnits.spent(
+            other.soundMicros() - one.soundMicros(), one.use(), lungs.capacitySeconds());
     return player.busy().isEmpty()
         || breathesMeanwhile
         || (one.use() <= other.use() && one.air() + spentMeanwhile <= other.air());
@@ -290,17 +295,17 @@ final class PlayerKind {
    * A given passage as it goes: each stroke and the air within the whole or not, and the state
    * after it.
    */
-  private Played play(State before, Busy busy) {
-    State now = before;
+  private PlayedStretch play(PlayerState before, GivenPassages busy) {
+    PlayerState now = before;
     List<Boolean> spent = new ArrayList<>();
     for (long onset : busy.strokeMicros()) {
       long tired = tirednessGiven(now, onset);
-      spent.add(tired > Shares.MOST);
+      spent.add(tired > RoundedUnits.MOST);
       now =
-          new State(
+          new PlayerState(
               false,
               onset,
-              Math.min(Shares.WHOLE, tired),
+              Math.min(RoundedUnits.WHOLE, tired),
               now.soundMicros(),
               now.air(),
               now.use(),
@@ -311,30 +316,30 @@ final class PlayerKind {
       long start = before.untouched() ? 0 : airAfterSilence(before, busy.fromMicros());
       air =
           start
-              + Shares.spent(
+              + RoundedUnits.spent(
                   busy.toMicros() - busy.fromMicros(), 1, breath.get().capacitySeconds());
-      spent.add(air > Shares.MOST);
+      spent.add(air > RoundedUnits.MOST);
     }
-    return new Played(
-        new State(
+    return new PlayedStretch(
+        new PlayerState(
             false,
             now.loadMicros(),
             now.tiredness(),
             busy.toMicros(),
-            Math.min(Shares.WHOLE, air),
+            Math.min(RoundedUnits.WHOLE, air),
             1,
             before.turnMicros()),
         spent);
   }
 
-  private long tirednessGiven(State state, long onset) {
+  private long tirednessGiven(PlayerState state, long onset) {
     if (givenSkill.isEmpty() || state.untouched()) {
       return 0;
     }
     Capability capability = givenSkill.get().capability();
     long gap = Math.max(0, onset - state.loadMicros());
     return Math.max(
-        0, state.tiredness() + Shares.load(gap, capability.sustainedMilli(), capability));
+        0, state.tiredness() + RoundedUnits.load(gap, capability.sustainedMilli(), capability));
   }
 
   /**
@@ -344,9 +349,9 @@ final class PlayerKind {
    * @param beyond for each stroke, and at last for the air of winds, whether it was more than there
    *     is
    */
-  private record Played(State state, List<Boolean> beyond) {
+  private record PlayedStretch(PlayerState state, List<Boolean> beyond) {
     /** Whether something is beyond the player that would not be without the plan. */
-    boolean spoilt(Played alone) {
+    boolean spoilt(PlayedStretch alone) {
       for (int i = 0; i < beyond.size(); i++) {
         if (beyond.get(i) && !alone.beyond.get(i)) {
           return true;
@@ -357,19 +362,19 @@ final class PlayerKind {
   }
 
   /** Air spent at a moment up to which the player is silent. */
-  private long airAfterSilence(State state, long untilMicros) {
+  private long airAfterSilence(PlayerState state, long untilMicros) {
     Breath lungs = breath.orElseThrow();
     long silence = untilMicros - state.soundMicros();
     return silence >= Math.ceil(lungs.catchSeconds() * 1e6)
-        ? Math.max(0, state.air() - Shares.givenBack(silence, lungs.fullSeconds()))
-        : state.air() + Shares.spent(silence, state.use(), lungs.capacitySeconds());
+        ? Math.max(0, state.air() - RoundedUnits.givenBack(silence, lungs.fullSeconds()))
+        : state.air() + RoundedUnits.spent(silence, state.use(), lungs.capacitySeconds());
   }
 
-  private List<Played> givenAlone() {
-    List<Played> played = new ArrayList<>();
-    State state = State.RESTED;
-    for (Busy busy : player.busy()) {
-      Played one = play(state, busy);
+  private List<PlayedStretch> givenAlone() {
+    List<PlayedStretch> played = new ArrayList<>();
+    PlayerState state = PlayerState.RESTED;
+    for (GivenPassages busy : player.busy()) {
+      PlayedStretch one = play(state, busy);
       played.add(one);
       state = one.state();
     }

@@ -11,9 +11,9 @@ import java.util.Arrays;
  * E(a, e)    = least over starts i and followers b of handoff(a, b, i, e) + S(b, i, e);  0 at the line's end
  * </pre>
  *
- * <p>Strain may have its {@link Prices} on top: then what the rest costs is S less what the prices
- * allow everybody. In a crew of two who take turns, whoever plays next but one is who plays now,
- * and must have had time to get ready: that is kept as well.
+ * <p>Strain may have its {@link Multipliers} on top: then what the rest costs is S less what the
+ * prices allow everybody. In a crew of two who take turns, whoever plays next but one is who plays
+ * now, and must have had time to get ready: that is kept as well.
  *
  * <p>Values are in millionths of a point. Time is linear in the line, in the overlap's width and in
  * the square of the number of actors.
@@ -33,9 +33,9 @@ final class Relaxation {
   private static final long MOST_DIFFERENCE = (1L << 42) - 1;
 
   private final Crew crew;
-  private final Relay relay;
+  private final RelayOffers relay;
   private final Handoffs handoffs;
-  private final Prices prices;
+  private final Multipliers prices;
   private final int count;
   private final int[] present;
   private final int[][] followers;
@@ -46,7 +46,7 @@ final class Relaxation {
   private final long[][][] toStart;
   private final int[][][] order;
 
-  Relaxation(Crew crew, Relay relay, Prices prices, boolean alone) {
+  Relaxation(Crew crew, RelayOffers relay, Multipliers prices, boolean alone) {
     this.crew = crew;
     this.relay = relay;
     this.handoffs = relay.handoffs();
@@ -121,11 +121,11 @@ final class Relaxation {
     return cost(actor, relay.reach(actor, first), last);
   }
 
-  private long cost(int actor, Reach reach, int last) {
+  private long cost(int actor, StretchesFromStart reach, int last) {
     return points(reach, last) + prices.charge(relay, actor, reach, last);
   }
 
-  private long points(Reach reach, int last) {
+  private long points(StretchesFromStart reach, int last) {
     return prices.onlyStrength() ? 0 : reach.points(last) * MICROPOINTS;
   }
 
@@ -143,7 +143,7 @@ final class Relaxation {
     while (fromStart(actor, start, before) < NEVER_MICRO) {
       int end = bestEnd(actor, start, Math.max(start, before + 1));
       Actor who = relay.actor(actor);
-      Reach reach = relay.reach(actor, start);
+      StretchesFromStart reach = relay.reach(actor, start);
       for (int member = 0; member < who.size(); member++) {
         use[who.kind(member)] += prices.taken(relay, who, member, reach, end);
       }
@@ -199,7 +199,7 @@ final class Relaxation {
   }
 
   private int[] sortedEnds(int actor, int first) {
-    Reach reach = relay.reach(actor, first);
+    StretchesFromStart reach = relay.reach(actor, first);
     long[] keys = new long[reach.count()];
     long[] values = new long[keys.length];
     long least = NEVER_MICRO;
@@ -288,7 +288,7 @@ final class Relaxation {
   }
 
   private long leastEnd(int actor, int start, int from, int before) {
-    Reach reach = relay.reach(actor, start);
+    StretchesFromStart reach = relay.reach(actor, start);
     int soonest = inTurns && before >= 0 ? readyAgain(actor, before) : 0;
     long least = NEVER_MICRO;
     for (int end = from; end <= reach.last(); end++) {
@@ -318,7 +318,7 @@ final class Relaxation {
   }
 
   private long withEnd(int actor, int start, int end) {
-    Reach reach = relay.reach(actor, start);
+    StretchesFromStart reach = relay.reach(actor, start);
     return end > reach.last() || !reach.goes(end)
         ? NEVER_MICRO
         : cost(actor, start, end) + toEnd[actor][end];

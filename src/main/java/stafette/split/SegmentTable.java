@@ -17,17 +17,17 @@ import stafette.score.Line;
  */
 final class SegmentTable {
   private final StrokeFigures figures;
-  private final RowMaker maker;
-  private final @Nullable Row[] rows;
+  private final SegmentsMaker maker;
+  private final @Nullable SegmentsFromStart[] rows;
   private final int leastSustained;
   private final int mostSustained;
   private final boolean serves;
 
   SegmentTable(Line line, Player player, Skill skill, Weights weights) {
     figures = new StrokeFigures(line, player, skill, weights);
-    maker = new RowMaker(figures);
+    maker = new SegmentsMaker(figures);
     serves = TechniqueRules.serves(skill.technique(), line);
-    rows = new Row[line.count()];
+    rows = new SegmentsFromStart[line.count()];
     IntSummaryStatistics sustained =
         IntStream.range(0, line.count()).map(demand()::sustainedMilli).summaryStatistics();
     leastSustained = sustained.getMin();
@@ -65,10 +65,10 @@ final class SegmentTable {
     return mostSustained;
   }
 
-  Row row(int first) {
-    Row row = rows[first];
+  SegmentsFromStart row(int first) {
+    SegmentsFromStart row = rows[first];
     if (row == null) {
-      row = serves ? maker.row(first) : Row.EMPTY;
+      row = serves ? maker.row(first) : SegmentsFromStart.EMPTY;
       rows[first] = row;
     }
     return row;

@@ -13,6 +13,7 @@ import stafette.plan.Favour;
 import stafette.plan.Hocket;
 import stafette.plan.Plan;
 import stafette.plan.Segment;
+import stafette.split.rotate.RegularSearch;
 
 /**
  * The cheapest plan for a line, with its proof.
@@ -20,8 +21,8 @@ import stafette.plan.Segment;
  * <p>How it goes:
  *
  * <ol>
- *   <li>Everything becomes whole numbers, rounded against the player ({@link Shares}): what is
- *       found holds for the judge too.
+ *   <li>Everything becomes whole numbers, rounded against the player ({@link RoundedUnits}): what
+ *       is found holds for the judge too.
  *   <li>Players who are alike form a {@link PlayerKind}. For each kind and technique a {@link
  *       SegmentTable} knows which segments a fresh player can play and what they cost; what a
  *       player brings along is added in constant time (Lindley's recursion).
@@ -71,19 +72,19 @@ public final class Splitter {
   private final BooleanSupplier stop;
   private final Consumer<Progress> progress;
   private final List<PlayerKind> kinds;
-  private final List<Relay> relays;
+  private final List<RelayOffers> relays;
   private final Bounds bounds;
   private final int playerPrice;
-  private final Floors floors;
+  private final KnownBounds floors;
   private final List<Integer> numbers;
   private final int mostPlayers;
   private final boolean looksAtAll;
-  private final List<Candidate> candidates = new ArrayList<>();
-  private final Candidate everybody;
+  private final List<CrewProblem> candidates = new ArrayList<>();
+  private final CrewProblem everybody;
   private final Crews crews;
   private final CrewQueue queue;
   private boolean everybodyQueued;
-  private Optional<Candidate> few = Optional.empty();
+  private Optional<CrewProblem> few = Optional.empty();
   private Optional<Plan> best = Optional.empty();
   private int bestCost = Relaxation.NEVER;
   private int labels;
@@ -110,29 +111,29 @@ public final class Splitter {
     this.progress = progress;
     this.kinds = PlayerKind.of(brief);
     List<Actor> actors = Actor.all(kinds, brief.rules().hocket() != Hocket.NO);
-    this.relays = Relay.of(brief, kinds, actors, workbench);
+    this.relays = RelayOffers.of(brief, kinds, actors, workbench);
     this.bounds = new Bounds(brief, relays);
     this.playerPrice = brief.rules().weights().player();
     this.floors = workbench.floors(brief);
     this.numbers = floors.numbers(kinds);
     this.looksAtAll = actors.size() <= MOST_ACTORS;
     this.everybody = candidate(new Crews.Made(Crew.everybody(kinds), 0));
-    this.crews = new Crews(kinds, figures(), Locked.needed(brief.rules().locks(), kinds));
+    this.crews = new Crews(kinds, figures(), LockedPlayers.needed(brief.rules().locks(), kinds));
     this.queue = new CrewQueue(crews, this::queued);
   }
 
-  private Crews.Figures figures() {
+  private Crews.CrewFigures figures() {
     int[] withKind = new int[kinds.size()];
-    Prices.Strength strength = Prices.Strength.unknown(kinds.size());
+    Multipliers.Strength strength = Multipliers.Strength.unknown(kinds.size());
     if (looksAtAll) {
       everybody.begin();
     }
     int floor = everybody.proven();
     if (looksAtAll && kinds.size() > MANY_KINDS && floor < Relaxation.NEVER) {
       withKind = bounds.withKind(everybody.crew());
-      strength = Prices.strength(everybody.crew(), relays);
+      strength = Multipliers.strength(everybody.crew(), relays);
     }
-    return new Crews.Figures(
+    return new Crews.CrewFigures(
         playerPrice, mostPlayers, floor, Arrays.stream(withKind).boxed().toList(), strength);
   }
 
@@ -167,7 +168,7 @@ public final class Splitter {
   }
 
   /** The cheapest plan that uses at most so many of the players. */
-  static SplitResult among(Brief brief, int mostPlayers, BooleanSupplier stop) {
+  public static SplitResult among(Brief brief, int mostPlayers, BooleanSupplier stop) {
     return split(brief, mostPlayers, new Workbench(), stop, progress -> {});
   }
 
@@ -183,7 +184,7 @@ public final class Splitter {
   }
 
   SplitResult run() {
-    Beams beams = new Beams();
+    WideningBeams beams = new WideningBeams();
     if (looksAtAll && everybody.crew().smallerOnes() > MANY_CREWS + 1) {
       beams.send(everybody);
     }
@@ -194,15 +195,15 @@ public final class Splitter {
     return result();
   }
 
-  private Candidate candidate(Crews.Made made) {
+  private CrewProblem candidate(Crews.Made made) {
     int proven = floors.of(made.crew(), numbers);
-    Candidate candidate =
-        new Candidate(made.crew(), relays, bounds, playerPrice, proven, made.floor());
+    CrewProblem candidate =
+        new CrewProblem(made.crew(), relays, bounds, playerPrice, proven, made.floor());
     candidates.add(candidate);
     return candidate;
   }
 
-  private Candidate queued(Crews.Made made) {
+  private CrewProblem queued(Crews.Made made) {
     if (made.crew().equals(everybody.crew())) {
       everybodyQueued = true;
       return everybody;
@@ -210,10 +211,10 @@ public final class Splitter {
     return candidate(made);
   }
 
-  private void search(Beams beams) {
+  private void search(WideningBeams beams) {
     int told = -1;
     while (bound() < bestCost && !isStopped()) {
-      Candidate candidate = queue.next();
+      CrewProblem candidate = queue.next();
       advance(candidate);
       queue.add(candidate);
       candidate.goal().ifPresent(this::take);
@@ -230,7 +231,7 @@ public final class Splitter {
     }
   }
 
-  private void advance(Candidate candidate) {
+  private void advance(CrewProblem candidate) {
     int before = candidate.made();
     candidate.advance(SLICE, bestCost, stop);
     labels += candidate.made() - before;
@@ -248,7 +249,7 @@ public final class Splitter {
   }
 
   /** Whose partial plans beams follow: those of all, or of the few who promise most. */
-  private Candidate guide() {
+  private CrewProblem guide() {
     if (kinds.size() <= TOO_MANY_KINDS && everybody.crew().size() <= mostPlayers) {
       return everybody;
     }
@@ -283,11 +284,14 @@ public final class Splitter {
 
   /** Labels made, and what crews and their bounds have taken, roughly in what labels take. */
   int work() {
-    return labels + beamed + crews.work() + relays.stream().distinct().mapToInt(Relay::work).sum();
+    return labels
+        + beamed
+        + crews.work()
+        + relays.stream().distinct().mapToInt(RelayOffers::work).sum();
   }
 
   /** Beams, each wider one as the proof takes longer. */
-  private final class Beams {
+  private final class WideningBeams {
     private static final int[] WIDTHS = {2, 6, 30, 150, 500};
     private static final int LABELS_BEFORE_FIRST = 500;
 
@@ -316,7 +320,7 @@ public final class Splitter {
     }
 
     /** Prices for a few of many would take longer to find than they save. */
-    void send(Candidate candidate) {
+    void send(CrewProblem candidate) {
       int width = WIDTHS[sent++];
       if (width > WIDTHS[0] && candidate == everybody) {
         price(candidate);
@@ -326,11 +330,11 @@ public final class Splitter {
       }
       if (best.isEmpty() && candidate.bound() < Relaxation.NEVER) {
         Crew crew = candidate.crew();
-        follow(bounds.extension(crew, Prices.scarce(crew, relays)), width);
+        follow(bounds.extension(crew, Multipliers.scarce(crew, relays)), width);
       }
     }
 
-    private void price(Candidate candidate) {
+    private void price(CrewProblem candidate) {
       boolean waits = queue.remove(candidate);
       candidate.price(bestCost, stop);
       if (waits) {
@@ -346,7 +350,7 @@ public final class Splitter {
   }
 
   private void take(CrewSearch.Goal goal) {
-    List<Segment> segments = Goals.segments(goal, relays, kinds);
+    List<Segment> segments = PlanReader.segments(goal, relays, kinds);
     int used = (int) segments.stream().mapToInt(Segment::player).distinct().count();
     int cost = goal.cost() + playerPrice * used;
     if (cost < bestCost && used <= mostPlayers) {

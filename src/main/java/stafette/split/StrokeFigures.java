@@ -11,7 +11,7 @@ import stafette.limits.Condition;
 import stafette.limits.Demand;
 import stafette.limits.Groups;
 import stafette.limits.Instrument;
-import stafette.plan.Busy;
+import stafette.plan.GivenPassages;
 import stafette.plan.Player;
 import stafette.plan.Skill;
 import stafette.plan.Weights;
@@ -88,7 +88,7 @@ final class StrokeFigures {
     strain[j] = judgedStrain(0, j);
     lastBefore[j] = lastLoadBefore(j);
     long gap = line.onsetMicros(j) - line.onsetMicros(lastBefore[j]);
-    load[j] = Shares.load(gap, demand.sustainedMilli(j), capability());
+    load[j] = RoundedUnits.load(gap, demand.sustainedMilli(j), capability());
     change[j] = Tiredness.change((double) gap, demand.sustainedMilli(j), capability());
   }
 
@@ -159,7 +159,7 @@ final class StrokeFigures {
    */
   long freeUntil(int first) {
     long onset = line.onsetMicros(first);
-    for (Busy busy : player.busy()) {
+    for (GivenPassages busy : player.busy()) {
       if (busy.toMicros() > onset) {
         return busy.fromMicros();
       }
@@ -177,11 +177,11 @@ final class StrokeFigures {
     return usual(first, j) ? strain[j] : judgedStrain(first, j);
   }
 
-  /** The change of tiredness at a stroke that loads, in {@link Shares}. */
+  /** The change of tiredness at a stroke that loads, in {@link RoundedUnits}. */
   long load(int lastLoad, int j) {
     return lastLoad == lastBefore[j]
         ? load[j]
-        : Shares.load(
+        : RoundedUnits.load(
             line.onsetMicros(j) - line.onsetMicros(lastLoad),
             demand.sustainedMilli(j),
             capability());

@@ -15,7 +15,7 @@ import java.util.Arrays;
  * <p>Somebody of a kind then plays for no less than the least B + S over its actors.
  */
 final class TakingPart {
-  private final Relay relay;
+  private final RelayOffers relay;
   private final Relaxation rest;
   private final int[] present;
   private final int count;
@@ -24,7 +24,7 @@ final class TakingPart {
   private final Promising leaving;
   private final long[] leastByKind;
 
-  private TakingPart(Relay relay, Relaxation rest, int kinds) {
+  private TakingPart(RelayOffers relay, Relaxation rest, int kinds) {
     this.relay = relay;
     this.rest = rest;
     this.present = rest.present();
@@ -42,7 +42,7 @@ final class TakingPart {
   }
 
   /** By kind, in millionths of a point; {@link Relaxation#NEVER_MICRO} if none of it can play. */
-  static long[] leastByKind(Relay relay, Relaxation rest, int kinds) {
+  static long[] leastByKind(RelayOffers relay, Relaxation rest, int kinds) {
     TakingPart taking = new TakingPart(relay, rest, kinds);
     taking.solve();
     return taking.leastByKind;
@@ -66,7 +66,7 @@ final class TakingPart {
     long[] from = begun[actor];
     for (int start = 0; start <= end; start++) {
       if (from[start] < least) {
-        Reach reach = relay.reach(actor, start);
+        StretchesFromStart reach = relay.reach(actor, start);
         if (end <= reach.last() && reach.goes(end)) {
           least = Math.min(least, from[start] + rest.cost(actor, start, end));
         }
@@ -105,7 +105,7 @@ final class TakingPart {
   private void begin(int actor, int start, int before, long cost) {
     begun[actor][start] = Math.min(begun[actor][start], cost);
     long whole = cost + rest.fromStart(actor, start, before);
-    for (Actor.Member member : relay.actor(actor).members()) {
+    for (Actor.ActorMember member : relay.actor(actor).members()) {
       leastByKind[member.kind()] = Math.min(leastByKind[member.kind()], whole);
     }
   }

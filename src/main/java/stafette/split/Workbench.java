@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import stafette.limits.Instrument;
 import stafette.plan.Brief;
-import stafette.plan.Busy;
+import stafette.plan.GivenPassages;
 import stafette.plan.Halves;
 import stafette.plan.Hocket;
 import stafette.plan.Player;
@@ -25,11 +25,11 @@ public final class Workbench {
   private final Map<Dealt, Halves> halves = new HashMap<>();
 
   private record Likeness(
-      Line line, Instrument instrument, List<Busy> busy, Skill skill, Weights weights) {}
+      Line line, Instrument instrument, List<GivenPassages> busy, Skill skill, Weights weights) {}
 
-  private final Map<Asked, Floors> floors = new HashMap<>();
+  private final Map<TableKey, KnownBounds> floors = new HashMap<>();
 
-  private record Asked(List<Line> lines, Rules rules) {}
+  private record TableKey(List<Line> lines, Rules rules) {}
 
   private record Dealt(Line line, Hocket hocket) {}
 
@@ -45,8 +45,8 @@ public final class Workbench {
   }
 
   /** What is known about crews for a brief whose locks are left out. */
-  Floors floors(Brief brief) {
+  KnownBounds floors(Brief brief) {
     return floors.computeIfAbsent(
-        new Asked(brief.lines(), brief.rules().with(List.of())), key -> new Floors());
+        new TableKey(brief.lines(), brief.rules().with(List.of())), key -> new KnownBounds());
   }
 }

@@ -11,7 +11,7 @@ import stafette.limits.Act;
 import stafette.limits.Catalogue;
 import stafette.limits.Condition;
 import stafette.limits.Instrument;
-import stafette.limits.Spelling;
+import stafette.limits.TypedNames;
 
 /**
  * The rows of factors.csv. Where several fit, the one that names the instrument wins over one that
@@ -32,7 +32,7 @@ final class Factors {
   private record Factor(String whose, String what, Condition condition, double value) {}
 
   /** What identifies a row; empty where its instrument is not known, which is then a problem. */
-  static Optional<String> key(Row row, Catalogue known) {
+  static Optional<String> key(TableRow row, Catalogue known) {
     String text = row.required("instrument");
     Optional<String> whose = whose(text, known);
     if (whose.isEmpty() && !text.isEmpty()) {
@@ -43,11 +43,11 @@ final class Factors {
             String.join(
                 "|",
                 name,
-                Spelling.plain(row.text("technique")),
-                Spelling.plain(row.text("condition"))));
+                TypedNames.plain(row.text("technique")),
+                TypedNames.plain(row.text("condition"))));
   }
 
-  void add(Row row, Catalogue known, List<String> techniques) {
+  void add(TableRow row, Catalogue known, List<String> techniques) {
     row.required("condition");
     String what = what(row.required("technique"));
     boolean general = List.of(ALL, BREATH).contains(what) || acts().contains(what);
@@ -67,7 +67,7 @@ final class Factors {
 
   Map<Condition, Double> of(Instrument instrument, String technique, Act act) {
     String plainAct = act.name().toLowerCase(Locale.ROOT);
-    return chosen(instrument, List.of(Spelling.plain(technique), plainAct, ALL));
+    return chosen(instrument, List.of(TypedNames.plain(technique), plainAct, ALL));
   }
 
   Map<Condition, Double> ofBreath(Instrument instrument) {
@@ -87,10 +87,10 @@ final class Factors {
   }
 
   private static String what(String technique) {
-    return technique.equals(ALL) ? ALL : Spelling.plain(technique);
+    return technique.equals(ALL) ? ALL : TypedNames.plain(technique);
   }
 
-  private static Condition condition(Row row) {
+  private static Condition condition(TableRow row) {
     return row.oneOf("condition", CONDITIONS, List.of(Condition.values()));
   }
 

@@ -29,7 +29,7 @@ final class InstrumentRows {
   private InstrumentRows() {}
 
   /** An instrument as its row has it, without techniques yet. */
-  static Instrument read(Row row) {
+  static Instrument read(TableRow row) {
     String family = row.required("family");
     if (!family.isEmpty() && !FAMILIES.contains(family)) {
       row.refuse("family", "one of " + String.join(", ", FAMILIES));
@@ -67,7 +67,7 @@ final class InstrumentRows {
     return bare.with(bare.levelDecibel(), breath, techniques);
   }
 
-  private static List<String> aliases(Row row) {
+  private static List<String> aliases(TableRow row) {
     return Arrays.stream(row.text("aliases").split(";"))
         .map(String::trim)
         .filter(alias -> !alias.isEmpty())
@@ -79,7 +79,7 @@ final class InstrumentRows {
   }
 
   /** Empty where both cells are: an instrument without pitch. */
-  private static Optional<Range> range(Row row, String low, String high) {
+  private static Optional<Range> range(TableRow row, String low, String high) {
     if (!row.has(low) && !row.has(high)) {
       return Optional.empty();
     }
@@ -103,7 +103,7 @@ final class InstrumentRows {
     return Optional.of(new Range(lowest.get(), highest.get()));
   }
 
-  private static Optional<Integer> midi(Row row, String column) {
+  private static Optional<Integer> midi(TableRow row, String column) {
     String text = row.required(column);
     Optional<Integer> midi =
         text.matches("[0-9]{1,3}") ? Optional.of(Integer.parseInt(text)) : note(text);
@@ -124,7 +124,7 @@ final class InstrumentRows {
     return Optional.of(new Pitch(step, alter, Integer.parseInt(matcher.group(3))).midi());
   }
 
-  private static Optional<Breath> breath(Row row) {
+  private static Optional<Breath> breath(TableRow row) {
     List<String> columns = List.of("breath", "catch", "full");
     if (columns.stream().noneMatch(row::has)) {
       return Optional.empty();

@@ -14,7 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Stream;
-import stafette.limits.Spelling;
+import stafette.limits.TypedNames;
 import stafette.words.Sentence;
 
 /** The text of the tables, from the program itself or from a user's directory. */
@@ -101,7 +101,7 @@ final class TableFiles {
           .sorted()
           .forEach(
               name -> {
-                List<String> near = Spelling.nearest(name, files());
+                List<String> near = TypedNames.nearest(name, files());
                 problems.add(
                     name,
                     "is none of the tables; rename it to "

@@ -12,29 +12,29 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import stafette.limits.Catalogue;
 import stafette.limits.Instrument;
-import stafette.limits.Spelling;
 import stafette.limits.Technique;
+import stafette.limits.TypedNames;
 import stafette.plan.Weights;
 
 /** Reads all tables, two layers of them, into instruments and weights. */
 final class TableReader {
-  private final Map<Table, List<Row>> base = new EnumMap<>(Table.class);
-  private final Map<Table, List<Row>> over = new EnumMap<>(Table.class);
+  private final Map<Table, List<TableRow>> base = new EnumMap<>(Table.class);
+  private final Map<Table, List<TableRow>> over = new EnumMap<>(Table.class);
 
   TableReader(Map<Table, String> baseTexts, Map<Table, String> overTexts, Problems problems) {
-    baseTexts.forEach((table, text) -> base.put(table, Sheet.read(table, text, problems)));
-    overTexts.forEach((table, text) -> over.put(table, Sheet.read(table, text, problems)));
+    baseTexts.forEach((table, text) -> base.put(table, TableSheet.read(table, text, problems)));
+    overTexts.forEach((table, text) -> over.put(table, TableSheet.read(table, text, problems)));
   }
 
   /** What the tables say; of no use once there are problems. */
   LimitTables read() {
-    Map<Row, Instrument> bare = new LinkedHashMap<>();
-    for (Row row : layered(Table.INSTRUMENTS, TableReader::instrumentKey)) {
+    Map<TableRow, Instrument> bare = new LinkedHashMap<>();
+    for (TableRow row : layered(Table.INSTRUMENTS, TableReader::instrumentKey)) {
       bare.put(row, InstrumentRows.read(row));
     }
     refuseSharedNames(bare);
     Catalogue known = new Catalogue(List.copyOf(bare.values()));
-    List<Row> rows =
+    List<TableRow> rows =
         layered(Table.TECHNIQUES, row -> owner(row, known).map(name -> name + "|" + named(row)));
     Factors factors = factors(known, rows.stream().map(TableReader::named).toList());
     Map<String, List<Technique>> techniques = techniques(rows, known, factors);
@@ -50,16 +50,16 @@ final class TableReader {
     return new LimitTables(new Catalogue(complete), weights(known));
   }
 
-  private static Optional<String> instrumentKey(Row row) {
-    return Optional.of(Spelling.plain(row.text("instrument")));
+  private static Optional<String> instrumentKey(TableRow row) {
+    return Optional.of(TypedNames.plain(row.text("instrument")));
   }
 
-  private static String named(Row row) {
-    return Spelling.plain(row.text("technique"));
+  private static String named(TableRow row) {
+    return TypedNames.plain(row.text("technique"));
   }
 
   /** The name of the instrument that a row is about; if it is unknown, that is a problem. */
-  private static Optional<String> owner(Row row, Catalogue known) {
+  private static Optional<String> owner(TableRow row, Catalogue known) {
     String text = row.required("instrument");
     Optional<String> name = known.find(text).map(Instrument::name);
     if (name.isEmpty() && !text.isEmpty()) {
@@ -69,8 +69,8 @@ final class TableReader {
   }
 
   /** A name may stand for one instrument only; the row of the upper layer is the one to blame. */
-  private void refuseSharedNames(Map<Row, Instrument> instruments) {
-    List<Row> own = over.getOrDefault(Table.INSTRUMENTS, List.of());
+  private void refuseSharedNames(Map<TableRow, Instrument> instruments) {
+    List<TableRow> own = over.getOrDefault(Table.INSTRUMENTS, List.of());
     Map<String, String> owners = new HashMap<>();
     instruments.entrySet().stream()
         .sorted(Comparator.comparing(entry -> own.contains(entry.getKey())))
@@ -78,9 +78,9 @@ final class TableReader {
   }
 
   private static void refuseSharedNames(
-      Row row, Instrument instrument, Map<String, String> owners) {
+      TableRow row, Instrument instrument, Map<String, String> owners) {
     for (String name :
-        InstrumentRows.names(instrument).map(Spelling::plain).collect(Collectors.toSet())) {
+        InstrumentRows.names(instrument).map(TypedNames::plain).collect(Collectors.toSet())) {
       String owner = owners.putIfAbsent(name, instrument.name());
       if (owner != null) {
         row.problem("'" + name + "' is already a name of " + owner);
@@ -90,16 +90,16 @@ final class TableReader {
 
   private Factors factors(Catalogue known, List<String> techniques) {
     Factors factors = new Factors();
-    for (Row row : layered(Table.FACTORS, row -> Factors.key(row, known))) {
+    for (TableRow row : layered(Table.FACTORS, row -> Factors.key(row, known))) {
       factors.add(row, known, techniques);
     }
     return factors;
   }
 
   private static Map<String, List<Technique>> techniques(
-      List<Row> rows, Catalogue known, Factors factors) {
+      List<TableRow> rows, Catalogue known, Factors factors) {
     Map<String, List<Technique>> result = new HashMap<>();
-    for (Row row : rows) {
+    for (TableRow row : rows) {
       known
           .find(row.text("instrument"))
           .ifPresent(
@@ -122,19 +122,20 @@ final class TableReader {
    * The rows of a table, those of the upper layer in the place of those with the same key. A row
    * without a key is left out: whoever gives none has said why.
    */
-  private List<Row> layered(Table table, Function<Row, Optional<String>> key) {
-    Map<String, Row> result = keyed(base.getOrDefault(table, List.of()), key);
+  private List<TableRow> layered(Table table, Function<TableRow, Optional<String>> key) {
+    Map<String, TableRow> result = keyed(base.getOrDefault(table, List.of()), key);
     result.putAll(keyed(over.getOrDefault(table, List.of()), key));
     return List.copyOf(result.values());
   }
 
-  private static Map<String, Row> keyed(List<Row> rows, Function<Row, Optional<String>> key) {
-    Map<String, Row> result = new LinkedHashMap<>();
-    for (Row row : rows) {
+  private static Map<String, TableRow> keyed(
+      List<TableRow> rows, Function<TableRow, Optional<String>> key) {
+    Map<String, TableRow> result = new LinkedHashMap<>();
+    for (TableRow row : rows) {
       key.apply(row)
           .ifPresent(
               name -> {
-                Row earlier = result.putIfAbsent(name, row);
+                TableRow earlier = result.putIfAbsent(name, row);
                 if (earlier != null) {
                   row.problem("says again what " + earlier.place() + " says; keep one of them");
                 }

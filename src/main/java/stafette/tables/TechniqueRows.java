@@ -16,7 +16,7 @@ final class TechniqueRows {
 
   private TechniqueRows() {}
 
-  static Technique read(Row row, Instrument instrument, Factors factors) {
+  static Technique read(TableRow row, Instrument instrument, Factors factors) {
     row.required("act");
     String name = row.required("technique");
     Act act = oneOf(row, "act", Act.values());
@@ -24,7 +24,7 @@ final class TechniqueRows {
         name,
         act,
         oneOf(row, "pitches", Technique.Pitches.values()),
-        oneOf(row, "slurs", Technique.Slurs.values()),
+        oneOf(row, "slurs", Technique.SlurUse.values()),
         oneOf(row, "groups", Groups.values()),
         row.oneOf("twin strings", YES_NO, TRUTH),
         row.oneOf("expected", List.of("yes", "no"), List.of(true, false)),
@@ -35,7 +35,7 @@ final class TechniqueRows {
         row.text("note"));
   }
 
-  private static Limit limit(Row row) {
+  private static Limit limit(TableRow row) {
     double peak = row.demanded("peak", row.positive("peak"));
     double sustained = row.notNegative("sustained").orElse(Limit.DEFAULT_SUSTAINED_SHARE * peak);
     if (sustained > peak) {
@@ -51,7 +51,7 @@ final class TechniqueRows {
         row.positive("moving"));
   }
 
-  private static <E extends Enum<E>> E oneOf(Row row, String column, E[] values) {
+  private static <E extends Enum<E>> E oneOf(TableRow row, String column, E[] values) {
     List<String> words =
         Arrays.stream(values).map(value -> value.name().toLowerCase(Locale.ROOT)).toList();
     return row.oneOf(column, words, List.of(values));

@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import stafette.limits.Catalogue;
 import stafette.limits.Instrument;
-import stafette.limits.Spelling;
+import stafette.limits.TypedNames;
 import stafette.plan.Weights;
 
 /** Reads the rows of weights.csv and blend.csv. */
@@ -39,7 +39,7 @@ final class WeightRows {
           "blend other");
 
   private final Catalogue known;
-  private final Map<String, Row> byName = new LinkedHashMap<>();
+  private final Map<String, TableRow> byName = new LinkedHashMap<>();
   private final Map<String, Integer> targets = new LinkedHashMap<>();
   private final Map<String, Integer> blend = new LinkedHashMap<>();
 
@@ -47,18 +47,18 @@ final class WeightRows {
     this.known = known;
   }
 
-  static Optional<String> key(Row row) {
-    return Optional.of(Spelling.plain(row.text("name")));
+  static Optional<String> key(TableRow row) {
+    return Optional.of(TypedNames.plain(row.text("name")));
   }
 
   /** What identifies a row of blend.csv; empty where one of the two is not known. */
-  static Optional<String> blendKey(Row row, Catalogue known) {
+  static Optional<String> blendKey(TableRow row, Catalogue known) {
     Optional<String> one = side(row, "one", known);
     Optional<String> other = side(row, "other", known);
     return one.flatMap(name -> other.map(second -> Weights.pair(name, second)));
   }
 
-  void add(Row row) {
+  void add(TableRow row) {
     String name = row.required("name");
     if (name.startsWith(TARGET)) {
       String leaving = name.substring(TARGET.length()).trim();
@@ -71,7 +71,7 @@ final class WeightRows {
     } else if (NAMES.contains(name)) {
       byName.put(name, row);
     } else if (!name.isEmpty()) {
-      List<String> near = Spelling.nearest(name, NAMES);
+      List<String> near = TypedNames.nearest(name, NAMES);
       row.problem(
           "no weight is called '"
               + name
@@ -80,7 +80,7 @@ final class WeightRows {
     }
   }
 
-  void addBlend(Row row) {
+  void addBlend(TableRow row) {
     int points = row.whole("points", 0, MOST);
     blendKey(row, known).ifPresent(pair -> blend.put(pair, points));
   }
@@ -121,11 +121,11 @@ final class WeightRows {
     return knee;
   }
 
-  private Optional<Row> row(String name) {
+  private Optional<TableRow> row(String name) {
     return Optional.ofNullable(byName.get(name));
   }
 
-  private static Optional<String> side(Row row, String column, Catalogue known) {
+  private static Optional<String> side(TableRow row, String column, Catalogue known) {
     String text = row.required(column);
     Optional<String> name =
         InstrumentRows.FAMILIES.contains(text)

@@ -18,7 +18,7 @@ public final class Fault extends RuntimeException {
 
   /** Something that may turn out to be at fault. */
   @FunctionalInterface
-  public interface Work<T, E extends Exception> {
+  public interface FaultyWork<T, E extends Exception> {
     T done() throws E;
   }
 
@@ -27,7 +27,8 @@ public final class Fault extends RuntimeException {
    *
    * @param where the place, without those round it and in it
    */
-  public static <T, E extends Exception> T at(Supplier<Sentence> where, Work<T, E> work) throws E {
+  public static <T, E extends Exception> T at(Supplier<Sentence> where, FaultyWork<T, E> work)
+      throws E {
     try {
       return work.done();
     } catch (Fault deeper) {

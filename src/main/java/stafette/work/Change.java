@@ -3,7 +3,8 @@ package stafette.work;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
-import stafette.check.Thinning;
+import stafette.ask.PlayerWish;
+import stafette.check.alone.Thinning;
 import stafette.limits.Instrument;
 import stafette.plan.Hocket;
 import stafette.plan.OverlapRule;
@@ -14,17 +15,17 @@ import stafette.words.Sentence;
 /** What a remedy changes; said as a condition, "with overlaps of 1 to 3 notes". */
 public sealed interface Change extends Sayable {
   /** Asks what is asked of the kind at hand. */
-  <T> T match(Kinds<T> kinds);
+  <T> T match(ChangeKinds<T> kinds);
 
   /** What is asked of each kind. */
-  interface Kinds<T> {
+  interface ChangeKinds<T> {
     T tempo(Tempo change);
 
-    T technique(Technique change);
+    T technique(AllowedTechnique change);
 
     T overlap(Overlap change);
 
-    T rest(Rest change);
+    T rest(Readiness change);
 
     T turns(Turns change);
 
@@ -36,7 +37,7 @@ public sealed interface Change extends Sayable {
   /** Another tempo at the line's start. */
   record Tempo(TempoMark mark, TempoMark present) implements Change {
     @Override
-    public <T> T match(Kinds<T> kinds) {
+    public <T> T match(ChangeKinds<T> kinds) {
       return kinds.tempo(this);
     }
 
@@ -47,9 +48,9 @@ public sealed interface Change extends Sayable {
   }
 
   /** A technique that not everybody has, allowed to all who can. */
-  record Technique(String name) implements Change {
+  record AllowedTechnique(String name) implements Change {
     @Override
-    public <T> T match(Kinds<T> kinds) {
+    public <T> T match(ChangeKinds<T> kinds) {
       return kinds.technique(this);
     }
 
@@ -62,7 +63,7 @@ public sealed interface Change extends Sayable {
   /** Other overlaps. */
   record Overlap(OverlapRule rule) implements Change {
     @Override
-    public <T> T match(Kinds<T> kinds) {
+    public <T> T match(ChangeKinds<T> kinds) {
       return kinds.overlap(this);
     }
 
@@ -75,9 +76,9 @@ public sealed interface Change extends Sayable {
   }
 
   /** A shorter rest before entries. */
-  record Rest(BigDecimal seconds) implements Change {
+  record Readiness(BigDecimal seconds) implements Change {
     @Override
-    public <T> T match(Kinds<T> kinds) {
+    public <T> T match(ChangeKinds<T> kinds) {
       return kinds.rest(this);
     }
 
@@ -91,7 +92,7 @@ public sealed interface Change extends Sayable {
   /** Pairs that take turns. */
   record Turns(Hocket by) implements Change {
     @Override
-    public <T> T match(Kinds<T> kinds) {
+    public <T> T match(ChangeKinds<T> kinds) {
       return kinds.turns(this);
     }
 
@@ -110,7 +111,7 @@ public sealed interface Change extends Sayable {
     }
 
     @Override
-    public <T> T match(Kinds<T> kinds) {
+    public <T> T match(ChangeKinds<T> kinds) {
       return kinds.players(this);
     }
 
@@ -125,7 +126,7 @@ public sealed interface Change extends Sayable {
   /** Notes left out. */
   record Thinned(Thinning pattern) implements Change {
     @Override
-    public <T> T match(Kinds<T> kinds) {
+    public <T> T match(ChangeKinds<T> kinds) {
       return kinds.thinned(this);
     }
 

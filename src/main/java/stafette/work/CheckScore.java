@@ -5,11 +5,16 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import stafette.check.Ease;
-import stafette.check.Judged;
-import stafette.check.Passage;
-import stafette.check.Passages;
-import stafette.check.Trial;
+import stafette.ask.Allowance;
+import stafette.ask.LineRequest;
+import stafette.ask.TempoWish;
+import stafette.check.alone.Ease;
+import stafette.check.alone.LineTrial;
+import stafette.check.alone.LineVerdict;
+import stafette.check.alone.Passage;
+import stafette.check.alone.Passages;
+import stafette.keep.LimitsInForce;
+import stafette.keep.OpenScore;
 import stafette.limits.Assurance;
 import stafette.limits.Instrument;
 import stafette.limits.Technique;
@@ -18,6 +23,7 @@ import stafette.score.Part;
 import stafette.score.Score;
 import stafette.score.Tremolo;
 import stafette.words.Fault;
+import stafette.words.Refusal;
 import stafette.words.Sentence;
 import stafette.words.Settable;
 
@@ -31,14 +37,17 @@ public final class CheckScore {
    * @param instrument which
    * @param rows one for each technique that applies, the best first
    */
-  public record Answer(Instrument instrument, List<Judged> rows) {
+  public record InstrumentVerdicts(Instrument instrument, List<LineVerdict> rows) {
     /** The ease of the best technique; beyond if none applies. */
     public Ease ease() {
-      return rows.stream().map(Judged::ease).min(Comparator.naturalOrder()).orElse(Ease.BEYOND);
+      return rows.stream()
+          .map(LineVerdict::ease)
+          .min(Comparator.naturalOrder())
+          .orElse(Ease.BEYOND);
     }
 
     private double strain() {
-      return rows.stream().mapToDouble(Judged::strain).min().orElse(Double.POSITIVE_INFINITY);
+      return rows.stream().mapToDouble(LineVerdict::strain).min().orElse(Double.POSITIVE_INFINITY);
     }
   }
 
@@ -48,14 +57,14 @@ public final class CheckScore {
    * @param line the line
    * @param answers one for each instrument asked; empty if the part's instrument is unknown
    */
-  public record Report(Line line, List<Answer> answers) {
+  public record PassageVerdicts(Line line, List<InstrumentVerdicts> answers) {
     /** Whether an instrument that was asked can't play it. */
     public boolean hasFindings() {
       return answers.stream().anyMatch(answer -> !answer.ease().plays());
     }
 
     private double worst() {
-      return answers.stream().mapToDouble(Answer::strain).max().orElse(0);
+      return answers.stream().mapToDouble(InstrumentVerdicts::strain).max().orElse(0);
     }
   }
 
@@ -66,14 +75,14 @@ public final class CheckScore {
    * @param reports the lines, worst first
    * @param asked how it was checked
    */
-  public record Checked(OpenScore score, List<Report> reports, Asked asked) {
+  public record CheckedScore(OpenScore score, List<PassageVerdicts> reports, Asked asked) {
     /** What to ask for to have a line split; empty if it can't be named. */
-    public Optional<PassageToSplit> toSplit(Report report, LimitsInForce limits) {
+    public Optional<PassageToSplit> toSplit(PassageVerdicts report, LimitsInForce limits) {
       return PassageToSplit.of(score, report.line(), asked, limits);
     }
 
     public boolean hasFindings() {
-      return reports.stream().anyMatch(Report::hasFindings);
+      return reports.stream().anyMatch(PassageVerdicts::hasFindings);
     }
   }
 
@@ -92,7 +101,7 @@ public final class CheckScore {
    * @param tempo a tempo for the start of each passage
    * @throws Refusal if the file is no score
    */
-  public static Checked passages(
+  public static CheckedScore passages(
       Path file,
       Tremolo tremolo,
       Optional<TempoWish> tempo,
@@ -104,14 +113,14 @@ public final class CheckScore {
   }
 
   /** The same for a score that is open. */
-  public static Checked passages(
+  public static CheckedScore passages(
       OpenScore open,
       Optional<TempoWish> tempo,
       Assurance assurance,
       List<Allowance> allowances,
       LimitsInForce limits) {
     Score score = open.score();
-    List<Report> reports = new ArrayList<>();
+    List<PassageVerdicts> reports = new ArrayList<>();
     for (Passage passage :
         Passages.in(
             score, limits.catalogue()::of, assurance, limits.slowestWindPerSecond(assurance))) {
@@ -122,8 +131,8 @@ public final class CheckScore {
               () -> Sentence.of("{0}, bar {1}", passage.part().name(), firstBar(line)),
               () -> report(passage, line, instrument, assurance, allowances)));
     }
-    reports.sort(Comparator.comparingDouble(Report::worst).reversed());
-    return new Checked(
+    reports.sort(Comparator.comparingDouble(PassageVerdicts::worst).reversed());
+    return new CheckedScore(
         open, List.copyOf(reports), new Asked(tempo, assurance, List.copyOf(allowances)));
   }
 
@@ -131,13 +140,13 @@ public final class CheckScore {
     return line.placeOf(0).at().bar();
   }
 
-  private static Report report(
+  private static PassageVerdicts report(
       Passage passage,
       Line line,
       Optional<Instrument> instrument,
       Assurance assurance,
       List<Allowance> allowances) {
-    return new Report(
+    return new PassageVerdicts(
         line,
         instrument.stream()
             .map(found -> answer(line, found, passage.part().name(), assurance, allowances))
@@ -150,26 +159,26 @@ public final class CheckScore {
    * @param instruments their names; the line's own part's if empty
    * @throws Refusal if the file is no score, or a line or an instrument is not there
    */
-  public static Checked line(
+  public static CheckedScore line(
       LineRequest request,
       List<String> instruments,
       Assurance assurance,
       List<Allowance> allowances,
       LimitsInForce limits)
       throws Refusal {
-    LineRequest.Found found = request.find();
-    List<Answer> answers = new ArrayList<>();
+    LineRequest.FoundLine found = request.find();
+    List<InstrumentVerdicts> answers = new ArrayList<>();
     for (Instrument instrument : asked(found, instruments, limits)) {
       answers.add(answer(found.line(), instrument, instrument.name(), assurance, allowances));
     }
-    return new Checked(
+    return new CheckedScore(
         found.score(),
-        List.of(new Report(found.line(), answers)),
+        List.of(new PassageVerdicts(found.line(), answers)),
         new Asked(request.tempo(), assurance, allowances));
   }
 
   private static List<Instrument> asked(
-      LineRequest.Found found, List<String> names, LimitsInForce limits) throws Refusal {
+      LineRequest.FoundLine found, List<String> names, LimitsInForce limits) throws Refusal {
     List<Instrument> instruments = new ArrayList<>();
     for (String name : names) {
       instruments.add(limits.instrument(name));
@@ -192,13 +201,13 @@ public final class CheckScore {
     return instruments;
   }
 
-  static Answer answer(
+  static InstrumentVerdicts answer(
       Line line,
       Instrument instrument,
       String player,
       Assurance assurance,
       List<Allowance> allowances) {
     List<Technique> usable = Allowance.usable(allowances, player, instrument);
-    return new Answer(instrument, Trial.of(line, instrument, assurance, usable));
+    return new InstrumentVerdicts(instrument, LineTrial.of(line, instrument, assurance, usable));
   }
 }

@@ -11,15 +11,20 @@ import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.IntFunction;
 import java.util.stream.Stream;
+import stafette.ask.Briefing;
+import stafette.ask.TempiWish;
 import stafette.check.JudgedPlan;
 import stafette.check.SegmentReport;
 import stafette.check.Verdict;
+import stafette.keep.LimitsInForce;
+import stafette.keep.OpenScore;
 import stafette.plan.Brief;
 import stafette.plan.Plan;
-import stafette.split.FastestTempo;
-import stafette.split.TempoCell;
-import stafette.split.TempoTable;
+import stafette.split.tempo.FastestTempo;
+import stafette.split.tempo.TempoCell;
+import stafette.split.tempo.TempoTable;
 import stafette.time.TempoMark;
+import stafette.words.Refusal;
 
 /** Tries a line at several tempi with every number of players, and judges every plan again. */
 public final class CompareTempi {
@@ -31,14 +36,14 @@ public final class CompareTempi {
    * @param split the line, the players and the rules; the time is that of all searches together
    * @param tempi at which; about eight round the present one if empty
    */
-  public record Request(SplitLine.Request split, Optional<TempiWish> tempi) {}
+  public record TempoRequest(SplitLine.SplitRequest split, Optional<TempiWish> tempi) {}
 
   /**
    * How far the searches have come.
    *
    * @param searched how many have ended
    */
-  public record Progress(int searched) {}
+  public record TempiProgress(int searched) {}
 
   /**
    * What came of it.
@@ -50,14 +55,14 @@ public final class CompareTempi {
    * @param presentPlan the plan of all players at the present tempo, if there is one
    * @param searchSeconds how long all searches took
    */
-  public record Outcome(
+  public record TempoOutcome(
       OpenScore score,
       Brief brief,
       TempoTable table,
       Map<Plan, Verdict> verdicts,
       Optional<JudgedPlan> presentPlan,
       double searchSeconds) {
-    public Outcome {
+    public TempoOutcome {
       verdicts = Map.copyOf(verdicts);
     }
 
@@ -84,7 +89,7 @@ public final class CompareTempi {
    *
    * @throws Refusal if the score, the line or a player is not there
    */
-  public static Outcome compare(Request request, LimitsInForce limits) throws Refusal {
+  public static TempoOutcome compare(TempoRequest request, LimitsInForce limits) throws Refusal {
     return compare(request, limits, () -> false, progress -> {});
   }
 
@@ -94,8 +99,11 @@ public final class CompareTempi {
    * @param stop asked often; ends all of them, with what was found so far, if it says yes
    * @param progress told as often
    */
-  public static Outcome compare(
-      Request request, LimitsInForce limits, BooleanSupplier stop, Consumer<Progress> progress)
+  public static TempoOutcome compare(
+      TempoRequest request,
+      LimitsInForce limits,
+      BooleanSupplier stop,
+      Consumer<TempiProgress> progress)
       throws Refusal {
     Briefing briefing = Briefing.of(request.split(), limits);
     Brief brief = briefing.brief();
@@ -113,13 +121,14 @@ public final class CompareTempi {
             .presentRow()
             .plan()
             .map(plan -> JudgedPlan.of(plan, Objects.requireNonNull(verdicts.get(plan))));
-    return new Outcome(briefing.score(), brief, table, verdicts, now, seconds);
+    return new TempoOutcome(briefing.score(), brief, table, verdicts, now, seconds);
   }
 
-  private static IntFunction<BooleanSupplier> shares(Allotment time, Consumer<Progress> progress) {
+  private static IntFunction<BooleanSupplier> shares(
+      Allotment time, Consumer<TempiProgress> progress) {
     AtomicInteger begun = new AtomicInteger();
     return left -> {
-      Progress before = new Progress(begun.getAndIncrement());
+      TempiProgress before = new TempiProgress(begun.getAndIncrement());
       BooleanSupplier over = time.share(left);
       return () -> {
         progress.accept(before);

@@ -4,12 +4,18 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import stafette.check.JudgedPlan;
-import stafette.picture.Drawing;
-import stafette.picture.Paper;
-import stafette.picture.PdfInk;
-import stafette.picture.PngInk;
-import stafette.picture.SvgInk;
-import stafette.picture.Timeline;
+import stafette.keep.FileDoor;
+import stafette.keep.FileEnding;
+import stafette.keep.Outputs;
+import stafette.keep.Release;
+import stafette.keep.RereadProof;
+import stafette.picture.ink.Drawing;
+import stafette.picture.ink.Paper;
+import stafette.picture.ink.PdfInk;
+import stafette.picture.ink.PngInk;
+import stafette.picture.ink.SvgInk;
+import stafette.picture.ribbon.Timeline;
+import stafette.words.Refusal;
 import stafette.words.Sentence;
 import stafette.words.Settable;
 
@@ -20,16 +26,16 @@ public final class DrawPlan {
   private DrawPlan() {}
 
   /** By the ending of the file's name. */
-  private enum Format {
+  private enum PictureFormat {
     SVG,
     PNG,
     PDF;
 
-    Proof proof() {
+    RereadProof proof() {
       return switch (this) {
-        case SVG -> Proof.frame("<?xml ", "</svg>\n");
-        case PNG -> Proof.frame("\u0089PNG\r\n\u001a\n", "IEND\u00aeB`\u0082");
-        case PDF -> Proof.PDF;
+        case SVG -> RereadProof.frame("<?xml ", "</svg>\n");
+        case PNG -> RereadProof.frame("\u0089PNG\r\n\u001a\n", "IEND\u00aeB`\u0082");
+        case PDF -> RereadProof.PDF;
       };
     }
   }
@@ -42,7 +48,7 @@ public final class DrawPlan {
    * @param notes whether each segment is written as music too
    * @param replace whether it may replace a file that is there
    */
-  public record Request(Path file, String paper, boolean notes, boolean replace) {
+  public record PictureRequest(Path file, String paper, boolean notes, boolean replace) {
     /**
      * Checks it before anything is reckoned.
      *
@@ -61,15 +67,15 @@ public final class DrawPlan {
    *
    * @throws Refusal if the file can't be written
    */
-  public static void timeline(JudgedPlan judged, Request request) throws Refusal {
+  public static void timeline(JudgedPlan judged, PictureRequest request) throws Refusal {
     List<Drawing> pages =
         Timeline.of(
             judged.plan(), judged.verdict(), judged.window(), paperOf(request), request.notes());
-    Format format = format(request.file());
+    PictureFormat format = format(request.file());
     FileDoor.write(request.file(), bytes(format, pages), request.replace(), format.proof());
   }
 
-  private static byte[] bytes(Format format, List<Drawing> pages) {
+  private static byte[] bytes(PictureFormat format, List<Drawing> pages) {
     Drawing first = pages.get(0);
     return switch (format) {
       case SVG -> SvgInk.svg(first).getBytes(StandardCharsets.UTF_8);
@@ -78,16 +84,16 @@ public final class DrawPlan {
     };
   }
 
-  private static Format format(Path file) throws Refusal {
-    return FileEnding.of(file, Format.class)
+  private static PictureFormat format(Path file) throws Refusal {
+    return FileEnding.of(file, PictureFormat.class)
         .orElseThrow(
             () ->
                 Refusal.wrongUse(
                     Sentence.of("{0}: a timeline is drawn as .svg, .png or .pdf", file)));
   }
 
-  private static Paper paperOf(Request request) throws Refusal {
-    boolean pdf = format(request.file()) == Format.PDF;
+  private static Paper paperOf(PictureRequest request) throws Refusal {
+    boolean pdf = format(request.file()) == PictureFormat.PDF;
     if (request.paper().isEmpty()) {
       return pdf ? Paper.A4 : Paper.SHEET;
     }

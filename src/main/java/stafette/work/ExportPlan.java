@@ -7,7 +7,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import stafette.check.JudgedPlan;
+import stafette.keep.LimitsInForce;
+import stafette.keep.Outputs;
 import stafette.time.Rational;
+import stafette.words.Refusal;
 
 /** Makes files of a plan as they are usually wanted; a file that is there is replaced. */
 public final class ExportPlan {
@@ -19,7 +22,7 @@ public final class ExportPlan {
    * @throws Refusal as {@link DrawPlan#timeline} does
    */
   public static void timeline(JudgedPlan judged, Path file) throws Refusal {
-    DrawPlan.timeline(judged, new DrawPlan.Request(file, "", true, true));
+    DrawPlan.timeline(judged, new DrawPlan.PictureRequest(file, "", true, true));
   }
 
   /**
@@ -29,7 +32,7 @@ public final class ExportPlan {
    */
   public static void sheet(JudgedPlan judged, OpenLine line, Path file) throws Refusal {
     LocalDate today = LocalDate.now(ZoneId.systemDefault());
-    PrintSheet.Request request = new PrintSheet.Request(file, "", today, true);
+    PrintSheet.SheetRequest request = new PrintSheet.SheetRequest(file, "", today, true);
     request.refuseWhatCannotBe(Outputs.beside(List.of(line.score().file())));
     PrintSheet.print(judged, line.score().score().title(), request);
   }
@@ -41,11 +44,11 @@ public final class ExportPlan {
    * @param withScore whether the rest of the score is heard behind them
    * @param speed factor on all tempi
    */
-  public record Heard(List<String> players, boolean withScore, Rational speed) {
+  public record HeardAs(List<String> players, boolean withScore, Rational speed) {
     /**
      * @throws IllegalArgumentException if nobody is heard
      */
-    public Heard {
+    public HeardAs {
       players = List.copyOf(players);
       if (players.isEmpty()) {
         throw new IllegalArgumentException("nobody is heard");
@@ -64,14 +67,14 @@ public final class ExportPlan {
       JudgedPlan judged,
       OpenLine line,
       Path file,
-      Heard heard,
+      HeardAs heard,
       LimitsInForce limits,
       BooleanSupplier stop)
       throws Refusal {
     return PlayPlan.render(
-        new PlayPlan.Piece(judged, line.score(), line.seats()),
+        new PlayPlan.PlayedPiece(judged, line.score(), line.seats()),
         limits,
-        new PlayPlan.Request(
+        new PlayPlan.SoundRequest(
             file,
             heard.withScore(),
             true,

@@ -7,7 +7,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import stafette.musicxml.HandoffWords;
+import stafette.keep.OpenScore;
+import stafette.musicxml.write.HandoffWords;
 import stafette.score.Line;
 import stafette.score.LineChoice;
 import stafette.score.NoSuchLine;
@@ -26,11 +27,11 @@ import stafette.time.Position;
  * and a relay left its traces: words at a handoff, or a chord of which only some tones are cued.
  * Cue notes that quote another part leave none.
  */
-final class FormerRelay {
+public final class FormerRelay {
   private final OpenScore score;
   private final LineChoice choice;
 
-  FormerRelay(OpenScore score, LineChoice choice) {
+  public FormerRelay(OpenScore score, LineChoice choice) {
     this.score = score;
     this.choice = choice;
   }
@@ -40,7 +41,7 @@ final class FormerRelay {
    *
    * @throws NoSuchLine if it is not there with cue notes either
    */
-  Line line() throws NoSuchLine {
+  public Line line() throws NoSuchLine {
     Optional<Line> sounding = taken(score.score());
     Optional<Line> cued = score.withCues().flatMap(this::taken);
     if (cued.isPresent() && sounding.map(line -> isLeftOf(line, cued.get())).orElse(true)) {

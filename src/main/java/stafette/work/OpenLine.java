@@ -8,10 +8,19 @@ import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
+import stafette.ask.Allowance;
+import stafette.ask.Briefing;
+import stafette.ask.LineRequest;
+import stafette.ask.LockWish;
+import stafette.ask.PlayerWish;
+import stafette.ask.Reopening;
+import stafette.ask.TempoWish;
 import stafette.check.JudgedPlan;
+import stafette.keep.LimitsInForce;
+import stafette.keep.OpenScore;
 import stafette.limits.Capability;
-import stafette.limits.Spelling;
 import stafette.limits.Technique;
+import stafette.limits.TypedNames;
 import stafette.plan.Brief;
 import stafette.plan.Lock;
 import stafette.plan.Plan;
@@ -27,6 +36,7 @@ import stafette.split.SplitResult;
 import stafette.split.Splitter;
 import stafette.split.Workbench;
 import stafette.time.TempoMark;
+import stafette.words.Refusal;
 
 /**
  * A line of an open score with what is asked for it. Other questions about it are answered from the
@@ -49,9 +59,9 @@ public final class OpenLine {
    *
    * @throws Refusal if the line or a player is not there, or a seat is asked for nobody
    */
-  public static OpenLine in(OpenScore score, SplitLine.Request request, LimitsInForce limits)
+  public static OpenLine in(OpenScore score, SplitLine.SplitRequest request, LimitsInForce limits)
       throws Refusal {
-    LineRequest.Found found = request.line().in(score);
+    LineRequest.FoundLine found = request.line().in(score);
     return new OpenLine(Briefing.of(request, limits, found), limits, new Workbench());
   }
 
@@ -60,7 +70,7 @@ public final class OpenLine {
    *
    * @throws Refusal as {@link #in} does
    */
-  public OpenLine asking(SplitLine.Request other) throws Refusal {
+  public OpenLine asking(SplitLine.SplitRequest other) throws Refusal {
     return new OpenLine(briefing.with(other), limits, workbench);
   }
 
@@ -68,7 +78,7 @@ public final class OpenLine {
    * The same as {@link #asking}, but locks that the other question leaves no place for are given up
    * rather than refused.
    */
-  public OpenLine askingWithoutLostLocks(SplitLine.Request other) throws Refusal {
+  public OpenLine askingWithoutLostLocks(SplitLine.SplitRequest other) throws Refusal {
     OpenLine free = asking(other.with(other.relaying().with(List.<LockWish>of())));
     List<LockWish> kept =
         other.relaying().locks().stream().filter(lock -> lock.fits(free.brief())).toList();
@@ -108,7 +118,7 @@ public final class OpenLine {
    */
   public Optional<OpenLine> under(Remedy remedy) {
     Brief changed = remedy.plan().plan().brief();
-    SplitLine.Request other = remedy.instead(asked(), briefing.wishes());
+    SplitLine.SplitRequest other = remedy.instead(asked(), briefing.wishes());
     TempoMark mark = tempoOf(changed.line());
     TempoWish wish = new TempoWish(Optional.of(mark.unit()), mark.perMinute());
     try {
@@ -161,7 +171,7 @@ public final class OpenLine {
 
   /** The line of a plan that was opened again, with all that was asked for it. */
   static OpenLine of(Reopening reopening, LimitsInForce limits) throws Refusal {
-    LineRequest.Found found = reopening.request().line().in(reopening.score());
+    LineRequest.FoundLine found = reopening.request().line().in(reopening.score());
     return new OpenLine(
         Briefing.of(reopening.request(), limits, found, reopening.measured(limits)),
         limits,
@@ -229,7 +239,7 @@ public final class OpenLine {
    */
   public OpenLine playedBy(List<PlayerWish> wishes) throws Refusal {
     Predicate<String> stays =
-        name -> wishes.stream().anyMatch(wish -> Spelling.same(wish.name(), name));
+        name -> wishes.stream().anyMatch(wish -> TypedNames.same(wish.name(), name));
     Map<String, Seat> seats = new HashMap<>(asked().seats());
     seats.keySet().removeIf(stays.negate());
     List<LockWish> locks =
@@ -245,7 +255,7 @@ public final class OpenLine {
         asked().with(wishes, allowances).with(seats).with(asked().relaying().with(locks)));
   }
 
-  public SplitLine.Request asked() {
+  public SplitLine.SplitRequest asked() {
     return briefing.request();
   }
 
@@ -286,7 +296,7 @@ public final class OpenLine {
    * @param stop asked often; ends the search if it says yes
    * @param progress told whenever a better plan or a higher bound is known
    */
-  public SplitLine.Outcome plan(BooleanSupplier stop, Consumer<Splitter.Progress> progress)
+  public SplitLine.SplitOutcome plan(BooleanSupplier stop, Consumer<Splitter.Progress> progress)
       throws Refusal {
     return SplitLine.split(briefing, limits, workbench, stop, progress);
   }
@@ -300,10 +310,10 @@ public final class OpenLine {
    */
   public SideBySide beside(
       JudgedPlan present,
-      Optional<SplitLine.Outcome> found,
+      Optional<SplitLine.SplitOutcome> found,
       BooleanSupplier stop,
-      SideBySide.Progress progress) {
-    SplitLine.Outcome main = outcome(Optional.of(present), found);
+      SideBySide.ComparingProgress progress) {
+    SplitLine.SplitOutcome main = outcome(Optional.of(present), found);
     return SideBySide.beside(
         main, main.result().isBest(), limits, workbench, asked().searchSeconds(), stop, progress);
   }
@@ -352,19 +362,20 @@ public final class OpenLine {
    *
    * @param found what a search said of that plan; a plan made by hand has none
    */
-  public SplitLine.Outcome outcome(Optional<JudgedPlan> judged, Optional<SplitLine.Outcome> found) {
+  public SplitLine.SplitOutcome outcome(
+      Optional<JudgedPlan> judged, Optional<SplitLine.SplitOutcome> found) {
     return found(
         found
-            .map(SplitLine.Outcome::result)
+            .map(SplitLine.SplitOutcome::result)
             .filter(result -> result.speaksOf(judged.map(JudgedPlan::plan)))
             .orElseGet(() -> byHand(judged)),
         judged,
-        found.map(SplitLine.Outcome::searchSeconds).orElse(0.0));
+        found.map(SplitLine.SplitOutcome::searchSeconds).orElse(0.0));
   }
 
   /** What a search found for it earlier. */
-  SplitLine.Outcome found(SplitResult result, Optional<JudgedPlan> judged, double seconds) {
-    return new SplitLine.Outcome(
+  SplitLine.SplitOutcome found(SplitResult result, Optional<JudgedPlan> judged, double seconds) {
+    return new SplitLine.SplitOutcome(
         score(), brief(), result, judged, seconds, seats(), briefing.measured().freed(), List.of());
   }
 

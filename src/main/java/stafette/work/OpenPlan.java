@@ -11,10 +11,15 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.regex.Pattern;
+import stafette.ask.Reopening;
+import stafette.ask.Seats;
 import stafette.check.JudgedPlan;
 import stafette.json.LineJson;
 import stafette.json.PlanFile;
 import stafette.json.PlanJson;
+import stafette.keep.FileDoor;
+import stafette.keep.LimitsInForce;
+import stafette.keep.OpenScore;
 import stafette.plan.Brief;
 import stafette.plan.Plan;
 import stafette.plan.Seat;
@@ -24,6 +29,7 @@ import stafette.score.LineChoice;
 import stafette.score.NoSuchLine;
 import stafette.split.Reason;
 import stafette.split.SplitResult;
+import stafette.words.Refusal;
 import stafette.words.Sentence;
 import stafette.words.UnreadableFile;
 
@@ -95,7 +101,7 @@ public final class OpenPlan {
   public record OnDesk(
       OpenLine line,
       Optional<JudgedPlan> judged,
-      Optional<SplitLine.Outcome> found,
+      Optional<SplitLine.SplitOutcome> found,
       ScoreNow score) {}
 
   /** What became of the score since the plan was kept. */
@@ -123,7 +129,7 @@ public final class OpenPlan {
     Optional<JudgedPlan> judged = read.plan().flatMap(line::adopted).map(JudgedPlan::of);
     boolean unfit = !read.fits() || judged.isPresent() != read.plan().isPresent();
     ScoreNow now = unfit ? ScoreNow.UNFIT : read.scoreChanged() ? ScoreNow.CHANGED : ScoreNow.SAME;
-    Optional<SplitLine.Outcome> found =
+    Optional<SplitLine.SplitOutcome> found =
         now == ScoreNow.SAME
             ? result(read.search(), judged)
                 .map(result -> line.found(result, judged, read.search().seconds()))
@@ -172,7 +178,7 @@ public final class OpenPlan {
   }
 
   /** What a plan file says. */
-  static PlanFile parsed(Path file) throws Refusal {
+  public static PlanFile parsed(Path file) throws Refusal {
     try {
       return PlanFile.read(file.toString(), FileDoor.read(file));
     } catch (UnreadableFile e) {

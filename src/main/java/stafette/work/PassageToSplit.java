@@ -2,6 +2,10 @@ package stafette.work;
 
 import java.util.List;
 import java.util.Optional;
+import stafette.ask.Allowance;
+import stafette.ask.PlayerWish;
+import stafette.keep.LimitsInForce;
+import stafette.keep.OpenScore;
 import stafette.limits.Instrument;
 import stafette.score.Line;
 import stafette.score.LineChoice;

@@ -15,10 +15,16 @@ import java.util.function.Function;
 import javax.sound.midi.InvalidMidiDataException;
 import javax.sound.midi.MidiSystem;
 import javax.sound.midi.Soundbank;
-import stafette.check.Ear;
-import stafette.check.HandoffEar;
 import stafette.check.JudgedPlan;
-import stafette.limits.Spelling;
+import stafette.check.ear.Ear;
+import stafette.check.ear.HandoffEar;
+import stafette.keep.FileDoor;
+import stafette.keep.FileEnding;
+import stafette.keep.LimitsInForce;
+import stafette.keep.OpenScore;
+import stafette.keep.Outputs;
+import stafette.keep.RereadProof;
+import stafette.limits.TypedNames;
 import stafette.plan.Plan;
 import stafette.plan.Player;
 import stafette.plan.Seat;
@@ -32,6 +38,7 @@ import stafette.sound.Performance;
 import stafette.sound.Timing;
 import stafette.time.Rational;
 import stafette.time.Span;
+import stafette.words.Refusal;
 import stafette.words.Sentence;
 import stafette.words.Settable;
 
@@ -40,12 +47,14 @@ public final class PlayPlan {
   private PlayPlan() {}
 
   /** By the ending of the file's name. */
-  private enum Format {
+  private enum SoundFormat {
     WAV,
     MID;
 
-    Proof proof() {
-      return this == WAV ? Proof.frame("RIFF", "") : Proof.frame("MThd", "\u00ff/\u0000");
+    RereadProof proof() {
+      return this == WAV
+          ? RereadProof.frame("RIFF", "")
+          : RereadProof.frame("MThd", "\u00ff/\u0000");
     }
   }
 
@@ -63,7 +72,7 @@ public final class PlayPlan {
    * @param bank a soundbank of the user's own
    * @param replace whether it may replace a file that is there
    */
-  public record Request(
+  public record SoundRequest(
       Path file,
       boolean withScore,
       boolean spread,
@@ -74,7 +83,7 @@ public final class PlayPlan {
       boolean compare,
       Optional<Path> bank,
       boolean replace) {
-    public Request {
+    public SoundRequest {
       solo = List.copyOf(solo);
       mute = List.copyOf(mute);
     }
@@ -87,7 +96,7 @@ public final class PlayPlan {
      *     read, or the file can't be written
      */
     public void refuseWhatCannotBe(Outputs outputs) throws Refusal {
-      if (format(file) == Format.MID && bank.isPresent()) {
+      if (format(file) == SoundFormat.MID && bank.isPresent()) {
         throw Refusal.wrongUse(
             Sentence.of(
                 "a soundbank{0} gives sounds to a .wav file; a .mid file has notes only, so leave"
@@ -113,7 +122,7 @@ public final class PlayPlan {
    *
    * @param seats of players whose seats are known, by name
    */
-  public record Piece(JudgedPlan judged, OpenScore score, Map<String, Seat> seats) {}
+  public record PlayedPiece(JudgedPlan judged, OpenScore score, Map<String, Seat> seats) {}
 
   /**
    * What came of it.
@@ -124,7 +133,7 @@ public final class PlayPlan {
    * @param mean of those measured, as the level of the mean ratio of energies
    */
   public record Heard(
-      double musicSeconds, double fileSeconds, List<Step> steps, Optional<Step> mean) {
+      double musicSeconds, double fileSeconds, List<PlayStep> steps, Optional<PlayStep> mean) {
     public Heard {
       steps = List.copyOf(steps);
     }
@@ -139,7 +148,7 @@ public final class PlayPlan {
    * @param overOne measured, against the same strokes without who enters
    * @param overBefore measured, against the strokes just before
    */
-  public record Step(
+  public record PlayStep(
       int number, OptionalDouble published, OptionalDouble overOne, OptionalDouble overBefore) {}
 
   /**
@@ -147,12 +156,13 @@ public final class PlayPlan {
    *
    * @throws Refusal if there is no such player or handoff, or the file can't be written
    */
-  public static Heard play(Piece what, LimitsInForce limits, Request request) throws Refusal {
+  public static Heard play(PlayedPiece what, LimitsInForce limits, SoundRequest request)
+      throws Refusal {
     Plan plan = what.judged().plan();
     Span excerpt = excerpt(plan, request);
     Hearing hearing = hearing(what, limits, request);
     Performance performance = performance(plan, excerpt, hearing, request);
-    return format(request.file()) == Format.MID
+    return format(request.file()) == SoundFormat.MID
         ? written(performance, request)
         : rendered(performance, Comparison.withoutOverlaps(plan, excerpt, hearing), what, request);
   }
@@ -164,12 +174,13 @@ public final class PlayPlan {
    * @return whether there is one
    * @throws Refusal if there is no such player, or the file can't be written
    */
-  static boolean render(Piece what, LimitsInForce limits, Request request, BooleanSupplier stop)
+  static boolean render(
+      PlayedPiece what, LimitsInForce limits, SoundRequest request, BooleanSupplier stop)
       throws Refusal {
     Plan plan = what.judged().plan();
     Hearing hearing = hearing(what, limits, request);
     Performance performance = performance(plan, excerpt(plan, request), hearing, request);
-    if (format(request.file()) == Format.MID) {
+    if (format(request.file()) == SoundFormat.MID) {
       written(performance, request);
       return true;
     }
@@ -184,7 +195,8 @@ public final class PlayPlan {
     }
   }
 
-  private static Hearing hearing(Piece what, LimitsInForce limits, Request request) throws Refusal {
+  private static Hearing hearing(PlayedPiece what, LimitsInForce limits, SoundRequest request)
+      throws Refusal {
     return new Hearing(
         request.speed(),
         timing(request),
@@ -194,20 +206,20 @@ public final class PlayPlan {
   }
 
   private static Performance performance(
-      Plan plan, Span excerpt, Hearing hearing, Request request) {
+      Plan plan, Span excerpt, Hearing hearing, SoundRequest request) {
     return request.compare()
         ? Comparison.of(plan, excerpt, hearing)
         : Performance.of(plan, excerpt, hearing);
   }
 
-  private static Heard written(Performance performance, Request request) throws Refusal {
+  private static Heard written(Performance performance, SoundRequest request) throws Refusal {
     write(performance.midi(), request);
     double seconds = performance.lengthMicros() / 1e6;
     return new Heard(seconds, seconds, List.of(), Optional.empty());
   }
 
   private static Heard rendered(
-      Performance performance, Performance withoutOverlaps, Piece what, Request request)
+      Performance performance, Performance withoutOverlaps, PlayedPiece what, SoundRequest request)
       throws Refusal {
     Optional<Soundbank> bank = bank(request);
     try {
@@ -215,30 +227,31 @@ public final class PlayPlan {
       write(audio.wav(), request);
       List<LevelStep> measured =
           LevelStep.measured(performance, audio, withoutOverlaps.audio(bank));
-      List<Step> steps = steps(measured, what, request);
+      List<PlayStep> steps = steps(measured, what, request);
       return new Heard(performance.lengthMicros() / 1e6, audio.seconds(), steps, mean(steps));
     } catch (NoSound e) {
       throw silent(request, e);
     }
   }
 
-  private static void write(byte[] bytes, Request request) throws Refusal {
+  private static void write(byte[] bytes, SoundRequest request) throws Refusal {
     FileDoor.write(request.file(), bytes, request.replace(), format(request.file()).proof());
   }
 
-  private static Optional<Soundbank> bank(Request request) throws Refusal {
+  private static Optional<Soundbank> bank(SoundRequest request) throws Refusal {
     return request.bank().isPresent() ? Optional.of(read(request.bank().get())) : Optional.empty();
   }
 
-  private static Refusal silent(Request request, NoSound why) {
+  private static Refusal silent(SoundRequest request, NoSound why) {
     return Refusal.ofFile(
         Sentence.of("{0}: {1}", request.bank().orElse(request.file()), why.inWords()));
   }
 
-  private static List<Step> steps(List<LevelStep> measured, Piece what, Request request) {
+  private static List<PlayStep> steps(
+      List<LevelStep> measured, PlayedPiece what, SoundRequest request) {
     List<HandoffEar> ears = Ear.of(what.judged().plan(), what.seats());
     boolean everybody = request.solo().isEmpty() && request.mute().isEmpty();
-    List<Step> steps = new ArrayList<>();
+    List<PlayStep> steps = new ArrayList<>();
     for (int i = 0; i < measured.size(); i++) {
       boolean asked = request.handoff().isEmpty() || request.handoff().get() == i + 1;
       if (asked && (everybody || measured.get(i).overOne().isPresent())) {
@@ -248,7 +261,7 @@ public final class PlayPlan {
                 .map(both -> OptionalDouble.of(both.aboveLeavingDecibel()))
                 .orElse(OptionalDouble.empty());
         steps.add(
-            new Step(
+            new PlayStep(
                 i + 1,
                 published,
                 LevelStep.decibel(measured.get(i).overOne()),
@@ -258,19 +271,20 @@ public final class PlayPlan {
     return steps;
   }
 
-  private static Optional<Step> mean(List<Step> steps) {
-    List<Step> whole = steps.stream().filter(step -> step.overBefore().isPresent()).toList();
+  private static Optional<PlayStep> mean(List<PlayStep> steps) {
+    List<PlayStep> whole = steps.stream().filter(step -> step.overBefore().isPresent()).toList();
     return whole.size() < 2
         ? Optional.empty()
         : Optional.of(
-            new Step(
+            new PlayStep(
                 0,
-                mean(whole, Step::published),
-                mean(whole, Step::overOne),
-                mean(whole, Step::overBefore)));
+                mean(whole, PlayStep::published),
+                mean(whole, PlayStep::overOne),
+                mean(whole, PlayStep::overBefore)));
   }
 
-  private static OptionalDouble mean(List<Step> steps, Function<Step, OptionalDouble> level) {
+  private static OptionalDouble mean(
+      List<PlayStep> steps, Function<PlayStep, OptionalDouble> level) {
     return LevelStep.decibel(
         steps.stream()
             .flatMapToDouble(step -> level.apply(step).stream())
@@ -278,14 +292,14 @@ public final class PlayPlan {
             .average());
   }
 
-  private static Timing timing(Request request) throws Refusal {
+  private static Timing timing(SoundRequest request) throws Refusal {
     if (request.spread()) {
       return Timing.ENSEMBLE;
     }
-    return format(request.file()) == Format.MID ? Timing.WRITTEN : Timing.TOGETHER;
+    return format(request.file()) == SoundFormat.MID ? Timing.WRITTEN : Timing.TOGETHER;
   }
 
-  private static Span excerpt(Plan plan, Request request) throws Refusal {
+  private static Span excerpt(Plan plan, SoundRequest request) throws Refusal {
     if (request.handoff().isEmpty()) {
       return Excerpts.whole(plan);
     }
@@ -302,7 +316,7 @@ public final class PlayPlan {
     return Excerpts.round(plan, plan.handoffs().get(number - 1));
   }
 
-  private static Set<Integer> heard(Plan plan, Request request) throws Refusal {
+  private static Set<Integer> heard(Plan plan, SoundRequest request) throws Refusal {
     Set<Integer> heard = new TreeSet<>();
     plan.segments().forEach(segment -> heard.add(segment.player()));
     if (!request.solo().isEmpty()) {
@@ -324,7 +338,7 @@ public final class PlayPlan {
     Set<Integer> numbers = new TreeSet<>();
     for (String name : names) {
       int number = 0;
-      while (number < players.size() && !Spelling.same(players.get(number).name(), name)) {
+      while (number < players.size() && !TypedNames.same(players.get(number).name(), name)) {
         number++;
       }
       if (number == players.size() || plan.segmentsOf(number).isEmpty()) {
@@ -349,8 +363,8 @@ public final class PlayPlan {
     }
   }
 
-  private static Format format(Path file) throws Refusal {
-    return FileEnding.of(file, Format.class)
+  private static SoundFormat format(Path file) throws Refusal {
+    return FileEnding.of(file, SoundFormat.class)
         .orElseThrow(
             () -> Refusal.wrongUse(Sentence.of("{0}: a plan is played into .wav or .mid", file)));
   }

@@ -7,6 +7,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import javax.sound.midi.Sequence;
+import stafette.keep.LimitsInForce;
+import stafette.keep.OpenScore;
 import stafette.limits.Instrument;
 import stafette.plan.Plan;
 import stafette.plan.Seat;
@@ -17,8 +19,8 @@ import stafette.sound.Excerpts;
 import stafette.sound.Hearing;
 import stafette.sound.Performance;
 import stafette.sound.RestOfScore;
+import stafette.sound.SoundingVoice;
 import stafette.sound.Timing;
-import stafette.sound.Voice;
 import stafette.time.Rational;
 
 /** A plan made ready for a sequencer, and the way from what it plays back to the plan. */
@@ -90,7 +92,7 @@ public final class Playback {
 
   /** The names of the voices: players who have something to play, then parts of the score. */
   public List<String> voices() {
-    return performance.voices().stream().map(Voice::name).toList();
+    return performance.voices().stream().map(SoundingVoice::name).toList();
   }
 
   /** How long the music lasts. */

@@ -8,10 +8,15 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import stafette.ask.Briefing;
+import stafette.ask.PlayerWish;
+import stafette.ask.Roster;
+import stafette.keep.LimitsInForce;
 import stafette.limits.Instrument;
 import stafette.limits.Technique;
 import stafette.plan.Brief;
 import stafette.plan.Player;
+import stafette.words.Refusal;
 
 /** Remedies by more players: of the instruments that are there, or of others that suit the line. */
 final class PlayerRemedies {

@@ -6,11 +6,16 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import stafette.check.JudgedPlan;
-import stafette.picture.Drawing;
-import stafette.picture.Paper;
-import stafette.picture.PdfInk;
+import stafette.keep.FileDoor;
+import stafette.keep.Outputs;
+import stafette.keep.Release;
+import stafette.keep.RereadProof;
+import stafette.picture.ink.Drawing;
+import stafette.picture.ink.Paper;
+import stafette.picture.ink.PdfInk;
 import stafette.picture.sheet.Sheet;
 import stafette.picture.sheet.SheetContent;
+import stafette.words.Refusal;
 import stafette.words.Sentence;
 import stafette.words.Settable;
 
@@ -26,7 +31,7 @@ public final class PrintSheet {
    * @param date to be printed
    * @param replace whether it may replace a file that is there
    */
-  public record Request(Path file, String paper, LocalDate date, boolean replace) {
+  public record SheetRequest(Path file, String paper, LocalDate date, boolean replace) {
     /**
      * Checks it before anything is reckoned.
      *
@@ -48,7 +53,7 @@ public final class PrintSheet {
    * @param title of the score, if it has one
    * @throws Refusal if the file can't be written
    */
-  public static void print(JudgedPlan judged, Optional<String> title, Request request)
+  public static void print(JudgedPlan judged, Optional<String> title, SheetRequest request)
       throws Refusal {
     SheetContent content =
         new SheetContent(judged.plan(), judged.verdict(), judged.window(), title, request.date());
@@ -57,7 +62,7 @@ public final class PrintSheet {
         request.file(),
         PdfInk.pdf(pages, pages.get(0).title(), Release.text()),
         request.replace(),
-        Proof.PDF);
+        RereadProof.PDF);
   }
 
   private static Paper paperOf(String name) throws Refusal {

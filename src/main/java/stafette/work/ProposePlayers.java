@@ -6,12 +6,17 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import stafette.check.Trial;
+import stafette.ask.Allowance;
+import stafette.ask.PlayerWish;
+import stafette.check.alone.LineTrial;
+import stafette.keep.LimitsInForce;
+import stafette.keep.OpenScore;
 import stafette.limits.Assurance;
 import stafette.limits.Instrument;
 import stafette.limits.Technique;
 import stafette.score.Line;
 import stafette.score.Part;
+import stafette.words.Refusal;
 
 /**
  * Who might play a line: players of the score first, those to whom it comes easiest; where the
@@ -76,8 +81,8 @@ public final class ProposePlayers {
    *
    * @throws Refusal if the score has no such line
    */
-  public static SplitLine.Request into(
-      SplitLine.Request request, OpenScore score, LimitsInForce limits) throws Refusal {
+  public static SplitLine.SplitRequest into(
+      SplitLine.SplitRequest request, OpenScore score, LimitsInForce limits) throws Refusal {
     Line line = request.line().in(score).line();
     List<PlayerWish> players =
         forLine(score, line, request.assurance(), request.allowances(), limits);
@@ -114,7 +119,7 @@ public final class ProposePlayers {
     }
     List<Technique> usable = Allowance.usable(allowances, name, instrument);
     return new Candidate(
-        name, reached, Trial.leastUse(line, instrument, assurance, usable).orElse(NOBODY));
+        name, reached, LineTrial.leastUse(line, instrument, assurance, usable).orElse(NOBODY));
   }
 
   private static List<Candidate> able(List<Candidate> all, int strokes) {

@@ -4,11 +4,14 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
-import stafette.check.Thinning;
+import stafette.ask.Briefing;
+import stafette.check.alone.Thinning;
+import stafette.keep.LimitsInForce;
 import stafette.limits.Demand;
 import stafette.plan.Brief;
 import stafette.plan.Player;
 import stafette.score.Line;
+import stafette.words.Refusal;
 
 /** What would make a plan possible, the smallest change first; each with the plan it makes. */
 final class Remedies {

@@ -3,6 +3,8 @@ package stafette.work;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import stafette.ask.Allowance;
+import stafette.ask.PlayerWish;
 import stafette.check.JudgedPlan;
 import stafette.check.SegmentReport;
 import stafette.plan.Brief;
@@ -32,7 +34,7 @@ public record Remedy(Change change, JudgedPlan plan) {
   }
 
   /** What to ask instead: all that was asked, with the players and rules of the plan. */
-  SplitLine.Request instead(SplitLine.Request asked, List<PlayerWish> present) {
+  SplitLine.SplitRequest instead(SplitLine.SplitRequest asked, List<PlayerWish> present) {
     Brief changed = plan.plan().brief();
     Rules rules = changed.rules();
     List<PlayerWish> players = new ArrayList<>(present);

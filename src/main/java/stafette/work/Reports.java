@@ -16,8 +16,12 @@ import stafette.json.PlanJson;
 import stafette.json.ScoreFile;
 import stafette.json.TempoJson;
 import stafette.json.ThinningJson;
+import stafette.keep.FileDoor;
+import stafette.keep.OpenScore;
+import stafette.keep.Release;
 import stafette.score.Tremolo;
 import stafette.split.SplitResult;
+import stafette.words.Refusal;
 
 /** Checks, plans and tempo tables as JSON, printed or kept in a file. */
 public final class Reports {
@@ -29,7 +33,8 @@ public final class Reports {
    * @param command what splits a line of it
    */
   public static String json(
-      CheckScore.Checked checked, Function<CheckScore.Report, Optional<String>> command) {
+      CheckScore.CheckedScore checked,
+      Function<CheckScore.PassageVerdicts, Optional<String>> command) {
     return new CheckJson(
             checked.reports().stream()
                 .map(
@@ -49,7 +54,7 @@ public final class Reports {
    *
    * @param typed how a user asks for what would help
    */
-  public static String json(SplitLine.Outcome outcome, Function<Change, String> typed) {
+  public static String json(SplitLine.SplitOutcome outcome, Function<Change, String> typed) {
     return json(outcome, outcome.score().file(), typed);
   }
 
@@ -82,7 +87,7 @@ public final class Reports {
         : new SplitResult.Stopped(Optional.of(opened.judged().plan()), OptionalInt.of(cost), bound);
   }
 
-  public static String json(ThinLine.Outcome outcome) {
+  public static String json(ThinLine.ThinOutcome outcome) {
     return ThinningJson.of(withoutTremolo(outcome.score()), outcome.line(), outcome.parts()).text();
   }
 
@@ -109,7 +114,7 @@ public final class Reports {
 
   private static AlternativesJson.AlternativeJson alternative(
       int number, SideBySide.Column column) {
-    SplitLine.Outcome outcome = column.outcome();
+    SplitLine.SplitOutcome outcome = column.outcome();
     return AlternativesJson.AlternativeJson.of(
         number,
         outcome.result(),
@@ -121,12 +126,12 @@ public final class Reports {
   }
 
   private static String json(
-      SplitLine.Outcome outcome, Path scoreFile, Function<Change, String> typed) {
+      SplitLine.SplitOutcome outcome, Path scoreFile, Function<Change, String> typed) {
     return plan(outcome, scoreFile, typed, Optional.empty()).text();
   }
 
   private static PlanJson plan(
-      SplitLine.Outcome outcome,
+      SplitLine.SplitOutcome outcome,
       Path scoreFile,
       Function<Change, String> typed,
       Optional<AlternativesJson> others) {
@@ -148,7 +153,7 @@ public final class Reports {
         others);
   }
 
-  public static String json(CompareTempi.Outcome outcome) {
+  public static String json(CompareTempi.TempoOutcome outcome) {
     return TempoJson.of(
             withoutTremolo(outcome.score()),
             outcome.brief(),
@@ -175,17 +180,18 @@ public final class Reports {
    * Keeps a plan in a file, to be opened again; it names its score by the way from its own folder,
    * if there is one.
    */
-  public static void savePlan(SplitLine.Outcome outcome, Path file, boolean force) throws Refusal {
+  public static void savePlan(SplitLine.SplitOutcome outcome, Path file, boolean force)
+      throws Refusal {
     savePlan(outcome, file, force, Reports::inWords);
   }
 
   /**
-   * Keeps what came of a split as {@link #savePlan(SplitLine.Outcome, Path, boolean)} does.
+   * Keeps what came of a split as {@link #savePlan(SplitLine.SplitOutcome, Path, boolean)} does.
    *
    * @param typed how a user asks for what would help
    */
   public static void savePlan(
-      SplitLine.Outcome outcome, Path file, boolean force, Function<Change, String> typed)
+      SplitLine.SplitOutcome outcome, Path file, boolean force, Function<Change, String> typed)
       throws Refusal {
     Path score = outcome.score().file().toAbsolutePath().normalize();
     Path folder = file.toAbsolutePath().normalize().resolveSibling("");
@@ -194,7 +200,7 @@ public final class Reports {
   }
 
   /** The same for a file that is moved about: it names its score by the whole way to it. */
-  static void saveMovable(SplitLine.Outcome outcome, Path file) throws Refusal {
+  public static void saveMovable(SplitLine.SplitOutcome outcome, Path file) throws Refusal {
     save(
         outcome, outcome.score().file().toAbsolutePath().normalize(), file, true, Reports::inWords);
   }
@@ -204,7 +210,7 @@ public final class Reports {
   }
 
   private static void save(
-      SplitLine.Outcome outcome,
+      SplitLine.SplitOutcome outcome,
       Path score,
       Path file,
       boolean force,

@@ -5,12 +5,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import stafette.ask.Allowance;
+import stafette.ask.Briefing;
+import stafette.ask.Roster;
 import stafette.limits.Technique;
 import stafette.plan.Brief;
 import stafette.plan.Hocket;
 import stafette.plan.OverlapRule;
 import stafette.plan.Player;
 import stafette.plan.Rules;
+import stafette.words.Refusal;
 import stafette.words.Sentence;
 
 /** Remedies that leave players and tempo as they are: other techniques, other rules. */
@@ -43,7 +47,8 @@ final class RuleRemedies {
     for (String name : names) {
       trials
           .remedy(
-              new Change.Technique(name), briefing.allowing(new Allowance(Optional.empty(), name)))
+              new Change.AllowedTechnique(name),
+              briefing.allowing(new Allowance(Optional.empty(), name)))
           .ifPresent(found::add);
     }
     return found;
@@ -91,7 +96,7 @@ final class RuleRemedies {
     long fails = (long) Math.ceil(rules.readySeconds() * TENTHS);
     long works = trials.edge(0, fails, this::ready);
     BigDecimal seconds = Sentence.decimal(works / TENTHS, 1);
-    return trials.remedy(new Change.Rest(seconds), ready(works));
+    return trials.remedy(new Change.Readiness(seconds), ready(works));
   }
 
   private Brief ready(long tenths) {

@@ -2,10 +2,13 @@ package stafette.work;
 
 import java.util.List;
 import java.util.Optional;
-import stafette.musicxml.Written;
+import stafette.keep.LimitsInForce;
+import stafette.keep.OpenScore;
+import stafette.musicxml.write.WrittenScore;
 import stafette.plan.Plan;
 import stafette.plan.SourceTreatment;
 import stafette.score.Score;
+import stafette.words.Refusal;
 import stafette.words.Sentence;
 
 /**
@@ -27,7 +30,8 @@ public record ScoreChanges(List<Sentence> sentences, List<ChangedPart> parts) {
    */
   public static ScoreChanges of(
       OpenScore score, Plan plan, SourceTreatment treatment, LimitsInForce limits) throws Refusal {
-    Written written = WriteScore.written(score, Optional.of(plan), List.of(), treatment, limits);
+    WrittenScore written =
+        WriteScore.written(score, Optional.of(plan), List.of(), treatment, limits);
     Score then = WriteScore.readAgain(written.bytes(), score);
     return new ScoreChanges(
         written.changes(), ChangedPart.all(score.score(), then, plan, limits.catalogue()));

@@ -11,6 +11,7 @@ import java.util.function.Consumer;
 import java.util.function.Supplier;
 import stafette.check.JudgedPlan;
 import stafette.check.Traits;
+import stafette.keep.LimitsInForce;
 import stafette.plan.Brief;
 import stafette.plan.Favour;
 import stafette.plan.Plan;
@@ -19,6 +20,7 @@ import stafette.split.Alternatives;
 import stafette.split.SplitResult;
 import stafette.split.Splitter;
 import stafette.split.Workbench;
+import stafette.words.Refusal;
 import stafette.words.Sentence;
 
 /**
@@ -30,7 +32,7 @@ import stafette.words.Sentence;
  * @param dropped what else was searched, and why it gives no alternative
  */
 public record SideBySide(
-    SplitLine.Outcome main,
+    SplitLine.SplitOutcome main,
     Optional<Traits> traits,
     List<Column> columns,
     List<Alternatives.Dropped> dropped) {
@@ -46,7 +48,7 @@ public record SideBySide(
    * @param traits compared by the weights of the main plan
    * @param differs what is different from the main plan, in words
    */
-  public record Column(SplitLine.Outcome outcome, Traits traits, List<Sentence> differs) {
+  public record Column(SplitLine.SplitOutcome outcome, Traits traits, List<Sentence> differs) {
     public Column {
       differs = List.copyOf(differs);
     }
@@ -69,7 +71,7 @@ public record SideBySide(
    * @throws Refusal if the score, the line or a player is not there
    */
   public static SideBySide split(
-      SplitLine.Request request,
+      SplitLine.SplitRequest request,
       LimitsInForce limits,
       int most,
       Consumer<Splitter.Progress> progress)
@@ -78,17 +80,18 @@ public record SideBySide(
       return without(SplitLine.split(request, limits, progress));
     }
     double share = request.searchSeconds() / (1 + Alternatives.mostSearches());
-    SplitLine.Outcome main = SplitLine.split(request.within(share), limits, progress);
+    SplitLine.SplitOutcome main = SplitLine.split(request.within(share), limits, progress);
     if (main.plan().isEmpty()) {
       return without(main);
     }
     double left = request.searchSeconds() - main.searchSeconds();
-    Searches searches = new Searches(main, Workbench::new, left, () -> false, Progress.UNTOLD);
+    Searches searches =
+        new Searches(main, Workbench::new, left, () -> false, ComparingProgress.UNTOLD);
     Plan plan = main.plan().get().plan();
     return searches.sideBySide(plan, Alternatives.to(plan, limits.weights(), most, searches::best));
   }
 
-  private static SideBySide without(SplitLine.Outcome main) {
+  private static SideBySide without(SplitLine.SplitOutcome main) {
     return new SideBySide(
         main,
         main.plan().map(plan -> Traits.of(plan.plan(), main.brief().rules())),
@@ -97,9 +100,9 @@ public record SideBySide(
   }
 
   /** Is told how far the searches have come. */
-  public interface Progress {
+  public interface ComparingProgress {
     /** Hears nothing. */
-    Progress UNTOLD = (favour, left) -> {};
+    ComparingProgress UNTOLD = (favour, left) -> {};
 
     /**
      * A search begins.
@@ -120,13 +123,13 @@ public record SideBySide(
    * @param stop asked often; ends everything, with what was found so far
    */
   static SideBySide beside(
-      SplitLine.Outcome main,
+      SplitLine.SplitOutcome main,
       boolean isBest,
       LimitsInForce limits,
       Workbench workbench,
       double seconds,
       BooleanSupplier stop,
-      Progress progress) {
+      ComparingProgress progress) {
     Plan plan = main.plan().orElseThrow().plan();
     Searches searches = new Searches(main, () -> workbench, seconds, stop, progress);
     int most = Alternatives.mostSearches();
@@ -139,19 +142,19 @@ public record SideBySide(
 
   /** The searches for alternatives, with the time they have taken. */
   private static final class Searches {
-    private final SplitLine.Outcome main;
+    private final SplitLine.SplitOutcome main;
     private final Supplier<Workbench> workbench;
     private final BooleanSupplier stop;
-    private final Progress progress;
+    private final ComparingProgress progress;
     private final Map<Favour, Double> seconds = new EnumMap<>(Favour.class);
     private double left;
 
     Searches(
-        SplitLine.Outcome main,
+        SplitLine.SplitOutcome main,
         Supplier<Workbench> workbench,
         double left,
         BooleanSupplier stop,
-        Progress progress) {
+        ComparingProgress progress) {
       this.main = main;
       this.workbench = workbench;
       this.left = left;
@@ -185,8 +188,8 @@ public record SideBySide(
 
     private Column column(Alternatives.Alternative found, Rules rules, Traits ofMain) {
       Traits traits = Traits.of(found.plan(), rules);
-      SplitLine.Outcome outcome =
-          new SplitLine.Outcome(
+      SplitLine.SplitOutcome outcome =
+          new SplitLine.SplitOutcome(
               main.score(),
               found.plan().brief(),
               found.result(),

@@ -8,9 +8,16 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
+import stafette.ask.Allowance;
+import stafette.ask.Briefing;
+import stafette.ask.LineRequest;
+import stafette.ask.PlayerWish;
+import stafette.ask.Relaying;
 import stafette.check.Judge;
 import stafette.check.JudgedPlan;
 import stafette.check.Verdict;
+import stafette.keep.LimitsInForce;
+import stafette.keep.OpenScore;
 import stafette.limits.Assurance;
 import stafette.plan.Brief;
 import stafette.plan.Favour;
@@ -23,6 +30,7 @@ import stafette.split.SplitResult;
 import stafette.split.Splitter;
 import stafette.split.Workbench;
 import stafette.words.Fault;
+import stafette.words.Refusal;
 
 /** Splits a line among players, and has every plan judged again before anybody sees it. */
 public final class SplitLine {
@@ -43,7 +51,7 @@ public final class SplitLine {
    * @param searchSeconds how long the search may take
    * @param seats where players sit, by name, before what the players' file says
    */
-  public record Request(
+  public record SplitRequest(
       LineRequest line,
       List<PlayerWish> players,
       Optional<Path> playersFile,
@@ -58,8 +66,8 @@ public final class SplitLine {
     private static final double USUAL_SECONDS = 20;
 
     /** What is usual, for nobody yet. */
-    public static Request usual(LineRequest line) {
-      return new Request(
+    public static SplitRequest usual(LineRequest line) {
+      return new SplitRequest(
           line,
           List.of(),
           Optional.empty(),
@@ -74,34 +82,34 @@ public final class SplitLine {
     }
 
     /** The same with another time for the search. */
-    public Request within(double seconds) {
+    public SplitRequest within(double seconds) {
       return changed(line, players, allowances, relaying, seconds, seats);
     }
 
     /** The same with other seats. */
-    public Request with(Map<String, Seat> others) {
+    public SplitRequest with(Map<String, Seat> others) {
       return changed(line, players, allowances, relaying, searchSeconds, others);
     }
 
     /** The same for another line or at another tempo. */
-    public Request with(LineRequest other) {
+    public SplitRequest with(LineRequest other) {
       return changed(other, players, allowances, relaying, searchSeconds, seats);
     }
 
     /** The same relayed otherwise. */
-    public Request with(Relaying other) {
+    public SplitRequest with(Relaying other) {
       return changed(line, players, allowances, other, searchSeconds, seats);
     }
 
     /** The same favouring something else. */
-    public Request with(Favour other) {
+    public SplitRequest with(Favour other) {
       return under(assurance, overlap, readySeconds, other);
     }
 
     /** The same under other rules. */
-    public Request under(
+    public SplitRequest under(
         Assurance otherAssurance, OverlapRule otherOverlap, double seconds, Favour otherFavour) {
-      return new Request(
+      return new SplitRequest(
           line,
           players,
           playersFile,
@@ -116,24 +124,24 @@ public final class SplitLine {
     }
 
     /** The same under the rules of another request, which lock nothing. */
-    public Request underRulesOf(Request other) {
+    public SplitRequest underRulesOf(SplitRequest other) {
       return under(other.assurance, other.overlap, other.readySeconds, other.favour)
           .with(new Relaying(other.relaying.hocket(), other.relaying.together(), false, List.of()));
     }
 
     /** The same with other players and techniques. */
-    public Request with(List<PlayerWish> others, List<Allowance> techniques) {
+    public SplitRequest with(List<PlayerWish> others, List<Allowance> techniques) {
       return changed(line, others, techniques, relaying, searchSeconds, seats);
     }
 
-    private Request changed(
+    private SplitRequest changed(
         LineRequest otherLine,
         List<PlayerWish> otherPlayers,
         List<Allowance> otherAllowances,
         Relaying otherRelaying,
         double seconds,
         Map<String, Seat> otherSeats) {
-      return new Request(
+      return new SplitRequest(
           otherLine,
           otherPlayers,
           playersFile,
@@ -160,7 +168,7 @@ public final class SplitLine {
    * @param freed players who leave out for the line what the score gives them
    * @param remedies what would make a plan possible; empty if there is one
    */
-  public record Outcome(
+  public record SplitOutcome(
       OpenScore score,
       Brief brief,
       SplitResult result,
@@ -175,7 +183,7 @@ public final class SplitLine {
    *
    * @throws Refusal if the score, the line or a player is not there
    */
-  public static Outcome split(Request request, LimitsInForce limits) throws Refusal {
+  public static SplitOutcome split(SplitRequest request, LimitsInForce limits) throws Refusal {
     return split(request, limits, progress -> {});
   }
 
@@ -184,8 +192,9 @@ public final class SplitLine {
    *
    * @param progress told whenever a better plan or a higher bound is known
    */
-  public static Outcome split(
-      Request request, LimitsInForce limits, Consumer<Splitter.Progress> progress) throws Refusal {
+  public static SplitOutcome split(
+      SplitRequest request, LimitsInForce limits, Consumer<Splitter.Progress> progress)
+      throws Refusal {
     return split(Briefing.of(request, limits), limits, new Workbench(), () -> false, progress);
   }
 
@@ -194,14 +203,14 @@ public final class SplitLine {
    *
    * @param stop asked often; ends the search if it says yes
    */
-  static Outcome split(
+  static SplitOutcome split(
       Briefing briefing,
       LimitsInForce limits,
       Workbench workbench,
       BooleanSupplier stop,
       Consumer<Splitter.Progress> progress)
       throws Refusal {
-    Request request = briefing.request();
+    SplitRequest request = briefing.request();
     Brief brief = briefing.brief();
     long start = System.nanoTime();
     BooleanSupplier over = after(start, request.searchSeconds());
@@ -211,8 +220,8 @@ public final class SplitLine {
             () -> brief.line().placeOf(0).inWords(),
             () -> Splitter.split(brief, workbench, ends, progress));
     double seconds = (System.nanoTime() - start) / 1e9;
-    Outcome outcome =
-        new Outcome(
+    SplitOutcome outcome =
+        new SplitOutcome(
             briefing.score(),
             brief,
             result,
@@ -250,8 +259,9 @@ public final class SplitLine {
   }
 
   /** What each instrument among the players would make of the whole line, alone. */
-  public static List<CheckScore.Answer> answers(Outcome outcome, Request request) {
-    Map<String, CheckScore.Answer> answers = new LinkedHashMap<>();
+  public static List<CheckScore.InstrumentVerdicts> answers(
+      SplitOutcome outcome, SplitRequest request) {
+    Map<String, CheckScore.InstrumentVerdicts> answers = new LinkedHashMap<>();
     for (Player player : outcome.brief().players()) {
       answers.computeIfAbsent(
           player.instrument().name(),

@@ -2,6 +2,8 @@ package stafette.work;
 
 import java.util.List;
 import java.util.Optional;
+import stafette.ask.Briefing;
+import stafette.ask.TempoWish;
 import stafette.plan.Brief;
 import stafette.score.Line;
 import stafette.time.BeatUnit;

@@ -8,17 +8,25 @@ import java.util.Set;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
-import stafette.check.Kept;
-import stafette.check.ThinnedPart;
+import stafette.ask.Allowance;
+import stafette.ask.LineRequest;
+import stafette.ask.MeasuredPlayers;
+import stafette.ask.PlayerWish;
+import stafette.ask.Roster;
+import stafette.check.alone.ThinnedPart;
+import stafette.check.alone.ThinnedStroke;
+import stafette.keep.LimitsInForce;
+import stafette.keep.OpenScore;
 import stafette.limits.Assurance;
-import stafette.plan.Busy;
 import stafette.plan.Favour;
+import stafette.plan.GivenPassages;
 import stafette.plan.OverlapRule;
 import stafette.plan.Player;
 import stafette.plan.Rules;
 import stafette.score.Line;
 import stafette.score.Score;
-import stafette.split.Thinner;
+import stafette.split.thin.Thinner;
+import stafette.words.Refusal;
 import stafette.words.Sentence;
 import stafette.words.Settable;
 
@@ -30,10 +38,10 @@ public final class ThinLine {
   private final Rules rules;
   private final double seconds;
 
-  private ThinLine(OpenScore score, Line line, Request request, LimitsInForce limits) {
+  private ThinLine(OpenScore score, Line line, ThinRequest request, LimitsInForce limits) {
     this.score = score;
     this.line = line;
-    this.everything = Kept.everything(line);
+    this.everything = ThinnedStroke.everything(line);
     this.rules =
         new Rules(
             request.assurance(),
@@ -55,7 +63,7 @@ public final class ThinLine {
    * @param readySeconds rest before an entry
    * @param searchSeconds for the searches of all players together
    */
-  public record Request(
+  public record ThinRequest(
       LineRequest line,
       List<PlayerWish> players,
       Optional<Path> playersFile,
@@ -72,9 +80,9 @@ public final class ThinLine {
    * @param parts one for each player
    * @param unfinished names of the players whose search was stopped: they might keep more
    */
-  public record Outcome(
+  public record ThinOutcome(
       OpenScore score, Line line, List<ThinnedPart> parts, Set<String> unfinished) {
-    public Outcome {
+    public ThinOutcome {
       parts = List.copyOf(parts);
       unfinished = Set.copyOf(unfinished);
     }
@@ -90,7 +98,7 @@ public final class ThinLine {
    *
    * @throws Refusal if the score, the line or a player is not there
    */
-  public static Outcome thin(Request request, LimitsInForce limits) throws Refusal {
+  public static ThinOutcome thin(ThinRequest request, LimitsInForce limits) throws Refusal {
     return thin(request, limits, () -> false, progress -> {});
   }
 
@@ -100,13 +108,13 @@ public final class ThinLine {
    * @param stop asked often; ends the search, with what was found so far, if it says yes
    * @param progress told after each stretch of the line
    */
-  public static Outcome thin(
-      Request request,
+  public static ThinOutcome thin(
+      ThinRequest request,
       LimitsInForce limits,
       BooleanSupplier stop,
-      Consumer<Thinner.Progress> progress)
+      Consumer<Thinner.ThinProgress> progress)
       throws Refusal {
-    LineRequest.Found found = request.line().find();
+    LineRequest.FoundLine found = request.line().find();
     Roster roster = roster(found.score(), found.line(), request, limits);
     ThinLine thinning = new ThinLine(found.score(), found.line(), request, limits);
     return thinning.of(roster.of(request.players()), stop, progress);
@@ -119,12 +127,12 @@ public final class ThinLine {
    * @param wishes who colours; nobody who plays in the relay
    * @throws Refusal if one does, or is not there
    */
-  public static Outcome beside(
-      SplitLine.Outcome relay,
-      SplitLine.Request request,
+  public static ThinOutcome beside(
+      SplitLine.SplitOutcome relay,
+      SplitLine.SplitRequest request,
       List<PlayerWish> wishes,
       LimitsInForce limits,
-      Consumer<Thinner.Progress> progress)
+      Consumer<Thinner.ThinProgress> progress)
       throws Refusal {
     for (PlayerWish wish : wishes) {
       if (relay.brief().players().stream()
@@ -137,8 +145,8 @@ public final class ThinLine {
       }
       refuseTheSource(wish, relay.score().score(), relay.brief().line());
     }
-    Request background =
-        new Request(
+    ThinRequest background =
+        new ThinRequest(
             request.line(),
             wishes,
             request.playersFile(),
@@ -165,8 +173,8 @@ public final class ThinLine {
     }
   }
 
-  private static Roster roster(OpenScore score, Line line, Request request, LimitsInForce limits)
-      throws Refusal {
+  private static Roster roster(
+      OpenScore score, Line line, ThinRequest request, LimitsInForce limits) throws Refusal {
     return new Roster(
         score.score(),
         List.of(line),
@@ -176,8 +184,8 @@ public final class ThinLine {
         request.allowances());
   }
 
-  private Outcome of(
-      List<Player> players, BooleanSupplier stop, Consumer<Thinner.Progress> progress) {
+  private ThinOutcome of(
+      List<Player> players, BooleanSupplier stop, Consumer<Thinner.ThinProgress> progress) {
     Allotment time = Allotment.ofSeconds(seconds, stop);
     List<Thinner.Found> found = new ArrayList<>();
     for (Player each : players) {
@@ -186,7 +194,7 @@ public final class ThinLine {
       found.add(
           alike(found, player).orElseGet(() -> Thinner.thin(line, player, rules, over, progress)));
     }
-    return new Outcome(
+    return new ThinOutcome(
         score,
         line,
         found.stream().map(Thinner.Found::part).toList(),
@@ -205,11 +213,11 @@ public final class ThinLine {
 
   /** The player, with what the score gives it beside the line however thinned. */
   private Player besideLine(Player player) {
-    List<Busy> busy =
+    List<GivenPassages> busy =
         player
             .part()
             .flatMap(score.score()::part)
-            .map(part -> Busy.of(part, List.of(everything)))
+            .map(part -> GivenPassages.of(part, List.of(everything)))
             .orElse(List.of());
     return new Player(player.name(), player.instrument(), player.part(), player.skills(), busy);
   }

@@ -3,8 +3,8 @@ package stafette.work;
 import java.util.Optional;
 import java.util.function.LongFunction;
 import stafette.plan.Brief;
-import stafette.split.AnyPlan;
 import stafette.split.Splitter;
+import stafette.split.why.AnyPlan;
 
 /** Tries changed briefs, each in its share of the time. */
 final class Trials {

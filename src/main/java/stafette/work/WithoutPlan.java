@@ -2,9 +2,12 @@ package stafette.work;
 
 import java.util.List;
 import java.util.function.BooleanSupplier;
+import stafette.ask.Briefing;
+import stafette.keep.LimitsInForce;
 import stafette.split.Reason;
 import stafette.split.SplitResult;
-import stafette.split.WhyNot;
+import stafette.split.why.WhyNot;
+import stafette.words.Refusal;
 
 /** Finds out, where there is no plan, for which smallest set of reasons, and what would help. */
 final class WithoutPlan {
@@ -18,8 +21,8 @@ final class WithoutPlan {
    *
    * @param stop asked often; ends it with what it has if it says yes
    */
-  static SplitLine.Outcome explained(
-      SplitLine.Outcome outcome,
+  static SplitLine.SplitOutcome explained(
+      SplitLine.SplitOutcome outcome,
       Briefing briefing,
       LimitsInForce limits,
       double secondsLeft,
@@ -31,7 +34,7 @@ final class WithoutPlan {
     Allotment all = Allotment.ofSeconds(secondsLeft, stop);
     Allotment first = Allotment.ofSeconds(secondsLeft * FOR_REASONS, stop);
     List<Reason> smallest = WhyNot.of(outcome.brief(), first::share);
-    return new SplitLine.Outcome(
+    return new SplitLine.SplitOutcome(
         outcome.score(),
         outcome.brief(),
         smallest.isEmpty() ? outcome.result() : new SplitResult.None(smallest),

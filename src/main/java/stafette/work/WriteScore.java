@@ -4,21 +4,25 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import stafette.check.Kept;
-import stafette.check.ThinnedPart;
+import stafette.check.alone.ThinnedPart;
+import stafette.check.alone.ThinnedStroke;
+import stafette.keep.FileDoor;
+import stafette.keep.LimitsInForce;
+import stafette.keep.OpenScore;
 import stafette.limits.Catalogue;
 import stafette.limits.Instrument;
-import stafette.musicxml.Background;
-import stafette.musicxml.MusicXmlReader;
-import stafette.musicxml.ScoreWriter;
-import stafette.musicxml.UnreadableScore;
-import stafette.musicxml.UnwritablePlan;
-import stafette.musicxml.Written;
+import stafette.musicxml.read.MusicXmlReader;
+import stafette.musicxml.text.UnreadableScore;
+import stafette.musicxml.write.Background;
+import stafette.musicxml.write.ScoreWriter;
+import stafette.musicxml.write.UnwritablePlan;
+import stafette.musicxml.write.WrittenScore;
 import stafette.plan.Plan;
 import stafette.plan.Player;
 import stafette.plan.SourceTreatment;
 import stafette.score.Part;
 import stafette.score.Score;
+import stafette.words.Refusal;
 import stafette.words.Sentence;
 
 /** Writes a plan into a copy of the score that it was made for. */
@@ -57,7 +61,7 @@ public final class WriteScore {
    *
    * @throws Refusal if the file can't be written
    */
-  public static Saved save(ThinLine.Outcome outcome, LimitsInForce limits, Target target)
+  public static Saved save(ThinLine.ThinOutcome outcome, LimitsInForce limits, Target target)
       throws Refusal {
     return save(
         outcome.score(), Optional.empty(), outcome.parts(), SourceTreatment.KEEP, limits, target);
@@ -76,13 +80,13 @@ public final class WriteScore {
       LimitsInForce limits,
       Target target)
       throws Refusal {
-    Written written = written(score, plan, background, treatment, limits);
+    WrittenScore written = written(score, plan, background, treatment, limits);
     FileDoor.write(
         target.file(), written.bytes(), target.replace(), bytes -> readAgain(bytes, score));
     return new Saved(target.file(), written.changes());
   }
 
-  static Written written(
+  static WrittenScore written(
       OpenScore score,
       Optional<Plan> plan,
       List<ThinnedPart> background,
@@ -134,7 +138,7 @@ public final class WriteScore {
   }
 
   private static Optional<Background> background(ThinnedPart part) {
-    return part.kept().map(plan -> new Background(plan, Kept.everything(part.whole())));
+    return part.kept().map(plan -> new Background(plan, ThinnedStroke.everything(part.whole())));
   }
 
   /**

@@ -12,6 +12,8 @@ import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 import stafette.Invented;
+import stafette.check.alone.Ease;
+import stafette.check.alone.LineTrial;
 import stafette.limits.Assurance;
 import stafette.limits.Capability;
 import stafette.limits.Instrument;
@@ -80,7 +82,7 @@ class JudgeTest {
   }
 
   private static Ease ease(Line line) {
-    return Trial.of(line, PIPE, Assurance.DEFAULT, PIPE.techniques()).get(0).ease();
+    return LineTrial.of(line, PIPE, Assurance.DEFAULT, PIPE.techniques()).get(0).ease();
   }
 
   /** strokes a second = metronome mark × notes to a beat ÷ 60, by the meaning of the mark. */

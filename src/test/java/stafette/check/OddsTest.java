@@ -91,7 +91,9 @@ class OddsTest {
     Verdict faster = Judge.judge(AtTempo.of(plan, present.times(Rational.of(21, 20))));
     boolean nobody =
         faster.findings().stream()
-            .anyMatch(f -> f.kind() == Finding.Kind.REST || f.kind() == Finding.Kind.BREATH);
+            .anyMatch(
+                f ->
+                    f.kind() == Finding.FindingKind.REST || f.kind() == Finding.FindingKind.BREATH);
     assertEquals(nobody ? 0 : faster.odds(), Judge.judge(plan).oddsAtHeadroom(), ROUNDED);
   }
 

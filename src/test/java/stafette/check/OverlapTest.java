@@ -37,7 +37,7 @@ class OverlapTest {
 
   @Test
   void a_hair_more_than_a_beat_is_not() {
-    assertEquals(List.of(Finding.Kind.OVERLAP), kinds(sharingABeatAnd(1)));
+    assertEquals(List.of(Finding.FindingKind.OVERLAP), kinds(sharingABeatAnd(1)));
   }
 
   private static Plan sharingABeatAnd(int hairs) {
@@ -106,7 +106,7 @@ class OverlapTest {
     Line dips = Invented.line(33, 4, 120, i -> i == 16 ? new Pitch(Step.B, 0, 3) : Invented.A4);
     Player other = new Player("Other", low.instrument(), low.part(), low.skills(), low.busy());
     assertEquals(List.of(), kinds(new Plan(Invented.brief(dips, low, other), HALVES)));
-    List<Finding.Kind> range = List.of(Finding.Kind.RANGE);
+    List<Finding.FindingKind> range = List.of(Finding.FindingKind.RANGE);
     assertEquals(range, kinds(new Plan(Invented.brief(dips, ONE, low), HALVES)));
     assertEquals(range, kinds(new Plan(Invented.brief(dips, low, ONE), HALVES)));
   }
@@ -115,7 +115,7 @@ class OverlapTest {
     return Judge.judge(plan).segments();
   }
 
-  private static List<Finding.Kind> kinds(Plan plan) {
+  private static List<Finding.FindingKind> kinds(Plan plan) {
     return Judge.judge(plan).findings().stream().map(Finding::kind).toList();
   }
 }

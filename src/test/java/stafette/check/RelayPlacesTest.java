@@ -68,7 +68,7 @@ class RelayPlacesTest {
         List.of(
             "Flute 2, bar 1, beat 1: takes part in a hocket of another relay meanwhile; let somebody else play here"),
         Judge.judge(plan).findings().stream()
-            .filter(finding -> finding.kind() == Finding.Kind.REST)
+            .filter(finding -> finding.kind() == Finding.FindingKind.REST)
             .map(finding -> finding.message().toString())
             .filter(message -> message.contains("hocket"))
             .toList());

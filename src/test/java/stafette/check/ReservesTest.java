@@ -29,10 +29,10 @@ class ReservesTest {
     }
   }
 
-  private static double highest(List<Reserves.Reading> readings, long from, long to) {
+  private static double highest(List<Reserves.ReserveReading> readings, long from, long to) {
     return readings.stream()
         .filter(reading -> reading.micros() >= from && reading.micros() <= to)
-        .mapToDouble(Reserves.Reading::spent)
+        .mapToDouble(Reserves.ReserveReading::spent)
         .max()
         .orElse(0);
   }

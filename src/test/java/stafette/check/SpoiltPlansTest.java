@@ -2,16 +2,16 @@ package stafette.check;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static stafette.check.Finding.Kind.BREATH;
-import static stafette.check.Finding.Kind.BUSY;
-import static stafette.check.Finding.Kind.MOVING;
-import static stafette.check.Finding.Kind.OVERLAP;
-import static stafette.check.Finding.Kind.PEAK;
-import static stafette.check.Finding.Kind.RANGE;
-import static stafette.check.Finding.Kind.REST;
-import static stafette.check.Finding.Kind.SHAPE;
-import static stafette.check.Finding.Kind.TECHNIQUE;
-import static stafette.check.Finding.Kind.TIREDNESS;
+import static stafette.check.Finding.FindingKind.BREATH;
+import static stafette.check.Finding.FindingKind.BUSY;
+import static stafette.check.Finding.FindingKind.MOVING;
+import static stafette.check.Finding.FindingKind.OVERLAP;
+import static stafette.check.Finding.FindingKind.PEAK;
+import static stafette.check.Finding.FindingKind.RANGE;
+import static stafette.check.Finding.FindingKind.REST;
+import static stafette.check.Finding.FindingKind.SHAPE;
+import static stafette.check.Finding.FindingKind.TECHNIQUE;
+import static stafette.check.Finding.FindingKind.TIREDNESS;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -33,8 +33,8 @@ import stafette.limits.Range;
 import stafette.limits.Source;
 import stafette.limits.Technique;
 import stafette.plan.Brief;
-import stafette.plan.Busy;
 import stafette.plan.Favour;
+import stafette.plan.GivenPassages;
 import stafette.plan.OverlapRule;
 import stafette.plan.Plan;
 import stafette.plan.Player;
@@ -65,15 +65,15 @@ class SpoiltPlansTest {
           new Segment(0, 0, 32, 48),
           new Segment(1, 0, 48, 63));
 
-  private static List<Finding.Kind> kinds(Plan plan) {
+  private static List<Finding.FindingKind> kinds(Plan plan) {
     return Judge.judge(plan).findings().stream().map(Finding::kind).toList();
   }
 
-  private static List<Finding.Kind> kinds(List<Segment> segments) {
+  private static List<Finding.FindingKind> kinds(List<Segment> segments) {
     return kinds(new Plan(Invented.brief(LINE, ONE, TWO, THREE), segments));
   }
 
-  private static List<Finding.Kind> kinds(Line line, Player player) {
+  private static List<Finding.FindingKind> kinds(Line line, Player player) {
     return kinds(alone(line, player));
   }
 
@@ -117,7 +117,8 @@ class SpoiltPlansTest {
 
   @Test
   void a_player_who_follows_itself() {
-    List<Finding.Kind> kinds = kinds(List.of(new Segment(0, 0, 0, 16), new Segment(0, 0, 16, 63)));
+    List<Finding.FindingKind> kinds =
+        kinds(List.of(new Segment(0, 0, 0, 16), new Segment(0, 0, 16, 63)));
     assertTrue(kinds.contains(SHAPE), kinds.toString());
   }
 
@@ -303,10 +304,11 @@ class SpoiltPlansTest {
   }
 
   private static Player busy(long from, long to) {
-    return with(Invented.player("One", PIPE, 10, 8, 20, 8), new Busy(from, to, List.of(from)));
+    return with(
+        Invented.player("One", PIPE, 10, 8, 20, 8), new GivenPassages(from, to, List.of(from)));
   }
 
-  private static Player with(Player player, Busy... busy) {
+  private static Player with(Player player, GivenPassages... busy) {
     return new Player(
         player.name(), player.instrument(), player.part(), player.skills(), List.of(busy));
   }
@@ -316,7 +318,9 @@ class SpoiltPlansTest {
   void what_the_plan_takes_is_missed_in_the_own_part() {
     List<Long> after = List.of(8_000_000L, 8_125_000L, 8_250_000L, 8_375_000L);
     Player tired =
-        with(Invented.player("One", PIPE, 10, 7, 8, 8), new Busy(8_000_000L, 8_500_000L, after));
+        with(
+            Invented.player("One", PIPE, 10, 7, 8, 8),
+            new GivenPassages(8_000_000L, 8_500_000L, after));
     List<Finding> findings = Judge.judge(alone(LINE, tired)).findings();
     assertEquals(List.of(TIREDNESS), findings.stream().map(Finding::kind).toList());
     assertTrue(findings.get(0).message().toString().contains("own part"), findings.toString());
@@ -329,8 +333,10 @@ class SpoiltPlansTest {
       frantic.add(at);
     }
     Player player =
-        with(Invented.player("One", PIPE, 10, 9, 8, 8), new Busy(8_000_000L, 12_000_000L, frantic));
-    List<Finding.Kind> kinds = kinds(LINE, player);
+        with(
+            Invented.player("One", PIPE, 10, 9, 8, 8),
+            new GivenPassages(8_000_000L, 12_000_000L, frantic));
+    List<Finding.FindingKind> kinds = kinds(LINE, player);
     assertEquals(List.of(), kinds);
   }
 
@@ -374,7 +380,7 @@ class SpoiltPlansTest {
         "a way",
         twins ? Act.STRING : Act.TONGUE,
         Technique.Pitches.ANY,
-        Technique.Slurs.ANY,
+        Technique.SlurUse.ANY,
         groups,
         twins,
         true,

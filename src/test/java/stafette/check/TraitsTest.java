@@ -46,9 +46,9 @@ class TraitsTest {
     assertEquals(2, traits.playersUsed());
     assertEquals(
         List.of(
-            new Traits.Turns("Flute 1", 2),
-            new Traits.Turns("Flute 2", 0),
-            new Traits.Turns("Clarinet 1", 1)),
+            new Traits.TurnCounts("Flute 1", 2),
+            new Traits.TurnCounts("Flute 2", 0),
+            new Traits.TurnCounts("Clarinet 1", 1)),
         traits.turns());
   }
 

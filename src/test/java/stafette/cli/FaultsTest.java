@@ -21,7 +21,7 @@ import stafette.words.Sentence;
 /** Whatever the program is at fault with, it says so once and ends with 70. */
 class FaultsTest {
   /** The window stands for any part of the program. */
-  private static Ran opening(Commands.Desktop desktop) {
+  private static Ran opening(Commands.WindowDoor desktop) {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     ByteArrayOutputStream err = new ByteArrayOutputStream();
     int exitCode =
@@ -37,7 +37,7 @@ class FaultsTest {
 
   @TestFactory
   Stream<DynamicTest> every_fault_is_told_in_two_lines_with_file_and_command() {
-    return Stream.<Commands.Desktop>of(
+    return Stream.<Commands.WindowDoor>of(
             file -> {
               throw new IllegalStateException("negative");
             },
@@ -51,7 +51,7 @@ class FaultsTest {
         .map(desktop -> DynamicTest.dynamicTest(desktop.toString(), () -> isTold(desktop)));
   }
 
-  private static void isTold(Commands.Desktop desktop) {
+  private static void isTold(Commands.WindowDoor desktop) {
     Ran ran = opening(desktop);
     assertEquals(70, ran.exitCode(), ran.err());
     List<String> lines = ran.err().lines().toList();

@@ -6,18 +6,18 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import stafette.desktop.state.Labour;
+import stafette.desktop.state.BackgroundWork;
 import stafette.desktop.state.Session;
+import stafette.keep.LimitsInForce;
+import stafette.keep.Remembered;
 import stafette.plan.PlanEdit;
 import stafette.plan.Segment;
 import stafette.score.BarChoice;
 import stafette.score.LineChoice;
 import stafette.score.ToneChoice;
+import stafette.words.Refusal;
 import stafette.work.BellScore;
-import stafette.work.LimitsInForce;
 import stafette.work.OpenLine;
-import stafette.work.Refusal;
-import stafette.work.Remembered;
 
 /** A desk with work by hand on it, and what a program that ended unforeseen leaves of it. */
 public final class LeftBehind {
@@ -56,7 +56,7 @@ public final class LeftBehind {
 
   /** A session in which everything is done at once. */
   public static Session session(Remembered remembered) {
-    return new Session(limits(), remembered, new Labour(Runnable::run, Runnable::run));
+    return new Session(limits(), remembered, new BackgroundWork(Runnable::run, Runnable::run));
   }
 
   /** Plans, measures a player, frees another one, and divides a segment by hand. */

@@ -4,18 +4,18 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import stafette.ask.LineRequest;
+import stafette.ask.PlayerWish;
+import stafette.keep.LimitsInForce;
+import stafette.keep.OpenScore;
 import stafette.plan.Plan;
 import stafette.plan.SourceTreatment;
 import stafette.score.BarChoice;
 import stafette.score.LineChoice;
 import stafette.score.Tremolo;
+import stafette.words.Refusal;
 import stafette.work.ChangedPart;
-import stafette.work.LimitsInForce;
-import stafette.work.LineRequest;
 import stafette.work.OpenLine;
-import stafette.work.OpenScore;
-import stafette.work.PlayerWish;
-import stafette.work.Refusal;
 import stafette.work.ScoreChanges;
 import stafette.work.SideBySide;
 import stafette.work.SplitLine;
@@ -48,7 +48,7 @@ public final class SplitSample {
     return LimitsInForce.load(Optional.empty());
   }
 
-  private static SplitLine.Request request() throws Refusal {
+  private static SplitLine.SplitRequest request() throws Refusal {
     LineChoice piano =
         new LineChoice(
             "Piano",
@@ -56,7 +56,7 @@ public final class SplitSample {
             OptionalInt.of(1),
             Optional.empty(),
             Optional.empty());
-    return SplitLine.Request.usual(LineRequest.whole(SCORE).with(piano))
+    return SplitLine.SplitRequest.usual(LineRequest.whole(SCORE).with(piano))
         .with(PlayerWish.parse("Flute 1, Flute 2, Clarinet 1"), List.of());
   }
 }

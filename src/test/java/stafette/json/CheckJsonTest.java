@@ -11,9 +11,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import stafette.Invented;
-import stafette.check.Ease;
-import stafette.check.Judged;
-import stafette.check.Thinning;
+import stafette.check.alone.Ease;
+import stafette.check.alone.LineVerdict;
+import stafette.check.alone.Thinning;
 import stafette.limits.Assurance;
 import stafette.limits.Instrument;
 import stafette.time.TempoMark;
@@ -74,9 +74,9 @@ class CheckJsonTest {
         Optional.of("split score.musicxml --part P1 --bars \"#1-#1\" --players \"Reed 1\""));
   }
 
-  private static Judged judged(Instrument instrument, double use, Ease ease) {
+  private static LineVerdict judged(Instrument instrument, double use, Ease ease) {
     boolean plays = ease.plays();
-    return new Judged(
+    return new LineVerdict(
         instrument,
         instrument.techniques().get(0),
         instrument.techniques().get(0).limit().at(Assurance.DEFAULT),

@@ -26,8 +26,8 @@ import stafette.limits.Catalogue;
 import stafette.limits.Demand;
 import stafette.limits.Instrument;
 import stafette.plan.Brief;
-import stafette.plan.Busy;
 import stafette.plan.Favour;
+import stafette.plan.GivenPassages;
 import stafette.plan.OverlapRule;
 import stafette.plan.Plan;
 import stafette.plan.Player;
@@ -328,7 +328,7 @@ class PlanJsonTest {
             "Flute 1",
             "flute",
             line,
-            List.of(new Busy(-3_000_000, -1_500_000, List.of(-3_000_000L))));
+            List.of(new GivenPassages(-3_000_000, -1_500_000, List.of(-3_000_000L))));
     Player harp = player("Harp", "harp", line, List.of());
     Rules rules =
         new Rules(
@@ -351,7 +351,8 @@ class PlanJsonTest {
     return player.skills().stream().map(s -> s.technique().name()).toList().indexOf(technique);
   }
 
-  private static Player player(String name, String instrument, Line line, List<Busy> busy) {
+  private static Player player(
+      String name, String instrument, Line line, List<GivenPassages> busy) {
     Instrument known = TABLES.catalogue().find(instrument).orElseThrow();
     List<Skill> skills =
         known.techniques().stream()

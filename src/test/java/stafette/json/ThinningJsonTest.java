@@ -10,13 +10,13 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import stafette.Invented;
-import stafette.check.ThinnedPart;
-import stafette.check.Thinning;
+import stafette.check.alone.ThinnedPart;
+import stafette.check.alone.Thinning;
 import stafette.limits.Range;
 import stafette.plan.Player;
 import stafette.score.Line;
 import stafette.score.Tremolo;
-import stafette.split.Thinner;
+import stafette.split.thin.Thinner;
 
 /** Background parts written down. */
 class ThinningJsonTest {

@@ -35,7 +35,7 @@ class ChannelsTest {
 
   @Test
   void the_background_leaves_the_players_their_channels() {
-    List<Voice> voices = new ArrayList<>(players(10, 73));
+    List<SoundingVoice> voices = new ArrayList<>(players(10, 73));
     IntStream.range(0, 30).forEach(i -> voices.add(background(i % 5)));
     int[] channels = Channels.of(voices);
     assertEquals(10, Arrays.stream(channels, 0, 10).distinct().count());
@@ -46,7 +46,7 @@ class ChannelsTest {
   /** General MIDI has sixteen families of eight programs. */
   @Test
   void with_too_many_programs_those_of_a_family_sound_alike() {
-    List<Voice> voices = new ArrayList<>(players(1, 73));
+    List<SoundingVoice> voices = new ArrayList<>(players(1, 73));
     IntStream.range(0, 24).forEach(i -> voices.add(background(i)));
     int[] channels = Channels.of(voices);
     assertEquals(channels[1], channels[8]);
@@ -56,10 +56,10 @@ class ChannelsTest {
   @Property(tries = 200)
   void every_voice_has_a_channel_and_only_drums_have_the_tenth(
       @ForAll @Size(max = 60) List<@IntRange(max = 127) Integer> programs) {
-    List<Voice> voices = new ArrayList<>();
+    List<SoundingVoice> voices = new ArrayList<>();
     for (int program : programs) {
       voices.add(program % 3 == 0 ? background(program) : players(1, program).get(0));
-      voices.add(new Voice("Drum", 0, OptionalInt.of(38), 64, true));
+      voices.add(new SoundingVoice("Drum", 0, OptionalInt.of(38), 64, true));
     }
     int[] channels = Channels.of(voices);
     for (int i = 0; i < channels.length; i++) {
@@ -68,13 +68,13 @@ class ChannelsTest {
     }
   }
 
-  private static List<Voice> players(int count, int program) {
+  private static List<SoundingVoice> players(int count, int program) {
     return IntStream.range(0, count)
-        .mapToObj(i -> new Voice("Player " + i, program, OptionalInt.empty(), 64, false))
+        .mapToObj(i -> new SoundingVoice("Player " + i, program, OptionalInt.empty(), 64, false))
         .toList();
   }
 
-  private static Voice background(int program) {
-    return new Voice("Part", program, OptionalInt.empty(), 64, true);
+  private static SoundingVoice background(int program) {
+    return new SoundingVoice("Part", program, OptionalInt.empty(), 64, true);
   }
 }

@@ -196,7 +196,7 @@ class PerformanceTest {
 
   private static List<Integer> pans(Hearing hearing) {
     return Performance.of(PLAN, Excerpts.whole(PLAN), hearing).voices().stream()
-        .map(stafette.sound.Voice::pan)
+        .map(stafette.sound.SoundingVoice::pan)
         .toList();
   }
 

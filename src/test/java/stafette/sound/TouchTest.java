@@ -21,7 +21,8 @@ import stafette.time.Position;
 
 /** How marks sound. */
 class TouchTest {
-  private static final Voice PIPER = new Voice("Piper", 73, OptionalInt.empty(), 64, false);
+  private static final SoundingVoice PIPER =
+      new SoundingVoice("Piper", 73, OptionalInt.empty(), 64, false);
   private static final long LONG = 1_000_000;
 
   @Test
@@ -105,7 +106,7 @@ class TouchTest {
     assertEquals(38, Drums.key("snare drum"));
     assertEquals(60, Drums.key("Bongos"));
     assertEquals(36, Drums.key("Bass Drum"));
-    Voice drum = new Voice("Drum", 0, OptionalInt.of(38), 64, false);
+    SoundingVoice drum = new SoundingVoice("Drum", 0, OptionalInt.of(38), 64, false);
     assertEquals(OptionalInt.of(38), drum.key(new Drum(Step.B, 4, "")));
     assertEquals(OptionalInt.empty(), drum.key(Invented.A4));
     assertEquals(OptionalInt.of(69), PIPER.key(Invented.A4));

@@ -81,7 +81,9 @@ final class AllPlans {
   private boolean isPossible(Segment segment) {
     return Judge.judge(new Plan(brief, List.of(segment))).findings().stream()
         .allMatch(
-            finding -> finding.kind() == Finding.Kind.SHAPE || finding.kind() == Finding.Kind.REST);
+            finding ->
+                finding.kind() == Finding.FindingKind.SHAPE
+                    || finding.kind() == Finding.FindingKind.REST);
   }
 
   private void extend(List<Segment> segments, int cost) {

@@ -146,8 +146,8 @@ final class AllRelays {
         Judge.judge(new Plan(alone, first)).findings().stream()
             .allMatch(
                 f ->
-                    f.kind() == Finding.Kind.REST
-                        || (f.kind() == Finding.Kind.SHAPE
+                    f.kind() == Finding.FindingKind.REST
+                        || (f.kind() == Finding.FindingKind.SHAPE
                             && f.message().toString().contains("nobody plays")));
     if (possible) {
       turns.add(turn);

@@ -27,7 +27,7 @@ class CrewsTest {
   void every_crew_that_may_have_a_plan_comes_once_and_cheaper_ones_first(@ForAll long seed) {
     Random random = new Random(seed);
     List<PlayerKind> kinds = kinds(IntStream.range(0, 4).map(k -> 1 + random.nextInt(2)).toArray());
-    Crews.Figures figures = figures(kinds.size(), random);
+    Crews.CrewFigures figures = figures(kinds.size(), random);
     int[] needed = random.nextInt(3) == 0 ? new int[] {random.nextInt(kinds.size())} : new int[0];
     Crews crews = new Crews(kinds, figures, needed);
     List<Found> found = new ArrayList<>();
@@ -40,23 +40,24 @@ class CrewsTest {
     assertEquals(expected(kinds, figures, needed), found);
   }
 
-  private static Crews.Figures figures(int kinds, Random random) {
+  private static Crews.CrewFigures figures(int kinds, Random random) {
     int[] withKind = new int[kinds];
     long[] strength = new long[kinds];
     for (int kind = 0; kind < kinds; kind++) {
       withKind[kind] = random.nextInt(8) == 0 ? Relaxation.NEVER : random.nextInt(80);
       strength[kind] = random.nextInt(10);
     }
-    return new Crews.Figures(
+    return new Crews.CrewFigures(
         PRICE,
         1 + random.nextInt(6),
         random.nextInt(40),
         Arrays.stream(withKind).boxed().toList(),
-        new Prices.Strength(Arrays.stream(strength).boxed().toList(), random.nextInt(30)));
+        new Multipliers.Strength(Arrays.stream(strength).boxed().toList(), random.nextInt(30)));
   }
 
   /** All of them, each bound reckoned from scratch. */
-  private static List<Found> expected(List<PlayerKind> kinds, Crews.Figures figures, int[] needed) {
+  private static List<Found> expected(
+      List<PlayerKind> kinds, Crews.CrewFigures figures, int[] needed) {
     return all(kinds).stream()
         .filter(crew -> Arrays.stream(needed).allMatch(kind -> crew.counts().get(kind) > 0))
         .filter(crew -> crew.size() > 0 && crew.size() <= figures.mostPlayers())
@@ -67,13 +68,13 @@ class CrewsTest {
         .toList();
   }
 
-  private static long strength(Crew crew, Crews.Figures figures) {
+  private static long strength(Crew crew, Crews.CrewFigures figures) {
     return Arrays.stream(crew.slots())
         .mapToLong(kind -> figures.strength().ofOne().get(kind))
         .sum();
   }
 
-  private static int bound(Crew crew, Crews.Figures figures) {
+  private static int bound(Crew crew, Crews.CrewFigures figures) {
     int dearest = crew.kindsPresent().map(kind -> figures.withKind().get(kind)).max().orElse(0);
     return Math.max(dearest, figures.floor()) + PRICE * crew.size();
   }
@@ -98,8 +99,9 @@ class CrewsTest {
   @Test
   void those_that_cost_too_much_are_never_made() {
     List<PlayerKind> kinds = kinds(IntStream.range(0, 40).map(kind -> 1).toArray());
-    Crews.Figures figures =
-        new Crews.Figures(PRICE, 40, 100, Collections.nCopies(40, 0), Prices.Strength.unknown(40));
+    Crews.CrewFigures figures =
+        new Crews.CrewFigures(
+            PRICE, 40, 100, Collections.nCopies(40, 0), Multipliers.Strength.unknown(40));
     Crews crews = new Crews(kinds, figures, new int[0]);
     int made = 0;
     while (crews.bound() < 100 + 3 * PRICE) {

@@ -24,8 +24,8 @@ import stafette.limits.Range;
 import stafette.limits.Source;
 import stafette.limits.Technique;
 import stafette.plan.Brief;
-import stafette.plan.Busy;
 import stafette.plan.Favour;
+import stafette.plan.GivenPassages;
 import stafette.plan.OverlapRule;
 import stafette.plan.Player;
 import stafette.plan.Rules;
@@ -189,7 +189,7 @@ public final class MiddleBriefs {
         name,
         act,
         Technique.Pitches.ANY,
-        Technique.Slurs.ANY,
+        Technique.SlurUse.ANY,
         groups,
         twins,
         true,
@@ -225,8 +225,8 @@ public final class MiddleBriefs {
         peakMilli, sustainedMilli, between(1_203, 4_507), recoveryMillis, movingMilli);
   }
 
-  private List<Busy> busy(Line line) {
-    List<Busy> result = new ArrayList<>();
+  private List<GivenPassages> busy(Line line) {
+    List<GivenPassages> result = new ArrayList<>();
     long end = line.endMicros(line.count() - 1);
     long at = -between(1, 900_000);
     while (at < end + 500_000) {
@@ -237,7 +237,7 @@ public final class MiddleBriefs {
               .mapToObj(i -> start + i * 70_003L)
               .filter(onset -> onset < to)
               .toList();
-      result.add(new Busy(at, to, strokes));
+      result.add(new GivenPassages(at, to, strokes));
       at = to + between(450_007, 3_000_000);
     }
     return Collections.unmodifiableList(result);

@@ -18,7 +18,7 @@ import stafette.limits.Capability;
 import stafette.limits.Instrument;
 import stafette.limits.Range;
 import stafette.plan.Brief;
-import stafette.plan.Busy;
+import stafette.plan.GivenPassages;
 import stafette.plan.Handoff;
 import stafette.plan.Lock;
 import stafette.plan.OverlapRule;
@@ -275,7 +275,9 @@ class PlannerTest {
             free.instrument(),
             free.part(),
             free.skills(),
-            List.of(new Busy(from, to, List.of(from)), new Busy(again, end, List.of(again))));
+            List.of(
+                new GivenPassages(from, to, List.of(from)),
+                new GivenPassages(again, end, List.of(again))));
     return new Brief(line, List.of(busy), Invented.rules().withReady(0));
   }
 

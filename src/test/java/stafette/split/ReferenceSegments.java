@@ -52,7 +52,8 @@ final class ReferenceSegments {
 
   /** What a player did before can only make it worse; rests are a matter of the whole plan. */
   private static boolean isItsOwn(Finding finding) {
-    return finding.kind() != Finding.Kind.SHAPE && finding.kind() != Finding.Kind.REST;
+    return finding.kind() != Finding.FindingKind.SHAPE
+        && finding.kind() != Finding.FindingKind.REST;
   }
 
   private static boolean isOfGiven(Finding finding) {

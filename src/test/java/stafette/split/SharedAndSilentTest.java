@@ -203,9 +203,9 @@ class SharedAndSilentTest {
 
   private static double spentAfterHalfASecond(double catches) {
     Optional<Breath> lungs = Optional.of(new Breath(4, catches, 2, Map.of()));
-    return Effort.FRESH
-        .sound(new Effort.Sound(0, 2_000_000, 1, Effort.Role.OWN), lungs)
-        .sound(new Effort.Sound(2_500_000, 3_000_000, 1, Effort.Role.OWN), lungs)
+    return Spent.FRESH
+        .sound(new Spent.SpentSound(0, 2_000_000, 1, Spent.Role.OWN), lungs)
+        .sound(new Spent.SpentSound(2_500_000, 3_000_000, 1, Spent.Role.OWN), lungs)
         .spent();
   }
 

@@ -21,8 +21,8 @@ import stafette.limits.Range;
 import stafette.limits.Source;
 import stafette.limits.Technique;
 import stafette.plan.Brief;
-import stafette.plan.Busy;
 import stafette.plan.Favour;
+import stafette.plan.GivenPassages;
 import stafette.plan.Lock;
 import stafette.plan.OverlapRule;
 import stafette.plan.Player;
@@ -50,14 +50,14 @@ import stafette.time.TempoMark;
 /**
  * Random briefs small enough to try every plan: everything that the model knows, near its limits.
  */
-final class SmallBriefs {
+public final class SmallBriefs {
   private final Random random;
 
   private SmallBriefs(long seed) {
     this.random = new Random(seed);
   }
 
-  static Brief of(long seed, int mostStrokes, int mostPlayers) {
+  public static Brief of(long seed, int mostStrokes, int mostPlayers) {
     return new SmallBriefs(seed).brief(mostStrokes, mostPlayers);
   }
 
@@ -213,7 +213,7 @@ final class SmallBriefs {
         name,
         act,
         Technique.Pitches.ANY,
-        Technique.Slurs.ANY,
+        Technique.SlurUse.ANY,
         random.nextInt(6) == 0 ? Groups.THREES : Groups.ANY,
         false,
         true,
@@ -252,8 +252,8 @@ final class SmallBriefs {
         random.nextInt(6) > 0 ? Capability.UNLIMITED : 5_003 + random.nextInt(9_000));
   }
 
-  private List<Busy> busy(Line line) {
-    List<Busy> result = new ArrayList<>();
+  private List<GivenPassages> busy(Line line) {
+    List<GivenPassages> result = new ArrayList<>();
     if (random.nextInt(3) > 0) {
       return result;
     }
@@ -266,7 +266,7 @@ final class SmallBriefs {
         strokes.add(t);
       }
       if (random.nextInt(2) == 0) {
-        result.add(new Busy(at, at + length, strokes));
+        result.add(new GivenPassages(at, at + length, strokes));
       }
       at += length + 150_007 + random.nextInt(2_500_000);
     }

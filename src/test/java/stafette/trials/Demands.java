@@ -15,9 +15,9 @@ import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.xml.sax.SAXException;
-import stafette.musicxml.MusicXmlReader;
-import stafette.musicxml.OfficialSchema;
-import stafette.musicxml.UnreadableScore;
+import stafette.musicxml.read.MusicXmlReader;
+import stafette.musicxml.text.UnreadableScore;
+import stafette.musicxml.write.OfficialSchema;
 import stafette.score.Score;
 
 /** What is asked of the program, whatever it is given. */

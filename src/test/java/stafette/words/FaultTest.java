@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 
 /** Where the program was at fault. */
 class FaultTest {
-  private static <E extends Exception> Fault at(Fault.Work<Integer, E> work) {
+  private static <E extends Exception> Fault at(Fault.FaultyWork<Integer, E> work) {
     return assertThrows(
         Fault.class,
         () ->

@@ -37,7 +37,7 @@ public final class BellScore {
   }
 
   /** The same with a slash through the stem of each note on E. */
-  static Path writeSlashed(Path file, List<String> numbers) throws IOException {
+  public static Path writeSlashed(Path file, List<String> numbers) throws IOException {
     String slashed = "$1" + SLASH + "$2";
     return Files.writeString(
         file, text(numbers).replaceAll("(<step>E</step><octave>5.*)(</note>)", slashed));

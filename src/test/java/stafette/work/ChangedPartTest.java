@@ -7,6 +7,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import stafette.desktop.SplitSample;
 import stafette.plan.SourceTreatment;
+import stafette.words.Refusal;
 
 /** What writing would change, read back. */
 class ChangedPartTest {

@@ -17,11 +17,17 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import stafette.ask.LineRequest;
+import stafette.ask.LockWish;
+import stafette.ask.PlayerWish;
+import stafette.ask.Relaying;
 import stafette.desktop.LeftBehind;
+import stafette.keep.LimitsInForce;
 import stafette.plan.Hocket;
 import stafette.score.BarChoice;
 import stafette.score.LineChoice;
 import stafette.score.ToneChoice;
+import stafette.words.Refusal;
 
 /** A damaged plan is refused in words, with the place and what to do, and none of Java's. */
 class DamagedPlanTest {
@@ -41,11 +47,11 @@ class DamagedPlanTest {
             OptionalInt.empty(),
             Optional.empty(),
             Optional.of(new ToneChoice.FromTop(1)));
-    SplitLine.Request request =
-        SplitLine.Request.usual(LineRequest.whole(score).with(choice))
+    SplitLine.SplitRequest request =
+        SplitLine.SplitRequest.usual(LineRequest.whole(score).with(choice))
             .with(PlayerWish.parse("Flute 1, Flute 2, Flute 3, Flute 4"), List.of())
             .with(new Relaying(Hocket.NO, 2, false, List.of(LockWish.parse("Flute 2: 2.1-2.2"))));
-    SplitLine.Outcome outcome = SplitLine.split(request, LIMITS);
+    SplitLine.SplitOutcome outcome = SplitLine.split(request, LIMITS);
     assertTrue(outcome.plan().isPresent());
     Reports.savePlan(outcome, folder.resolve("plan.json"), true);
     plan = Files.readString(folder.resolve("plan.json"));

@@ -18,7 +18,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import stafette.check.JudgedPlan;
 import stafette.desktop.SplitSample;
+import stafette.keep.LimitsInForce;
 import stafette.time.Rational;
+import stafette.words.Refusal;
 
 /** Files of a plan as they are usually wanted. */
 class ExportPlanTest {
@@ -56,8 +58,8 @@ class ExportPlanTest {
     assertEquals("<?xml", begins("t.svg", 5));
     assertEquals("PNG", begins("t.png", 4).substring(1));
     assertEquals("%PDF", begins("t.pdf", 4));
-    ExportPlan.Heard heard =
-        new ExportPlan.Heard(split.judged().plan().playing(), false, Rational.ONE);
+    ExportPlan.HeardAs heard =
+        new ExportPlan.HeardAs(split.judged().plan().playing(), false, Rational.ONE);
     LimitsInForce limits = LimitsInForce.load(Optional.empty());
     ExportPlan.sound(
         split.judged(), split.line(), folder.resolve("s.mid"), heard, limits, () -> false);
@@ -78,14 +80,14 @@ class ExportPlanTest {
         split.judged(),
         split.line(),
         all,
-        new ExportPlan.Heard(playing, false, Rational.ONE),
+        new ExportPlan.HeardAs(playing, false, Rational.ONE),
         limits,
         () -> false);
     ExportPlan.sound(
         split.judged(),
         split.line(),
         first,
-        new ExportPlan.Heard(playing.subList(0, 1), false, Rational.of(1, 2)),
+        new ExportPlan.HeardAs(playing.subList(0, 1), false, Rational.of(1, 2)),
         limits,
         () -> false);
     assertTrue(Files.size(first) < Files.size(all));
@@ -93,7 +95,8 @@ class ExportPlanTest {
         MidiSystem.getSequence(first.toFile()).getMicrosecondLength()
             > 1.5 * MidiSystem.getSequence(all.toFile()).getMicrosecondLength());
     assertThrows(
-        IllegalArgumentException.class, () -> new ExportPlan.Heard(List.of(), false, Rational.ONE));
+        IllegalArgumentException.class,
+        () -> new ExportPlan.HeardAs(List.of(), false, Rational.ONE));
   }
 
   private String begins(String name, int count) throws IOException {

@@ -15,12 +15,15 @@ import javax.sound.midi.Sequencer;
 import javax.sound.midi.ShortMessage;
 import org.junit.jupiter.api.Test;
 import stafette.Invented;
+import stafette.keep.LimitsInForce;
+import stafette.keep.OpenScore;
 import stafette.plan.Brief;
 import stafette.plan.Plan;
 import stafette.plan.Segment;
 import stafette.score.Line;
 import stafette.score.Tremolo;
 import stafette.time.Rational;
+import stafette.words.Refusal;
 
 /** A plan made ready for a sequencer. */
 class PlaybackTest {

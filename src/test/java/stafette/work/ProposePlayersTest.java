@@ -11,9 +11,14 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import stafette.ask.LineRequest;
+import stafette.ask.PlayerWish;
+import stafette.ask.TempoWish;
+import stafette.keep.LimitsInForce;
 import stafette.score.BarChoice;
 import stafette.score.LineChoice;
 import stafette.time.Rational;
+import stafette.words.Refusal;
 
 /** Who is proposed for a line. */
 class ProposePlayersTest {
@@ -57,7 +62,7 @@ class ProposePlayersTest {
             .with(choice)
             .with(new TempoWish(Optional.empty(), Rational.of(perMinute)));
     LimitsInForce limits = LimitsInForce.load(Optional.empty());
-    return ProposePlayers.into(SplitLine.Request.usual(line), line.find().score(), limits)
+    return ProposePlayers.into(SplitLine.SplitRequest.usual(line), line.find().score(), limits)
         .players()
         .stream()
         .map(PlayerWish::name)

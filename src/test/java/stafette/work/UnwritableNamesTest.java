@@ -14,9 +14,15 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import stafette.ask.LineRequest;
+import stafette.ask.MeasuredPlayers;
+import stafette.ask.PlayerWish;
+import stafette.keep.LimitsInForce;
+import stafette.keep.OpenScore;
 import stafette.score.BarChoice;
 import stafette.score.LineChoice;
 import stafette.score.Tremolo;
+import stafette.words.Refusal;
 
 /** Names that no score can hold are refused in words before anything is planned. */
 class UnwritableNamesTest {
@@ -35,8 +41,8 @@ class UnwritableNamesTest {
 
   @Test
   void a_player_named_by_whoever_asks() throws Exception {
-    SplitLine.Request request =
-        SplitLine.Request.usual(LineRequest.whole(SAMPLE))
+    SplitLine.SplitRequest request =
+        SplitLine.SplitRequest.usual(LineRequest.whole(SAMPLE))
             .with(List.of(new PlayerWish("Flute \u0001", Optional.of("flute"))), List.of())
             .with(trumpet());
     Refusal refusal = assertThrows(Refusal.class, () -> SplitLine.split(request, limits()));
@@ -61,8 +67,8 @@ class UnwritableNamesTest {
 
   @Test
   void two_names_of_one_part() throws Exception {
-    SplitLine.Request request =
-        SplitLine.Request.usual(LineRequest.whole(SAMPLE))
+    SplitLine.SplitRequest request =
+        SplitLine.SplitRequest.usual(LineRequest.whole(SAMPLE))
             .with(PlayerWish.parse("P1, Flute 1"), List.of())
             .with(trumpet());
     Refusal refusal = assertThrows(Refusal.class, () -> SplitLine.split(request, limits()));

@@ -2,8 +2,8 @@ package stafette.desktop.passages;
 
 import java.util.Comparator;
 import java.util.Optional;
-import stafette.check.Ease;
-import stafette.check.Judged;
+import stafette.check.alone.Ease;
+import stafette.check.alone.LineVerdict;
 import stafette.limits.Technique;
 import stafette.score.Line;
 import stafette.work.CheckScore;
@@ -16,23 +16,28 @@ import stafette.work.CheckScore;
  * @param rate the highest, in strokes per second
  */
 record PassageItem(
-    String part, String firstBar, String lastBar, int strokes, double rate, Optional<Best> best) {
+    String part,
+    String firstBar,
+    String lastBar,
+    int strokes,
+    double rate,
+    Optional<BestVerdict> best) {
   /** What the part's own instrument makes of it. */
-  record Best(Technique technique, double strain, Ease ease) {}
+  record BestVerdict(Technique technique, double strain, Ease ease) {}
 
-  static PassageItem of(CheckScore.Report report) {
+  static PassageItem of(CheckScore.PassageVerdicts report) {
     Line line = report.line();
-    Optional<Judged> best =
+    Optional<LineVerdict> best =
         report.answers().stream()
             .flatMap(answer -> answer.rows().stream())
-            .min(Comparator.comparing(Judged::ease).thenComparingDouble(Judged::strain));
+            .min(Comparator.comparing(LineVerdict::ease).thenComparingDouble(LineVerdict::strain));
     return new PassageItem(
         line.placeOf(0).part(),
         line.placeOf(0).at().bar(),
         line.placeOf(line.count() - 1).at().bar(),
         line.count(),
         highestRate(line),
-        best.map(row -> new Best(row.technique(), row.strain(), row.ease())));
+        best.map(row -> new BestVerdict(row.technique(), row.strain(), row.ease())));
   }
 
   private static double highestRate(Line line) {

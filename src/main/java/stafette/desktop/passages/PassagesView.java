@@ -20,13 +20,13 @@ import stafette.work.CheckScore;
 /** The fast passages of a score, worst first; choosing one says so. */
 public final class PassagesView extends VBox {
   private final Texts texts;
-  private final ListView<CheckScore.Report> list = new ListView<>();
+  private final ListView<CheckScore.PassageVerdicts> list = new ListView<>();
   private final LineForm form;
   private boolean marking;
 
   /** What the user chooses here. */
   public interface Chosen {
-    void passage(CheckScore.Report passage);
+    void passage(CheckScore.PassageVerdicts passage);
 
     void line(LineForm.Wish line);
   }
@@ -44,7 +44,7 @@ public final class PassagesView extends VBox {
     list.getStyleClass().add("plain-list");
     list.setAccessibleText(texts.get("passages.title"));
     list.setPlaceholder(new Label());
-    list.setCellFactory(view -> new Cell());
+    list.setCellFactory(view -> new PassageCell());
     list.getSelectionModel()
         .selectedItemProperty()
         .addListener(
@@ -67,14 +67,15 @@ public final class PassagesView extends VBox {
     return none;
   }
 
-  private static void choose(CheckScore.@Nullable Report now, Consumer<CheckScore.Report> chosen) {
+  private static void choose(
+      CheckScore.@Nullable PassageVerdicts now, Consumer<CheckScore.PassageVerdicts> chosen) {
     if (now != null) {
       chosen.accept(now);
     }
   }
 
   /** Shows what a check found. */
-  public void show(List<CheckScore.Report> reports, List<Part> parts) {
+  public void show(List<CheckScore.PassageVerdicts> reports, List<Part> parts) {
     list.getItems().setAll(reports);
     list.setPlaceholder(none());
     form.show(parts);
@@ -96,14 +97,14 @@ public final class PassagesView extends VBox {
   }
 
   /** One passage: where, how fast, how near the limit in words and in ink. */
-  private final class Cell extends ListCell<CheckScore.Report> {
+  private final class PassageCell extends ListCell<CheckScore.PassageVerdicts> {
     private final Label place = new Label();
     private final Label pace = new Label();
     private final Label ease = new Label();
     private final StrainInk ink = new StrainInk();
     private final VBox box;
 
-    Cell() {
+    PassageCell() {
       Region gap = new Region();
       HBox.setHgrow(gap, Priority.ALWAYS);
       HBox first = new HBox(6, place, gap, ink);
@@ -118,7 +119,7 @@ public final class PassagesView extends VBox {
     }
 
     @Override
-    protected void updateItem(CheckScore.@Nullable Report report, boolean empty) {
+    protected void updateItem(CheckScore.@Nullable PassageVerdicts report, boolean empty) {
       super.updateItem(report, empty);
       setText(null);
       if (empty || report == null) {

@@ -13,12 +13,12 @@ import stafette.plan.Skill;
 
 /** A player's limits, a row for each technique; another figure is one that was measured. */
 final class LimitsGrid extends GridPane {
-  private final Entry entry;
+  private final PlayerEntry entry;
   private final String id;
   private final Texts texts;
   private final PlayerGestures gestures;
 
-  LimitsGrid(Entry entry, String id, Texts texts, PlayerGestures gestures) {
+  LimitsGrid(PlayerEntry entry, String id, Texts texts, PlayerGestures gestures) {
     this.entry = entry;
     this.id = id;
     this.texts = texts;

@@ -15,7 +15,7 @@ import stafette.plan.Seat;
 
 /** All that is settled about one player. */
 final class PlayerForm extends VBox {
-  private final Entry entry;
+  private final PlayerEntry entry;
   private final String id;
   private final Texts texts;
   private final PlayerGestures gestures;
@@ -28,7 +28,7 @@ final class PlayerForm extends VBox {
    * @param count how many there are
    */
   PlayerForm(
-      Entry entry,
+      PlayerEntry entry,
       String id,
       int place,
       int count,
@@ -84,7 +84,7 @@ final class PlayerForm extends VBox {
         counts -> gestures.countOther(entry.name(), counts));
   }
 
-  private CheckBox extra(int number, Entry.Extra extra) {
+  private CheckBox extra(int number, PlayerEntry.Extra extra) {
     return box(
         id + "-extra-" + number,
         texts.get("players.extra", texts.name(extra.technique())),

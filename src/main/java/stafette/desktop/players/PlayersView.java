@@ -28,7 +28,7 @@ public final class PlayersView extends VBox {
   private final InstrumentQuestion asked;
   private final Accordion list = new Accordion();
   private List<String> instruments = List.of();
-  private List<Entry> shown = List.of();
+  private List<PlayerEntry> shown = List.of();
 
   public PlayersView(Texts texts, PlayerGestures gestures) {
     this.texts = texts;
@@ -106,7 +106,7 @@ public final class PlayersView extends VBox {
    * Shows the players, first the one preferred. Whoever is open stays open; a player whose
    * instrument is not known opens by itself the first time.
    */
-  public void show(List<Entry> entries) {
+  public void show(List<PlayerEntry> entries) {
     add.setDisable(entries.isEmpty());
     name.setDisable(entries.isEmpty());
     if (entries.equals(shown)) {
@@ -128,11 +128,11 @@ public final class PlayersView extends VBox {
     held.ifPresent(this::giveBack);
   }
 
-  private String opened(List<Entry> entries) {
+  private String opened(List<PlayerEntry> entries) {
     Optional<String> asked =
         entries.stream()
             .filter(entry -> entry.instrument().isEmpty())
-            .map(Entry::name)
+            .map(PlayerEntry::name)
             .filter(entry -> shown.stream().noneMatch(before -> before.name().equals(entry)))
             .findFirst();
     TitledPane pane = list.getExpandedPane();
@@ -175,7 +175,7 @@ public final class PlayersView extends VBox {
   }
 
   private TitledPane pane(int place) {
-    Entry entry = shown.get(place);
+    PlayerEntry entry = shown.get(place);
     String id = id(place);
     TitledPane pane = new TitledPane();
     pane.setContent(new PlayerForm(entry, id, place, shown.size(), instruments, texts, gestures));
@@ -191,7 +191,7 @@ public final class PlayersView extends VBox {
     return pane;
   }
 
-  private VBox heading(Entry entry) {
+  private VBox heading(PlayerEntry entry) {
     Label player = new Label(entry.name());
     player.getStyleClass().add("panel-title");
     Label about = new Label(about(entry));
@@ -199,7 +199,7 @@ public final class PlayersView extends VBox {
     return new VBox(player, about);
   }
 
-  private String about(Entry entry) {
+  private String about(PlayerEntry entry) {
     String instrument =
         entry.instrument().map(texts::name).orElseGet(() -> texts.get("players.unknown"));
     String words = texts.get("players.about", instrument, entry.segments());

@@ -20,12 +20,13 @@ public final class HearingStrip extends FlowPane {
   private static final int STEP_PERCENT = 5;
 
   private final Texts texts;
-  private final Asked asked;
+  private final HearingAsked asked;
   private final Button hear;
   private final Button pause;
   private final PlaceValue places;
   private final Spinner<Long> place;
-  private final Slider speed = new Slider(Wish.SLOWEST_PERCENT, Wish.FASTEST_PERCENT, 100);
+  private final Slider speed =
+      new Slider(HearingWish.SLOWEST_PERCENT, HearingWish.FASTEST_PERCENT, 100);
   private final Label percent = new Label();
   private final ToggleButton again;
   private final ToggleButton behind;
@@ -43,7 +44,7 @@ public final class HearingStrip extends FlowPane {
   }
 
   /** What somebody asks for. */
-  public interface Asked {
+  public interface HearingAsked {
     /** To hear, or if something is heard or prepared, silence. */
     void hear();
 
@@ -74,10 +75,10 @@ public final class HearingStrip extends FlowPane {
    * @param handoff the one that would be heard again and again
    * @param heard whether there is anything to hear with
    */
-  public record Shown(
-      Optional<Places> places, Wish wish, OptionalInt handoff, Going going, boolean heard) {}
+  public record ShownHearing(
+      Optional<Places> places, HearingWish wish, OptionalInt handoff, Going going, boolean heard) {}
 
-  public HearingStrip(Texts texts, Asked asked) {
+  public HearingStrip(Texts texts, HearingAsked asked) {
     this.texts = texts;
     this.asked = asked;
     hear = button("hear-now", asked::hear);
@@ -104,7 +105,9 @@ public final class HearingStrip extends FlowPane {
     from.setLabelFor(place);
     getChildren()
         .setAll(hear, pause, row(from, place), row(speed, percent), again, behind, byOne, notice);
-    show(new Shown(Optional.empty(), Wish.PLAIN, OptionalInt.empty(), Going.SILENT, true));
+    show(
+        new ShownHearing(
+            Optional.empty(), HearingWish.PLAIN, OptionalInt.empty(), Going.SILENT, true));
   }
 
   private static HBox row(Node first, Node second) {
@@ -163,7 +166,7 @@ public final class HearingStrip extends FlowPane {
   }
 
   /** Shows what is asked for and what goes on. */
-  public void show(Shown now) {
+  public void show(ShownHearing now) {
     showing = true;
     boolean none = now.places().isEmpty();
     boolean going = now.going() == Going.PLAYING || now.going() == Going.PREPARING;
@@ -213,7 +216,7 @@ public final class HearingStrip extends FlowPane {
     speed.setTooltip(new Tooltip(texts.get("hearing.speed", now)));
   }
 
-  private void showAgain(Shown now) {
+  private void showAgain(ShownHearing now) {
     boolean none = now.handoff().isEmpty();
     int number = now.handoff().orElse(0) + 1;
     again.setText(none ? texts.get("hearing.again.none") : texts.get("hearing.again", number));
@@ -222,7 +225,7 @@ public final class HearingStrip extends FlowPane {
     again.setDisable(none);
   }
 
-  private String notice(Shown now) {
+  private String notice(ShownHearing now) {
     if (now.going() == Going.PREPARING) {
       return texts.get("hearing.waiting");
     }

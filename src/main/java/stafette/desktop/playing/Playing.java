@@ -27,7 +27,7 @@ public final class Playing implements AutoCloseable {
   private final Sequencer sequencer;
   private final Optional<Receiver> ear;
   private Optional<Playback> present = Optional.empty();
-  private Optional<Stretch> stretch = Optional.empty();
+  private Optional<LoopStretch> stretch = Optional.empty();
   private Balance balance = Balance.EVERYBODY;
   private int percent = 100;
 
@@ -111,7 +111,7 @@ public final class Playing implements AutoCloseable {
   }
 
   /** Hears a stretch again and again, beginning with it unless it is there; no more if empty. */
-  public void again(Optional<Stretch> other) {
+  public void again(Optional<LoopStretch> other) {
     stretch = other;
     present.ifPresent(this::turnBack);
   }

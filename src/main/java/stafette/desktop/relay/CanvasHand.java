@@ -5,13 +5,13 @@ import java.util.Map;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.shape.StrokeLineCap;
 import javafx.scene.text.Font;
-import stafette.picture.Face;
-import stafette.picture.Mark;
-import stafette.picture.Path;
+import stafette.picture.ink.Face;
+import stafette.picture.ink.Mark;
+import stafette.picture.ink.Path;
 
 /** Draws the marks of pictures on a canvas, in the inks of the style in force. */
 public final class CanvasHand implements Mark.Hand {
-  private static final Map<Type, Font> FONTS = new HashMap<>();
+  private static final Map<CanvasType, Font> FONTS = new HashMap<>();
 
   private final GraphicsContext canvas;
   private final Inks inks;
@@ -21,9 +21,9 @@ public final class CanvasHand implements Mark.Hand {
     this.inks = inks;
   }
 
-  private record Type(Face face, double size) {}
+  private record CanvasType(Face face, double size) {}
 
-  private static Font font(Type type) {
+  private static Font font(CanvasType type) {
     return Font.loadFont(type.face().open(), type.size());
   }
 
@@ -35,7 +35,7 @@ public final class CanvasHand implements Mark.Hand {
   }
 
   @Override
-  public void stroke(Mark.Stroke stroke) {
+  public void stroke(Mark.Outline stroke) {
     canvas.setStroke(inks.of(stroke.ink()));
     canvas.setLineWidth(stroke.width());
     canvas.setLineCap(StrokeLineCap.BUTT);
@@ -50,20 +50,21 @@ public final class CanvasHand implements Mark.Hand {
 
   /** Signs of music are drawn as outlines, so that no machine's own fonts come between. */
   @Override
-  public void words(Mark.Words words) {
+  public void words(Mark.Lettering words) {
     canvas.setFill(inks.of(words.ink()));
     if (words.face() == Face.MUSIC) {
       canvas.beginPath();
       words.trace(new CanvasTracer(canvas));
       canvas.fill();
     } else {
-      canvas.setFont(FONTS.computeIfAbsent(new Type(words.face(), words.size()), CanvasHand::font));
+      canvas.setFont(
+          FONTS.computeIfAbsent(new CanvasType(words.face(), words.size()), CanvasHand::font));
       canvas.fillText(words.text(), words.x(), words.y());
     }
   }
 
   @Override
-  public void group(Mark.Group group) {
+  public void group(Mark.MarkGroup group) {
     group.marks().forEach(mark -> mark.show(this));
   }
 

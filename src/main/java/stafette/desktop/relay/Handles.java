@@ -6,7 +6,7 @@ import javafx.scene.Node;
 import javafx.scene.layout.Pane;
 import javafx.scene.layout.Region;
 import javafx.scene.shape.Rectangle;
-import stafette.desktop.relay.RelayGestures.End;
+import stafette.desktop.relay.RelayGestures.HandoffEnd;
 import stafette.plan.Plan;
 import stafette.time.Span;
 
@@ -16,12 +16,12 @@ import stafette.time.Span;
  * on.
  */
 final class Handles extends Pane {
-  private final Stage stage;
+  private final Handholds stage;
   private final Region ghost = new Region();
   private List<SegmentNode> segments = List.of();
   private List<HandoffNode> handoffs = List.of();
 
-  Handles(Stage stage) {
+  Handles(Handholds stage) {
     this.stage = stage;
     setPickOnBounds(false);
     ghost.getStyleClass().add("drag-ghost");
@@ -56,7 +56,7 @@ final class Handles extends Pane {
         inOrder.add(links.get(i));
       }
       if (i < handoffCount) {
-        for (End end : List.of(End.BOTH, End.ENTERS, End.LEAVES)) {
+        for (HandoffEnd end : List.of(HandoffEnd.BOTH, HandoffEnd.ENTERS, HandoffEnd.LEAVES)) {
           HandoffNode node = new HandoffNode(i, end, stage);
           ways.add(node);
           inOrder.add(node);

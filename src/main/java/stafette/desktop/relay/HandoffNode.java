@@ -6,7 +6,7 @@ import javafx.scene.Cursor;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.Region;
-import stafette.desktop.relay.RelayGestures.End;
+import stafette.desktop.relay.RelayGestures.HandoffEnd;
 import stafette.desktop.texts.Texts;
 import stafette.plan.Handoff;
 import stafette.time.Span;
@@ -16,12 +16,12 @@ final class HandoffNode extends Region {
   private static final double GRIP = 9;
 
   private final int index;
-  private final End end;
-  private final Stage stage;
+  private final HandoffEnd end;
+  private final Handholds stage;
   private double grabbed;
   private OptionalInt dragged = OptionalInt.empty();
 
-  HandoffNode(int index, End end, Stage stage) {
+  HandoffNode(int index, HandoffEnd end, Handholds stage) {
     this.index = index;
     this.end = end;
     this.stage = stage;
@@ -32,9 +32,9 @@ final class HandoffNode extends Region {
           case ENTERS -> id + "-enters";
           case LEAVES -> id + "-leaves";
         });
-    getStyleClass().addAll("handoff", end == End.BOTH ? "handoff-both" : "handoff-end");
-    setCursor(end == End.BOTH ? Cursor.OPEN_HAND : Cursor.H_RESIZE);
-    setViewOrder(end == End.BOTH ? -1 : -2);
+    getStyleClass().addAll("handoff", end == HandoffEnd.BOTH ? "handoff-both" : "handoff-end");
+    setCursor(end == HandoffEnd.BOTH ? Cursor.OPEN_HAND : Cursor.H_RESIZE);
+    setViewOrder(end == HandoffEnd.BOTH ? -1 : -2);
     setManaged(false);
     setFocusTraversable(true);
     setAccessibleRole(AccessibleRole.SLIDER);
@@ -111,7 +111,7 @@ final class HandoffNode extends Region {
 
   private double edgeX() {
     Span span = stage.view().shown().pieces().handoffSpan(index);
-    return stage.view().time().x(end == End.ENTERS ? span.start() : span.end());
+    return stage.view().time().x(end == HandoffEnd.ENTERS ? span.start() : span.end());
   }
 
   /** Told only when another stroke is reached. */
@@ -147,7 +147,7 @@ final class HandoffNode extends Region {
 
   private Snap snap() {
     var line = stage.view().line(handoff().leaves().relay());
-    return end == End.ENTERS ? Snap.toOnsets(line) : Snap.toEnds(line);
+    return end == HandoffEnd.ENTERS ? Snap.toOnsets(line) : Snap.toEnds(line);
   }
 
   private void key(KeyEvent event) {

@@ -8,16 +8,18 @@ import stafette.plan.Handoff;
  */
 record HandoffReach(Handoff handoff) {
   /** Where an end is now. */
-  int stroke(RelayGestures.End end) {
-    return end == RelayGestures.End.ENTERS ? handoff.enters().first() : handoff.leaves().last();
+  int stroke(RelayGestures.HandoffEnd end) {
+    return end == RelayGestures.HandoffEnd.ENTERS
+        ? handoff.enters().first()
+        : handoff.leaves().last();
   }
 
   /** The nearest stroke to which an end can be moved. */
-  int nearest(RelayGestures.End end, int stroke) {
+  int nearest(RelayGestures.HandoffEnd end, int stroke) {
     return Math.max(least(end), Math.min(Math.max(least(end), most(end)), stroke));
   }
 
-  private int least(RelayGestures.End end) {
+  private int least(RelayGestures.HandoffEnd end) {
     int leavesFirst = handoff.leaves().first();
     return switch (end) {
       case ENTERS -> leavesFirst + 1;
@@ -26,7 +28,7 @@ record HandoffReach(Handoff handoff) {
     };
   }
 
-  private int most(RelayGestures.End end) {
+  private int most(RelayGestures.HandoffEnd end) {
     int entersLast = handoff.enters().last();
     return switch (end) {
       case ENTERS -> Math.min(entersLast, handoff.leaves().last() + 1);

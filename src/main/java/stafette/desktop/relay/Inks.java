@@ -1,7 +1,7 @@
 package stafette.desktop.relay;
 
 import javafx.scene.paint.Color;
-import stafette.picture.Ink;
+import stafette.picture.ink.Ink;
 
 /** The inks of pictures on a screen, as the style in force has them. */
 public record Inks(Color full, Color soft, Color faint, Color join, Color paper) {

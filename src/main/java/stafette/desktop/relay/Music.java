@@ -2,9 +2,9 @@ package stafette.desktop.relay;
 
 import java.util.List;
 import javafx.scene.canvas.GraphicsContext;
-import stafette.picture.Mark;
-import stafette.picture.RelayPieces;
-import stafette.picture.Row;
+import stafette.picture.ink.Mark;
+import stafette.picture.notes.BarRow;
+import stafette.picture.ribbon.RelayPieces;
 import stafette.plan.Segment;
 import stafette.time.Span;
 
@@ -25,11 +25,11 @@ final class Music {
   private final LaneScale lanes;
   private final GraphicsContext canvas;
   private final Inks inks;
-  private final Row row;
+  private final BarRow row;
   private final CanvasHand hand;
   private final double larger;
 
-  Music(View view, Row row, GraphicsContext canvas, Inks inks) {
+  Music(View view, BarRow row, GraphicsContext canvas, Inks inks) {
     shown = view.shown();
     pieces = shown.pieces();
     time = view.time();
@@ -102,8 +102,8 @@ final class Music {
   }
 
   /** Everything on paper's own scale, which the canvas makes larger. */
-  private Row smaller() {
-    return new Row(row.bars(), row.left() / larger, row.pointsPerQuarter() / larger, 0);
+  private BarRow smaller() {
+    return new BarRow(row.bars(), row.left() / larger, row.pointsPerQuarter() / larger, 0);
   }
 
   private void clef(int lane, double top) {

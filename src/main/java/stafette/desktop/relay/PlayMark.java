@@ -20,10 +20,10 @@ final class PlayMark extends Region {
   /** From the top of the ruler. */
   private static final double DOWN = 29;
 
-  private final Stage stage;
+  private final Handholds stage;
   private Optional<Position> at = Optional.empty();
 
-  PlayMark(Stage stage) {
+  PlayMark(Handholds stage) {
     this.stage = stage;
     setId("play-from");
     getStyleClass().add("play-from");

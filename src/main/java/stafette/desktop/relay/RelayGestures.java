@@ -6,7 +6,7 @@ package stafette.desktop.relay;
  */
 public interface RelayGestures {
   /** The two ends of an overlap. */
-  enum End {
+  enum HandoffEnd {
     /** Where the overlap begins: the first stroke of who enters. */
     ENTERS,
     /** Where it ends: the landing note of who leaves. */
@@ -21,7 +21,7 @@ public interface RelayGestures {
    * @param end which; for both, {@code stroke} is the landing note
    * @param done false while dragging: the plan is shown but not yet kept
    */
-  void moveHandoff(int handoff, End end, int stroke, boolean done);
+  void moveHandoff(int handoff, HandoffEnd end, int stroke, boolean done);
 
   /** A drag is given up. */
   void cancelMove();

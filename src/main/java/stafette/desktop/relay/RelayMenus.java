@@ -16,7 +16,7 @@ final class RelayMenus {
    *
    * @param stroke before which it would be split
    */
-  static ContextMenu ofSegment(int segment, int stroke, Stage stage) {
+  static ContextMenu ofSegment(int segment, int stroke, Handholds stage) {
     Texts texts = stage.texts();
     ShownPlan shown = stage.view().shown();
     boolean locked = shown.isLocked(shown.segments().get(segment));
@@ -51,7 +51,7 @@ final class RelayMenus {
     return menu;
   }
 
-  static ContextMenu ofHandoff(int handoff, Stage stage) {
+  static ContextMenu ofHandoff(int handoff, Handholds stage) {
     Texts texts = stage.texts();
     ShownPlan shown = stage.view().shown();
     boolean locked = shown.isLocked(shown.plan().handoffs().get(handoff));

@@ -3,13 +3,13 @@ package stafette.desktop.relay;
 import java.util.List;
 import java.util.stream.IntStream;
 import javafx.scene.canvas.GraphicsContext;
-import stafette.picture.Box;
-import stafette.picture.Face;
-import stafette.picture.Ink;
-import stafette.picture.Mark;
-import stafette.picture.RelayPieces;
-import stafette.picture.Row;
-import stafette.plan.Busy;
+import stafette.picture.ink.Box;
+import stafette.picture.ink.Face;
+import stafette.picture.ink.Ink;
+import stafette.picture.ink.Mark;
+import stafette.picture.notes.BarRow;
+import stafette.picture.ribbon.RelayPieces;
+import stafette.plan.GivenPassages;
 import stafette.plan.Segment;
 import stafette.time.Span;
 
@@ -29,7 +29,7 @@ final class RelayPainter {
   private final Viewport port;
   private final GraphicsContext canvas;
   private final Inks inks;
-  private final Row row;
+  private final BarRow row;
   private final CanvasHand hand;
 
   RelayPainter(View view, GraphicsContext canvas, Inks inks) {
@@ -47,7 +47,7 @@ final class RelayPainter {
   void paint() {
     canvas.setFill(inks.paper());
     canvas.fillRect(0, 0, port.width(), port.height());
-    Grid grid = new Grid(shown, row, lanes, canvas, inks);
+    BeatGrid grid = new BeatGrid(shown, row, lanes, canvas, inks);
     canvas.save();
     canvas.beginPath();
     canvas.rect(0, port.ruler(), port.width(), port.height() - port.ruler());
@@ -58,7 +58,7 @@ final class RelayPainter {
     shown.rhythm().paint(time, canvas, inks);
   }
 
-  private void paintLanes(Grid grid) {
+  private void paintLanes(BeatGrid grid) {
     boolean noted = lanes.shape().isNoted();
     visibleLanes().forEach(this::paintThread);
     Music music = new Music(view, row, canvas, inks);
@@ -73,7 +73,7 @@ final class RelayPainter {
       visibleLanes().forEach(music::notes);
     }
     seen().forEach(this::paintLabel);
-    Curves curves = new Curves(shown, time, row, lanes, canvas, inks);
+    SpentCurves curves = new SpentCurves(shown, time, row, lanes, canvas, inks);
     visibleLanes().forEach(curves::paint);
     new Clamps(view, canvas, inks).paint();
   }
@@ -102,7 +102,7 @@ final class RelayPainter {
   private void paintGiven(int lane) {
     double half = Math.min(port.px(MOST_HATCHED), lanes.half() * 0.8);
     double top = lanes.middle(lane) - half;
-    for (Busy busy : shown.plan().brief().players().get(lane).busy()) {
+    for (GivenPassages busy : shown.plan().brief().players().get(lane).busy()) {
       double left = Math.max(-HATCHED_BEYOND, x(busy.fromMicros()));
       double right = Math.min(port.width() + HATCHED_BEYOND, x(busy.toMicros()));
       if (right > left) {
@@ -117,7 +117,7 @@ final class RelayPainter {
   }
 
   /** What the score gives somebody, stroke by stroke, where they can be told apart. */
-  private void paintTicks(Busy busy, double top, double high) {
+  private void paintTicks(GivenPassages busy, double top, double high) {
     double thick = port.px(1.2);
     double drawn = Double.NEGATIVE_INFINITY;
     for (long micros : busy.strokeMicros()) {
@@ -153,7 +153,7 @@ final class RelayPainter {
     shown.labels(segment).stream()
         .filter(text -> Face.PLAIN.width(text, size) <= room)
         .findFirst()
-        .map(text -> new Mark.Words(text, left, y, size, Face.PLAIN, Ink.SOFT))
+        .map(text -> new Mark.Lettering(text, left, y, size, Face.PLAIN, Ink.SOFT))
         .ifPresent(hand::words);
   }
 

@@ -309,7 +309,7 @@ public final class RelayView extends Region implements RelayStyle.Inked {
   }
 
   /** The view as the handles see it. */
-  private final class OnCanvas implements Stage {
+  private final class OnCanvas implements Handholds {
     @Override
     public View view() {
       return view.orElseThrow();

@@ -16,11 +16,11 @@ final class SegmentNode extends Region {
   private static final double DRAG_FROM = 6;
 
   private final int index;
-  private final Stage stage;
+  private final Handholds stage;
   private double pressedY;
   private boolean dragging;
 
-  SegmentNode(int index, Stage stage) {
+  SegmentNode(int index, Handholds stage) {
     this.index = index;
     this.stage = stage;
     setId("segment-" + (index + 1));

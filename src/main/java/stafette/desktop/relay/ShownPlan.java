@@ -7,7 +7,7 @@ import stafette.check.Reserves;
 import stafette.check.Strain;
 import stafette.check.Verdict;
 import stafette.desktop.texts.Texts;
-import stafette.picture.RelayPieces;
+import stafette.picture.ribbon.RelayPieces;
 import stafette.plan.Handoff;
 import stafette.plan.Lock;
 import stafette.plan.Plan;
@@ -32,7 +32,7 @@ record ShownPlan(
     RelayPieces pieces,
     List<Reserves> reserves,
     List<Bar> bars,
-    Clock clock,
+    BeatClock clock,
     Rhythm rhythm,
     Staves staves,
     Texts texts) {
@@ -46,7 +46,7 @@ record ShownPlan(
 
   static ShownPlan of(Plan plan, Verdict verdict, Texts texts) {
     RelayPieces pieces = RelayPieces.of(plan, verdict);
-    Clock clock = new Clock(plan.line(), pieces.bars());
+    BeatClock clock = new BeatClock(plan.line(), pieces.bars());
     Rhythm rhythm = new Rhythm(plan.line());
     return new ShownPlan(
         plan,

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import stafette.picture.Box;
-import stafette.picture.RelayPieces;
+import stafette.picture.ink.Box;
+import stafette.picture.ribbon.RelayPieces;
 import stafette.plan.Plan;
 import stafette.time.Bar;
 

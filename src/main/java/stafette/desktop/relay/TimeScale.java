@@ -1,7 +1,7 @@
 package stafette.desktop.relay;
 
 import java.util.List;
-import stafette.picture.Row;
+import stafette.picture.notes.BarRow;
 import stafette.time.Bar;
 import stafette.time.Position;
 import stafette.time.Span;
@@ -119,7 +119,7 @@ record TimeScale(
   }
 
   /** The bars of which something is seen, placed. */
-  Row row(List<Bar> bars) {
+  BarRow row(List<Bar> bars) {
     double from = quartersAt(0);
     double to = quartersAt(width());
     List<Bar> seen =
@@ -127,6 +127,6 @@ record TimeScale(
             .filter(bar -> quarters(bar.span().end()) > from && quarters(bar.span().start()) < to)
             .toList();
     List<Bar> shown = seen.isEmpty() ? bars.subList(0, 1) : seen;
-    return new Row(shown, x(shown.get(0).span().start()), pixelsPerQuarter, 0);
+    return new BarRow(shown, x(shown.get(0).span().start()), pixelsPerQuarter, 0);
   }
 }

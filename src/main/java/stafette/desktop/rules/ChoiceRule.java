@@ -23,17 +23,17 @@ final class ChoiceRule<T> extends RuleBox {
     this.chosen = chosen;
     name(choice, id(), texts.get(key));
     choice.setMaxWidth(Double.MAX_VALUE);
-    choice.setConverter(new Words<>(choice, words));
+    choice.setConverter(new ChoiceWords<>(choice, words));
     choice.setOnAction(event -> Optional.ofNullable(choice.getValue()).ifPresent(this::choose));
     fill(choice, choice);
   }
 
   /** Possibilities in words; the words lead back to the one of that name. */
-  private static final class Words<T> extends StringConverter<T> {
+  private static final class ChoiceWords<T> extends StringConverter<T> {
     private final ComboBox<T> box;
     private final Function<T, String> words;
 
-    Words(ComboBox<T> box, Function<T, String> words) {
+    ChoiceWords(ComboBox<T> box, Function<T, String> words) {
       this.box = box;
       this.words = words;
     }

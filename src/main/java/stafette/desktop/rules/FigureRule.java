@@ -19,7 +19,7 @@ final class FigureRule<T> extends RuleBox {
   private static final PseudoClass NONE = PseudoClass.getPseudoClass("none");
 
   private final List<TextField> fields = new ArrayList<>();
-  private final Function<List<String>, Reading<T>> read;
+  private final Function<List<String>, TypedValue<T>> read;
   private final Function<T, Optional<String>> settled;
   private List<String> present = List.of();
 
@@ -32,7 +32,7 @@ final class FigureRule<T> extends RuleBox {
       String key,
       Texts texts,
       List<String> around,
-      Function<List<String>, Reading<T>> read,
+      Function<List<String>, TypedValue<T>> read,
       Function<T, Optional<String>> settled) {
     super(key, texts);
     this.read = read;
@@ -75,7 +75,7 @@ final class FigureRule<T> extends RuleBox {
       mark(Optional.empty());
       return;
     }
-    Reading<T> reading = read.apply(typed);
+    TypedValue<T> reading = read.apply(typed);
     if (reading.value().isPresent()) {
       present = typed;
       mark(settled.apply(reading.value().get()));

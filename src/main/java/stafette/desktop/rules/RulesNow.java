@@ -31,7 +31,7 @@ public record RulesNow(
     SourceTreatment source) {
   /** The rules of a line. */
   public static RulesNow of(OpenLine line, SourceTreatment source) {
-    SplitLine.Request asked = line.asked();
+    SplitLine.SplitRequest asked = line.asked();
     return new RulesNow(
         asked.favour(),
         asked.overlap(),

@@ -10,6 +10,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import stafette.ask.Relaying;
 import stafette.desktop.texts.Texts;
 import stafette.desktop.texts.Typed;
 import stafette.limits.Assurance;
@@ -18,7 +19,6 @@ import stafette.plan.Hocket;
 import stafette.plan.OverlapRule;
 import stafette.plan.SourceTreatment;
 import stafette.score.Tremolo;
-import stafette.work.Relaying;
 
 /** The rules, one below the other. */
 public final class RulesView extends VBox {
@@ -45,11 +45,11 @@ public final class RulesView extends VBox {
             "rules.overlap",
             texts,
             List.of(texts.get("rules.overlap.from"), texts.get("rules.overlap.to"), ""),
-            typed -> Reading.overlap(typed.get(0), typed.get(1), texts),
+            typed -> TypedValue.overlap(typed.get(0), typed.get(1), texts),
             asked::overlap);
     overlap.prompt(1, texts.get("rules.overlap.beat"));
-    ready = figure("rules.ready", texts, Reading::ready, asked::ready);
-    assurance = figure("rules.assurance", texts, Reading::assurance, asked::assurance);
+    ready = figure("rules.ready", texts, TypedValue::ready, asked::ready);
+    assurance = figure("rules.assurance", texts, TypedValue::assurance, asked::assurance);
     hocket = new ChoiceRule<>("rules.hocket", texts, h -> texts.get("hocket." + h), asked::hocket);
     together =
         new ChoiceRule<>(
@@ -70,7 +70,7 @@ public final class RulesView extends VBox {
   private static <T> FigureRule<T> figure(
       String key,
       Texts texts,
-      BiFunction<String, Texts, Reading<T>> read,
+      BiFunction<String, Texts, TypedValue<T>> read,
       Function<T, Optional<String>> settled) {
     List<String> around = List.of("", texts.get(key + ".unit"));
     return new FigureRule<>(key, texts, around, typed -> read.apply(typed.get(0), texts), settled);

@@ -5,7 +5,7 @@
  * <ul>
  *   <li>A choice counts when it is made, a figure when its field is left; what is none is said in
  *       words at the field, and so is what the session refuses.
- *   <li>What is typed is read by {@link stafette.desktop.rules.Reading}, which needs no screen.
+ *   <li>What is typed is read by {@link stafette.desktop.rules.TypedValue}, which needs no screen.
  * </ul>
  */
 @NullMarked

@@ -31,12 +31,12 @@ import stafette.work.SplitLine;
  * @param kept where it is kept
  */
 public record Desk(
-    Optional<CheckScore.Checked> score,
+    Optional<CheckScore.CheckedScore> score,
     Optional<OpenLine> line,
     Optional<JudgedPlan> plan,
-    Optional<SplitLine.Outcome> found,
+    Optional<SplitLine.SplitOutcome> found,
     SourceTreatment source,
-    Kept kept) {
+    SavedState kept) {
   /** Nothing yet. */
   public static final Desk EMPTY =
       new Desk(
@@ -45,7 +45,7 @@ public record Desk(
           Optional.empty(),
           Optional.empty(),
           SourceTreatment.KEEP,
-          Kept.EASILY_HAD_AGAIN);
+          SavedState.EASILY_HAD_AGAIN);
 
   public Desk {
     Optional<Plan> present = plan.map(JudgedPlan::plan);
@@ -53,18 +53,18 @@ public record Desk(
   }
 
   /** A score just opened. */
-  static Desk of(CheckScore.Checked score) {
+  static Desk of(CheckScore.CheckedScore score) {
     return new Desk(
         Optional.of(score),
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
         EMPTY.source,
-        Kept.EASILY_HAD_AGAIN);
+        SavedState.EASILY_HAD_AGAIN);
   }
 
-  public List<CheckScore.Report> passages() {
-    return score.map(CheckScore.Checked::reports).orElse(List.of());
+  public List<CheckScore.PassageVerdicts> passages() {
+    return score.map(CheckScore.CheckedScore::reports).orElse(List.of());
   }
 
   /** Whether a segment of the plan on the desk has a stroke at a place. */
@@ -108,12 +108,12 @@ public record Desk(
 
   /** What would make a plan possible; nothing if there is one, or nobody has asked. */
   public List<Remedy> remedies() {
-    return found.map(SplitLine.Outcome::remedies).orElse(List.of());
+    return found.map(SplitLine.SplitOutcome::remedies).orElse(List.of());
   }
 
   /** What the last search came to. */
   public Optional<SplitResult> result() {
-    return found.map(SplitLine.Outcome::result);
+    return found.map(SplitLine.SplitOutcome::result);
   }
 
   /** Another line, for which nothing was done yet. */
@@ -124,7 +124,7 @@ public record Desk(
         Optional.empty(),
         Optional.empty(),
         source,
-        Kept.EASILY_HAD_AGAIN);
+        SavedState.EASILY_HAD_AGAIN);
   }
 
   Desk with(OpenLine other, Optional<JudgedPlan> judged) {
@@ -136,7 +136,7 @@ public record Desk(
   }
 
   /** After a search. */
-  Desk with(SplitLine.Outcome outcome) {
+  Desk with(SplitLine.SplitOutcome outcome) {
     return new Desk(
         score, line, outcome.plan().or(() -> plan), Optional.of(outcome), source, kept.searched());
   }
@@ -145,7 +145,7 @@ public record Desk(
     return new Desk(score, line, plan, found, treatment, kept);
   }
 
-  Desk with(Kept now) {
+  Desk with(SavedState now) {
     return new Desk(score, line, plan, found, source, now);
   }
 
@@ -159,7 +159,7 @@ public record Desk(
   }
 
   /** All of it, ready to be written down; empty if there is no line yet. */
-  Optional<SplitLine.Outcome> outcome() {
+  Optional<SplitLine.SplitOutcome> outcome() {
     return line.map(open -> open.outcome(plan, found));
   }
 }

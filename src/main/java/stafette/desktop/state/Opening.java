@@ -3,16 +3,16 @@ package stafette.desktop.state;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import stafette.ask.LineRequest;
+import stafette.keep.LimitsInForce;
+import stafette.keep.OpenScore;
+import stafette.keep.Unfinished;
 import stafette.plan.SourceTreatment;
 import stafette.score.Tremolo;
+import stafette.words.Refusal;
 import stafette.work.CheckScore;
-import stafette.work.LimitsInForce;
-import stafette.work.LineRequest;
 import stafette.work.OpenPlan;
-import stafette.work.OpenScore;
-import stafette.work.Refusal;
 import stafette.work.SplitLine;
-import stafette.work.Unfinished;
 
 /**
  * What comes of opening a file.
@@ -29,7 +29,10 @@ record Opening(Desk desk, OpenPlan.ScoreNow score) {
       return new Opening(Desk.of(passages(score, limits)), OpenPlan.ScoreNow.SAME);
     }
     OpenPlan.OnDesk opened = OpenPlan.onDesk(file, Optional.empty(), limits);
-    Kept kept = opened.score() == OpenPlan.ScoreNow.UNFIT ? Kept.EASILY_HAD_AGAIN : Kept.in(file);
+    SavedState kept =
+        opened.score() == OpenPlan.ScoreNow.UNFIT
+            ? SavedState.EASILY_HAD_AGAIN
+            : SavedState.in(file);
     return of(opened, kept, limits);
   }
 
@@ -42,10 +45,10 @@ record Opening(Desk desk, OpenPlan.ScoreNow score) {
       Unfinished unfinished, Unfinished.Left left, Optional<Path> score, LimitsInForce limits)
       throws Refusal {
     unfinished.claim(left);
-    return of(OpenPlan.onDesk(left.file(), score, limits), Kept.NOWHERE, limits);
+    return of(OpenPlan.onDesk(left.file(), score, limits), SavedState.NOWHERE, limits);
   }
 
-  private static Opening of(OpenPlan.OnDesk opened, Kept kept, LimitsInForce limits)
+  private static Opening of(OpenPlan.OnDesk opened, SavedState kept, LimitsInForce limits)
       throws Refusal {
     OpenScore score = opened.line().score();
     OpenScore asWritten =
@@ -63,8 +66,8 @@ record Opening(Desk desk, OpenPlan.ScoreNow score) {
         opened.score());
   }
 
-  private static CheckScore.Checked passages(OpenScore score, LimitsInForce limits) {
-    SplitLine.Request asked = SplitLine.Request.usual(LineRequest.whole(score.file()));
+  private static CheckScore.CheckedScore passages(OpenScore score, LimitsInForce limits) {
+    SplitLine.SplitRequest asked = SplitLine.SplitRequest.usual(LineRequest.whole(score.file()));
     return CheckScore.passages(score, Optional.empty(), asked.assurance(), List.of(), limits);
   }
 }

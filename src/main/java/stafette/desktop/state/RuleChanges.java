@@ -8,9 +8,9 @@ import stafette.plan.OverlapRule;
 import stafette.plan.SourceTreatment;
 import stafette.score.ToneChoice;
 import stafette.score.Tremolo;
+import stafette.words.Refusal;
 import stafette.words.Sentence;
 import stafette.work.OpenLine;
-import stafette.work.Refusal;
 import stafette.work.SplitLine;
 
 /**
@@ -83,15 +83,15 @@ public final class RuleChanges {
     session.changeLine(line -> line.allowing(player, technique, allowed));
   }
 
-  private void ask(UnaryOperator<SplitLine.Request> change) throws Refusal {
+  private void ask(UnaryOperator<SplitLine.SplitRequest> change) throws Refusal {
     session.otherwise(line -> asked(line, change.apply(line.asked())));
   }
 
-  private static OpenLine asked(OpenLine line, SplitLine.Request other) throws Refusal {
+  private static OpenLine asked(OpenLine line, SplitLine.SplitRequest other) throws Refusal {
     return other.equals(line.asked()) ? line : line.askingWithoutLostLocks(refusingBoth(other));
   }
 
-  private static SplitLine.Request refusingBoth(SplitLine.Request asked) throws Refusal {
+  private static SplitLine.SplitRequest refusingBoth(SplitLine.SplitRequest asked) throws Refusal {
     if (asked.relaying().eachTone() && asked.relaying().together() > 1) {
       throw Refusal.wrongUse(
           Sentence.of(

@@ -7,25 +7,25 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
+import stafette.ask.LineRequest;
+import stafette.ask.PlayerWish;
+import stafette.ask.TempoWish;
 import stafette.check.JudgedPlan;
+import stafette.keep.LimitsInForce;
+import stafette.keep.OpenScore;
+import stafette.keep.Remembered;
+import stafette.keep.Unfinished;
 import stafette.plan.Plan;
 import stafette.plan.Seat;
 import stafette.score.LineChoice;
 import stafette.time.TempoMark;
+import stafette.words.Refusal;
 import stafette.words.Sentence;
 import stafette.work.CheckScore;
-import stafette.work.LimitsInForce;
-import stafette.work.LineRequest;
 import stafette.work.OpenLine;
 import stafette.work.OpenPlan;
-import stafette.work.OpenScore;
-import stafette.work.PlayerWish;
 import stafette.work.ProposePlayers;
-import stafette.work.Refusal;
-import stafette.work.Remembered;
 import stafette.work.SplitLine;
-import stafette.work.TempoWish;
-import stafette.work.Unfinished;
 
 /**
  * Work on one score from opening it to writing it: choose a line, say who plays, plan, change by
@@ -34,15 +34,15 @@ import stafette.work.Unfinished;
 public final class Session {
   private final LimitsInForce limits;
   private final Remembered remembered;
-  private final Labour labour;
-  private final Keeping keeping;
+  private final BackgroundWork labour;
+  private final Autosave keeping;
   private final Writing writing;
   private final RuleChanges rules = new RuleChanges(this);
   private final ByHand byHand = new ByHand(this);
   private Watcher watcher = Watcher.NOBODY;
   private History history = new History(Desk.EMPTY);
   private Optional<Desk> tried = Optional.empty();
-  private final Set<Labour> atWork = new HashSet<>();
+  private final Set<BackgroundWork> atWork = new HashSet<>();
 
   /**
    * A session with an empty desk.
@@ -50,11 +50,11 @@ public final class Session {
    * @param remembered recent files, and what is kept in case the program ends unforeseen
    * @param labour where long work goes on
    */
-  public Session(LimitsInForce limits, Remembered remembered, Labour labour) {
+  public Session(LimitsInForce limits, Remembered remembered, BackgroundWork labour) {
     this.limits = limits;
     this.remembered = remembered;
     this.labour = labour;
-    this.keeping = new Keeping(remembered.unfinished(), labour, this::refused);
+    this.keeping = new Autosave(remembered.unfinished(), labour, this::refused);
     this.writing =
         new Writing(this::desk, limits, remembered, this::kept, labour.another(), this::refused);
   }
@@ -100,7 +100,7 @@ public final class Session {
 
   /** Ends a search with the best plan that it has, and whatever file can be left unwritten. */
   public void enough() {
-    atWork.forEach(Labour::hurry);
+    atWork.forEach(BackgroundWork::hurry);
   }
 
   /** Ends what takes long, if anything does; nothing comes of it. */
@@ -113,7 +113,7 @@ public final class Session {
   /** Opens a score, or a plan where it was left. */
   public void open(Path file) {
     work(
-        Watcher.Work.OPENING,
+        Watcher.WatchedWork.OPENING,
         going -> Opening.of(file, limits),
         opened -> {
           put(opened);
@@ -133,7 +133,7 @@ public final class Session {
       Consumer<OpenPlan.ScoreNow> done,
       Consumer<Sentence> refused) {
     work(
-        Watcher.Work.OPENING,
+        Watcher.WatchedWork.OPENING,
         going -> Opening.recovered(remembered.unfinished(), left, score, limits),
         opened -> {
           if (opened.score() != OpenPlan.ScoreNow.UNFIT) {
@@ -153,19 +153,23 @@ public final class Session {
   }
 
   /** Begins something that takes long, and tells the watcher when it begins and when it is over. */
-  private <T> void work(Watcher.Work what, Labour.Piece<T> piece, Consumer<T> done) {
+  private <T> void work(
+      Watcher.WatchedWork what, BackgroundWork.WorkPiece<T> piece, Consumer<T> done) {
     work(what, piece, done, this::refused);
   }
 
   private <T> void work(
-      Watcher.Work what, Labour.Piece<T> piece, Consumer<T> done, Consumer<Sentence> refused) {
+      Watcher.WatchedWork what,
+      BackgroundWork.WorkPiece<T> piece,
+      Consumer<T> done,
+      Consumer<Sentence> refused) {
     work(what, labour, piece, done, refused);
   }
 
   private <T> void work(
-      Watcher.Work what,
-      Labour where,
-      Labour.Piece<T> piece,
+      Watcher.WatchedWork what,
+      BackgroundWork where,
+      BackgroundWork.WorkPiece<T> piece,
       Consumer<T> done,
       Consumer<Sentence> refused) {
     atWork.add(where);
@@ -183,13 +187,13 @@ public final class Session {
         });
   }
 
-  private void rests(Labour where) {
+  private void rests(BackgroundWork where) {
     atWork.remove(where);
     watcher.goesOn(!atWork.isEmpty());
   }
 
   /** Chooses a passage, lets players be proposed, and plans. */
-  public void choose(CheckScore.Report passage) {
+  public void choose(CheckScore.PassageVerdicts passage) {
     choose(LineChoice.of(passage.line().source()));
   }
 
@@ -208,19 +212,19 @@ public final class Session {
 
   private OpenLine lineOf(OpenScore score, LineChoice choice) throws Refusal {
     LineRequest line = LineRequest.whole(score.file()).with(choice);
-    SplitLine.Request plain = SplitLine.Request.usual(line);
-    SplitLine.Request usual =
+    SplitLine.SplitRequest plain = SplitLine.SplitRequest.usual(line);
+    SplitLine.SplitRequest usual =
         desk().line().map(before -> plain.underRulesOf(before.asked())).orElse(plain);
     return OpenLine.in(score, ProposePlayers.into(usual, score, limits), limits);
   }
 
   /** Adds a player; its instrument is taken from the score or the name, unless it is said. */
   public void add(String name, Optional<String> instrument) {
-    askPlayers(players -> Company.with(players, name, instrument));
+    askPlayers(players -> PlayerList.with(players, name, instrument));
   }
 
   public void remove(String name) {
-    askPlayers(players -> Company.without(players, name));
+    askPlayers(players -> PlayerList.without(players, name));
   }
 
   private void askPlayers(UnaryOperator<List<PlayerWish>> change) {
@@ -238,7 +242,7 @@ public final class Session {
    * @param places down; up if negative
    */
   public void move(String name, int places) {
-    askPlayers(players -> Company.moved(players, name, places));
+    askPlayers(players -> PlayerList.moved(players, name, places));
   }
 
   /** Whether a player leaves out for the line what the score gives. */
@@ -301,7 +305,7 @@ public final class Session {
         .ifPresent(
             line ->
                 work(
-                    Watcher.Work.PLANNING,
+                    Watcher.WatchedWork.PLANNING,
                     going ->
                         line.plan(
                             going::isOver,
@@ -309,7 +313,7 @@ public final class Session {
                     outcome -> planned(base, outcome)));
   }
 
-  private void planned(Desk base, SplitLine.Outcome outcome) {
+  private void planned(Desk base, SplitLine.SplitOutcome outcome) {
     Desk desk = base.with(outcome);
     if (base.plan().isEmpty() || outcome.plan().isEmpty()) {
       history.complete(desk);
@@ -325,9 +329,9 @@ public final class Session {
     base.line().ifPresent(line -> base.plan().ifPresent(plan -> compare(line, plan, base.found())));
   }
 
-  private void compare(OpenLine line, JudgedPlan plan, Optional<SplitLine.Outcome> found) {
+  private void compare(OpenLine line, JudgedPlan plan, Optional<SplitLine.SplitOutcome> found) {
     work(
-        Watcher.Work.COMPARING,
+        Watcher.WatchedWork.COMPARING,
         going ->
             line.beside(
                 plan,
@@ -338,7 +342,7 @@ public final class Session {
   }
 
   /** Takes a plan that was found beside another one, with its proof if it is for the same brief. */
-  public void take(SplitLine.Outcome other) {
+  public void take(SplitLine.SplitOutcome other) {
     Desk base = history.now();
     Optional<Plan> plan =
         base.line().flatMap(line -> other.plan().flatMap(judged -> line.adopted(judged.plan())));
@@ -360,7 +364,7 @@ public final class Session {
   }
 
   /** Something that can be refused. */
-  public interface Step {
+  public interface SessionStep {
     void run() throws Refusal;
   }
 
@@ -369,8 +373,8 @@ public final class Session {
    *
    * @param done gets the result, unless the desk has changed meanwhile
    */
-  public <T> void beside(Labour.Piece<T> piece, Consumer<T> done) {
-    work(Watcher.Work.WRITING, piece, done);
+  public <T> void beside(BackgroundWork.WorkPiece<T> piece, Consumer<T> done) {
+    work(Watcher.WatchedWork.WRITING, piece, done);
   }
 
   /**
@@ -378,8 +382,8 @@ public final class Session {
    *
    * @param done gets the result
    */
-  public <T> void toFile(Labour.Piece<T> piece, Consumer<T> done) {
-    work(Watcher.Work.WRITING, labour.onFiles(), piece, done, this::refused);
+  public <T> void toFile(BackgroundWork.WorkPiece<T> piece, Consumer<T> done) {
+    work(Watcher.WatchedWork.WRITING, labour.onFiles(), piece, done, this::refused);
   }
 
   public LimitsInForce limits() {
@@ -395,11 +399,11 @@ public final class Session {
   }
 
   /** Where what is on the desk is kept, but for a drag that goes on. */
-  public Kept kept() {
+  public SavedState kept() {
     return history.now().kept();
   }
 
-  private void kept(Kept now) {
+  private void kept(SavedState now) {
     history.complete(history.now().with(now));
     if (now.file().isPresent() && now.safe()) {
       keeping.keep(Optional.empty());
@@ -428,7 +432,10 @@ public final class Session {
     base.line()
         .ifPresent(
             line ->
-                work(Watcher.Work.OPENING, going -> change.of(line), other -> adopt(base, other)));
+                work(
+                    Watcher.WatchedWork.OPENING,
+                    going -> change.of(line),
+                    other -> adopt(base, other)));
   }
 
   private void adopt(Desk base, OpenLine other) {
@@ -450,7 +457,7 @@ public final class Session {
     keeping.keep(desk.outcome());
   }
 
-  private void attempt(Step step) {
+  private void attempt(SessionStep step) {
     try {
       step.run();
     } catch (Refusal e) {

@@ -15,7 +15,7 @@ public interface Watcher {
         public void changed(Desk desk, boolean dragging) {}
 
         @Override
-        public void began(Work work) {}
+        public void began(WatchedWork work) {}
 
         @Override
         public void progress(Splitter.Progress progress) {}
@@ -45,7 +45,7 @@ public interface Watcher {
   default void opened(OpenPlan.ScoreNow score) {}
 
   /** Something that takes long has begun. */
-  void began(Work work);
+  void began(WatchedWork work);
 
   /** A search goes on. */
   void progress(Splitter.Progress progress);
@@ -72,7 +72,7 @@ public interface Watcher {
   void refused(Sentence why);
 
   /** What takes long. */
-  enum Work {
+  enum WatchedWork {
     OPENING,
     PLANNING,
     COMPARING,

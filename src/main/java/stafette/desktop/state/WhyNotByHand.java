@@ -6,7 +6,7 @@ import stafette.plan.PlanEdit;
 import stafette.words.Sentence;
 
 /** Why a plan has no place for an edit. */
-record WhyNotByHand(Plan plan) implements PlanEdit.Kinds<Sentence> {
+record WhyNotByHand(Plan plan) implements PlanEdit.EditKinds<Sentence> {
   private static final Sentence NO_PLACE = Sentence.of("the plan has no such place");
 
   @Override

@@ -5,14 +5,14 @@ import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
+import stafette.keep.LimitsInForce;
+import stafette.keep.Outputs;
+import stafette.keep.Remembered;
 import stafette.plan.Plan;
+import stafette.words.Refusal;
 import stafette.words.Sentence;
 import stafette.work.ChangedPart;
-import stafette.work.LimitsInForce;
 import stafette.work.OpenLine;
-import stafette.work.Outputs;
-import stafette.work.Refusal;
-import stafette.work.Remembered;
 import stafette.work.Reports;
 import stafette.work.ScoreChanges;
 import stafette.work.WriteScore;
@@ -22,8 +22,8 @@ public final class Writing {
   private final Supplier<Desk> desk;
   private final LimitsInForce limits;
   private final Remembered remembered;
-  private final Consumer<Kept> kept;
-  private final Labour glances;
+  private final Consumer<SavedState> kept;
+  private final BackgroundWork glances;
   private final Consumer<Sentence> refused;
 
   /**
@@ -34,8 +34,8 @@ public final class Writing {
       Supplier<Desk> desk,
       LimitsInForce limits,
       Remembered remembered,
-      Consumer<Kept> kept,
-      Labour glances,
+      Consumer<SavedState> kept,
+      BackgroundWork glances,
       Consumer<Sentence> refused) {
     this.desk = desk;
     this.limits = limits;
@@ -101,7 +101,7 @@ public final class Writing {
     OpenLine line = line(desk.get());
     Outputs.beside(List.of(line.score().file())).add(file, true);
     Reports.savePlan(line.outcome(desk.get().plan(), desk.get().found()), file, true);
-    kept.accept(Kept.in(file));
+    kept.accept(SavedState.in(file));
     remembered.opened(file);
   }
 

@@ -33,7 +33,7 @@ public final class TempoRule extends Region {
   private final Label mark = new Label();
   private final Label slowest = new Label();
   private final Label fastest = new Label();
-  private Optional<Shown> shown = Optional.empty();
+  private Optional<ShownTempo> shown = Optional.empty();
   private boolean dragging;
 
   /** Told while the tempo is moved and when it is let go. */
@@ -46,7 +46,7 @@ public final class TempoRule extends Region {
     void to(TempoMark tempo, boolean done);
   }
 
-  private record Shown(TempoMark present, Optional<TempoWindow> window, TempoScale scale) {
+  private record ShownTempo(TempoMark present, Optional<TempoWindow> window, TempoScale scale) {
     double perMinute() {
       return present.perMinute().toDouble();
     }
@@ -107,10 +107,10 @@ public final class TempoRule extends Region {
     double width = Math.max(1, getWidth() - 2 * SIDE);
     TempoScale scale =
         shown
-            .map(Shown::scale)
+            .map(ShownTempo::scale)
             .filter(before -> dragging || before.hasRoomFor(perMinute, from, to))
             .orElseGet(() -> TempoScale.around(perMinute, from, to, width));
-    shown = Optional.of(new Shown(present, holds, scale));
+    shown = Optional.of(new ShownTempo(present, holds, scale));
     mark.setText(texts.say(present));
     slowest.setText(holds.map(this::slowEnd).orElse(otherwise));
     fastest.setText(holds.map(this::fastEnd).orElse(""));
@@ -201,16 +201,16 @@ public final class TempoRule extends Region {
   protected void layoutChildren() {
     double width = Math.max(1, getWidth() - 2 * SIDE);
     track.resizeRelocate(SIDE, TRACK_Y, width, TRACK);
-    shown = shown.map(s -> new Shown(s.present(), s.window(), s.scale().resized(width)));
+    shown = shown.map(s -> new ShownTempo(s.present(), s.window(), s.scale().resized(width)));
     now.setVisible(shown.isPresent());
-    window.setVisible(shown.flatMap(Shown::window).isPresent());
+    window.setVisible(shown.flatMap(ShownTempo::window).isPresent());
     shown.ifPresent(this::place);
     double half = width / 2 - 6;
     slowest.resizeRelocate(SIDE, WORDS_Y, half, slowest.prefHeight(half));
     fastest.resizeRelocate(SIDE + width - half, WORDS_Y, half, fastest.prefHeight(half));
   }
 
-  private void place(Shown seen) {
+  private void place(ShownTempo seen) {
     TempoScale scale = seen.scale();
     double at = SIDE + scale.x(seen.perMinute());
     now.resizeRelocate(at - GRIP / 2, TRACK_Y + TRACK / 2 - GRIP, GRIP, 2 * GRIP);

@@ -31,7 +31,7 @@ import stafette.work.SideBySide;
 final class AlternativesTable extends VBox {
   private final Texts texts;
   private final GridPane grid = new GridPane();
-  private final List<Column> columns;
+  private final List<AlternativeColumn> columns;
   private final List<Button> takes = new ArrayList<>();
   private int row;
 
@@ -56,7 +56,7 @@ final class AlternativesTable extends VBox {
     plans.columns().forEach(this::describe);
   }
 
-  private record Column(Favour favour, Traits traits, JudgedPlan plan) {}
+  private record AlternativeColumn(Favour favour, Traits traits, JudgedPlan plan) {}
 
   private void describe(SideBySide.Column column) {
     Label words =
@@ -74,18 +74,19 @@ final class AlternativesTable extends VBox {
     return texts.get("favour." + favour.name());
   }
 
-  private static List<Column> columns(SideBySide plans) {
-    Stream<Column> main =
+  private static List<AlternativeColumn> columns(SideBySide plans) {
+    Stream<AlternativeColumn> main =
         plans.traits().stream()
             .flatMap(
                 traits ->
                     plans.main().plan().stream()
                         .map(
                             plan ->
-                                new Column(plans.main().brief().rules().favour(), traits, plan)));
-    Stream<Column> others =
+                                new AlternativeColumn(
+                                    plans.main().brief().rules().favour(), traits, plan)));
+    Stream<AlternativeColumn> others =
         plans.columns().stream()
-            .map(column -> new Column(column.favour(), column.traits(), column.plan()));
+            .map(column -> new AlternativeColumn(column.favour(), column.traits(), column.plan()));
     return Stream.concat(main, others).toList();
   }
 
@@ -103,16 +104,16 @@ final class AlternativesTable extends VBox {
     row("alternatives.cost", column -> Integer.toString(column.traits().cost()));
   }
 
-  private String tightest(Column column) {
+  private String tightest(AlternativeColumn column) {
     Place place = column.traits().tightest();
     return texts.get("alternatives.spot", place.part(), place.at().bar(), place.at().beatText());
   }
 
-  private String window(Column column, Function<TempoWindow, Sentence> end) {
+  private String window(AlternativeColumn column, Function<TempoWindow, Sentence> end) {
     return column.plan().window().map(end).map(texts::say).orElse("–");
   }
 
-  private void row(String key, Function<Column, String> cell) {
+  private void row(String key, Function<AlternativeColumn, String> cell) {
     Label head = new Label(texts.get(key));
     head.getStyleClass().add("quiet");
     grid.add(head, 0, row++, columns.size(), 1);
@@ -150,18 +151,18 @@ final class AlternativesTable extends VBox {
   }
 
   /** Who plays what, however players and techniques are numbered. */
-  private static List<Turn> turns(Plan plan) {
+  private static List<TableTurn> turns(Plan plan) {
     return plan.segments().stream()
         .map(
             s ->
-                new Turn(
+                new TableTurn(
                     new Segment(s.relay(), 0, 0, s.first(), s.last(), s.pattern()),
                     plan.player(s).name(),
                     plan.skill(s)))
         .toList();
   }
 
-  private record Turn(Segment segment, String player, Skill skill) {}
+  private record TableTurn(Segment segment, String player, Skill skill) {}
 
   /** Whether this was found for the notes of a plan, at its tempo. */
   boolean isFor(Plan plan) {

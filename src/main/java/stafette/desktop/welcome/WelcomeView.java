@@ -16,11 +16,11 @@ public final class WelcomeView extends VBox {
   private static final int MOST_RECENT = 5;
 
   private final Texts texts;
-  private final Doors doors;
+  private final WelcomeDoors doors;
   private final VBox recent = new VBox(2);
 
   /** The ways in. */
-  public interface Doors {
+  public interface WelcomeDoors {
     /** Asks for a file and opens it. */
     void open();
 
@@ -33,7 +33,7 @@ public final class WelcomeView extends VBox {
   /**
    * @param samples their titles
    */
-  public WelcomeView(Texts texts, Doors doors, List<String> samples) {
+  public WelcomeView(Texts texts, WelcomeDoors doors, List<String> samples) {
     this.texts = texts;
     this.doors = doors;
     setId("welcome");

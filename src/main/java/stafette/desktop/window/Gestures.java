@@ -36,8 +36,8 @@ final class Gestures
   private final Session session;
   private final IntConsumer reveal;
   private final Consumer<Runnable> leaving;
-  private Optional<Listener> listener = Optional.empty();
-  private List<SplitLine.Outcome> sideBySide = List.of();
+  private Optional<HearingPresenter> listener = Optional.empty();
+  private List<SplitLine.SplitOutcome> sideBySide = List.of();
 
   /**
    * @param reveal shows a segment and gives it the keyboard
@@ -50,17 +50,17 @@ final class Gestures
   }
 
   /** From now on this listener is told what is chosen, and from where it is to play. */
-  void heardBy(Listener other) {
+  void heardBy(HearingPresenter other) {
     listener = Optional.of(other);
   }
 
   /** The plans that can be taken now, as numbered on the screen. */
-  void offer(List<SplitLine.Outcome> plans) {
+  void offer(List<SplitLine.SplitOutcome> plans) {
     sideBySide = List.copyOf(plans);
   }
 
   @Override
-  public void moveHandoff(int handoff, End end, int stroke, boolean done) {
+  public void moveHandoff(int handoff, HandoffEnd end, int stroke, boolean done) {
     session
         .byHand()
         .handoff(handoff)
@@ -75,7 +75,7 @@ final class Gestures
             });
   }
 
-  private static PlanEdit move(int number, Handoff now, End end, int stroke) {
+  private static PlanEdit move(int number, Handoff now, HandoffEnd end, int stroke) {
     int first = now.enters().first();
     int last = now.leaves().last();
     return switch (end) {
@@ -192,7 +192,7 @@ final class Gestures
   }
 
   @Override
-  public void passage(CheckScore.Report passage) {
+  public void passage(CheckScore.PassageVerdicts passage) {
     leaving.accept(() -> session.choose(passage));
   }
 

@@ -9,10 +9,10 @@ import stafette.desktop.texts.Texts;
 final class Leaving {
   private final Session session;
   private final Asking asking;
-  private final Words words;
+  private final LineInWords words;
   private final Texts texts;
 
-  Leaving(Session session, Asking asking, Words words, Texts texts) {
+  Leaving(Session session, Asking asking, LineInWords words, Texts texts) {
     this.session = session;
     this.asking = asking;
     this.words = words;

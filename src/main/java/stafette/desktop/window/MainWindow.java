@@ -16,15 +16,15 @@ import javafx.stage.Screen;
 import javafx.stage.Stage;
 import javafx.stage.WindowEvent;
 import stafette.desktop.playing.Playing;
+import stafette.desktop.state.BackgroundWork;
 import stafette.desktop.state.Desk;
-import stafette.desktop.state.Labour;
 import stafette.desktop.state.Session;
 import stafette.desktop.texts.Texts;
 import stafette.desktop.welcome.WelcomeView;
-import stafette.work.LimitsInForce;
-import stafette.work.Remembered;
-import stafette.work.Samples;
-import stafette.work.Unfinished;
+import stafette.keep.LimitsInForce;
+import stafette.keep.Remembered;
+import stafette.keep.Samples;
+import stafette.keep.Unfinished;
 
 /** The program's window: a session, its panels and its tools, joined. */
 public final class MainWindow {
@@ -40,16 +40,16 @@ public final class MainWindow {
   private final Texts texts;
   private final Remembered remembered;
   private final Threads threads = new Threads();
-  private final Words words = new OnFrame();
+  private final LineInWords words = new OnFrame();
   private final Session session;
   private final Panels panels;
   private final Frame frame;
   private final Tools tools;
-  private final Listener listener;
-  private final Doer doer;
+  private final HearingPresenter listener;
+  private final ToolsPresenter doer;
   private final Leaving leaving;
   private final Recovery recovery;
-  private final Teller teller;
+  private final SessionPresenter teller;
 
   /**
    * A window with an empty desk.
@@ -64,22 +64,23 @@ public final class MainWindow {
     session = new Session(limits, remembered, threads.forDesk());
     leaving = new Leaving(session, asking, words, texts);
     Gestures gestures = new Gestures(session, this::reveal, this::choosing);
-    Ruling ruling = new Ruling(session, texts, words::say);
-    panels = Panels.of(texts, gestures, ruling, new Doors());
+    RulesPresenter ruling = new RulesPresenter(session, texts, words::say);
+    panels = Panels.of(texts, gestures, ruling, new WindowDoors());
     panels.welcome().show(remembered.recent());
     frame = new Frame(panels, texts);
     Scene scene = new Scene(frame, WIDTH_EM * em(), HEIGHT_EM * em());
     listener =
-        new Listener(panels.relay(), texts, limits, threads.forHearing(), Playing::open, words);
+        new HearingPresenter(
+            panels.relay(), texts, limits, threads.forHearing(), Playing::open, words);
     gestures.heardBy(listener);
     frame.hearing(listener.strip());
-    doer = new Doer(session, remembered, asking, leaving, listener, texts, scene, words);
+    doer = new ToolsPresenter(session, remembered, asking, leaving, listener, texts, scene, words);
     recovery =
         new Recovery(
             session, remembered.unfinished(), asking, leaving, frame.offer(), words, texts);
     tools = new Tools(texts, doer);
     frame.tools(tools.nodes());
-    teller = new Teller(panels, gestures, frame, tools, texts, limits, this::settled);
+    teller = new SessionPresenter(panels, gestures, frame, tools, texts, limits, this::settled);
     session.watchedBy(teller);
     put(scene);
     frame.whenWrittenIsSeen(this::lookAtBars);
@@ -119,7 +120,7 @@ public final class MainWindow {
   }
 
   /** The ways in that are offered at the beginning. */
-  private final class Doors implements WelcomeView.Doors {
+  private final class WindowDoors implements WelcomeView.WelcomeDoors {
     @Override
     public void open() {
       doer.open();
@@ -138,7 +139,7 @@ public final class MainWindow {
   }
 
   /** What the frame says for the tools. */
-  private final class OnFrame implements Words {
+  private final class OnFrame implements LineInWords {
     @Override
     public void say(String words) {
       frame.say(words);
@@ -170,7 +171,7 @@ public final class MainWindow {
 
   /** Says that something went wrong that should not, on whatever thread it did. */
   public void failed(Throwable why) {
-    Platform.runLater(() -> frame.warn(texts.say(Labour.fault(why))));
+    Platform.runLater(() -> frame.warn(texts.say(BackgroundWork.fault(why))));
   }
 
   private void lookForLeft() {

@@ -25,9 +25,9 @@ final class Offer extends HBox {
    *
    * @param name for its id
    */
-  record Act(String name, String label, Runnable does) {}
+  record Action(String name, String label, Runnable does) {}
 
-  void show(String words, List<Act> acts) {
+  void show(String words, List<Action> acts) {
     Label label = new Label(words);
     label.setId("offer-words");
     label.setWrapText(true);

@@ -10,7 +10,7 @@ import stafette.desktop.texts.Texts;
 import stafette.desktop.verdict.VerdictView;
 import stafette.desktop.welcome.WelcomeView;
 import stafette.desktop.written.WrittenView;
-import stafette.work.Samples;
+import stafette.keep.Samples;
 
 /** The panels of one window. */
 record Panels(
@@ -25,7 +25,8 @@ record Panels(
   /**
    * @param doors the ways to a score
    */
-  static Panels of(Texts texts, Gestures gestures, RuleGestures rules, WelcomeView.Doors doors) {
+  static Panels of(
+      Texts texts, Gestures gestures, RuleGestures rules, WelcomeView.WelcomeDoors doors) {
     RelayView relay = new RelayView(texts, gestures);
     return new Panels(
         relay,

@@ -6,10 +6,10 @@ import java.util.List;
 import java.util.Optional;
 import stafette.desktop.state.Session;
 import stafette.desktop.texts.Texts;
+import stafette.keep.Unfinished;
+import stafette.words.Refusal;
 import stafette.words.Sentence;
 import stafette.work.OpenPlan;
-import stafette.work.Refusal;
-import stafette.work.Unfinished;
 
 /**
  * Offers what was on the desk when a program ended unforeseen, one after the other. What is offered
@@ -21,7 +21,7 @@ final class Recovery {
   private final Asking asking;
   private final Leaving leaving;
   private final Offer offer;
-  private final Words words;
+  private final LineInWords words;
   private final Texts texts;
 
   Recovery(
@@ -30,7 +30,7 @@ final class Recovery {
       Asking asking,
       Leaving leaving,
       Offer offer,
-      Words words,
+      LineInWords words,
       Texts texts) {
     this.session = session;
     this.unfinished = unfinished;
@@ -62,7 +62,8 @@ final class Recovery {
       offer.show(
           texts.get("offer.unfinished", name(), Date.from(left.when())),
           List.of(
-              new Offer.Act("accept", texts.get("offer.recover"), () -> recover(Optional.empty())),
+              new Offer.Action(
+                  "accept", texts.get("offer.recover"), () -> recover(Optional.empty())),
               discard()));
     }
 
@@ -84,17 +85,17 @@ final class Recovery {
 
     private void refused(Sentence why) {
       words.warn(texts.say(why));
-      Offer.Act elsewhere =
-          new Offer.Act(
+      Offer.Action elsewhere =
+          new Offer.Action(
               "score",
               texts.get("offer.score"),
               () -> asking.toOpen().ifPresent(file -> recover(Optional.of(file))));
       offer.show(texts.get("offer.refused", texts.say(why)), List.of(elsewhere, copy(), discard()));
     }
 
-    private Offer.Act copy() {
+    private Offer.Action copy() {
       String proposed = name().replaceFirst("\\.[A-Za-z]+$", "") + "-unfinished.json";
-      return new Offer.Act(
+      return new Offer.Action(
           "copy",
           texts.get("offer.copy"),
           () ->
@@ -108,8 +109,8 @@ final class Recovery {
       words.say(texts.get("window.written", file));
     }
 
-    private Offer.Act discard() {
-      return new Offer.Act(
+    private Offer.Action discard() {
+      return new Offer.Action(
           "discard", texts.get("offer.discard"), () -> words.attempt(texts, this::dismiss));
     }
 

@@ -3,7 +3,7 @@ package stafette.desktop.window;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import javafx.application.Platform;
-import stafette.desktop.state.Labour;
+import stafette.desktop.state.BackgroundWork;
 
 /** The threads beside the window's own; a program that ends waits for none of them. */
 final class Threads {
@@ -21,13 +21,13 @@ final class Threads {
   }
 
   /** For the work on the desk. */
-  Labour forDesk() {
-    return new Labour(aside, Platform::runLater, writer);
+  BackgroundWork forDesk() {
+    return new BackgroundWork(aside, Platform::runLater, writer);
   }
 
   /** For making ready what is heard. */
-  Labour forHearing() {
-    return new Labour(hearing, Platform::runLater, hearing);
+  BackgroundWork forHearing() {
+    return new BackgroundWork(hearing, Platform::runLater, hearing);
   }
 
   /** Before or after whatever is worked on at the desk. */

@@ -7,14 +7,14 @@ import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import stafette.picture.Box;
-import stafette.picture.Clef;
-import stafette.picture.Engraver;
-import stafette.picture.Face;
-import stafette.picture.Ink;
-import stafette.picture.Mark;
-import stafette.picture.Row;
-import stafette.picture.Staff;
+import stafette.picture.ink.Box;
+import stafette.picture.ink.Face;
+import stafette.picture.ink.Ink;
+import stafette.picture.ink.Mark;
+import stafette.picture.notes.BarRow;
+import stafette.picture.notes.Clef;
+import stafette.picture.notes.Engraver;
+import stafette.picture.notes.Staff;
 import stafette.plan.Played;
 import stafette.score.Line;
 import stafette.score.Transposition;
@@ -32,7 +32,7 @@ import stafette.work.ChangedPart;
  * @param strokesAfter how many would
  */
 record SystemPicture(
-    Row row,
+    BarRow row,
     List<Mark> before,
     List<Mark> after,
     double height,
@@ -74,7 +74,7 @@ record SystemPicture(
           Math.min(least, MOST_SPACES_PER_QUARTER * SPACE));
     }
 
-    SystemPicture picture(Row row) {
+    SystemPicture picture(BarRow row) {
       List<Mark> before = new ArrayList<>();
       List<Mark> after = new ArrayList<>();
       numbers(row, after);
@@ -96,19 +96,19 @@ record SystemPicture(
           strokes(part.after(), row));
     }
 
-    private static void numbers(Row row, List<Mark> marks) {
+    private static void numbers(BarRow row, List<Mark> marks) {
       for (Bar bar : row.bars()) {
         double x = row.left(bar) + 2;
-        marks.add(new Mark.Words(bar.number(), x, WORDS + 2, WORDS, Face.PLAIN, Ink.FULL));
+        marks.add(new Mark.Lettering(bar.number(), x, WORDS + 2, WORDS, Face.PLAIN, Ink.FULL));
       }
     }
 
     private static Mark words(String words, double y) {
-      return new Mark.Words(words, MARGIN, y, WORDS, Face.PLAIN, Ink.SOFT);
+      return new Mark.Lettering(words, MARGIN, y, WORDS, Face.PLAIN, Ink.SOFT);
     }
 
     /** One for each voice that sounds in the row, and one of rests where a staff has none. */
-    private double staves(List<Line> lines, Row row, double top, List<Mark> marks) {
+    private double staves(List<Line> lines, BarRow row, double top, List<Mark> marks) {
       double y = top;
       for (int number : numbers()) {
         List<Line> sounding =
@@ -132,7 +132,7 @@ record SystemPicture(
           .collect(Collectors.toCollection(TreeSet::new));
     }
 
-    private static int strokes(List<Line> lines, Row row) {
+    private static int strokes(List<Line> lines, BarRow row) {
       return (int)
           lines.stream()
               .flatMap(line -> line.strokes().stream())
@@ -140,12 +140,12 @@ record SystemPicture(
               .count();
     }
 
-    private static boolean sounds(Line line, Row row) {
+    private static boolean sounds(Line line, BarRow row) {
       return line.strokes().stream().anyMatch(stroke -> stroke.span().overlaps(row.span()));
     }
 
-    private double staff(List<Played> plays, int number, Row row, double top, List<Mark> marks) {
-      Engraver.Music music = music(plays, row.bars().get(0));
+    private double staff(List<Played> plays, int number, BarRow row, double top, List<Mark> marks) {
+      Engraver.EngravedMusic music = music(plays, row.bars().get(0));
       Box ink = extent(Engraver.marks(music, staff(number, 0), row));
       double down = top - Math.min(ink.top(), -SPACE);
       marks.addAll(Engraver.marks(music, staff(number, down), row));
@@ -153,10 +153,10 @@ record SystemPicture(
     }
 
     /** The metre shows where it begins. */
-    private Engraver.Music music(List<Played> plays, Bar first) {
+    private Engraver.EngravedMusic music(List<Played> plays, Bar first) {
       int place = part.bars().indexOf(first);
       boolean same = place > 0 && part.bars().get(place - 1).meter().equals(first.meter());
-      return new Engraver.Music(
+      return new Engraver.EngravedMusic(
           plays, List.of(), 0, same ? Optional.empty() : Optional.of(first.meter()));
     }
 

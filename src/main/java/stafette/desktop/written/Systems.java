@@ -3,7 +3,7 @@ package stafette.desktop.written;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
-import stafette.picture.Row;
+import stafette.picture.notes.BarRow;
 import stafette.time.Bar;
 
 /**
@@ -18,8 +18,8 @@ record Systems(ToDoubleFunction<Bar> left, double width, double lead, double lea
   /** Up to where the last row of a run is drawn out to the full width. */
   private static final double MOST_STRETCH = 1.6;
 
-  List<Row> of(List<Bar> bars) {
-    List<Row> rows = new ArrayList<>();
+  List<BarRow> of(List<Bar> bars) {
+    List<BarRow> rows = new ArrayList<>();
     List<Bar> open = new ArrayList<>();
     for (Bar bar : bars) {
       if (!open.isEmpty() && (!follows(open, bar) || !hasRoom(open, bar))) {
@@ -53,9 +53,9 @@ record Systems(ToDoubleFunction<Bar> left, double width, double lead, double lea
     return Math.max(1, width - left(bars) - lead * bars.size()) / quarters;
   }
 
-  private Row row(List<Bar> bars) {
+  private BarRow row(List<Bar> bars) {
     double full = perQuarter(bars);
     double most = Math.max(leastPerQuarter, 1) * MOST_STRETCH;
-    return new Row(bars, left(bars), Math.min(full, most), lead);
+    return new BarRow(bars, left(bars), Math.min(full, most), lead);
   }
 }

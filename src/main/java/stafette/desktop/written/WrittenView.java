@@ -20,19 +20,19 @@ public final class WrittenView extends VBox {
   private static final double SCROLL_BAR = 22;
 
   private final Texts texts;
-  private final Jumps jumps;
+  private final BarJumps jumps;
   private final ComboBox<String> choice = new ComboBox<>();
   private final Label summary = new Label();
   private final ListView<SystemPicture> systems = new ListView<>();
   private List<ChangedPart> parts = List.of();
 
   /** Where the user goes from here. */
-  public interface Jumps {
+  public interface BarJumps {
     /** A row of music is opened; its first bar is to be shown elsewhere. */
     void to(Bar bar);
   }
 
-  public WrittenView(Texts texts, Jumps jumps) {
+  public WrittenView(Texts texts, BarJumps jumps) {
     super(6);
     this.texts = texts;
     this.jumps = jumps;
@@ -58,7 +58,7 @@ public final class WrittenView extends VBox {
     systems.setAccessibleText(texts.get("written.title"));
     systems.setPlaceholder(new Label(texts.get("written.none")));
     systems.getStyleClass().add("written-bars");
-    systems.setCellFactory(view -> new Cell());
+    systems.setCellFactory(view -> new SystemCell());
     systems.widthProperty().addListener(observed -> fill());
     systems.setOnKeyPressed(
         event -> {
@@ -117,10 +117,10 @@ public final class WrittenView extends VBox {
   }
 
   /** One row of music. */
-  private final class Cell extends ListCell<SystemPicture> {
+  private final class SystemCell extends ListCell<SystemPicture> {
     private final SystemPane pane = new SystemPane();
 
-    Cell() {
+    SystemCell() {
       setPrefWidth(0);
     }
 

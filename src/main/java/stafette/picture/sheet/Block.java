@@ -3,8 +3,8 @@ package stafette.picture.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import stafette.picture.Mark;
-import stafette.picture.Piece;
+import stafette.picture.ink.Mark;
+import stafette.picture.ink.Piece;
 
 /**
  * What a page break never divides.

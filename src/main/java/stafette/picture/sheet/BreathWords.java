@@ -23,14 +23,16 @@ final class BreathWords {
     List<String> words = new ArrayList<>();
     OptionalLong silence = silenceBefore(plan, turn.segment());
     words.add(before(silence, breath));
-    silence.ifPresent(micros -> words.add("after a rest of " + Figures.seconds(micros)));
+    silence.ifPresent(micros -> words.add("after a rest of " + SheetFigures.seconds(micros)));
     List<String> places = within(turn.played(), breath);
     if (!places.isEmpty()) {
       int more = places.size() - MOST_PLACES;
       words.add(
           "again at "
               + String.join(", ", places.subList(0, Math.min(places.size(), MOST_PLACES)))
-              + (more > 0 ? " and in " + Figures.counted(more, "more rest", "more rests") : ""));
+              + (more > 0
+                  ? " and in " + SheetFigures.counted(more, "more rest", "more rests")
+                  : ""));
     }
     words.add(Strain.percent(turn.breath()) + " used at most");
     return words;

@@ -7,11 +7,11 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import stafette.check.TempoWindow;
 import stafette.limits.Demand;
-import stafette.picture.Mark;
-import stafette.picture.Paper;
-import stafette.picture.Piece;
-import stafette.picture.RibbonRows;
-import stafette.picture.TempoGauge;
+import stafette.picture.ink.Mark;
+import stafette.picture.ink.Paper;
+import stafette.picture.ink.Piece;
+import stafette.picture.ribbon.RibbonRows;
+import stafette.picture.ribbon.TempoGauge;
 import stafette.plan.Brief;
 import stafette.plan.Handoff;
 import stafette.plan.Plan;
@@ -65,9 +65,9 @@ final class Conductor {
   private Block facts() {
     double room = right - left - TempoGauge.WIDTH - APART;
     Block words =
-        text(content.where(), Type.STRONG, room)
-            .with(text(figures(), Type.TEXT, room))
-            .with(text(whoPlays(), Type.TEXT, room));
+        text(content.where(), TypeStyle.STRONG, room)
+            .with(text(figures(), TypeStyle.TEXT, room))
+            .with(text(whoPlays(), TypeStyle.TEXT, room));
     return content.window().map(window -> beside(words, window)).orElse(words);
   }
 
@@ -81,19 +81,19 @@ final class Conductor {
               marks.addAll(TempoGauge.of(window, plan.line(), gaugeLeft, top - 4));
               return marks;
             });
-    return new Block(both, 0).with(text(tempi(window), Type.SOFT, right - left).after(4));
+    return new Block(both, 0).with(text(tempi(window), TypeStyle.SOFT, right - left).after(4));
   }
 
   private String figures() {
     Line line = plan.line();
     double rate = Demand.usualRatePerSecond(line);
-    return Figures.counted(line.count(), "note", "notes")
+    return SheetFigures.counted(line.count(), "note", "notes")
         + " in "
-        + Figures.seconds(line.endMicros(line.count() - 1))
+        + SheetFigures.seconds(line.endMicros(line.count() - 1))
         + ", "
-        + Figures.perSecond(rate)
+        + SheetFigures.perSecond(rate)
         + " ("
-        + Figures.mark(rate)
+        + SheetFigures.mark(rate)
         + ")";
   }
 
@@ -106,7 +106,7 @@ final class Conductor {
                 player ->
                     brief.players().get(player).name()
                         + " ("
-                        + Figures.counted(plan.segmentsOf(player).size(), "turn", "turns")
+                        + SheetFigures.counted(plan.segmentsOf(player).size(), "turn", "turns")
                         + ")")
             .collect(Collectors.joining(", "));
     String idle =
@@ -132,20 +132,20 @@ final class Conductor {
   private List<Block> findings() {
     List<Block> all =
         content.verdict().findings().stream()
-            .map(finding -> text(finding.message().toString(), Type.TEXT, right - left))
+            .map(finding -> text(finding.message().toString(), TypeStyle.TEXT, right - left))
             .toList();
     return Block.headed(
-        text("This plan does not hold", Type.SECTION, right - left).after(GAP), all);
+        text("This plan does not hold", TypeStyle.SECTION, right - left).after(GAP), all);
   }
 
   private Block tightSpots() {
-    Block all = text("Tightest spots", Type.SECTION, right - left).after(GAP);
+    Block all = text("Tightest spots", TypeStyle.SECTION, right - left).after(GAP);
     boolean first = true;
     for (String spot : TightSpots.of(plan, content.verdict())) {
-      all = all.with(text(spot, Type.TEXT, right - left).after(first ? 3 : 0));
+      all = all.with(text(spot, TypeStyle.TEXT, right - left).after(first ? 3 : 0));
       first = false;
     }
-    return all.with(text(odds(), Type.SOFT, right - left).after(2));
+    return all.with(text(odds(), TypeStyle.SOFT, right - left).after(2));
   }
 
   private String odds() {
@@ -171,36 +171,36 @@ final class Conductor {
     boolean several = plan.brief().lines().size() > 1;
     List<String> heads = new ArrayList<>(List.of("No.", "Enters", "on", "Leaves", "after"));
     heads.addAll(List.of("Together", "Time", several ? "Relay, hints" : "Hints"));
-    Grid grid = new Grid(left, right, heads, 22, 80, 82, 80, 82, 58, 44, 75);
+    SheetTable grid = new SheetTable(left, right, heads, 22, 80, 82, 80, 82, 58, 44, 75);
     List<Handoff> all = new ArrayList<>(plan.handoffs());
-    all.sort(Comparator.comparingLong(h -> new HandoffWords(plan, h).entryMicros()));
+    all.sort(Comparator.comparingLong(h -> new SheetHandoffs(plan, h).entryMicros()));
     for (int i = 0; i < all.size(); i++) {
       grid.add(cells(i + 1, all.get(i)));
     }
     Block title =
-        text("Handoffs", Type.SECTION, right - left)
-            .with(text(FOLLOWING, Type.SOFT, right - left))
+        text("Handoffs", TypeStyle.SECTION, right - left)
+            .with(text(FOLLOWING, TypeStyle.SOFT, right - left))
             .after(GAP);
     return Block.headed(title, grid.blocks());
   }
 
-  private List<Grid.Cell> cells(int number, Handoff handoff) {
-    HandoffWords words = new HandoffWords(plan, handoff);
-    String relay = HandoffWords.relay(plan.brief(), handoff.enters().relay());
+  private List<SheetTable.TableCell> cells(int number, Handoff handoff) {
+    SheetHandoffs words = new SheetHandoffs(plan, handoff);
+    String relay = SheetHandoffs.relay(plan.brief(), handoff.enters().relay());
     String hint = words.hint();
     String last = relay + (relay.isEmpty() || hint.isEmpty() ? "" : "; ") + hint;
     return List.of(
-        Grid.Cell.of(Type.TEXT, Integer.toString(number)),
-        Grid.Cell.of(Type.STRONG, plan.names(handoff.enters())),
-        Grid.Cell.of(Type.TEXT, words.entry()),
-        Grid.Cell.of(Type.TEXT, plan.names(handoff.leaves())),
-        Grid.Cell.of(Type.TEXT, words.landing()),
-        Grid.Cell.of(Type.TEXT, words.together()),
-        Grid.Cell.of(Type.TEXT, words.time()),
-        Grid.Cell.of(Type.LABEL, last));
+        SheetTable.TableCell.of(TypeStyle.TEXT, Integer.toString(number)),
+        SheetTable.TableCell.of(TypeStyle.STRONG, plan.names(handoff.enters())),
+        SheetTable.TableCell.of(TypeStyle.TEXT, words.entry()),
+        SheetTable.TableCell.of(TypeStyle.TEXT, plan.names(handoff.leaves())),
+        SheetTable.TableCell.of(TypeStyle.TEXT, words.landing()),
+        SheetTable.TableCell.of(TypeStyle.TEXT, words.together()),
+        SheetTable.TableCell.of(TypeStyle.TEXT, words.time()),
+        SheetTable.TableCell.of(TypeStyle.LABEL, last));
   }
 
-  private Block text(String text, Type type, double width) {
+  private Block text(String text, TypeStyle type, double width) {
     return new Block(type.paragraph(text, left, width), 0);
   }
 }

@@ -2,12 +2,12 @@ package stafette.picture.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
-import stafette.picture.Box;
-import stafette.picture.Face;
-import stafette.picture.Ink;
-import stafette.picture.Mark;
-import stafette.picture.Path;
-import stafette.picture.Row;
+import stafette.picture.ink.Box;
+import stafette.picture.ink.Face;
+import stafette.picture.ink.Ink;
+import stafette.picture.ink.Mark;
+import stafette.picture.ink.Path;
+import stafette.picture.notes.BarRow;
 import stafette.time.Position;
 
 /**
@@ -15,8 +15,8 @@ import stafette.time.Position;
  * over what both play.
  */
 final class Flags {
-  private static final Type ENTRY = new Type(Face.BOLD, 7.8, Ink.FULL);
-  private static final Type EXIT = new Type(Face.PLAIN, 7.8, Ink.FULL);
+  private static final TypeStyle ENTRY = new TypeStyle(Face.BOLD, 7.8, Ink.FULL);
+  private static final TypeStyle EXIT = new TypeStyle(Face.PLAIN, 7.8, Ink.FULL);
   private static final double LEVEL = 10;
   private static final int MOST_LEVELS = 3;
   private static final double BRACKET = 6;
@@ -24,10 +24,10 @@ final class Flags {
   private static final double HEAD = 6;
   private static final double AIR = 4;
 
-  private final Row row;
+  private final BarRow row;
   private final double left;
   private final double right;
-  private final List<Mark.Words> words = new ArrayList<>();
+  private final List<Mark.Lettering> words = new ArrayList<>();
   private final List<Bracket> brackets = new ArrayList<>();
   private int levels;
 
@@ -37,7 +37,7 @@ final class Flags {
    * @param left where words may begin
    * @param right where they end
    */
-  Flags(Row row, double left, double right) {
+  Flags(BarRow row, double left, double right) {
     this.row = row;
     this.left = left;
     this.right = right;
@@ -51,7 +51,7 @@ final class Flags {
   private record Bracket(double from, double to, boolean closed) {
     Mark above(double y) {
       Path.Pen pen = new Path.Pen().move(from, y).line(from, y - TICK).line(to, y - TICK);
-      return new Mark.Stroke(closed ? pen.line(to, y).path() : pen.path(), 1.1, Ink.JOIN);
+      return new Mark.Outline(closed ? pen.line(to, y).path() : pen.path(), 1.1, Ink.JOIN);
     }
   }
 
@@ -81,10 +81,10 @@ final class Flags {
   }
 
   /** On the lowest level where it touches nothing; left out if all are full there. */
-  private void word(Type type, String text, double wanted) {
+  private void word(TypeStyle type, String text, double wanted) {
     double x = Math.max(left, Math.min(right - type.width(text), wanted));
     for (int level = 0; level < MOST_LEVELS; level++) {
-      Mark.Words set = type.words(text, x, -BRACKET - level * LEVEL);
+      Mark.Lettering set = type.words(text, x, -BRACKET - level * LEVEL);
       Box box = set.bounds().grownBy(0.5);
       Box wide = new Box(box.left() - AIR, box.top(), box.right() + AIR, box.bottom());
       if (words.stream().noneMatch(other -> other.bounds().overlaps(wide))) {
@@ -103,7 +103,7 @@ final class Flags {
   List<Mark> above(double y) {
     List<Mark> marks = new ArrayList<>();
     brackets.forEach(bracket -> marks.add(bracket.above(y)));
-    words.forEach(word -> marks.add(Type.lowered(word, y)));
+    words.forEach(word -> marks.add(TypeStyle.lowered(word, y)));
     return marks;
   }
 }

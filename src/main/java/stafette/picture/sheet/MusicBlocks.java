@@ -3,13 +3,12 @@ package stafette.picture.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import stafette.picture.Box;
-import stafette.picture.Face;
-import stafette.picture.Ink;
-import stafette.picture.Mark;
-import stafette.picture.Piece;
-import stafette.picture.PlayerMusic;
-import stafette.picture.Row;
+import stafette.picture.ink.Box;
+import stafette.picture.ink.Face;
+import stafette.picture.ink.Ink;
+import stafette.picture.ink.Mark;
+import stafette.picture.ink.Piece;
+import stafette.picture.notes.BarRow;
 import stafette.score.Line;
 import stafette.time.Bar;
 import stafette.time.Position;
@@ -18,8 +17,8 @@ import stafette.time.TempoMark;
 
 /** What a player plays, staff by staff, with bar numbers, tempi and flags above. */
 final class MusicBlocks {
-  private static final Type NUMBER = new Type(Face.PLAIN, 7.4, Ink.SOFT);
-  private static final Type TEMPO = new Type(Face.BOLD, 8, Ink.FULL);
+  private static final TypeStyle NUMBER = new TypeStyle(Face.PLAIN, 7.4, Ink.SOFT);
+  private static final TypeStyle TEMPO = new TypeStyle(Face.BOLD, 8, Ink.FULL);
   private static final double RULER = 11;
   private static final double AIR = 10;
   private static final double APART = 5;
@@ -60,7 +59,7 @@ final class MusicBlocks {
     String to = line.bars().get(last).number();
     String bars = first == last ? "bar " + from : "bars " + from + " to " + to;
     return new Block(
-        Type.SOFT.paragraph("Nothing of the line in " + bars + ".", left, right - left), AIR);
+        TypeStyle.SOFT.paragraph("Nothing of the line in " + bars + ".", left, right - left), AIR);
   }
 
   private Block staff(PlayerMusic.Staffed staffed) {
@@ -68,7 +67,7 @@ final class MusicBlocks {
     for (int i = 0; i < turns.size(); i++) {
       flags.add(i + 1, turns.get(i));
     }
-    List<Mark.Words> ruler = ruler(staffed.row());
+    List<Mark.Lettering> ruler = ruler(staffed.row());
     Box extent = staffed.extent();
     double ink = RULER + flags.height();
     return new Block(
@@ -76,7 +75,7 @@ final class MusicBlocks {
             ink + extent.height(),
             top -> {
               List<Mark> marks = new ArrayList<>();
-              ruler.forEach(word -> marks.add(Type.lowered(word, top)));
+              ruler.forEach(word -> marks.add(TypeStyle.lowered(word, top)));
               marks.addAll(flags.above(top + ink - 1));
               marks.addAll(staffed.piece().at(top + ink - extent.top()));
               return marks;
@@ -85,8 +84,8 @@ final class MusicBlocks {
   }
 
   /** Tempi where they change, and each bar's number where there is room. */
-  private List<Mark.Words> ruler(Row row) {
-    List<Mark.Words> words = new ArrayList<>();
+  private List<Mark.Lettering> ruler(BarRow row) {
+    List<Mark.Lettering> words = new ArrayList<>();
     Bar first = row.bars().get(0);
     words.add(NUMBER.line(first.number(), left, 0));
     boolean opens = first.equals(music.stretches().get(0).get(0));
@@ -110,7 +109,7 @@ final class MusicBlocks {
         && !line.tempo().within(before).lastEntry().getValue().equals(line.tempo().at(at));
   }
 
-  private void add(Mark.Words word, List<Mark.Words> words) {
+  private void add(Mark.Lettering word, List<Mark.Lettering> words) {
     Box box = word.bounds();
     Box wide = new Box(box.left() - APART, box.top(), box.right() + APART, box.bottom());
     boolean free = words.stream().noneMatch(other -> other.bounds().overlaps(wide));

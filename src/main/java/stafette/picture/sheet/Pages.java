@@ -2,7 +2,7 @@ package stafette.picture.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
-import stafette.picture.Mark;
+import stafette.picture.ink.Mark;
 
 /** Sets blocks one below the other, on as many pages as they take. */
 final class Pages {

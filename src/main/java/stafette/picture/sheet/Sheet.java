@@ -5,12 +5,12 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
-import stafette.picture.Drawing;
-import stafette.picture.Face;
-import stafette.picture.Ink;
-import stafette.picture.Mark;
-import stafette.picture.Paper;
-import stafette.picture.Path;
+import stafette.picture.ink.Drawing;
+import stafette.picture.ink.Face;
+import stafette.picture.ink.Ink;
+import stafette.picture.ink.Mark;
+import stafette.picture.ink.Paper;
+import stafette.picture.ink.Path;
 
 /**
  * A plan on paper, for a first rehearsal: for the conductor the line, its tempi, the ribbon, the
@@ -31,7 +31,7 @@ public final class Sheet {
           + " arms and hands. Ask the players; they, their teachers and medical advice have the"
           + " last word.";
 
-  private static final Type SMALL = new Type(Face.PLAIN, 7.4, Ink.SOFT);
+  private static final TypeStyle SMALL = new TypeStyle(Face.PLAIN, 7.4, Ink.SOFT);
 
   private final SheetContent content;
   private final double width;
@@ -110,13 +110,14 @@ public final class Sheet {
   private List<Mark> head(Page page) {
     String who = page.first() ? page.whose() : page.whose() + ", continued";
     double room = right - Paper.MARGIN;
-    String shown = Type.TITLE.face().fitted(who, Type.TITLE.size(), room * 0.6);
-    double used = Type.TITLE.width(shown) + 20;
-    String title = Type.STRONG.face().fitted(content.name(), Type.STRONG.size(), room - used);
+    String shown = TypeStyle.TITLE.face().fitted(who, TypeStyle.TITLE.size(), room * 0.6);
+    double used = TypeStyle.TITLE.width(shown) + 20;
+    String title =
+        TypeStyle.STRONG.face().fitted(content.name(), TypeStyle.STRONG.size(), room - used);
     double baseline = Paper.MARGIN + 19;
     List<Mark> marks = new ArrayList<>();
-    marks.add(Type.TITLE.words(shown, Paper.MARGIN, baseline));
-    marks.add(Type.STRONG.words(title, right - Type.STRONG.width(title), baseline));
+    marks.add(TypeStyle.TITLE.words(shown, Paper.MARGIN, baseline));
+    marks.add(TypeStyle.STRONG.words(title, right - TypeStyle.STRONG.width(title), baseline));
     marks.add(rule(Paper.MARGIN + 30));
     return marks;
   }
@@ -134,6 +135,6 @@ public final class Sheet {
   }
 
   private Mark rule(double y) {
-    return new Mark.Stroke(Path.line(Paper.MARGIN, y, right, y), 0.6, Ink.FAINT);
+    return new Mark.Outline(Path.line(Paper.MARGIN, y, right, y), 0.6, Ink.FAINT);
   }
 }

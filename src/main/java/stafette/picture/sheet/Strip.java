@@ -6,8 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import stafette.limits.Breath;
-import stafette.picture.Paper;
-import stafette.picture.PlayerMusic;
+import stafette.picture.ink.Paper;
 import stafette.plan.Plan;
 import stafette.plan.Player;
 import stafette.score.Line;
@@ -52,7 +51,8 @@ final class Strip {
     List<Block> blocks = new ArrayList<>();
     blocks.add(facts());
     blocks.addAll(turns());
-    Block title = text("Your notes", Type.SECTION).with(text(explained(), Type.SOFT)).after(GAP);
+    Block title =
+        text("Your notes", TypeStyle.SECTION).with(text(explained(), TypeStyle.SOFT)).after(GAP);
     PlayerMusic music = PlayerMusic.of(plan, content.verdict(), player, space, left, right);
     blocks.addAll(
         Block.headed(title, new MusicBlocks(plan.line(), music, turns, left, right).blocks()));
@@ -62,11 +62,11 @@ final class Strip {
   private Block facts() {
     Line line = plan.line();
     String what = content.where() + ", at " + line.tempo().at(line.stroke(0).onset());
-    return text(what, Type.STRONG)
+    return text(what, TypeStyle.STRONG)
         .with(
             text(
                 capital(who.instrument().name()) + ". " + PitchWords.of(who.instrument()),
-                Type.TEXT));
+                TypeStyle.TEXT));
   }
 
   private static String capital(String text) {
@@ -85,27 +85,28 @@ final class Strip {
     heads.addAll(List.of("Fastest notes", "Of your limit"));
     breath.ifPresent(lungs -> heads.add("Breath"));
     double[] shares = {26, 84, 84, 88, 104, 58, 88};
-    Grid grid = new Grid(left, right, heads, Arrays.copyOf(shares, heads.size()));
+    SheetTable grid = new SheetTable(left, right, heads, Arrays.copyOf(shares, heads.size()));
     for (int i = 0; i < turns.size(); i++) {
       grid.add(cells(i + 1, turns.get(i), breath));
     }
-    Block title = text("Your turns", Type.SECTION).after(GAP);
+    Block title = text("Your turns", TypeStyle.SECTION).after(GAP);
     return Block.headed(title, grid.blocks());
   }
 
-  private List<Grid.Cell> cells(int number, TurnWords turn, Optional<Breath> breath) {
-    List<Grid.Cell> cells = new ArrayList<>();
-    cells.add(Grid.Cell.of(Type.STRONG, Integer.toString(number)));
-    cells.add(Grid.Cell.of(turn.entryPlace(), turn.from(), turn.sharedAtEntry()));
-    cells.add(Grid.Cell.of(turn.exitPlace(), turn.to(), turn.sharedAtExit()));
-    cells.add(Grid.Cell.of(turn.technique(), turn.hocket(), turn.length(), turn.remarks()));
-    cells.add(Grid.Cell.of(turn.rate(), turn.perSecond(), pedals(turn)));
-    cells.add(Grid.Cell.of(turn.share(), turn.shares().toArray(String[]::new)));
+  private List<SheetTable.TableCell> cells(int number, TurnWords turn, Optional<Breath> breath) {
+    List<SheetTable.TableCell> cells = new ArrayList<>();
+    cells.add(SheetTable.TableCell.of(TypeStyle.STRONG, Integer.toString(number)));
+    cells.add(SheetTable.TableCell.of(turn.entryPlace(), turn.from(), turn.sharedAtEntry()));
+    cells.add(SheetTable.TableCell.of(turn.exitPlace(), turn.to(), turn.sharedAtExit()));
+    cells.add(
+        SheetTable.TableCell.of(turn.technique(), turn.hocket(), turn.length(), turn.remarks()));
+    cells.add(SheetTable.TableCell.of(turn.rate(), turn.perSecond(), pedals(turn)));
+    cells.add(SheetTable.TableCell.of(turn.share(), turn.shares().toArray(String[]::new)));
     breath.ifPresent(
         lungs -> {
           List<String> words = BreathWords.of(plan, turn, lungs);
           String[] rest = words.subList(1, words.size()).toArray(String[]::new);
-          cells.add(Grid.Cell.of(words.get(0), rest));
+          cells.add(SheetTable.TableCell.of(words.get(0), rest));
         });
     return cells;
   }
@@ -116,7 +117,7 @@ final class Strip {
         : "";
   }
 
-  private Block text(String text, Type type) {
+  private Block text(String text, TypeStyle type) {
     return new Block(type.paragraph(text, left, right - left), 0);
   }
 }

@@ -25,12 +25,12 @@ final class TightSpots {
    * @param micros when, on the line's clock
    * @param text who, where, and what of
    */
-  private record Spot(double strain, long micros, String text) {}
+  private record TightSpot(double strain, long micros, String text) {}
 
   /** The tightest place of each player, the tightest first: "96 % Flute 1 …". */
   static List<String> of(Plan plan, Verdict verdict) {
     List<List<Double>> courses = StrainCourse.of(plan);
-    Map<Integer, Spot> spots = new LinkedHashMap<>();
+    Map<Integer, TightSpot> spots = new LinkedHashMap<>();
     for (int i = 0; i < courses.size(); i++) {
       SegmentReport report = verdict.segments().get(i);
       spots.merge(
@@ -38,27 +38,28 @@ final class TightSpots {
           spot(plan, report, courses.get(i)),
           (one, other) -> ORDER.compare(one, other) <= 0 ? one : other);
     }
-    List<Spot> all = new ArrayList<>(spots.values());
+    List<TightSpot> all = new ArrayList<>(spots.values());
     all.sort(ORDER);
-    return all.stream().limit(MOST).map(Spot::text).toList();
+    return all.stream().limit(MOST).map(TightSpot::text).toList();
   }
 
-  private static final Comparator<Spot> ORDER =
-      Comparator.comparingDouble((Spot spot) -> -spot.strain()).thenComparingLong(Spot::micros);
+  private static final Comparator<TightSpot> ORDER =
+      Comparator.comparingDouble((TightSpot spot) -> -spot.strain())
+          .thenComparingLong(TightSpot::micros);
 
-  private static Spot spot(Plan plan, SegmentReport report, List<Double> course) {
+  private static TightSpot spot(Plan plan, SegmentReport report, List<Double> course) {
     int tightest = 0;
     for (int k = 1; k < course.size(); k++) {
       tightest = course.get(k) > course.get(tightest) + 1e-9 ? k : tightest;
     }
     Played played = plan.played(report.segment());
     int stroke = played.first() + tightest;
-    return new Spot(
+    return new TightSpot(
         report.strain(),
         played.line().onsetMicros(stroke),
         plan.player(report.segment()).name()
             + " at "
-            + Figures.place(played.line(), stroke)
+            + SheetFigures.place(played.line(), stroke)
             + ": "
             + Strain.percent(report.strain())
             + " "

@@ -49,11 +49,11 @@ final class TurnWords {
   }
 
   String entryPlace() {
-    return Figures.place(played.line(), played.first());
+    return SheetFigures.place(played.line(), played.first());
   }
 
   String exitPlace() {
-    return Figures.place(played.line(), played.last());
+    return SheetFigures.place(played.line(), played.last());
   }
 
   /** "from Flute 2", "after your own turn" or "begins the line". */
@@ -62,7 +62,7 @@ final class TurnWords {
   }
 
   private String from(Handoff handoff) {
-    String others = HandoffWords.others(plan, handoff.leaves(), segment.player());
+    String others = SheetHandoffs.others(plan, handoff.leaves(), segment.player());
     return others.isEmpty() ? "you play on" : "from " + others;
   }
 
@@ -72,7 +72,7 @@ final class TurnWords {
   }
 
   private String to(Handoff handoff) {
-    String others = HandoffWords.others(plan, handoff.enters(), segment.player());
+    String others = SheetHandoffs.others(plan, handoff.enters(), segment.player());
     return others.isEmpty() ? "you play on" : "to " + others;
   }
 
@@ -91,7 +91,7 @@ final class TurnWords {
     int own = shared(handoff).size();
     return own == 0
         ? "sharing no note of yours"
-        : "sharing " + Figures.counted(own, "note", "notes");
+        : "sharing " + SheetFigures.counted(own, "note", "notes");
   }
 
   /** When the player's own notes begin that others play too at a handoff. */
@@ -118,7 +118,7 @@ final class TurnWords {
             turn ->
                 unit()
                     + " in turn with "
-                    + HandoffWords.others(plan, turn, segment.player())
+                    + SheetHandoffs.others(plan, turn, segment.player())
                     + (turn.segments().get(0).equals(segment) ? "; you begin" : "; you follow"))
         .orElse("");
   }
@@ -133,7 +133,7 @@ final class TurnWords {
 
   /** Which of several relays; that the turn was kept on purpose. */
   String remarks() {
-    String relay = HandoffWords.relay(plan.brief(), segment.relay());
+    String relay = SheetHandoffs.relay(plan.brief(), segment.relay());
     String kept = isKept() ? "kept" : "";
     return relay + (relay.isEmpty() || kept.isEmpty() ? "" : ", ") + kept;
   }
@@ -151,16 +151,18 @@ final class TurnWords {
   String length() {
     long micros =
         played.line().endMicros(played.last()) - played.line().onsetMicros(played.first());
-    return Figures.counted(played.strokes(), "note", "notes") + " in " + Figures.seconds(micros);
+    return SheetFigures.counted(played.strokes(), "note", "notes")
+        + " in "
+        + SheetFigures.seconds(micros);
   }
 
   /** The metronome mark of the fastest notes; nothing for a single note. */
   String rate() {
-    return report.ratePerSecond() > 0 ? Figures.mark(report.ratePerSecond()) : "a single note";
+    return report.ratePerSecond() > 0 ? SheetFigures.mark(report.ratePerSecond()) : "a single note";
   }
 
   String perSecond() {
-    return report.ratePerSecond() > 0 ? Figures.perSecond(report.ratePerSecond()) : "";
+    return report.ratePerSecond() > 0 ? SheetFigures.perSecond(report.ratePerSecond()) : "";
   }
 
   String share() {

@@ -2,8 +2,8 @@
  * Lays out the sheet: a page for the conductor, then one for each player who plays, to be given
  * out.
  *
- * <p>Part of the room {@code picture}; it uses the pieces drawn there and the room knows nothing of
- * it. Decisions:
+ * <p>May import {@code words}, {@code time}, {@code score}, {@code limits}, {@code plan}, {@code
+ * check} and the rest of {@code picture}. Decisions:
  *
  * <ul>
  *   <li>Everything is a {@link stafette.picture.sheet.Block} of a known height; {@link

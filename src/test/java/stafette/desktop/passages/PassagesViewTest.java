@@ -23,19 +23,19 @@ import org.testfx.framework.junit5.Start;
 import stafette.desktop.PanelWindow;
 import stafette.desktop.texts.Texts;
 import stafette.desktop.window.Style;
+import stafette.keep.LimitsInForce;
 import stafette.limits.Assurance;
 import stafette.score.ToneChoice;
 import stafette.score.Tremolo;
+import stafette.words.Refusal;
 import stafette.work.CheckScore;
-import stafette.work.LimitsInForce;
-import stafette.work.Refusal;
 
 /** The fast passages in a window. */
 @ExtendWith(ApplicationExtension.class)
 class PassagesViewTest {
-  private static CheckScore.Checked checked;
+  private static CheckScore.CheckedScore checked;
 
-  private final List<CheckScore.Report> passages = new ArrayList<>();
+  private final List<CheckScore.PassageVerdicts> passages = new ArrayList<>();
   private final List<LineForm.Wish> lines = new ArrayList<>();
   private Stage stage;
   private PassagesView view;
@@ -54,7 +54,7 @@ class PassagesViewTest {
 
   private final class Heard implements PassagesView.Chosen {
     @Override
-    public void passage(CheckScore.Report passage) {
+    public void passage(CheckScore.PassageVerdicts passage) {
       passages.add(passage);
     }
 
@@ -78,8 +78,8 @@ class PassagesViewTest {
 
   @Test
   void the_passage_on_the_desk_is_marked_without_being_chosen_anew(FxRobot robot) {
-    ListView<CheckScore.Report> list = robot.lookup("#passages-list").queryListView();
-    CheckScore.Report first = checked.reports().get(0);
+    ListView<CheckScore.PassageVerdicts> list = robot.lookup("#passages-list").queryListView();
+    CheckScore.PassageVerdicts first = checked.reports().get(0);
     robot.interact(() -> view.mark(Optional.of(first.line().source())));
     assertEquals(first, list.getSelectionModel().getSelectedItem());
     robot.interact(() -> view.mark(Optional.empty()));
@@ -89,7 +89,7 @@ class PassagesViewTest {
 
   @Test
   void the_keyboard_chooses_passages_worst_first(FxRobot robot) {
-    ListView<CheckScore.Report> list = robot.lookup("#passages-list").queryListView();
+    ListView<CheckScore.PassageVerdicts> list = robot.lookup("#passages-list").queryListView();
     assertEquals(checked.reports(), list.getItems());
     robot.interact(list::requestFocus);
     robot.push(KeyCode.HOME);

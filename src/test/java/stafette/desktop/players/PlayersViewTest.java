@@ -97,13 +97,13 @@ class PlayersViewTest {
     view.show(List.of(entry("Flute 1", true), entry("Flute 2", false)));
   }
 
-  private static Entry entry(String name, boolean locked) {
+  private static PlayerEntry entry(String name, boolean locked) {
     Player player = Invented.player(name, Invented.instrument("flute"), 10.5, 8, 20, 8);
-    return new Entry(
+    return new PlayerEntry(
         name,
         Optional.of("flute"),
         player.skills(),
-        List.of(new Entry.Extra("double tonguing", false)),
+        List.of(new PlayerEntry.Extra("double tonguing", false)),
         locked,
         true,
         true,
@@ -111,8 +111,8 @@ class PlayersViewTest {
         2);
   }
 
-  private static Entry unknown(String name) {
-    return new Entry(
+  private static PlayerEntry unknown(String name) {
+    return new PlayerEntry(
         name, Optional.empty(), List.of(), List.of(), false, false, false, Optional.empty(), 0);
   }
 
@@ -171,7 +171,7 @@ class PlayersViewTest {
 
   @Test
   void an_unfamiliar_name_is_asked_about_once(FxRobot robot) {
-    List<Entry> three =
+    List<PlayerEntry> three =
         List.of(entry("Flute 1", true), entry("Flute 2", false), unknown("Bright voice"));
     robot.interact(() -> view.show(three));
     TitledPane asked = robot.lookup("#player-3").queryAs(TitledPane.class);

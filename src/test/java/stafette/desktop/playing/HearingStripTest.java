@@ -23,7 +23,7 @@ import stafette.desktop.PanelWindow;
 import stafette.desktop.ShownRelays;
 import stafette.desktop.Snapshot;
 import stafette.desktop.playing.HearingStrip.Going;
-import stafette.desktop.playing.HearingStrip.Shown;
+import stafette.desktop.playing.HearingStrip.ShownHearing;
 import stafette.desktop.texts.Texts;
 import stafette.desktop.window.Style;
 
@@ -54,14 +54,14 @@ class HearingStripTest {
   private void show(Locale locale, Style style, int width) {
     strip = new HearingStrip(Texts.in(locale), new Told());
     PanelWindow.show(stage, new VBox(strip), style, width, 90);
-    strip.show(shown(Wish.PLAIN, Going.SILENT));
+    strip.show(shown(HearingWish.PLAIN, Going.SILENT));
   }
 
-  private static Shown shown(Wish wish, Going going) {
-    return new Shown(Optional.of(PLACES), wish, OptionalInt.of(1), going, true);
+  private static ShownHearing shown(HearingWish wish, Going going) {
+    return new ShownHearing(Optional.of(PLACES), wish, OptionalInt.of(1), going, true);
   }
 
-  private final class Told implements HearingStrip.Asked {
+  private final class Told implements HearingStrip.HearingAsked {
     @Override
     public void hear() {
       told.add("hear");
@@ -106,12 +106,12 @@ class HearingStripTest {
     }
     assertEquals(List.of("hear", "again true", "behind true", "by one true"), told);
     told.clear();
-    robot.interact(() -> strip.show(shown(Wish.PLAIN, Going.PLAYING)));
+    robot.interact(() -> strip.show(shown(HearingWish.PLAIN, Going.PLAYING)));
     assertEquals("Silence", text(robot, "#hear-now"));
     focus(robot, "#hear-pause");
     robot.push(KeyCode.SPACE);
     assertEquals(List.of("pause"), told);
-    robot.interact(() -> strip.show(shown(Wish.PLAIN, Going.PAUSED)));
+    robot.interact(() -> strip.show(shown(HearingWish.PLAIN, Going.PAUSED)));
     assertEquals("Go on", text(robot, "#hear-pause"));
   }
 
@@ -157,7 +157,7 @@ class HearingStripTest {
 
   @Test
   void showing_asks_for_nothing_and_says_what_there_is(FxRobot robot) {
-    Wish wish = Wish.PLAIN.from(PLACES.next(0)).at(75).again(true);
+    HearingWish wish = HearingWish.PLAIN.from(PLACES.next(0)).at(75).again(true);
     robot.interact(() -> strip.show(shown(wish, Going.SILENT)));
     assertEquals(List.of(), told);
     assertEquals("75 %", text(robot, "#hear-percent"));
@@ -166,7 +166,8 @@ class HearingStripTest {
     robot.interact(
         () ->
             strip.show(
-                new Shown(Optional.of(PLACES), wish, OptionalInt.empty(), Going.SILENT, false)));
+                new ShownHearing(
+                    Optional.of(PLACES), wish, OptionalInt.empty(), Going.SILENT, false)));
     assertTrue(robot.lookup("#hear-again").query().isDisabled());
     assertEquals("No sound card", text(robot, "#hear-notice"));
     for (String id : CONTROLS) {
@@ -176,14 +177,16 @@ class HearingStripTest {
 
   @Test
   void nothing_is_cut_off_in_either_language_and_style(FxRobot robot) {
-    Wish wish = Wish.PLAIN.from(PLACES.nearest(5_300_000)).at(145).again(true).behind(true);
+    HearingWish wish =
+        HearingWish.PLAIN.from(PLACES.nearest(5_300_000)).at(145).again(true).behind(true);
     for (Locale locale : List.of(Locale.ENGLISH, Locale.GERMAN)) {
       for (Style style : Style.values()) {
         robot.interact(
             () -> {
               show(locale, style, 1100);
               strip.show(
-                  new Shown(Optional.of(PLACES), wish, OptionalInt.of(10), Going.PLAYING, false));
+                  new ShownHearing(
+                      Optional.of(PLACES), wish, OptionalInt.of(10), Going.PLAYING, false));
             });
         Snapshot picture = PanelWindow.picture(robot, stage, "hearing-" + locale + "-" + style);
         assertTrue(picture.ink(0, 0, 1100, 90) > 0.005);

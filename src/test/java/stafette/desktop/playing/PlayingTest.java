@@ -13,11 +13,11 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import stafette.desktop.ShownRelays;
+import stafette.keep.LimitsInForce;
 import stafette.plan.Plan;
 import stafette.time.Rational;
-import stafette.work.LimitsInForce;
+import stafette.words.Refusal;
 import stafette.work.Playback;
-import stafette.work.Refusal;
 
 /** Playing into an ear that notes what it hears. */
 @Timeout(value = 60, unit = TimeUnit.SECONDS)
@@ -69,7 +69,7 @@ class PlayingTest {
   @Test
   void a_stretch_comes_again_and_again_at_any_speed() throws Exception {
     playing.load(playback(100), 0);
-    Stretch short_ = new Stretch(3_000_000, 3_400_000);
+    LoopStretch short_ = new LoopStretch(3_000_000, 3_400_000);
     playing.again(Optional.of(short_));
     assertEquals(3_000_000, at());
     playing.speed(150);
@@ -90,7 +90,7 @@ class PlayingTest {
   void silences_and_lets_sound_while_it_plays() throws Exception {
     playing.load(playback(100), 0);
     playing.hear(Balance.EVERYBODY.silencing("Flute 1"));
-    playing.again(Optional.of(new Stretch(0, 1_000_000)));
+    playing.again(Optional.of(new LoopStretch(0, 1_000_000)));
     playing.play();
     onceRound();
     assertEquals(Set.of(), ear.channels());

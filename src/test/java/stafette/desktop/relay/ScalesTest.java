@@ -13,7 +13,7 @@ import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 import stafette.Invented;
 import stafette.desktop.ShownRelays;
-import stafette.desktop.relay.RelayGestures.End;
+import stafette.desktop.relay.RelayGestures.HandoffEnd;
 import stafette.plan.Handoff;
 import stafette.plan.Plan;
 import stafette.score.Line;
@@ -106,22 +106,23 @@ class ScalesTest {
   @Property(tries = 200)
   void a_moved_end_leaves_both_turns_something_and_opens_no_gap(
       @ForAll @IntRange(min = 0, max = 2) int which,
-      @ForAll End end,
+      @ForAll HandoffEnd end,
       @ForAll @IntRange(min = -5, max = 140) int stroke) {
     Plan plan = ShownRelays.plan();
     Handoff handoff = plan.handoffs().get(which);
     int moved = new HandoffReach(handoff).nearest(end, stroke);
     int first = handoff.enters().first();
     int last = handoff.leaves().last();
-    int newFirst = end == End.ENTERS ? moved : end == End.BOTH ? first + moved - last : first;
-    int newLast = end == End.ENTERS ? last : moved;
+    int newFirst =
+        end == HandoffEnd.ENTERS ? moved : end == HandoffEnd.BOTH ? first + moved - last : first;
+    int newLast = end == HandoffEnd.ENTERS ? last : moved;
     assertTrue(newFirst > handoff.leaves().first() && newFirst <= newLast + 1);
     assertTrue(newLast >= handoff.leaves().first() && newLast < handoff.enters().last());
   }
 
   @Property(tries = 100)
   void the_clock_runs_as_the_lines_own(@ForAll @IntRange(min = 0, max = 127) int stroke) {
-    double quarters = new Clock(LINE, BARS).quarters(LINE.onsetMicros(stroke));
+    double quarters = new BeatClock(LINE, BARS).quarters(LINE.onsetMicros(stroke));
     assertEquals(stroke / 4.0, quarters, 1e-4);
   }
 }

@@ -5,7 +5,7 @@ import java.util.List;
 /** Writes down what is told. */
 record Told(List<String> told) implements RelayGestures {
   @Override
-  public void moveHandoff(int handoff, End end, int stroke, boolean done) {
+  public void moveHandoff(int handoff, HandoffEnd end, int stroke, boolean done) {
     told.add("move " + handoff + " " + end + " " + stroke + (done ? " done" : " going"));
   }
 

@@ -18,51 +18,51 @@ class ReadingTest {
   private static final Texts ENGLISH = Texts.in(Locale.ENGLISH);
   private static final Texts GERMAN = Texts.in(Locale.GERMAN);
 
-  private static void read(Reading<?> reading, Object expected) {
+  private static void read(TypedValue<?> reading, Object expected) {
     assertEquals(Optional.of(expected), reading.value());
     assertEquals("", reading.problem());
   }
 
-  private static void refused(Reading<?> reading, String words) {
+  private static void refused(TypedValue<?> reading, String words) {
     assertTrue(reading.value().isEmpty(), reading.toString());
     assertTrue(reading.problem().contains(words), reading.problem());
   }
 
   @Test
   void an_overlap_has_counts_or_ends_with_a_beat() {
-    read(Reading.overlap("2", " 3 ", ENGLISH), new OverlapRule(2, OptionalInt.of(3)));
-    read(Reading.overlap("2", "2", ENGLISH), new OverlapRule(2, OptionalInt.of(2)));
-    read(Reading.overlap("1", " ", ENGLISH), OverlapRule.DEFAULT);
+    read(TypedValue.overlap("2", " 3 ", ENGLISH), new OverlapRule(2, OptionalInt.of(3)));
+    read(TypedValue.overlap("2", "2", ENGLISH), new OverlapRule(2, OptionalInt.of(2)));
+    read(TypedValue.overlap("1", " ", ENGLISH), OverlapRule.DEFAULT);
   }
 
   @Test
   void an_overlap_of_no_notes_of_halves_or_turned_round_is_refused_in_words() {
-    refused(Reading.overlap("0", "2", ENGLISH), "from 1 on");
-    refused(Reading.overlap("", "2", ENGLISH), "from 1 on");
-    refused(Reading.overlap("1", "2.5", ENGLISH), "whole numbers");
-    refused(Reading.overlap("1", "-2", GERMAN), "ganze Zahlen");
-    refused(Reading.overlap("4", "3", ENGLISH), "can't be smaller");
-    refused(Reading.overlap("1", "99999999999", ENGLISH), "whole numbers");
+    refused(TypedValue.overlap("0", "2", ENGLISH), "from 1 on");
+    refused(TypedValue.overlap("", "2", ENGLISH), "from 1 on");
+    refused(TypedValue.overlap("1", "2.5", ENGLISH), "whole numbers");
+    refused(TypedValue.overlap("1", "-2", GERMAN), "ganze Zahlen");
+    refused(TypedValue.overlap("4", "3", ENGLISH), "can't be smaller");
+    refused(TypedValue.overlap("1", "99999999999", ENGLISH), "whole numbers");
   }
 
   @Test
   void a_rest_is_read_with_a_comma_or_a_point_and_lasts_an_hour_at_most() {
-    read(Reading.ready("0,75", GERMAN), 0.75);
-    read(Reading.ready("0", ENGLISH), 0.0);
-    read(Reading.ready("3600", ENGLISH), 3600.0);
-    refused(Reading.ready("3601", ENGLISH), "0 to 3600");
-    refused(Reading.ready("-1", ENGLISH), "0 to 3600");
-    refused(Reading.ready("soon", GERMAN), "etwa 0,5");
+    read(TypedValue.ready("0,75", GERMAN), 0.75);
+    read(TypedValue.ready("0", ENGLISH), 0.0);
+    read(TypedValue.ready("3600", ENGLISH), 3600.0);
+    refused(TypedValue.ready("3601", ENGLISH), "0 to 3600");
+    refused(TypedValue.ready("-1", ENGLISH), "0 to 3600");
+    refused(TypedValue.ready("soon", GERMAN), "etwa 0,5");
   }
 
   @Test
   void an_assurance_lies_between_half_of_the_players_and_nearly_all() {
-    read(Reading.assurance("95 %", ENGLISH), new Assurance(95));
-    read(Reading.assurance("50", ENGLISH), new Assurance(50));
-    read(Reading.assurance("97,5", GERMAN), new Assurance(97.5));
-    refused(Reading.assurance("49.9", ENGLISH), "50 to 99");
-    refused(Reading.assurance("100", ENGLISH), "50 to 99");
-    refused(Reading.assurance("", GERMAN), "50 bis 99");
+    read(TypedValue.assurance("95 %", ENGLISH), new Assurance(95));
+    read(TypedValue.assurance("50", ENGLISH), new Assurance(50));
+    read(TypedValue.assurance("97,5", GERMAN), new Assurance(97.5));
+    refused(TypedValue.assurance("49.9", ENGLISH), "50 to 99");
+    refused(TypedValue.assurance("100", ENGLISH), "50 to 99");
+    refused(TypedValue.assurance("", GERMAN), "50 bis 99");
   }
 
   @Test

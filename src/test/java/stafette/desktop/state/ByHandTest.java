@@ -18,7 +18,7 @@ import stafette.score.LineChoice;
 import stafette.time.BeatUnit;
 import stafette.time.Rational;
 import stafette.time.TempoMark;
-import stafette.work.Refusal;
+import stafette.words.Refusal;
 
 /** Edits by hand that the plan has no place for: it stays as it is, and the reason is told. */
 class ByHandTest {

@@ -15,8 +15,8 @@ import stafette.check.JudgedPlan;
 import stafette.plan.Favour;
 import stafette.plan.Plan;
 import stafette.plan.PlanEdit;
+import stafette.words.Refusal;
 import stafette.work.OpenLine;
-import stafette.work.Refusal;
 import stafette.work.SideBySide;
 
 /** Other plans beside the one on the desk. */

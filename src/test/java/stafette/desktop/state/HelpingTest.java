@@ -15,9 +15,9 @@ import stafette.plan.SourceTreatment;
 import stafette.time.BeatUnit;
 import stafette.time.Rational;
 import stafette.time.TempoMark;
+import stafette.words.Refusal;
 import stafette.work.Change;
 import stafette.work.OpenLine;
-import stafette.work.Refusal;
 import stafette.work.Remedy;
 
 /** What would help where there is no plan, done on the desk, without a window. */
@@ -71,7 +71,7 @@ class HelpingTest {
         kinds.containsAll(
             Set.of(
                 Change.Tempo.class,
-                Change.Technique.class,
+                Change.AllowedTechnique.class,
                 Change.Turns.class,
                 Change.Players.class)),
         kinds.toString());

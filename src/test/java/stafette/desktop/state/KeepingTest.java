@@ -17,9 +17,9 @@ import java.util.concurrent.Executors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import stafette.desktop.LeftBehind;
-import stafette.work.Remembered;
+import stafette.keep.Remembered;
+import stafette.keep.Unfinished;
 import stafette.work.SplitLine;
-import stafette.work.Unfinished;
 
 /** Keeping what is on the desk beside the window. */
 class KeepingTest {
@@ -27,17 +27,17 @@ class KeepingTest {
   private final Deque<Runnable> toWrite = new ArrayDeque<>();
   private final List<String> refused = new ArrayList<>();
 
-  private Optional<SplitLine.Outcome> desk() throws IOException {
+  private Optional<SplitLine.SplitOutcome> desk() throws IOException {
     Session session = LeftBehind.session(new Remembered(folder.resolve("elsewhere")));
     session.open(LeftBehind.score(folder));
     session.choose(LeftBehind.line());
     return session.desk().outcome();
   }
 
-  private Keeping keeping(Unfinished unfinished) {
-    return new Keeping(
+  private Autosave keeping(Unfinished unfinished) {
+    return new Autosave(
         unfinished,
-        new Labour(Runnable::run, Runnable::run, toWrite::add),
+        new BackgroundWork(Runnable::run, Runnable::run, toWrite::add),
         why -> refused.add(why.toString()));
   }
 
@@ -56,7 +56,7 @@ class KeepingTest {
 
   @Test
   void steps_in_quick_succession_are_written_once_and_the_newest_wins() throws IOException {
-    Keeping keeping = keeping(new Remembered(state()).unfinished());
+    Autosave keeping = keeping(new Remembered(state()).unfinished());
     keeping.keep(desk());
     keeping.keep(desk());
     keeping.keep(Optional.empty());
@@ -73,7 +73,7 @@ class KeepingTest {
   @Test
   void that_it_cannot_be_written_is_told_once_until_it_can_again() throws IOException {
     Files.writeString(state(), "no folder");
-    Keeping keeping = keeping(new Remembered(state()).unfinished());
+    Autosave keeping = keeping(new Remembered(state()).unfinished());
     for (int i = 0; i < 3; i++) {
       keeping.keep(desk());
       toWrite.remove().run();
@@ -91,10 +91,10 @@ class KeepingTest {
   void everything_is_written_once_it_is_settled() throws IOException {
     ExecutorService writer = Executors.newSingleThreadExecutor();
     try {
-      Keeping keeping =
-          new Keeping(
+      Autosave keeping =
+          new Autosave(
               new Remembered(state()).unfinished(),
-              new Labour(Runnable::run, Runnable::run, writer),
+              new BackgroundWork(Runnable::run, Runnable::run, writer),
               why -> refused.add(why.toString()));
       keeping.keep(desk());
       keeping.settle();
@@ -109,7 +109,7 @@ class KeepingTest {
     LeftBehind.crashed(state(), LeftBehind.score(folder));
     Unfinished unfinished = new Remembered(state()).unfinished();
     Unfinished.Left left = unfinished.left().get(0);
-    Keeping keeping = keeping(unfinished);
+    Autosave keeping = keeping(unfinished);
     keeping.replaces(left);
     keeping.keep(desk());
     assertTrue(Files.exists(left.file()));

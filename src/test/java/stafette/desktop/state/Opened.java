@@ -9,18 +9,18 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
+import stafette.ask.PlayerWish;
+import stafette.keep.LimitsInForce;
+import stafette.keep.Remembered;
 import stafette.plan.Favour;
 import stafette.plan.Plan;
 import stafette.score.BarChoice;
 import stafette.score.LineChoice;
 import stafette.score.ToneChoice;
 import stafette.split.Splitter;
+import stafette.words.Refusal;
 import stafette.words.Sentence;
-import stafette.work.LimitsInForce;
 import stafette.work.OpenLine;
-import stafette.work.PlayerWish;
-import stafette.work.Refusal;
-import stafette.work.Remembered;
 import stafette.work.SideBySide;
 
 /** A session on a sample, with what it told. Long work waits until it is let go on. */
@@ -37,7 +37,9 @@ final class Opened implements Watcher {
 
   private Opened(Path folder, LimitsInForce limits) {
     Executor aside = later::add;
-    session = new Session(limits, new Remembered(folder), new Labour(aside, Runnable::run, aside));
+    session =
+        new Session(
+            limits, new Remembered(folder), new BackgroundWork(aside, Runnable::run, aside));
     session.watchedBy(this);
   }
 
@@ -152,7 +154,7 @@ final class Opened implements Watcher {
   public void changed(Desk desk, boolean dragging) {}
 
   @Override
-  public void began(Work work) {}
+  public void began(WatchedWork work) {}
 
   @Override
   public void progress(Splitter.Progress progress) {}

@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import stafette.plan.Handoff;
 import stafette.plan.PlanEdit;
-import stafette.work.Refusal;
+import stafette.words.Refusal;
 
 /** A plan, its bound and the word "optimal" belong together: none outlives the others. */
 class ProofTest {

@@ -17,13 +17,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.function.Executable;
 import org.junit.jupiter.api.io.TempDir;
 import stafette.desktop.LeftBehind;
+import stafette.keep.Remembered;
+import stafette.keep.Unfinished;
 import stafette.plan.Brief;
 import stafette.plan.Plan;
+import stafette.words.Refusal;
 import stafette.work.OpenLine;
 import stafette.work.OpenPlan;
-import stafette.work.Refusal;
-import stafette.work.Remembered;
-import stafette.work.Unfinished;
 
 /** Putting back what was on the desk, and knowing what is kept where. */
 class RecoveryTest {
@@ -144,7 +144,7 @@ class RecoveryTest {
     assertFalse(session.kept().safe());
     Path kept = folder.resolve("kept.json");
     session.writing().savePlan(kept);
-    assertEquals(Kept.in(kept), session.kept());
+    assertEquals(SavedState.in(kept), session.kept());
     assertEquals(List.of(), left());
     session.add("Oboe 1", Optional.empty());
     assertFalse(session.kept().safe());
@@ -154,7 +154,7 @@ class RecoveryTest {
     session.writing().written(session.desk(), out);
     assertFalse(session.kept().safe(), "the plan file lacks the oboe");
     session.choose(LeftBehind.line());
-    assertEquals(Kept.EASILY_HAD_AGAIN, session.kept());
+    assertEquals(SavedState.EASILY_HAD_AGAIN, session.kept());
   }
 
   /** A desk with work by hand, before a crash. */

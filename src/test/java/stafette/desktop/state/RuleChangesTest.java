@@ -23,8 +23,8 @@ import stafette.plan.Rules;
 import stafette.plan.SourceTreatment;
 import stafette.score.ToneChoice;
 import stafette.score.Tremolo;
+import stafette.words.Refusal;
 import stafette.words.Sentence;
-import stafette.work.Refusal;
 
 /** Rules changed on the desk, without a window. */
 class RuleChangesTest {

@@ -17,6 +17,8 @@ import java.util.OptionalInt;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import stafette.keep.LimitsInForce;
+import stafette.keep.Remembered;
 import stafette.plan.Handoff;
 import stafette.plan.Hocket;
 import stafette.plan.Plan;
@@ -25,11 +27,9 @@ import stafette.score.BarChoice;
 import stafette.score.LineChoice;
 import stafette.split.Splitter;
 import stafette.time.TempoMark;
+import stafette.words.Refusal;
 import stafette.words.Sentence;
-import stafette.work.LimitsInForce;
 import stafette.work.OpenLine;
-import stafette.work.Refusal;
-import stafette.work.Remembered;
 import stafette.work.SideBySide;
 import stafette.work.WriteScore;
 
@@ -54,7 +54,7 @@ class SessionTest {
     }
 
     @Override
-    public void began(Work work) {
+    public void began(WatchedWork work) {
       resting = false;
     }
 
@@ -87,7 +87,7 @@ class SessionTest {
         new Session(
             loaded(),
             new Remembered(folder.resolve("remembered")),
-            new Labour(aside, Runnable::run));
+            new BackgroundWork(aside, Runnable::run));
     made.watchedBy(told);
     return made;
   }

@@ -13,8 +13,8 @@ import org.junit.jupiter.api.io.TempDir;
 import stafette.check.JudgedPlan;
 import stafette.plan.PlanEdit;
 import stafette.time.Rational;
+import stafette.words.Refusal;
 import stafette.work.ExportPlan;
-import stafette.work.Refusal;
 
 /** Writing beside the window while the desk is worked on. */
 class WritingTest {
@@ -67,7 +67,7 @@ class WritingTest {
     Session session = desk.session();
     JudgedPlan judged = session.desk().plan().orElseThrow();
     Path out = folder.resolve("out.wav");
-    ExportPlan.Heard heard = new ExportPlan.Heard(judged.plan().playing(), false, Rational.ONE);
+    ExportPlan.HeardAs heard = new ExportPlan.HeardAs(judged.plan().playing(), false, Rational.ONE);
     List<Boolean> written = new ArrayList<>();
     session.toFile(
         going -> ExportPlan.sound(judged, desk.line(), out, heard, session.limits(), going::isOver),

@@ -25,6 +25,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.function.Executable;
 import org.junit.jupiter.api.io.TempDir;
 import stafette.Invented;
+import stafette.ask.LineRequest;
+import stafette.ask.PlayerWish;
 import stafette.check.Finding;
 import stafette.check.HandoffReasons;
 import stafette.check.Judge;
@@ -32,6 +34,8 @@ import stafette.check.RandomPlans;
 import stafette.check.TempoWindow;
 import stafette.check.Traits;
 import stafette.desktop.SplitSample;
+import stafette.keep.LimitsInForce;
+import stafette.keep.OpenScore;
 import stafette.limits.Capability;
 import stafette.limits.Instrument;
 import stafette.plan.Brief;
@@ -50,16 +54,12 @@ import stafette.score.Tremolo;
 import stafette.split.Reason;
 import stafette.split.SplitResult;
 import stafette.split.Splitter;
-import stafette.split.WhyNot;
+import stafette.split.why.WhyNot;
 import stafette.tables.LimitTables;
 import stafette.words.Objection;
+import stafette.words.Refusal;
 import stafette.words.Sayable;
-import stafette.work.LimitsInForce;
-import stafette.work.LineRequest;
 import stafette.work.OpenPlan;
-import stafette.work.OpenScore;
-import stafette.work.PlayerWish;
-import stafette.work.Refusal;
 import stafette.work.ScoreChanges;
 import stafette.work.SplitLine;
 
@@ -129,10 +129,10 @@ class GermanTest {
     List<Finding> findings =
         plans().flatMap(plan -> Judge.judge(plan).findings().stream()).toList();
     assertEquals(
-        EnumSet.complementOf(EnumSet.of(Finding.Kind.MOVING)),
+        EnumSet.complementOf(EnumSet.of(Finding.FindingKind.MOVING)),
         findings.stream()
             .map(Finding::kind)
-            .collect(Collectors.toCollection(() -> EnumSet.noneOf(Finding.Kind.class))));
+            .collect(Collectors.toCollection(() -> EnumSet.noneOf(Finding.FindingKind.class))));
     assertGerman(findings.stream().map(Finding::message).map(GERMAN::say).toList());
   }
 
@@ -235,7 +235,7 @@ class GermanTest {
 
   @Test
   void what_writing_changes_is_german() throws Refusal, IOException {
-    SplitLine.Outcome outcome = SplitSample.plans(0).main();
+    SplitLine.SplitOutcome outcome = SplitSample.plans(0).main();
     LimitsInForce limits = LimitsInForce.load(Optional.empty());
     Plan plan = outcome.plan().orElseThrow().plan();
     List<String> said =

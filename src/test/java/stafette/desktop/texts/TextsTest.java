@@ -16,7 +16,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
-import stafette.check.Ease;
+import stafette.check.alone.Ease;
 import stafette.desktop.state.Watcher;
 import stafette.plan.Favour;
 import stafette.plan.Hocket;
@@ -91,7 +91,8 @@ class TextsTest {
     Arrays.stream(Ease.values()).forEach(ease -> unsaid.remove("ease." + ease.name()));
     Arrays.stream(Favour.values()).forEach(favour -> unsaid.remove("favour." + favour.name()));
     Arrays.stream(Hocket.values()).forEach(unit -> unsaid.remove("hocket." + unit));
-    Arrays.stream(Watcher.Work.values()).forEach(work -> unsaid.remove("window.work." + work));
+    Arrays.stream(Watcher.WatchedWork.values())
+        .forEach(work -> unsaid.remove("window.work." + work));
     Arrays.stream(Tremolo.values()).forEach(how -> unsaid.remove("tremolo." + how));
     Arrays.stream(SourceTreatment.values()).forEach(what -> unsaid.remove("source." + what));
     unsaid.removeIf(key -> key.startsWith("tools.export."));

@@ -19,7 +19,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
-import stafette.check.Thinning;
+import stafette.check.alone.Thinning;
 import stafette.limits.Technique;
 import stafette.plan.Hocket;
 import stafette.score.Pitch;

@@ -34,8 +34,8 @@ import stafette.desktop.window.Style;
 import stafette.plan.Plan;
 import stafette.plan.Segment;
 import stafette.split.SplitResult;
+import stafette.words.Refusal;
 import stafette.words.Sentence;
-import stafette.work.Refusal;
 import stafette.work.SideBySide;
 
 /** The verdict in a window. */

@@ -31,7 +31,7 @@ class WelcomeViewTest {
     PanelWindow.show(shown, view, Style.LIGHT, 760, 560);
   }
 
-  private final class Asked implements WelcomeView.Doors {
+  private final class Asked implements WelcomeView.WelcomeDoors {
     @Override
     public void open() {
       asked.add("another");

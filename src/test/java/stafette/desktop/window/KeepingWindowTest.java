@@ -27,8 +27,8 @@ import org.testfx.util.WaitForAsyncUtils;
 import stafette.desktop.LeftBehind;
 import stafette.desktop.Snapshot;
 import stafette.desktop.texts.Texts;
-import stafette.work.Refusal;
-import stafette.work.Remembered;
+import stafette.keep.Remembered;
+import stafette.words.Refusal;
 
 /** A window in which work by hand was left behind, and is not lost. */
 @ExtendWith(ApplicationExtension.class)

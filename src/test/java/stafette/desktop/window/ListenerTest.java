@@ -35,18 +35,18 @@ import stafette.desktop.SplitSample;
 import stafette.desktop.playing.Ear;
 import stafette.desktop.playing.Playing;
 import stafette.desktop.relay.RelayView;
+import stafette.desktop.state.BackgroundWork;
 import stafette.desktop.state.Desk;
-import stafette.desktop.state.Kept;
-import stafette.desktop.state.Labour;
+import stafette.desktop.state.SavedState;
 import stafette.desktop.state.Session;
 import stafette.desktop.texts.Texts;
+import stafette.keep.LimitsInForce;
+import stafette.keep.Remembered;
 import stafette.plan.Handoff;
 import stafette.plan.Plan;
 import stafette.plan.PlanEdit;
 import stafette.plan.SourceTreatment;
-import stafette.work.LimitsInForce;
 import stafette.work.OpenLine;
-import stafette.work.Remembered;
 
 /** Hearing a plan from the strip and the lanes. */
 @ExtendWith(ApplicationExtension.class)
@@ -63,7 +63,7 @@ class ListenerTest {
   private OpenLine line;
   private Plan plan;
   private Gestures gestures;
-  private Listener listener;
+  private HearingPresenter listener;
   private Stage stage;
 
   @Start
@@ -78,12 +78,18 @@ class ListenerTest {
     plan = judged.plan();
     Path folder = Files.createTempDirectory("stafette-listener");
     Session session =
-        new Session(limits, new Remembered(folder), new Labour(Runnable::run, Runnable::run));
+        new Session(
+            limits, new Remembered(folder), new BackgroundWork(Runnable::run, Runnable::run));
     gestures = new Gestures(session, segment -> {}, Runnable::run);
     RelayView relay = new RelayView(texts, gestures);
     listener =
-        new Listener(
-            relay, texts, limits, new Labour(this::aside, Platform::runLater), this::open, words());
+        new HearingPresenter(
+            relay,
+            texts,
+            limits,
+            new BackgroundWork(this::aside, Platform::runLater),
+            this::open,
+            words());
     gestures.heardBy(listener);
     relay.show(plan, judged.verdict());
     listener.show(desk(plan));
@@ -99,7 +105,7 @@ class ListenerTest {
         Optional.of(JudgedPlan.atOnce(other)),
         Optional.empty(),
         SourceTreatment.KEEP,
-        Kept.EASILY_HAD_AGAIN);
+        SavedState.EASILY_HAD_AGAIN);
   }
 
   private void aside(Runnable work) {
@@ -115,8 +121,8 @@ class ListenerTest {
     return playing;
   }
 
-  private Words words() {
-    return new Words() {
+  private LineInWords words() {
+    return new LineInWords() {
       @Override
       public void say(String words) {
         said.add(words);

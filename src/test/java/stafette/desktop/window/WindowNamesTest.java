@@ -29,9 +29,9 @@ import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
 import org.testfx.util.WaitForAsyncUtils;
 import stafette.desktop.texts.Texts;
-import stafette.work.LimitsInForce;
-import stafette.work.Refusal;
-import stafette.work.Remembered;
+import stafette.keep.LimitsInForce;
+import stafette.keep.Remembered;
+import stafette.words.Refusal;
 
 /** The window in words: what each control in it is, and what went wrong. */
 @ExtendWith(ApplicationExtension.class)

@@ -31,9 +31,9 @@ import org.testfx.util.WaitForAsyncUtils;
 import stafette.desktop.Coarse;
 import stafette.desktop.Snapshot;
 import stafette.desktop.texts.Texts;
-import stafette.work.LimitsInForce;
-import stafette.work.Refusal;
-import stafette.work.Remembered;
+import stafette.keep.LimitsInForce;
+import stafette.keep.Remembered;
+import stafette.words.Refusal;
 
 /** The whole way through the window, from opening a sample to a written score. */
 @ExtendWith(ApplicationExtension.class)

@@ -23,8 +23,8 @@ import stafette.desktop.SplitSample;
 import stafette.desktop.texts.Texts;
 import stafette.desktop.window.Style;
 import stafette.plan.SourceTreatment;
+import stafette.words.Refusal;
 import stafette.work.ChangedPart;
-import stafette.work.Refusal;
 
 /** The bars that would be written, in a window. */
 @ExtendWith(ApplicationExtension.class)

@@ -1,0 +1,209 @@
+package stafette.ask;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import stafette.keep.LimitsInForce;
+import stafette.keep.OpenScore;
+import stafette.limits.Capability;
+import stafette.plan.Brief;
+import stafette.plan.Lock;
+import stafette.plan.Player;
+import stafette.plan.Rules;
+import stafette.plan.Seat;
+import stafette.score.Line;
+import stafette.score.Tremolo;
+import stafette.time.TempoMap;
+import stafette.time.TempoMark;
+import stafette.words.Refusal;
+import stafette.words.Sentence;
+import stafette.work.LineRemarks;
+import stafette.work.SplitLine;
+
+/**
+ * What is asked, in full, at any tempo. Techniques that apply and what the score already gives the
+ * players are found anew at each.
+ */
+public final class Briefing {
+  private final SplitLine.SplitRequest request;
+  private final LimitsInForce limits;
+  private final MeasuredPlayers measured;
+  private final LineRequest.FoundLine found;
+  private final OpenScore score;
+  private final Brief brief;
+  private final Map<String, Seat> seats;
+
+  private Briefing(
+      SplitLine.SplitRequest request,
+      LimitsInForce limits,
+      MeasuredPlayers measured,
+      LineRequest.FoundLine found,
+      List<Line> lines)
+      throws Refusal {
+    this.request = request;
+    this.limits = limits;
+    this.measured = measured;
+    this.found = found;
+    this.score = found.score();
+    this.brief = brief(lines);
+    this.seats = Seats.of(brief.players(), request.seats(), measured.file().seats());
+  }
+
+  /**
+   * @throws Refusal if the score, the line or a player is not there, or a seat is asked for nobody
+   */
+  public static Briefing of(SplitLine.SplitRequest request, LimitsInForce limits) throws Refusal {
+    return of(request, limits, request.line().find());
+  }
+
+  /** The same for a line that was found before. */
+  public static Briefing of(
+      SplitLine.SplitRequest request, LimitsInForce limits, LineRequest.FoundLine found)
+      throws Refusal {
+    return of(request, limits, found, MeasuredPlayers.load(request.playersFile(), limits));
+  }
+
+  /** The same for players of whom more is known than a file says. */
+  public static Briefing of(
+      SplitLine.SplitRequest request,
+      LimitsInForce limits,
+      LineRequest.FoundLine found,
+      MeasuredPlayers measured)
+      throws Refusal {
+    return new Briefing(request, limits, measured, found, request.relaying().lines(found.line()));
+  }
+
+  /**
+   * Something else asked of the same score. The lines stay the very same where they can, so that
+   * what was worked out for them holds on.
+   */
+  public Briefing with(SplitLine.SplitRequest other) throws Refusal {
+    return with(other, measured);
+  }
+
+  /** The same with what somebody is said to be capable of. */
+  public Briefing measuring(String player, Map<String, Capability> capabilities) throws Refusal {
+    return with(request, measured.with(player, capabilities));
+  }
+
+  /** The same with a player who leaves out what the score gives, or doesn't. */
+  public Briefing freeing(String player, boolean free) throws Refusal {
+    return with(request, measured.freeing(player, free));
+  }
+
+  /** The same in its score read again, with nothing locked. */
+  public Briefing in(OpenScore again, Tremolo tremolo) throws Refusal {
+    SplitLine.SplitRequest free = request.with(request.relaying().with(List.<LockWish>of()));
+    SplitLine.SplitRequest other = free.with(free.line().with(tremolo));
+    LineRequest.FoundLine line = other.line().in(again);
+    return new Briefing(other, limits, measured, line, other.relaying().lines(line.line()));
+  }
+
+  private Briefing with(SplitLine.SplitRequest other, MeasuredPlayers players) throws Refusal {
+    boolean sameLine = other.line().equals(request.line());
+    LineRequest.FoundLine line = sameLine ? found : other.line().in(score);
+    boolean sameLines =
+        sameLine
+            && other.relaying().together() == request.relaying().together()
+            && other.relaying().eachTone() == request.relaying().eachTone();
+    return new Briefing(
+        other,
+        limits,
+        players,
+        line,
+        sameLines ? brief.lines() : other.relaying().lines(line.line()));
+  }
+
+  public SplitLine.SplitRequest request() {
+    return request;
+  }
+
+  public MeasuredPlayers measured() {
+    return measured;
+  }
+
+  public OpenScore score() {
+    return score;
+  }
+
+  /** Of the players whose seats are known, by name. */
+  public Map<String, Seat> seats() {
+    return seats;
+  }
+
+  /** At the tempo asked for. */
+  public Brief brief() {
+    return brief;
+  }
+
+  /**
+   * With the tempo at the line's start brought to a mark, all others scaled with it. Relays of one
+   * line stay relays of one line.
+   */
+  public Brief at(TempoMark mark) {
+    Line line = brief.line();
+    TempoMap tempi = line.tempo().scaledTo(line.stroke(0).onset(), mark);
+    try {
+      return brief(brief.linesAt(tempi));
+    } catch (Refusal e) {
+      throw new IllegalStateException("players don't come and go with the tempo " + mark, e);
+    }
+  }
+
+  /** With more players. */
+  public Brief adding(List<PlayerWish> more) throws Refusal {
+    List<PlayerWish> wishes = Stream.concat(wishes().stream(), more.stream()).toList();
+    return asking(request.with(wishes, request.allowances()));
+  }
+
+  /** With one more technique. */
+  public Brief allowing(Allowance more) throws Refusal {
+    return asking(
+        request.with(
+            request.players(),
+            Stream.concat(request.allowances().stream(), Stream.of(more)).toList()));
+  }
+
+  private Brief asking(SplitLine.SplitRequest other) throws Refusal {
+    return with(other).brief();
+  }
+
+  /** Who is to play: those asked for, or all of the file if nobody is. */
+  public List<PlayerWish> wishes() {
+    return request.players().isEmpty() ? measured.wishes() : request.players();
+  }
+
+  private Brief brief(List<Line> lines) throws Refusal {
+    Roster roster =
+        new Roster(
+            score.score(), lines, limits, measured, request.assurance(), request.allowances());
+    List<Player> players = roster.of(wishes());
+    Rules rules =
+        new Rules(
+            request.assurance(),
+            request.overlap(),
+            request.readySeconds(),
+            request.favour(),
+            limits.weights().favouring(request.favour()),
+            request.relaying().hocket(),
+            List.of());
+    Brief free = new Brief(lines, players, rules);
+    List<Lock> locks = new ArrayList<>();
+    for (LockWish wish : request.relaying().locks()) {
+      locks.add(locked(wish, free));
+    }
+    return free.with(rules.with(locks));
+  }
+
+  /** A note that is to be locked may be gone because a relay was written before. */
+  private Lock locked(LockWish wish, Brief free) throws Refusal {
+    try {
+      return wish.in(free);
+    } catch (Refusal e) {
+      List<Sentence> all = new ArrayList<>(List.of(e.inWords()));
+      all.addAll(LineRemarks.on(score, free.line(), request.line()));
+      throw Refusal.wrongUse(Sentence.list("\n", all));
+    }
+  }
+}

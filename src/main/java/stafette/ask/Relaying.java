@@ -1,0 +1,89 @@
+package stafette.ask;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.stream.IntStream;
+import stafette.plan.Hocket;
+import stafette.score.Line;
+import stafette.score.Stroke;
+import stafette.score.ToneChoice;
+
+/**
+ * How a line is relayed, beside who plays.
+ *
+ * @param hocket whether pairs may take turns, and how
+ * @param together how many always play, one or more
+ * @param eachTone whether each tone of chords gets a relay of its own, all planned together
+ * @param locks what must be kept
+ */
+public record Relaying(Hocket hocket, int together, boolean eachTone, List<LockWish> locks) {
+  /** One relay, no hocket, nothing locked. */
+  public static final Relaying PLAIN = new Relaying(Hocket.NO, 1, false, List.of());
+
+  /** More than so many at a time would be a crowd. */
+  public static final int MOST_TOGETHER = 4;
+
+  public Relaying {
+    locks = List.copyOf(locks);
+  }
+
+  /** The same with or without hockets. */
+  public Relaying with(Hocket other) {
+    return new Relaying(other, together, eachTone, locks);
+  }
+
+  /** The same with so many who always play. */
+  public Relaying with(int players) {
+    return new Relaying(hocket, players, eachTone, locks);
+  }
+
+  /** The same with a relay for each tone of chords, or one for all. */
+  public Relaying withEachTone(boolean each) {
+    return new Relaying(hocket, together, each, locks);
+  }
+
+  /** The same with other locks. */
+  public Relaying with(List<LockWish> others) {
+    return new Relaying(hocket, together, eachTone, others);
+  }
+
+  /**
+   * The lines of the relays, the top tone's first.
+   *
+   * @param line with all tones if each is to have its relay
+   */
+  List<Line> lines(Line line) {
+    List<Line> tones = eachTone ? tones(line) : List.of(line);
+    List<Line> lines = new ArrayList<>();
+    tones.forEach(tone -> lines.addAll(Collections.nCopies(together, tone)));
+    return lines;
+  }
+
+  private static List<Line> tones(Line line) {
+    int most = line.strokes().stream().mapToInt(stroke -> stroke.tones().size()).max().orElse(1);
+    return IntStream.rangeClosed(1, most)
+        .mapToObj(number -> tone(line, new ToneChoice.FromTop(number)))
+        .toList();
+  }
+
+  private static Line tone(Line line, ToneChoice choice) {
+    List<Integer> kept = new ArrayList<>();
+    List<Stroke> strokes = new ArrayList<>();
+    for (int j = 0; j < line.count(); j++) {
+      Stroke stroke = line.stroke(j);
+      if (!choice.from(stroke.tones()).isEmpty()) {
+        kept.add(j);
+        strokes.add(stroke.withTones(choice.from(stroke.tones())));
+      }
+    }
+    return new Line(
+            line.source().with(choice),
+            strokes,
+            kept.stream().map(line::cover).toList(),
+            line.bars(),
+            line.tempo(),
+            line.keys())
+        .withClockFrom(line.clockStart());
+  }
+}

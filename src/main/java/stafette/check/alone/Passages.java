@@ -1,0 +1,141 @@
+package stafette.check.alone;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.function.Function;
+import stafette.limits.Assurance;
+import stafette.limits.Demand;
+import stafette.limits.Instrument;
+import stafette.limits.Technique;
+import stafette.score.Line;
+import stafette.score.Part;
+import stafette.score.Score;
+import stafette.score.Stroke;
+import stafette.score.ToneChoice;
+import stafette.score.Voice;
+import stafette.time.Movement;
+import stafette.time.Span;
+import stafette.words.Fault;
+import stafette.words.Sentence;
+
+/**
+ * Finds the fast passages of a score: maximal runs of at least {@link #LEAST_STROKES} strokes in
+ * one voice whose every gap is shorter than 1/({@link #SHARE} × peak) of the best technique that
+ * applies. Which one applies is settled on the run that the slowest technique of the instrument
+ * makes, among techniques that are expected of everybody and can go on. Unmeasured tremolos end a
+ * run, and so does the end of a movement.
+ */
+public final class Passages {
+  private static final int LEAST_STROKES = 8;
+  private static final double SHARE = 0.7;
+
+  private final Score score;
+  private final Assurance assurance;
+  private final double unknownPeakPerSecond;
+  private final List<Passage> found = new ArrayList<>();
+
+  private Passages(Score score, Assurance assurance, double unknownPeakPerSecond) {
+    this.score = score;
+    this.assurance = assurance;
+    this.unknownPeakPerSecond = unknownPeakPerSecond;
+  }
+
+  /**
+   * The fast passages, part by part.
+   *
+   * @param instrumentOf what a part plays, if that is known
+   * @param unknownPeakPerSecond the peak to go by where it isn't
+   */
+  public static List<Passage> in(
+      Score score,
+      Function<Part, Optional<Instrument>> instrumentOf,
+      Assurance assurance,
+      double unknownPeakPerSecond) {
+    Passages passages = new Passages(score, assurance, unknownPeakPerSecond);
+    for (Part part : score.parts()) {
+      List<Technique> techniques =
+          instrumentOf.apply(part).map(Passages::lasting).orElse(List.of());
+      for (Voice voice : part.voices()) {
+        passages.search(part, voice, techniques);
+      }
+    }
+    return List.copyOf(passages.found);
+  }
+
+  private static List<Technique> lasting(Instrument instrument) {
+    return instrument.techniques().stream()
+        .filter(Technique::expected)
+        .filter(technique -> technique.limit().sustainedPerSecond() > 0)
+        .toList();
+  }
+
+  private void search(Part part, Voice voice, List<Technique> techniques) {
+    double slowest = techniques.stream().mapToDouble(this::peak).min().orElse(unknownPeakPerSecond);
+    for (List<Stroke> run : runs(voice.strokes(), slowest)) {
+      found.addAll(
+          Fault.at(
+              () -> Sentence.of("{0}, bar {1}", part.name(), bar(run)),
+              () -> within(part, voice, run, techniques, slowest)));
+    }
+  }
+
+  private String bar(List<Stroke> run) {
+    return score.bars().at(run.get(0).onset()).number();
+  }
+
+  private List<Passage> within(
+      Part part, Voice voice, List<Stroke> run, List<Technique> techniques, double slowest) {
+    Line line = line(part, voice, run);
+    double best =
+        techniques.stream()
+            .filter(technique -> Demand.applies(technique, line))
+            .mapToDouble(this::peak)
+            .max()
+            .orElse(slowest);
+    return runs(run, best).stream()
+        .map(fast -> new Passage(part, voice, line(part, voice, fast)))
+        .toList();
+  }
+
+  private double peak(Technique technique) {
+    return technique.limit().at(assurance).peakPerSecond();
+  }
+
+  private Line line(Part part, Voice voice, List<Stroke> strokes) {
+    return score.line(part, voice, strokes, new ToneChoice.All());
+  }
+
+  private List<List<Stroke>> runs(List<Stroke> strokes, double peakPerSecond) {
+    List<List<Stroke>> runs = new ArrayList<>();
+    OptionalInt start = OptionalInt.empty();
+    for (int j = 0; j <= strokes.size(); j++) {
+      boolean follows =
+          j > 0 && j < strokes.size() && isFast(strokes.get(j - 1), strokes.get(j), peakPerSecond);
+      if (!follows && start.isPresent()) {
+        if (j - start.getAsInt() >= LEAST_STROKES) {
+          runs.add(strokes.subList(start.getAsInt(), j));
+        }
+        start = OptionalInt.empty();
+      }
+      if (start.isEmpty() && j < strokes.size() && strokes.get(j).measured()) {
+        start = OptionalInt.of(j);
+      }
+    }
+    return runs;
+  }
+
+  private boolean isFast(Stroke before, Stroke stroke, double peakPerSecond) {
+    double gapSeconds =
+        score.tempo().secondsOf(new Span(before.onset(), stroke.onset())).toDouble();
+    return before.measured()
+        && stroke.measured()
+        && gapSeconds < 1 / (SHARE * peakPerSecond)
+        && movementAt(before).equals(movementAt(stroke));
+  }
+
+  private Optional<Movement> movementAt(Stroke stroke) {
+    return score.bars().movementOf(score.bars().at(stroke.onset()));
+  }
+}

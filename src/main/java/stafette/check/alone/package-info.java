@@ -1,0 +1,18 @@
+/**
+ * Judges: a passage as one player would play it, whole or thinned.
+ *
+ * <p>May import {@code words}, {@code time}, {@code score}, {@code limits}, {@code plan} and {@code
+ * check}. It stands above the judge of plans and uses its rules. Decisions:
+ *
+ * <ul>
+ *   <li>A line that holds lasts to its end: nothing is said of how much longer the player could.
+ *   <li>Thinning keeps every stroke on a beat. A change of harmony is read from the line alone:
+ *       where repeated tones give way to other repeated ones.
+ *   <li>A thinned note is judged by its new written length, so that what is found is what is
+ *       written.
+ * </ul>
+ */
+@NullMarked
+package stafette.check.alone;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,36 @@
+package stafette.desktop.players;
+
+import java.util.List;
+import java.util.Optional;
+import stafette.plan.Seat;
+import stafette.plan.Skill;
+
+/**
+ * A player as the panel shows it.
+ *
+ * @param instrument its name; empty while it is not known
+ * @param skills with the limits in force
+ * @param extras techniques of its instrument that not everybody has
+ * @param locked whether what it plays is kept
+ * @param hasOther whether the score gives it something in these bars
+ * @param countsOther whether that is kept clear
+ * @param segments how many it plays in the plan
+ */
+public record PlayerEntry(
+    String name,
+    Optional<String> instrument,
+    List<Skill> skills,
+    List<Extra> extras,
+    boolean locked,
+    boolean hasOther,
+    boolean countsOther,
+    Optional<Seat> seat,
+    int segments) {
+  /** A technique that not everybody has. */
+  public record Extra(String technique, boolean allowed) {}
+
+  public PlayerEntry {
+    skills = List.copyOf(skills);
+    extras = List.copyOf(extras);
+  }
+}

@@ -1,0 +1,74 @@
+package stafette.limits;
+
+import java.text.Normalizer;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+
+/** How names are compared that people type: without case, accents and punctuation. */
+public final class TypedNames {
+  private static final int MOST_SUGGESTIONS = 3;
+
+  private TypedNames() {}
+
+  /**
+   * Lower case words of letters a to z and digits, one space between them: "sautille", "b flat".
+   */
+  public static String plain(String text) {
+    String spelled =
+        text.replace("♭", " flat ")
+            .replace("♯", " sharp ")
+            .replace("ß", "ss")
+            .replace("œ", "oe")
+            .replace("æ", "ae")
+            .replace("ø", "o");
+    return Normalizer.normalize(spelled, Normalizer.Form.NFD)
+        .replaceAll("\\p{M}+", "")
+        .toLowerCase(Locale.ROOT)
+        .replaceAll("[^a-z0-9]+", " ")
+        .trim();
+  }
+
+  /** Whether two names are the same but for case, accents and punctuation. */
+  public static boolean same(String one, String other) {
+    return plain(one).equals(plain(other));
+  }
+
+  /**
+   * Up to three of the names that are likest to a text, likest first; none if all are quite unlike.
+   */
+  public static List<String> nearest(String text, Collection<String> names) {
+    String typed = plain(text);
+    return names.stream()
+        .distinct()
+        .filter(name -> distance(typed, plain(name)) <= tolerance(typed))
+        .sorted(
+            Comparator.comparingInt((String name) -> distance(typed, plain(name)))
+                .thenComparing(Comparator.naturalOrder()))
+        .limit(MOST_SUGGESTIONS)
+        .toList();
+  }
+
+  private static int tolerance(String typed) {
+    return Math.max(1, (typed.length() + 1) / 3);
+  }
+
+  /** How many letters to insert, drop or change (Levenshtein's distance, row by row). */
+  private static int distance(String one, String other) {
+    int[] above = new int[other.length() + 1];
+    for (int j = 0; j <= other.length(); j++) {
+      above[j] = j;
+    }
+    for (int i = 1; i <= one.length(); i++) {
+      int[] row = new int[other.length() + 1];
+      row[0] = i;
+      for (int j = 1; j <= other.length(); j++) {
+        int change = one.charAt(i - 1) == other.charAt(j - 1) ? 0 : 1;
+        row[j] = Math.min(above[j - 1] + change, 1 + Math.min(above[j], row[j - 1]));
+      }
+      above = row;
+    }
+    return above[other.length()];
+  }
+}

@@ -1,0 +1,57 @@
+package stafette.musicxml.read;
+
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import stafette.musicxml.text.Element;
+import stafette.score.Dynamic;
+import stafette.time.Rational;
+
+/**
+ * A dynamic that holds from a place on.
+ *
+ * @param offset quarters from the start of its bar; a direction's own offset may lead out of it
+ * @param staff the staff for which it stands; empty for all
+ * @param dynamic what holds from there
+ */
+public record DynamicMark(Rational offset, Optional<Integer> staff, Dynamic dynamic) {
+  /**
+   * What stays in force after each mark. Marks for a single attack (sf, rfz, fz …) leave it as it
+   * was, and are not listed.
+   */
+  private static final Map<String, Dynamic> LEFT =
+      Map.ofEntries(
+          Map.entry("n", Dynamic.PPP),
+          Map.entry("pppppp", Dynamic.PPP),
+          Map.entry("ppppp", Dynamic.PPP),
+          Map.entry("pppp", Dynamic.PPP),
+          Map.entry("ppp", Dynamic.PPP),
+          Map.entry("pp", Dynamic.PP),
+          Map.entry("sfpp", Dynamic.PP),
+          Map.entry("p", Dynamic.P),
+          Map.entry("fp", Dynamic.P),
+          Map.entry("sfp", Dynamic.P),
+          Map.entry("sfzp", Dynamic.P),
+          Map.entry("mp", Dynamic.MP),
+          Map.entry("mf", Dynamic.MF),
+          Map.entry("f", Dynamic.F),
+          Map.entry("pf", Dynamic.F),
+          Map.entry("ff", Dynamic.FF),
+          Map.entry("fff", Dynamic.FFF),
+          Map.entry("ffff", Dynamic.FFF),
+          Map.entry("fffff", Dynamic.FFF),
+          Map.entry("ffffff", Dynamic.FFF));
+
+  /** What a dynamics element leaves in force; empty if what was there before goes on. */
+  public static Optional<Dynamic> leftBy(Element dynamics) {
+    return dynamics.children().stream()
+        .map(mark -> mark.name().equals("other-dynamics") ? mark.text() : mark.name())
+        .flatMap(mark -> leftBy(mark).stream())
+        .reduce((first, last) -> last);
+  }
+
+  /** The same for one mark by its name, such as "sfp". */
+  public static Optional<Dynamic> leftBy(String mark) {
+    return Optional.ofNullable(LEFT.get(mark.toLowerCase(Locale.ROOT)));
+  }
+}

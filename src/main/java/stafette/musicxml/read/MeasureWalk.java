@@ -1,0 +1,190 @@
+package stafette.musicxml.read;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import stafette.musicxml.text.Element;
+import stafette.musicxml.text.Figure;
+import stafette.musicxml.text.Malformed;
+import stafette.musicxml.text.Origin.Attributes;
+import stafette.musicxml.text.TextSpan;
+import stafette.musicxml.text.UnreadableScore;
+import stafette.musicxml.text.XmlWalk;
+import stafette.time.Length;
+import stafette.time.Meter;
+import stafette.time.Rational;
+import stafette.words.Sentence;
+
+/** Reads one measure, keeping its cursor. */
+final class MeasureWalk {
+  /** A movement without bar lines has no more. */
+  private static final Length LONGEST = Length.ofQuarters(4_096, 1);
+
+  private final AttributesInForce attributes;
+  private final boolean severalInstruments;
+  private final List<WrittenMeasure.Child> children = new ArrayList<>();
+  private final List<WrittenMeasure.PlacedTempo> tempi = new ArrayList<>();
+  private final List<DynamicMark> dynamics = new ArrayList<>();
+  private Length cursor = Length.ZERO;
+  private Length lastOnset = Length.ZERO;
+  private Length content = Length.ZERO;
+
+  private MeasureWalk(AttributesInForce attributes, boolean severalInstruments) {
+    this.attributes = attributes;
+    this.severalInstruments = severalInstruments;
+  }
+
+  /** Reads the measure on whose start tag the walk stands. */
+  static WrittenMeasure read(
+      XmlWalk walk, AttributesInForce attributes, boolean severalInstruments, String part)
+      throws UnreadableScore {
+    return new MeasureWalk(attributes, severalInstruments).read(walk, part);
+  }
+
+  private WrittenMeasure read(XmlWalk walk, String part) throws UnreadableScore {
+    String number = walk.attribute("number").map(String::trim).orElse("");
+    boolean implicit = walk.attribute("implicit").orElse("no").equals("yes");
+    boolean empty = walk.isEmptyElement();
+    TextSpan startTag = new TextSpan(walk.start(), walk.end());
+    Attributes before = attributes.current();
+    Optional<Meter> stated = attributes.takeStatedMeter();
+    while (walk.nextChild()) {
+      Element element = walk.element();
+      try {
+        read(element);
+      } catch (Malformed e) {
+        throw unreadable(e, part, number, walk.lineOf(element.span().start()));
+      }
+      if (cursor.isZero()) {
+        Optional<Meter> earlier = stated;
+        stated = attributes.takeStatedMeter().or(() -> earlier);
+      }
+    }
+    return new WrittenMeasure(
+        number,
+        implicit,
+        new TextSpan(startTag.start(), walk.end()),
+        startTag,
+        empty,
+        before,
+        stated,
+        List.copyOf(children),
+        List.copyOf(tempi),
+        List.copyOf(dynamics),
+        content);
+  }
+
+  private static UnreadableScore unreadable(Malformed e, String part, String number, int line) {
+    return new UnreadableScore(
+        Sentence.of(
+            "{0}, bar {1} (line {2}): {3}. Correct this place and export the score again.",
+            part,
+            number.length() > 20 ? number.substring(0, 20) + "…" : number,
+            line,
+            e.inWords()));
+  }
+
+  private void read(Element element) throws Malformed {
+    Length onset = cursor;
+    Optional<WrittenNote> note = Optional.empty();
+    switch (element.name()) {
+      case "note" -> {
+        WrittenNote read = WrittenNote.of(element, attributes, severalInstruments);
+        onset = advance(element, read);
+        note = Optional.of(read);
+      }
+      case "backup" -> {
+        Length back = WrittenNote.lengthOf(element, attributes);
+        cursor = back.compareTo(cursor) >= 0 ? Length.ZERO : cursor.minus(back);
+      }
+      case "forward" -> moveTo(cursor.plus(WrittenNote.lengthOf(element, attributes)));
+      case "attributes" -> attributes.read(element);
+      case "direction" -> readDirection(element);
+      case "sound" -> readSound(element, offsetOf(element));
+      default -> {}
+    }
+    children.add(
+        new WrittenMeasure.Child(
+            element.name(), element.span(), onset, attributes.current(), note));
+  }
+
+  /** Moves the cursor past a note, and says where the note begins. */
+  private Length advance(Element element, WrittenNote note) throws Malformed {
+    Length onset = note.text().chord() ? lastOnset : cursor;
+    note.notations()
+        .dynamic()
+        .ifPresent(
+            dynamic ->
+                dynamics.add(
+                    new DynamicMark(onset.quarters(), Optional.of(note.text().staff()), dynamic)));
+    if (!note.text().chord()) {
+      lastOnset = cursor;
+      Length end = cursor.plus(note.text().length());
+      if (isBarRest(element) && end.compareTo(attributes.nominalLength()) > 0) {
+        cursor = end;
+        content = longer(content, attributes.nominalLength());
+      } else {
+        moveTo(end);
+      }
+    }
+    return onset;
+  }
+
+  /** A rest for a whole bar is often given the length of a whole note, whatever the metre. */
+  private static boolean isBarRest(Element note) {
+    return note.child("rest").map(rest -> rest.says("measure", "yes")).orElse(false);
+  }
+
+  private void moveTo(Length place) throws Malformed {
+    if (place.compareTo(LONGEST) > 0) {
+      throw new Malformed(
+          Sentence.of(
+              "the bar lasts more than {0} quarters; no bar that long is read",
+              LONGEST.quarters()));
+    }
+    cursor = place;
+    content = longer(content, place);
+  }
+
+  private static Length longer(Length a, Length b) {
+    return a.compareTo(b) >= 0 ? a : b;
+  }
+
+  private void readDirection(Element direction) throws Malformed {
+    Rational offset = offsetOf(direction);
+    Optional<Integer> staff =
+        direction.has("staff")
+            ? Optional.of(Figure.wholeOf(direction, "staff", 1, 99, 1))
+            : Optional.empty();
+    for (Element type : direction.all("direction-type")) {
+      for (Element sign : type.children()) {
+        if (sign.name().equals("metronome")) {
+          TempoSign.ofMetronome(sign).ifPresent(tempo -> addTempo(offset, tempo));
+        } else if (sign.name().equals("dynamics")) {
+          DynamicMark.leftBy(sign)
+              .ifPresent(left -> dynamics.add(new DynamicMark(offset, staff, left)));
+        }
+      }
+    }
+    Optional<Element> sound = direction.child("sound");
+    if (sound.isPresent()) {
+      readSound(sound.get(), sound.get().has("offset") ? offsetOf(sound.get()) : offset);
+    }
+  }
+
+  private void readSound(Element sound, Rational offset) {
+    TempoSign.ofSound(sound).ifPresent(tempo -> addTempo(offset, tempo));
+  }
+
+  private void addTempo(Rational offset, TempoSign sign) {
+    tempi.add(new WrittenMeasure.PlacedTempo(offset, sign));
+  }
+
+  /** Where a direction holds; an offset that says that it is none of the sound's is for the eye. */
+  private Rational offsetOf(Element direction) throws Malformed {
+    Optional<Element> offset = direction.child("offset").filter(o -> !o.says("sound", "no"));
+    return offset.isEmpty()
+        ? cursor.quarters()
+        : cursor.quarters().plus(attributes.quarters(Figure.of(offset.get())));
+  }
+}

@@ -1,0 +1,134 @@
+package stafette.musicxml.read;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import stafette.musicxml.read.Notations.Joined;
+import stafette.musicxml.read.Notations.Slashes;
+import stafette.score.Tremolo;
+import stafette.score.Value;
+import stafette.time.Length;
+import stafette.time.Position;
+import stafette.time.Rational;
+
+/**
+ * How the tremolos of one part are played. Slashes add to a note's own beams: a quarter with three
+ * and an eighth with two go in thirty-seconds.
+ */
+final class Slashing {
+  /** From so many slashes on, bowed strings and rolled percussion play unmeasured. */
+  private static final int UNMEASURED_SLASHES = 3;
+
+  /** Longer notes than that are not spelled out; nobody counts them. */
+  private static final Length LONGEST = Length.ofQuarters(64, 1);
+
+  /** Nor are more strokes than that: sixteen whole notes in hundred-twenty-eighths have less. */
+  private static final Rational MOST_STROKES = Rational.of(4_096);
+
+  /** The branches of MusicXML's list of standard sounds that are bowed or rolled. */
+  private static final List<String> BOWED_OR_ROLLED =
+      List.of("strings.", "drum.", "metal.", "wood.", "pitched-percussion.", "rattle.");
+
+  private static final Pattern NAMES =
+      Pattern.compile(
+          "violin|violon|viol[ae]\\b|cell[oi]|contrab|contreb|kontrab|double ?bass|geige|bratsche"
+              + "|streich|\\bstrings?\\b|\\barchi\\b|\\bv(?:l|ln|la|lc|c)s?\\b|\\bvl[ae]\\b"
+              + "|timpan|pauke|timbal|drum|trommel|tambur|cymbal|becken|piatti|gong|tam-?tam"
+              + "|triang|tambourin|marimba|xylo|vibraphon|glockenspiel|percuss|schlag|snare|block");
+
+  private final Tremolo tremolo;
+  private final boolean bowedOrRolled;
+
+  private Slashing(Tremolo tremolo, boolean bowedOrRolled) {
+    this.tremolo = tremolo;
+    this.bowedOrRolled = bowedOrRolled;
+  }
+
+  /** One stroke of a tremolo that is spelled out. */
+  record TremoloBeat(Position onset, Value value) {}
+
+  /** By the part's instrument sounds, else by its names. */
+  static Slashing of(WrittenPart part, Tremolo tremolo) {
+    PartList.ListedPart listed = part.listed();
+    boolean bowedOrRolled =
+        listed.sounds().isEmpty()
+            ? Stream.concat(Stream.of(listed.name()), listed.instrumentNames().stream())
+                .anyMatch(name -> NAMES.matcher(name.toLowerCase(Locale.ROOT)).find())
+            : listed.sounds().stream()
+                .anyMatch(sound -> BOWED_OR_ROLLED.stream().anyMatch(sound::startsWith));
+    return new Slashing(tremolo, bowedOrRolled);
+  }
+
+  /** Whether the slashes of a chord, if it has any, stand for so and so many strokes. */
+  boolean isMeasured(Chord chord) {
+    Optional<Slashes> slashes = chord.slashes();
+    if (slashes.isEmpty()) {
+      return true;
+    }
+    if (!slashes.get().measured() || chord.length().compareTo(LONGEST) > 0) {
+      return false;
+    }
+    if (!countable(chord.length(), chord)) {
+      return false;
+    }
+    return switch (tremolo) {
+      case MEASURED -> true;
+      case UNMEASURED -> false;
+      case AS_WRITTEN -> !(bowedOrRolled && slashes.get().count() >= UNMEASURED_SLASHES);
+    };
+  }
+
+  /** The same for two chords whose slashes join them. */
+  boolean isMeasured(Chord first, Chord second) {
+    return isMeasured(first) && countable(first.length().plus(second.length()), first);
+  }
+
+  private static boolean countable(Length length, Chord slashed) {
+    return length.quarters().dividedBy(stroke(slashed)).compareTo(MOST_STROKES) <= 0;
+  }
+
+  /** The strokes of a measured tremolo on one note or chord. */
+  static List<TremoloBeat> repeated(Chord chord) {
+    return cut(chord, chord.length().quarters(), stroke(chord));
+  }
+
+  /**
+   * The strokes of a measured tremolo between two notes or chords, alternately the first's and the
+   * second's. Each is written with the value of both together; their time modification of 2:1 says
+   * so and is no tuplet.
+   */
+  static List<TremoloBeat> alternating(Chord first, Chord second) {
+    return cut(first, first.length().plus(second.length()).quarters(), stroke(first));
+  }
+
+  /** How long each stroke of a tremolo lasts. */
+  private static Rational stroke(Chord chord) {
+    if (chord.isJoined(Joined.NOTHING)) {
+      return unit(chord).times(chord.length().quarters()).dividedBy(chord.writtenQuarters());
+    }
+    Rational ratio = chord.ratio();
+    return unit(chord).times(ratio.compareTo(Rational.of(1, 2)) <= 0 ? ratio.times(2) : ratio);
+  }
+
+  /** The value of a chord's beams and slashes together, without any tuplet. */
+  private static Rational unit(Chord chord) {
+    Rational unit = Rational.ONE;
+    while (unit.compareTo(chord.writtenQuarters()) > 0) {
+      unit = unit.dividedBy(2);
+    }
+    return unit.dividedBy(1L << chord.slashes().map(Slashes::count).orElse(0));
+  }
+
+  private static List<TremoloBeat> cut(Chord chord, Rational length, Rational unit) {
+    List<TremoloBeat> beats = new ArrayList<>();
+    for (Rational done = Rational.ZERO; done.compareTo(length) < 0; done = done.plus(unit)) {
+      Length value = new Length(unit.min(length.minus(done)));
+      beats.add(
+          new TremoloBeat(chord.onset().plus(new Length(done)), new Value(value, chord.tuplet())));
+    }
+    return beats;
+  }
+}

@@ -1,0 +1,57 @@
+package stafette.musicxml.read;
+
+import java.util.List;
+import java.util.Optional;
+import stafette.musicxml.text.Origin.Attributes;
+import stafette.musicxml.text.TextSpan;
+import stafette.time.Length;
+import stafette.time.Meter;
+import stafette.time.Rational;
+
+/**
+ * One measure of one part, before it is known when its bar begins.
+ *
+ * @param number as printed; empty if it states none
+ * @param implicit whether it is marked as one that is not counted
+ * @param whole the whole element
+ * @param startTag its start tag
+ * @param empty whether it is an empty element
+ * @param attributes in force when it begins
+ * @param meter the metre that it states
+ * @param elements its children
+ * @param tempi what it says about tempo
+ * @param dynamics its dynamics
+ * @param content how far its notes reach
+ */
+record WrittenMeasure(
+    String number,
+    boolean implicit,
+    TextSpan whole,
+    TextSpan startTag,
+    boolean empty,
+    Attributes attributes,
+    Optional<Meter> meter,
+    List<Child> elements,
+    List<PlacedTempo> tempi,
+    List<DynamicMark> dynamics,
+    Length content) {
+
+  /**
+   * A child of a measure.
+   *
+   * @param onset from the start of the bar
+   */
+  record Child(
+      String name,
+      TextSpan span,
+      Length onset,
+      Attributes attributes,
+      Optional<WrittenNote> note) {}
+
+  /**
+   * A tempo.
+   *
+   * @param offset quarters from the start of the bar; may lead out of it
+   */
+  record PlacedTempo(Rational offset, TempoSign sign) {}
+}

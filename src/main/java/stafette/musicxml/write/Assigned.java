@@ -1,0 +1,239 @@
+package stafette.musicxml.write;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import stafette.musicxml.text.Origin.NoteText;
+import stafette.musicxml.write.BarItem.SoundingItem;
+import stafette.plan.Handoff;
+import stafette.plan.Plan;
+import stafette.plan.Played;
+import stafette.plan.Player;
+import stafette.plan.Turn;
+import stafette.score.Dynamic;
+import stafette.score.Line;
+import stafette.score.Stroke;
+import stafette.score.Value;
+import stafette.time.Bar;
+import stafette.time.Bars;
+import stafette.time.Position;
+import stafette.time.Span;
+
+/**
+ * What one player has to play of the line: sounds and signs, bar by bar. Strokes are numbered among
+ * the player's own, and silence may part them.
+ */
+final class Assigned {
+  private final Player player;
+  private final Bars bars;
+  private final List<Stroke> strokes = new ArrayList<>();
+  private final Map<Position, List<Stroke>> byOnset = new HashMap<>();
+  private final Set<Integer> entries = new HashSet<>();
+  private final List<Stroke> owned;
+  private final Set<Integer> cleared = new TreeSet<>();
+  private final TreeMap<Integer, List<SoundingItem>> sounds = new TreeMap<>();
+  private final TreeMap<Integer, List<Sign>> signs = new TreeMap<>();
+
+  /**
+   * A sign above or below the staff.
+   *
+   * @param words what it says; empty if it is a dynamic
+   * @param dynamic empty if it says words
+   */
+  record Sign(Position at, Optional<String> words, Optional<Dynamic> dynamic) {}
+
+  /** A player's share of a plan. Notes of its part that are this share may be written anew. */
+  Assigned(Plan plan, int player) {
+    this(plan, player, List.of());
+  }
+
+  /** A background part. */
+  Assigned(Background background) {
+    this(background.plan(), 0, background.replaces().strokes());
+    owned.forEach(stroke -> cleared.add(bars.at(stroke.onset()).index()));
+  }
+
+  private Assigned(Plan plan, int index, List<Stroke> replaced) {
+    this(
+        plan.brief().players().get(index),
+        plan.line().bars(),
+        plan.segmentsOf(index).stream().map(plan::played).toList(),
+        replaced);
+    addWords(plan, index);
+  }
+
+  private Assigned(Player player, Bars bars, List<Played> passages, List<Stroke> replaced) {
+    this.player = player;
+    this.bars = bars;
+    passages.forEach(played -> take(played.line(), played.first(), played.last()));
+    owned =
+        Stream.concat(strokes.stream(), replaced.stream())
+            .sorted(Comparator.comparing(Stroke::onset))
+            .toList();
+  }
+
+  /** All of a line. */
+  static Assigned all(Player player, Line line) {
+    return new Assigned(
+        player, line.bars(), List.of(new Played(line, 0, line.count() - 1)), List.of());
+  }
+
+  /** One passage: strokes of a line, with its dynamics. */
+  private void take(Line from, int first, int last) {
+    entries.add(strokes.size());
+    Optional<Dynamic> inForce = Optional.empty();
+    for (int j = first; j <= last; j++) {
+      Stroke stroke = from.stroke(j);
+      addSounds(strokes.size(), stroke);
+      strokes.add(stroke);
+      byOnset.computeIfAbsent(stroke.onset(), at -> new ArrayList<>()).add(stroke);
+      if (!inForce.equals(Optional.of(stroke.dynamic()))) {
+        inForce = Optional.of(stroke.dynamic());
+        add(new Sign(stroke.onset(), Optional.empty(), inForce));
+      }
+    }
+  }
+
+  Player player() {
+    return player;
+  }
+
+  /** Indices of the bars in which there is something to write. */
+  List<Integer> bars() {
+    return List.copyOf(sounds.keySet());
+  }
+
+  /** Indices of the bars in which there may be something to write, or to take out. */
+  Set<Integer> touched() {
+    Set<Integer> touched = new TreeSet<>(sounds.keySet());
+    touched.addAll(cleared);
+    return touched;
+  }
+
+  /** Whether notes that may be written anew go where the player has nothing. */
+  boolean clears() {
+    return !cleared.isEmpty();
+  }
+
+  List<SoundingItem> sounds(int bar) {
+    return sounds.getOrDefault(bar, List.of());
+  }
+
+  /** The signs of a bar in order; where several stand at one place, words first. */
+  List<Sign> signs(int bar) {
+    return signs.getOrDefault(bar, List.of());
+  }
+
+  Stroke stroke(int index) {
+    return strokes.get(index);
+  }
+
+  /** Whether the player has that stroke of the line. */
+  boolean plays(Stroke ofLine) {
+    return byOnset.getOrDefault(ofLine.onset(), List.of()).stream()
+        .anyMatch(stroke -> stroke.tones().stream().anyMatch(ofLine::sounds));
+  }
+
+  /** Whether a note that stands in the part is one that may be written anew. */
+  boolean owns(Position onset, NoteText note) {
+    int j = lastUpTo(onset);
+    return j >= 0
+        && owned.get(j).span().contains(onset)
+        && (note.grace()
+            || owned.get(j).tones().stream().anyMatch(tone -> tone.key() == note.key()));
+  }
+
+  /** The last owned stroke that begins no later than a position; -1 if all begin later. */
+  private int lastUpTo(Position position) {
+    int low = -1;
+    int high = owned.size() - 1;
+    while (low < high) {
+      int middle = (low + high + 1) >> 1;
+      if (owned.get(middle).onset().isAfter(position)) {
+        high = middle - 1;
+      } else {
+        low = middle;
+      }
+    }
+    return low;
+  }
+
+  /** Slurs that begin or end on a stroke, only between strokes that follow one another. */
+  NotationsMaker.SlurNumbers slurs(int index) {
+    boolean comes = isJoined(index);
+    boolean goesOn = index + 1 < strokes.size() && isJoined(index + 1);
+    return new NotationsMaker.SlurNumbers(goesOn && !comes, comes && !goesOn);
+  }
+
+  /** Whether a slur leads to a stroke from the one before. */
+  private boolean isJoined(int index) {
+    return !entries.contains(index)
+        && strokes.get(index).slurred()
+        && strokes.get(index - 1).slurContinues()
+        && strokes.get(index - 1).span().end().equals(strokes.get(index).onset());
+  }
+
+  private void addSounds(int index, Stroke stroke) {
+    Position at = stroke.onset();
+    for (Value value : stroke.values()) {
+      Position end = at.plus(value.length());
+      while (at.isBefore(end)) {
+        Bar bar = bars.at(at);
+        boolean lastBar = bar.index() == bars.count() - 1;
+        Position stop = end.isAfter(bar.span().end()) && !lastBar ? bar.span().end() : end;
+        boolean first = at.equals(stroke.onset());
+        boolean last = stop.equals(stroke.span().end());
+        sounds
+            .computeIfAbsent(bar.index(), number -> new ArrayList<>())
+            .add(new SoundingItem(index, new Span(at, stop), value.tuplet(), first, last));
+        at = stop;
+      }
+    }
+  }
+
+  private void addWords(Plan plan, int index) {
+    for (Handoff handoff : plan.handoffs()) {
+      boolean enters = handoff.enters().has(index);
+      boolean leaves = handoff.leaves().has(index);
+      if (enters && !leaves) {
+        Played own = played(plan, index, handoff.enters());
+        sign(own.line().stroke(own.first()), "from " + plan.names(handoff.leaves()));
+      }
+      if (leaves && !enters) {
+        Played own = played(plan, index, handoff.leaves());
+        sign(own.line().stroke(own.last()), "to " + plan.names(handoff.enters()));
+      }
+    }
+  }
+
+  /** What this player plays of a turn in which it takes part. */
+  private static Played played(Plan plan, int index, Turn turn) {
+    return turn.segments().stream()
+        .filter(segment -> segment.player() == index)
+        .map(plan::played)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private void sign(Stroke stroke, String words) {
+    add(new Sign(stroke.onset(), Optional.of(words), Optional.empty()));
+  }
+
+  private void add(Sign sign) {
+    List<Sign> inBar =
+        signs.computeIfAbsent(bars.at(sign.at()).index(), index -> new ArrayList<>());
+    int place = 0;
+    while (place < inBar.size() && !inBar.get(place).at().isAfter(sign.at())) {
+      place++;
+    }
+    inBar.add(place, sign);
+  }
+}

@@ -1,0 +1,95 @@
+package stafette.musicxml.write;
+
+import java.util.ArrayList;
+import java.util.List;
+import stafette.time.Bar;
+import stafette.time.Length;
+import stafette.time.Position;
+import stafette.time.Rational;
+
+/**
+ * Beams the notes of each beat; of each quarter where beats are halves or longer. Rests part beams,
+ * and a note alone keeps its flags.
+ */
+final class Beams {
+  private static final int MOST = 8;
+
+  private Beams() {}
+
+  static List<BarItem> on(Bar bar, List<BarItem> items) {
+    List<BarItem> result = new ArrayList<>();
+    int from = 0;
+    while (from < items.size()) {
+      int to = from + 1;
+      while (to < items.size() && together(bar, items.get(to - 1), items.get(to))) {
+        to++;
+      }
+      result.addAll(beamed(items.subList(from, to)));
+      from = to;
+    }
+    return result;
+  }
+
+  private static boolean together(Bar bar, BarItem one, BarItem next) {
+    return hasFlags(one)
+        && hasFlags(next)
+        && group(bar, one.span().start()).equals(group(bar, next.span().start()));
+  }
+
+  private static boolean hasFlags(BarItem item) {
+    return !item.isRest() && flags(item) > 0;
+  }
+
+  private static int flags(BarItem item) {
+    return item.shape().map(NoteShape::flags).orElse(0);
+  }
+
+  private static Position group(Bar bar, Position at) {
+    Position beat = bar.beatStart(at);
+    Length length = bar.beatLengthAt(at);
+    boolean ofHalves = length.quarters().modulo(Rational.of(2)).signum() == 0;
+    if (!ofHalves) {
+      return beat;
+    }
+    Rational into = at.quarters().minus(beat.quarters());
+    return beat.plus(new Length(into.minus(into.modulo(Rational.ONE))));
+  }
+
+  private static List<BarItem> beamed(List<BarItem> group) {
+    List<List<String>> beams = over(group.stream().map(Beams::flags).toList());
+    List<BarItem> result = new ArrayList<>();
+    for (int i = 0; i < group.size(); i++) {
+      result.add(group.get(i).withBeams(beams.get(i)));
+    }
+    return result;
+  }
+
+  /**
+   * The beams that join notes, for each from the first; none for a note alone.
+   *
+   * @param flags how many each note would have by itself
+   */
+  static List<List<String>> over(List<Integer> flags) {
+    List<List<String>> result = new ArrayList<>();
+    for (int i = 0; i < flags.size(); i++) {
+      List<String> beams = new ArrayList<>();
+      for (int level = 1; flags.size() > 1 && level <= Math.min(MOST, flags.get(i)); level++) {
+        boolean before = i > 0 && flags.get(i - 1) >= level;
+        boolean after = i + 1 < flags.size() && flags.get(i + 1) >= level;
+        beams.add(beam(before, after, i > 0));
+      }
+      result.add(List.copyOf(beams));
+    }
+    return result;
+  }
+
+  private static String beam(boolean before, boolean after, boolean hasLeft) {
+    if (before) {
+      return after ? "continue" : "end";
+    }
+    if (after) {
+      return "begin";
+    }
+    return hasLeft ? "backward hook" : "forward hook";
+  }
+}

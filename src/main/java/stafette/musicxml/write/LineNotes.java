@@ -1,0 +1,121 @@
+package stafette.musicxml.write;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.NavigableMap;
+import java.util.Optional;
+import java.util.TreeMap;
+import stafette.musicxml.text.Origin.ElementText;
+import stafette.musicxml.text.Origin.MeasureText;
+import stafette.musicxml.text.Origin.NoteText;
+import stafette.musicxml.text.TextSpan;
+import stafette.score.Line;
+import stafette.score.LineSource;
+import stafette.score.Stroke;
+import stafette.time.Position;
+
+/**
+ * The notes of lines where they are written: which note holds which of their strokes. A note with
+ * slashes holds several; one that is tied holds the stroke that it is tied to.
+ */
+final class LineNotes {
+  private final LineSource source;
+  private final List<NavigableMap<Position, Stroke>> lines = new ArrayList<>();
+  private final Map<TextSpan, List<Stroke>> held = new HashMap<>();
+  private final Map<Integer, Sounding> sounding = new HashMap<>();
+
+  /** The last note of a key, and what it holds. */
+  private record Sounding(Position end, List<Stroke> strokes) {}
+
+  /**
+   * The notes of lines.
+   *
+   * @param lines of one voice; one, or one for each tone of its chords
+   * @param measures in which they stand
+   */
+  LineNotes(List<Line> lines, List<MeasureText> measures) {
+    this.source = lines.get(0).source();
+    for (Line line : lines) {
+      NavigableMap<Position, Stroke> strokes = new TreeMap<>();
+      line.strokes().forEach(stroke -> strokes.put(stroke.onset(), stroke));
+      this.lines.add(strokes);
+    }
+    measures.forEach(measure -> measure.elements().forEach(this::take));
+  }
+
+  private void take(ElementText element) {
+    Optional<NoteText> note = element.note().filter(n -> !n.rest()).filter(this::isInVoice);
+    if (note.isEmpty()) {
+      return;
+    }
+    List<Stroke> strokes = note.get().grace() ? graced(element) : sounded(element, note.get());
+    if (!strokes.isEmpty()) {
+      held.put(element.span(), strokes);
+    }
+    if (!note.get().grace()) {
+      Position end = element.onset().plus(note.get().length());
+      sounding.put(note.get().key(), new Sounding(end, strokes));
+    }
+  }
+
+  private List<Stroke> graced(ElementText element) {
+    return lines.stream()
+        .flatMap(strokes -> Optional.ofNullable(strokes.get(element.onset())).stream())
+        .filter(stroke -> !stroke.graces().isEmpty())
+        .toList();
+  }
+
+  private List<Stroke> sounded(ElementText element, NoteText note) {
+    List<Stroke> found = new ArrayList<>();
+    Position end = element.onset().plus(note.length());
+    for (NavigableMap<Position, Stroke> strokes : lines) {
+      Map.Entry<Position, Stroke> before = strokes.lowerEntry(element.onset());
+      if (before != null && before.getValue().span().contains(element.onset())) {
+        found.add(before.getValue());
+      }
+      found.addAll(strokes.subMap(element.onset(), true, end, false).values());
+    }
+    found.removeIf(stroke -> stroke.tones().stream().noneMatch(tone -> tone.key() == note.key()));
+    return found.isEmpty() && note.tiedFrom() ? tied(element, note) : found;
+  }
+
+  /** A tone that is held while others of its chord are struck anew. */
+  private List<Stroke> tied(ElementText element, NoteText note) {
+    return Optional.ofNullable(sounding.get(note.key()))
+        .filter(before -> before.end().equals(element.onset()))
+        .map(Sounding::strokes)
+        .orElse(List.of());
+  }
+
+  boolean isInVoice(NoteText note) {
+    return note.voice().equals(source.voice()) && note.staff() == source.staff();
+  }
+
+  /** The strokes that a note holds; none if it is not of the lines. */
+  List<Stroke> in(ElementText element) {
+    return held.getOrDefault(element.span(), List.of());
+  }
+
+  /** Whether a note is of the lines, and holds no stroke that the part's own player keeps. */
+  boolean goes(ElementText element, Optional<Assigned> own) {
+    List<Stroke> strokes = in(element);
+    return !strokes.isEmpty()
+        && own.map(assigned -> strokes.stream().noneMatch(assigned::plays)).orElse(true);
+  }
+
+  /** The strokes that sound at a place. */
+  List<Stroke> at(Position place) {
+    return lines.stream()
+        .flatMap(strokes -> Optional.ofNullable(strokes.floorEntry(place)).stream())
+        .map(Map.Entry::getValue)
+        .filter(stroke -> stroke.span().contains(place))
+        .toList();
+  }
+
+  /** All strokes that begin from one place up to another. */
+  List<Stroke> between(Position from, Position to) {
+    return lines.stream().flatMap(s -> s.subMap(from, true, to, false).values().stream()).toList();
+  }
+}

@@ -1,0 +1,350 @@
+package stafette.musicxml.write;
+
+import java.math.BigDecimal;
+import java.math.BigInteger;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.audiveris.proxymusic.Attributes;
+import org.audiveris.proxymusic.Clef;
+import org.audiveris.proxymusic.ClefSign;
+import org.audiveris.proxymusic.Key;
+import org.audiveris.proxymusic.MidiInstrument;
+import org.audiveris.proxymusic.PartName;
+import org.audiveris.proxymusic.ScoreInstrument;
+import org.audiveris.proxymusic.ScorePart;
+import org.audiveris.proxymusic.Time;
+import org.audiveris.proxymusic.Transpose;
+import stafette.limits.Instrument;
+import stafette.musicxml.text.Origin;
+import stafette.musicxml.text.Origin.ElementText;
+import stafette.musicxml.text.Origin.MeasureText;
+import stafette.musicxml.text.Origin.PartText;
+import stafette.musicxml.text.TextStyle;
+import stafette.score.Line;
+import stafette.score.Spelling;
+import stafette.score.Transposition;
+import stafette.score.Tuplet;
+import stafette.time.Bar;
+import stafette.time.Position;
+import stafette.time.Rational;
+import stafette.time.Span;
+
+/**
+ * A part that the score doesn't have yet, with bars like those of the part that the line was taken
+ * from.
+ */
+final class NewPart {
+  private static final Pattern TIME = Pattern.compile("<time[\\s>].*?</time>", Pattern.DOTALL);
+  private static final Pattern KEPT_ATTRIBUTES =
+      Pattern.compile("\\s(?:number|implicit|non-controlling)\\s*=\\s*(?:\"[^\"]*\"|'[^']*')");
+  private static final Pattern BARLINE_ID =
+      Pattern.compile("^(<barline\\b[^>]*?)\\s+id\\s*=\\s*(?:\"[^\"]*\"|'[^']*')");
+
+  private final Origin origin;
+  private final PartText model;
+  private final Line line;
+  private final Assigned assigned;
+  private final Instrument instrument;
+  private final Fragments fragments;
+  private final TextStyle style;
+  private final String id;
+
+  /**
+   * A part for a player.
+   *
+   * @param model the part whose bars, keys and metres it follows
+   * @param id new in the score
+   */
+  NewPart(
+      Origin origin, PartText model, Line line, Assigned assigned, Fragments fragments, String id) {
+    this.origin = origin;
+    this.model = model;
+    this.line = line;
+    this.assigned = assigned;
+    this.instrument = assigned.player().instrument();
+    this.fragments = fragments;
+    this.style = TextStyle.of(origin);
+    this.id = id;
+  }
+
+  /** Its entry in the part list, without indentation before the first line. */
+  String scorePart(String lineBreak, MidiChannels channels) {
+    ScorePart part = new ScorePart();
+    part.setId(id);
+    part.setPartName(name());
+    part.setPartAbbreviation(name());
+    ScoreInstrument sounding = new ScoreInstrument();
+    sounding.setId(id + "-I1");
+    sounding.setInstrumentName(instrument.name());
+    if (!origin.version().startsWith("1") && !origin.version().startsWith("2")) {
+      sound().ifPresent(sounding::setInstrumentSound);
+    }
+    part.getScoreInstrument().add(sounding);
+    MidiInstrument midi = new MidiInstrument();
+    midi.setId(sounding);
+    midi.setMidiChannel(instrument.range().isPresent() ? channels.next() : MidiChannels.PERCUSSION);
+    midi.setMidiProgram(instrument.midiProgram());
+    part.getMidiDeviceAndMidiInstrument().add(midi);
+    return style.set(fragments.text("score-part", ScorePart.class, part), lineBreak);
+  }
+
+  /**
+   * The part itself, without indentation before the first line.
+   *
+   * @throws UnwritablePlan if its lengths have no common part
+   */
+  String part(String lineBreak) throws UnwritablePlan {
+    StringBuilder text = new StringBuilder("<part id=\"" + id + "\">");
+    String inner = style.deeper(lineBreak);
+    int divisions = divisions();
+    Optional<Integer> key = Optional.empty();
+    for (Bar bar : line.bars()) {
+      List<AttributeStretch> stretches = stretches(bar);
+      text.append(inner).append(measure(bar, stretches, key, divisions, inner));
+      key = Optional.of(writtenKey(stretches.get(stretches.size() - 1).inForce()));
+    }
+    return text.append(lineBreak).append("</part>").toString();
+  }
+
+  /**
+   * A stretch of a bar in one key.
+   *
+   * @param inForce in the model part
+   */
+  private record AttributeStretch(Span span, Origin.Attributes inForce) {}
+
+  /**
+   * A bar, cut where the model's key changes within it, or as soon after it as no note and no
+   * tuplet goes on.
+   */
+  private List<AttributeStretch> stretches(Bar bar) {
+    MeasureText measure = modelOf(bar);
+    List<AttributeStretch> stretches = new ArrayList<>();
+    Position from = bar.span().start();
+    Origin.Attributes inForce = atStart(measure, bar);
+    for (ElementText element : measure.elements()) {
+      boolean newKey = writtenKey(element.attributes()) != writtenKey(inForce);
+      if (newKey && element.onset().isAfter(bar.span().start())) {
+        Position at = afterWhatGoesOn(bar, element.onset());
+        if (!at.isBefore(bar.span().end())) {
+          break;
+        }
+        if (at.isAfter(from)) {
+          stretches.add(new AttributeStretch(new Span(from, at), inForce));
+          from = at;
+        }
+        inForce = element.attributes();
+      }
+    }
+    stretches.add(new AttributeStretch(new Span(from, bar.span().end()), inForce));
+    return stretches;
+  }
+
+  private Position afterWhatGoesOn(Bar bar, Position place) {
+    Position at = place;
+    for (BarItem.SoundingItem sound : assigned.sounds(bar.index())) {
+      Span whole = sound.tuplet().map(Tuplet::span).orElse(sound.span());
+      at = whole.start().isBefore(at) && at.isBefore(whole.end()) ? whole.end() : at;
+    }
+    return at;
+  }
+
+  /** The measure to follow; that of the longest part where the model has ended. */
+  private MeasureText modelOf(Bar bar) {
+    PartText longest =
+        origin.parts().stream()
+            .max(Comparator.comparingInt(part -> part.measures().size()))
+            .orElseThrow();
+    PartText followed = bar.index() < model.measures().size() ? model : longest;
+    return followed.measures().get(bar.index());
+  }
+
+  private PartName name() {
+    PartName name = new PartName();
+    name.setValue(assigned.player().name());
+    return name;
+  }
+
+  private Optional<String> sound() {
+    return instrument.aliases().stream()
+        .filter(alias -> alias.matches("[a-z]+(?:\\.[a-z0-9-]+)+"))
+        .findFirst();
+  }
+
+  private String measure(
+      Bar bar,
+      List<AttributeStretch> stretches,
+      Optional<Integer> keyBefore,
+      int divisions,
+      String lineBreak) {
+    MeasureText measure = modelOf(bar);
+    String inner = style.deeper(lineBreak);
+    StringBuilder text = new StringBuilder("<measure");
+    Matcher kept = KEPT_ATTRIBUTES.matcher(measure.startTag().in(origin.text()));
+    while (kept.find()) {
+      text.append(' ').append(kept.group().strip());
+    }
+    text.append('>');
+    barlines(measure, true).forEach(barline -> text.append(inner).append(barline));
+    attributes(bar, measure, keyBefore, stretches.get(0), divisions)
+        .ifPresent(attributes -> text.append(inner).append(style.set(attributes, inner)));
+    for (AttributeStretch stretch : stretches) {
+      if (!stretch.equals(stretches.get(0))) {
+        newKey(stretch).ifPresent(key -> text.append(inner).append(style.set(key, inner)));
+      }
+      content(bar, stretch)
+          .pieces(divisions)
+          .forEach(piece -> text.append(inner).append(style.set(piece.text(), inner)));
+    }
+    barlines(measure, false).forEach(barline -> text.append(inner).append(barline));
+    return text.append(lineBreak).append("</measure>").toString();
+  }
+
+  private BarText content(Bar bar, AttributeStretch stretch) {
+    return new BarText(
+        fragments,
+        assigned,
+        bar,
+        stretch.span(),
+        maker(stretch.inForce()),
+        Optional.empty(),
+        List.of());
+  }
+
+  private List<String> barlines(MeasureText measure, boolean left) {
+    List<String> texts = new ArrayList<>();
+    for (ElementText element : measure.elements()) {
+      String text = element.span().in(origin.text());
+      if (element.name().equals("barline")
+          && left == text.matches("(?s)<barline[^>]*location\\s*=\\s*[\"']left[\"'].*")) {
+        texts.add(BARLINE_ID.matcher(text).replaceFirst("$1"));
+      }
+    }
+    return texts;
+  }
+
+  /** What is in force once the attributes at a bar's start have been read. */
+  private static Origin.Attributes atStart(MeasureText measure, Bar bar) {
+    Origin.Attributes now = measure.attributes();
+    for (ElementText element : measure.elements()) {
+      if (element.name().equals("attributes") && element.onset().equals(bar.span().start())) {
+        now = element.attributes();
+      }
+    }
+    return now;
+  }
+
+  private Optional<String> attributes(
+      Bar bar,
+      MeasureText measure,
+      Optional<Integer> keyBefore,
+      AttributeStretch stretch,
+      int divisions) {
+    boolean first = bar.index() == 0;
+    Optional<Time> time = timeIn(measure);
+    boolean newKey = !keyBefore.equals(Optional.of(writtenKey(stretch.inForce())));
+    if (!first && !newKey && time.isEmpty()) {
+      return Optional.empty();
+    }
+    Attributes attributes = new Attributes();
+    if (first) {
+      attributes.setDivisions(BigDecimal.valueOf(divisions));
+    }
+    if (newKey) {
+      key(stretch).ifPresent(attributes.getKey()::add);
+    }
+    time.ifPresent(attributes.getTime()::add);
+    if (first) {
+      attributes.getClef().add(clef());
+      transpose().ifPresent(attributes.getTranspose()::add);
+    }
+    return Optional.of(fragments.text("attributes", Attributes.class, attributes));
+  }
+
+  private Optional<String> newKey(AttributeStretch stretch) {
+    return key(stretch)
+        .map(
+            key -> {
+              Attributes attributes = new Attributes();
+              attributes.getKey().add(key);
+              return fragments.text("attributes", Attributes.class, attributes);
+            });
+  }
+
+  /** The key of a stretch; instruments without pitch have none. */
+  private Optional<Key> key(AttributeStretch stretch) {
+    if (instrument.range().isEmpty()) {
+      return Optional.empty();
+    }
+    Key key = new Key();
+    key.setFifths(BigInteger.valueOf(writtenKey(stretch.inForce())));
+    return Optional.of(key);
+  }
+
+  private Optional<Time> timeIn(MeasureText measure) {
+    for (ElementText element : measure.elements()) {
+      Matcher time = TIME.matcher(element.span().in(origin.text()));
+      if (element.name().equals("attributes") && time.find()) {
+        return Optional.of(Fragments.read(time.group(), Time.class));
+      }
+    }
+    return Optional.empty();
+  }
+
+  private Clef clef() {
+    Clef clef = new Clef();
+    String sign = instrument.clef();
+    if (sign.equals("percussion")) {
+      clef.setSign(ClefSign.PERCUSSION);
+    } else {
+      clef.setSign(ClefSign.fromValue(sign.substring(0, 1).toUpperCase(Locale.ROOT)));
+      clef.setLine(BigInteger.valueOf(Integer.parseInt(sign.substring(1, 2))));
+    }
+    return clef;
+  }
+
+  private Optional<Transpose> transpose() {
+    Transposition interval = instrument.transposition();
+    if (interval.equals(Transposition.NONE)) {
+      return Optional.empty();
+    }
+    int octaves = interval.chromatic() / 12;
+    Transpose transpose = new Transpose();
+    transpose.setDiatonic(BigInteger.valueOf(interval.diatonic() - 7L * octaves));
+    transpose.setChromatic(BigDecimal.valueOf(interval.chromatic() - 12L * octaves));
+    if (octaves != 0) {
+      transpose.setOctaveChange(BigInteger.valueOf(octaves));
+    }
+    return Optional.of(transpose);
+  }
+
+  private int writtenKey(Origin.Attributes now) {
+    int sounding = Spelling.soundingKey(now.fifths(), now.transposition());
+    return Spelling.writtenKey(sounding, instrument.transposition());
+  }
+
+  private NoteMaker maker(Origin.Attributes now) {
+    int sounding = Spelling.soundingKey(now.fifths(), now.transposition());
+    int own = instrument.range().isPresent() ? writtenKey(now) : 0;
+    return new NoteMaker(
+        pitch -> Spelling.written(pitch, instrument.transposition(), sounding, own),
+        new Accidentals(own),
+        "1",
+        Optional.empty());
+  }
+
+  private int divisions() throws UnwritablePlan {
+    int divisions = 1;
+    for (Bar bar : line.bars()) {
+      for (AttributeStretch stretch : stretches(bar)) {
+        divisions = content(bar, stretch).divisions(Rational.of(divisions));
+      }
+    }
+    return divisions;
+  }
+}

@@ -1,0 +1,208 @@
+package stafette.musicxml.write;
+
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import stafette.musicxml.text.TextSpan;
+
+/** Small changes to the text of one note element; all else in it stays as it is. */
+final class NoteRewrite {
+  private static final Pattern TIE =
+      Pattern.compile("\\s*<tie\\s[^>]*/>|\\s*<tie\\s[^>]*>\\s*</tie>");
+  private static final Pattern TIED =
+      Pattern.compile("\\s*<tied\\s[^>]*/>|\\s*<tied\\s[^>]*>\\s*</tied>");
+  private static final Pattern CUE =
+      Pattern.compile("\\s*<cue(?:\\s[^>]*)?/>|\\s*<cue(?:\\s[^>]*)?>\\s*</cue>");
+  private static final Pattern START_TAG = Pattern.compile("<note(?:\\s[^>]*)?>");
+  private static final Pattern GRACE =
+      Pattern.compile("<grace(?:\\s[^>]*)?/>|<grace(?:\\s[^>]*)?>\\s*</grace>");
+  private static final Pattern SOUND =
+      Pattern.compile("<(pitch|unpitched)[\\s>].*?</\\1>|<unpitched\\s*/>", Pattern.DOTALL);
+  private static final Pattern ACCIDENTAL =
+      Pattern.compile("\\s*<accidental[\\s>].*?</accidental>", Pattern.DOTALL);
+  private static final Pattern BEFORE_ACCIDENTAL =
+      Pattern.compile(
+          "<(pitch|duration|voice|type)(?:\\s[^>]*)?>.*?</\\1>|<(?:tie|instrument|dot)(?:\\s[^>]*)?/>",
+          Pattern.DOTALL);
+  private static final Pattern DURATION =
+      Pattern.compile("<duration(?:\\s[^>]*)?>[^<]*</duration>");
+  private static final Pattern NOTATIONS = Pattern.compile("<notations(?:\\s[^>/]*)?>");
+  private static final Pattern EMPTY_NOTATIONS =
+      Pattern.compile("\\s*<notations(?:\\s[^>]*)?>\\s*</notations>");
+  private static final Pattern AFTER_NOTATIONS =
+      Pattern.compile("<(?:lyric|play|listen)(?:\\s[^>]*)?>");
+  private static final Pattern BEAM = Pattern.compile("(<beam(?:\\s[^>]*)?>)([^<]*)(</beam>)");
+  private static final Pattern TUPLET =
+      Pattern.compile("<tuplet\\s[^>]*/>|<tuplet\\s[^>]*>.*?</tuplet>", Pattern.DOTALL);
+
+  /** What a rest keeps of the note that it replaces, in the schema's order. */
+  private static final List<Pattern> KEPT_IN_RESTS =
+      List.of(
+          element("duration"),
+          element("voice"),
+          element("type"),
+          Pattern.compile("<dot\\s*/>"),
+          element("time-modification"),
+          element("staff"));
+
+  private NoteRewrite() {}
+
+  /** As a cue note; those have no ties that sound, but keep the curves. */
+  static String cue(String note, boolean grace) {
+    Matcher anchor = (grace ? GRACE : START_TAG).matcher(note);
+    if (!anchor.find()) {
+      return note;
+    }
+    String after = note.substring(anchor.end());
+    String silent = anchor.replaceFirst("$0<cue/>");
+    String curves = signs("tied", missing(all(TIE, after), all(TIED, after)));
+    String cue = TIE.matcher(silent).replaceAll("");
+    return curves.isEmpty() ? cue : withNotation(cue, curves);
+  }
+
+  /** A cue note as one that sounds, with the ties whose curves it shows. */
+  static String sounding(String cue) {
+    String note = CUE.matcher(cue).replaceFirst("");
+    return after(DURATION, note, signs("tie", missing(all(TIED, cue), "")));
+  }
+
+  /** What begins or ends in one text and not in the other. */
+  private static List<String> missing(String signs, String others) {
+    return Stream.of("stop", "start")
+        .filter(type -> says(signs, type) && !says(others, type))
+        .toList();
+  }
+
+  private static boolean says(String signs, String type) {
+    return signs.matches("(?s).*type\\s*=\\s*[\"']" + type + "[\"'].*");
+  }
+
+  private static String signs(String name, List<String> types) {
+    return types.stream()
+        .map(type -> "<" + name + " type=\"" + type + "\"/>")
+        .collect(Collectors.joining());
+  }
+
+  /** As a rest of the same length at the same place. */
+  static String rest(String note) {
+    Matcher tag = START_TAG.matcher(note);
+    StringBuilder rest = new StringBuilder(tag.find() ? tag.group() : "<note>").append("<rest/>");
+    for (Pattern kept : KEPT_IN_RESTS) {
+      Matcher found = kept.matcher(note);
+      while (found.find()) {
+        rest.append(found.group());
+      }
+    }
+    Matcher tuplet = TUPLET.matcher(note);
+    StringBuilder brackets = new StringBuilder();
+    while (tuplet.find()) {
+      brackets.append(tuplet.group());
+    }
+    if (!brackets.isEmpty()) {
+      rest.append("<notations>").append(brackets).append("</notations>");
+    }
+    return rest.append("</note>").toString();
+  }
+
+  /** The first note of a chord with tone, accidental and ties of another, whose element goes. */
+  static String withToneOf(String note, String other) {
+    String plain = ACCIDENTAL.matcher(withoutTies(note)).replaceAll("");
+    Matcher sound = SOUND.matcher(other);
+    String tone = sound.find() ? sound.group() : "";
+    String toned = SOUND.matcher(plain).replaceFirst(Matcher.quoteReplacement(tone));
+    String tied = withTied(after(DURATION, toned, all(TIE, other)), all(TIED, other));
+    String accidental = all(ACCIDENTAL, other);
+    return accidental.isEmpty() ? tied : withAccidental(tied, accidental);
+  }
+
+  /**
+   * With an accidental that it did not show.
+   *
+   * @param indented the accidental, and the white space before it
+   */
+  static String withAccidental(String note, String indented) {
+    int at = beforeAccidental(note).end();
+    return note.substring(0, at) + indented + note.substring(at);
+  }
+
+  /** The element of a note after which its accidental stands. */
+  static TextSpan beforeAccidental(String note) {
+    return BEFORE_ACCIDENTAL
+        .matcher(note)
+        .results()
+        .map(found -> new TextSpan(found.start(), found.end()))
+        .reduce((first, last) -> last)
+        .orElseThrow();
+  }
+
+  /** Without one end of a slur. */
+  static String withoutSlur(String note, String tag) {
+    int at = note.indexOf(tag);
+    return at < 0
+        ? note
+        : tidy(note.substring(0, at).stripTrailing() + note.substring(at + tag.length()));
+  }
+
+  /** With one more notation. */
+  static String withNotation(String note, String tag) {
+    if (NOTATIONS.matcher(note).find()) {
+      return after(NOTATIONS, note, tag);
+    }
+    Matcher follower = AFTER_NOTATIONS.matcher(note);
+    int at = follower.find() ? follower.start() : note.lastIndexOf("</note>");
+    return note.substring(0, at) + "<notations>" + tag + "</notations>" + note.substring(at);
+  }
+
+  /** The value of its first beam; empty if it has none. */
+  static String firstBeam(String note) {
+    Matcher beam = BEAM.matcher(note);
+    return beam.find() ? beam.group(2).strip() : "";
+  }
+
+  static int beams(String note) {
+    return (int) BEAM.matcher(note).results().count();
+  }
+
+  /** With other values of its beams; without beams if there are none. */
+  static String withBeams(String note, List<String> values) {
+    if (values.isEmpty()) {
+      return note.replaceAll("\\s*" + BEAM.pattern(), "");
+    }
+    StringBuilder result = new StringBuilder();
+    Matcher beam = BEAM.matcher(note);
+    for (int i = 0; beam.find(); i++) {
+      beam.appendReplacement(result, "$1" + values.get(i) + "$3");
+    }
+    return beam.appendTail(result).toString();
+  }
+
+  private static String withoutTies(String note) {
+    return TIED.matcher(TIE.matcher(note).replaceAll("")).replaceAll("");
+  }
+
+  private static String withTied(String note, String tied) {
+    return tidy(tied.isEmpty() ? note : withNotation(note, tied));
+  }
+
+  private static String after(Pattern place, String note, String addition) {
+    return place
+        .matcher(note)
+        .replaceFirst(found -> Matcher.quoteReplacement(found.group() + addition));
+  }
+
+  private static String all(Pattern pattern, String text) {
+    StringBuilder found = new StringBuilder();
+    pattern.matcher(text).results().forEach(result -> found.append(result.group().strip()));
+    return found.toString();
+  }
+
+  private static String tidy(String note) {
+    return EMPTY_NOTATIONS.matcher(note).replaceAll("");
+  }
+
+  private static Pattern element(String name) {
+    return Pattern.compile("<" + name + "(?:\\s[^>]*)?>.*?</" + name + ">", Pattern.DOTALL);
+  }
+}

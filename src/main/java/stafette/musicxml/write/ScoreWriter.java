@@ -1,0 +1,309 @@
+package stafette.musicxml.write;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import stafette.musicxml.read.Document;
+import stafette.musicxml.text.Origin;
+import stafette.musicxml.text.Origin.PartText;
+import stafette.musicxml.text.Replacement;
+import stafette.musicxml.text.Splice;
+import stafette.musicxml.text.TextSpan;
+import stafette.musicxml.text.TextStyle;
+import stafette.plan.Plan;
+import stafette.plan.Player;
+import stafette.plan.Segment;
+import stafette.plan.SourceTreatment;
+import stafette.score.Line;
+import stafette.score.Part;
+import stafette.words.Sentence;
+import stafette.words.XmlText;
+
+/**
+ * Writes a plan into the text of its score: into the parts of players whom the score knows, in
+ * place of rests, and into new parts for all others. Everything else stays byte for byte; writing
+ * the same plan twice changes nothing more.
+ */
+public final class ScoreWriter {
+  private final Document document;
+  private final Origin origin;
+  private final Fragments fragments = new Fragments();
+  private final TextStyle style;
+  private final MidiChannels channels;
+  private final List<Replacement> replacements = new ArrayList<>();
+  private final List<Sentence> changes = new ArrayList<>();
+  private final Map<Integer, StringBuilder> insertions = new LinkedHashMap<>();
+  private final Set<String> takenIds = new HashSet<>();
+
+  private ScoreWriter(Document document) {
+    this.document = document;
+    this.origin = document.origin();
+    this.style = TextStyle.of(origin);
+    this.channels = new MidiChannels(origin);
+    origin.parts().forEach(part -> takenIds.add(part.id()));
+  }
+
+  /**
+   * Writes a plan.
+   *
+   * @param treatment what becomes of the line in the part that it was taken from
+   * @param neighbour the id of the part after which a player's new part goes; the end of the score
+   *     if empty
+   * @throws UnwritablePlan if a player's part has no rest where nothing sounds, or a name can't be
+   *     written
+   */
+  public static WrittenScore write(
+      Document document,
+      Plan plan,
+      SourceTreatment treatment,
+      Function<Player, Optional<String>> neighbour)
+      throws UnwritablePlan {
+    return write(document, Optional.of(plan), List.of(), treatment, neighbour);
+  }
+
+  /**
+   * Writes a plan and background parts, or background parts alone.
+   *
+   * @param plan the relay, if there is one
+   * @param backgrounds for players who are not in the relay; one whose part the line was taken from
+   *     has it thinned there
+   * @param treatment what becomes of the line in the part that it was taken from
+   * @param neighbour the id of the part after which a player's new part goes; the end of the score
+   *     if empty
+   * @throws UnwritablePlan if a player's part has no rest where nothing sounds, or a name can't be
+   *     written
+   */
+  public static WrittenScore write(
+      Document document,
+      Optional<Plan> plan,
+      List<Background> backgrounds,
+      SourceTreatment treatment,
+      Function<Player, Optional<String>> neighbour)
+      throws UnwritablePlan {
+    ScoreWriter writer = new ScoreWriter(document);
+    for (Plan each :
+        Stream.concat(plan.stream(), backgrounds.stream().map(Background::plan)).toList()) {
+      writer.expect(each);
+    }
+    if (plan.isPresent()) {
+      writer.players(plan.get(), neighbour);
+      writer.source(plan.get(), treatment);
+    }
+    for (Background background : backgrounds) {
+      writer.background(background, neighbour);
+    }
+    return writer.written();
+  }
+
+  /** Sees to it that a plan's names can be written, and that no new part's id is one of them. */
+  private void expect(Plan plan) throws UnwritablePlan {
+    for (Player player : plan.brief().players()) {
+      for (String text : List.of(player.name(), player.instrument().name())) {
+        Optional<String> character = XmlText.refused(text);
+        if (character.isPresent()) {
+          throw new UnwritablePlan(
+              Sentence.of(
+                  "\"{0}\" holds the character {1}, which no score can hold; give it another name",
+                  text, character.get()));
+        }
+      }
+      takenIds.add(player.name());
+    }
+  }
+
+  private WrittenScore written() {
+    insertions.forEach(
+        (at, text) -> replacements.add(new Replacement(new TextSpan(at, at), text.toString())));
+    Splice splice = Splice.of(origin.text(), replacements);
+    byte[] bytes =
+        replacements.isEmpty()
+            ? document.container().bytes()
+            : Repack.bytes(document, splice.changed());
+    return new WrittenScore(bytes, splice.replacements(), changes);
+  }
+
+  private void players(Plan plan, Function<Player, Optional<String>> neighbour)
+      throws UnwritablePlan {
+    List<Integer> playing =
+        plan.segments().stream().map(Segment::player).distinct().sorted().toList();
+    for (int player : playing) {
+      Assigned assigned = new Assigned(plan, player);
+      Optional<PartText> own = assigned.player().part().flatMap(this::partOf);
+      if (own.filter(part -> part.id().equals(plan.line().source().part())).isEmpty()) {
+        write(plan.line(), assigned, own, neighbour);
+      }
+    }
+  }
+
+  private void background(Background background, Function<Player, Optional<String>> neighbour)
+      throws UnwritablePlan {
+    Assigned assigned = new Assigned(background);
+    write(
+        background.plan().line(),
+        assigned,
+        assigned.player().part().flatMap(this::partOf),
+        neighbour);
+  }
+
+  private void write(
+      Line line,
+      Assigned assigned,
+      Optional<PartText> own,
+      Function<Player, Optional<String>> neighbour)
+      throws UnwritablePlan {
+    if (own.isPresent()) {
+      Part voices = document.score().part(own.get().id()).orElseThrow();
+      note(
+          assigned,
+          new PartWriter(origin, own.get(), voices, line, assigned, fragments).replacements());
+    } else {
+      add(line, assigned, neighbour.apply(assigned.player()).flatMap(this::partOf));
+    }
+  }
+
+  private void note(Assigned assigned, List<Replacement> made) {
+    replacements.addAll(made);
+    if (!made.isEmpty()) {
+      changes.add(
+          Sentence.of("{0}: plays in {1}", assigned.player().name(), barsOf(assigned.bars())));
+    }
+  }
+
+  private Sentence barsOf(List<Integer> bars) {
+    List<String> stretches = new ArrayList<>();
+    int from = 0;
+    for (int i = 1; i <= bars.size(); i++) {
+      if (i == bars.size() || bars.get(i) > bars.get(i - 1) + 1) {
+        String first = document.score().bars().get(bars.get(from)).number();
+        String last = document.score().bars().get(bars.get(i - 1)).number();
+        stretches.add(first.equals(last) ? first : first + "-" + last);
+        from = i;
+      }
+    }
+    Sentence all = Sentence.list(stretches);
+    return bars.size() == 1 ? Sentence.of("bar {0}", all) : Sentence.of("bars {0}", all);
+  }
+
+  private Optional<PartText> partOf(String id) {
+    return origin.parts().stream().filter(part -> part.id().equals(id)).findFirst();
+  }
+
+  private void add(Line line, Assigned assigned, Optional<PartText> neighbour)
+      throws UnwritablePlan {
+    PartText model = partOf(line.source().part()).orElseThrow();
+    NewPart part = new NewPart(origin, model, line, assigned, fragments, newId());
+    Optional<TextSpan> entry = neighbour.flatMap(PartText::scorePart);
+    int listed = entry.map(TextSpan::end).orElseGet(this::endOfList);
+    String entryBreak =
+        entry
+            .or(this::lastEntry)
+            .map(span -> style.breakLike(origin.text(), span.start()))
+            .orElseGet(
+                () -> style.deeper(style.breakLike(origin.text(), origin.partList().start())));
+    PartText before = neighbour.orElse(origin.parts().get(origin.parts().size() - 1));
+    String partBreak = style.breakLike(origin.text(), before.whole().start());
+    insert(listed, entryBreak + part.scorePart(entryBreak, channels));
+    insert(before.whole().end(), partBreak + part.part(partBreak));
+    Sentence where =
+        neighbour
+            .flatMap(n -> document.score().part(n.id()))
+            .map(n -> Sentence.of("new part after {0}", n.name()))
+            .orElse(Sentence.of("new part at the end"));
+    changes.add(
+        Sentence.of(
+            "{0}: {1}, plays in {2}", assigned.player().name(), where, barsOf(assigned.bars())));
+  }
+
+  private Optional<TextSpan> lastEntry() {
+    return origin.parts().get(origin.parts().size() - 1).scorePart();
+  }
+
+  /** Where the part list's last element ends, brackets that close after the last part included. */
+  private int endOfList() {
+    int end = origin.text().lastIndexOf("</", origin.partList().end());
+    while (Character.isWhitespace(origin.text().charAt(end - 1))) {
+      end--;
+    }
+    return end;
+  }
+
+  private void insert(int at, String text) {
+    insertions.computeIfAbsent(at, a -> new StringBuilder()).append(text);
+  }
+
+  private String newId() {
+    int number = origin.parts().size() + 1;
+    while (origin.text().contains("\"P" + number + "\"")
+        || origin.text().contains("'P" + number + "'")
+        || !takenIds.add("P" + number)) {
+      number++;
+    }
+    return "P" + number;
+  }
+
+  /**
+   * Makes rests or cues of the line in its own part. If that part's player is asked to take part,
+   * the part becomes its share, as everything would sound twice otherwise.
+   */
+  private void source(Plan plan, SourceTreatment treatment) throws UnwritablePlan {
+    PartText part = partOf(plan.line().source().part()).orElseThrow();
+    Optional<Assigned> own =
+        ownPlayer(plan, part).stream().mapToObj(i -> new Assigned(plan, i)).findFirst();
+    if (treatment == SourceTreatment.KEEP && own.isEmpty()) {
+      return;
+    }
+    List<Line> lines = plan.brief().lines().stream().distinct().toList();
+    SourceEdits edits = new SourceEdits(origin, part, lines, own, fragments);
+    List<Replacement> made = edits.replacements(treatment);
+    replacements.addAll(made);
+    if (!made.isEmpty()) {
+      changes.add(told(plan.line().source().partName(), treatment, own, edits));
+    }
+    for (int bar : made.isEmpty() ? List.<Integer>of() : edits.wholeTremolos()) {
+      changes.add(
+          Sentence.of(
+              "{0}, bar {1}: the tremolo stays whole, though others play some of it; take it apart"
+                  + " by hand",
+              plan.line().source().partName(), document.score().bars().get(bar).number()));
+    }
+  }
+
+  private Sentence told(
+      String part, SourceTreatment treatment, Optional<Assigned> own, SourceEdits edits) {
+    boolean cued = treatment == SourceTreatment.CUE;
+    if (own.isEmpty()) {
+      return cued
+          ? Sentence.of("{0}: the line is cued", part)
+          : Sentence.of("{0}: the line is taken out", part);
+    }
+    if (edits.othersBars().isEmpty()) {
+      return Sentence.of("{0}: plays in {1}", part, barsOf(own.get().bars()));
+    }
+    Sentence others = barsOf(edits.othersBars());
+    if (own.get().bars().isEmpty()) {
+      return cued
+          ? Sentence.of("{0}: plays nothing of the line, has cues in {1}", part, others)
+          : Sentence.of("{0}: plays nothing of the line, rests in {1}", part, others);
+    }
+    Sentence bars = barsOf(own.get().bars());
+    return cued
+        ? Sentence.of(
+            "{0}: plays in {1}, has cues for the others' notes in {2}", part, bars, others)
+        : Sentence.of("{0}: plays in {1}, rests for the others' notes in {2}", part, bars, others);
+  }
+
+  private static OptionalInt ownPlayer(Plan plan, PartText part) {
+    List<Player> players = plan.brief().players();
+    return IntStream.range(0, players.size())
+        .filter(i -> players.get(i).part().equals(Optional.of(part.id())))
+        .findFirst();
+  }
+}

@@ -1,0 +1,138 @@
+package stafette.musicxml.write;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import stafette.musicxml.text.Origin.ElementText;
+import stafette.musicxml.text.Origin.MeasureText;
+import stafette.musicxml.text.Origin.NoteText;
+import stafette.time.Bar;
+import stafette.time.Position;
+import stafette.time.Span;
+
+/**
+ * A stretch of one voice in one measure that can be written anew: rests, gaps, and notes that may
+ * go.
+ *
+ * @param voice its name
+ * @param staff its staff
+ * @param from index of its first element; that of the element before which to write, if it has none
+ * @param to index after its last element
+ * @param span where it stands
+ */
+record VoiceRun(String voice, int staff, int from, int to, Span span) {
+  /** Says whether a note is one that may be written anew. */
+  interface Own {
+    boolean test(ElementText element, NoteText note);
+  }
+
+  /** The longest run that covers a stretch, if some voice has one. */
+  static Optional<VoiceRun> covering(MeasureText measure, Bar bar, Span needed, Own own) {
+    List<VoiceRun> runs = new Finder(measure, bar, own).find();
+    return runs.stream()
+        .filter(
+            run ->
+                !run.span.start().isAfter(needed.start()) && !run.span.end().isBefore(needed.end()))
+        .findFirst();
+  }
+
+  /** Walks through a measure and collects the free runs of each voice. */
+  private static final class Finder {
+    private final MeasureText measure;
+    private final Bar bar;
+    private final Own own;
+    private final List<VoiceRun> runs = new ArrayList<>();
+    private String voice = "1";
+    private int staff = 1;
+    private int from = -1;
+    private int to;
+    private Position start = Position.START;
+    private Position end;
+
+    Finder(MeasureText measure, Bar bar, Own own) {
+      this.measure = measure;
+      this.bar = bar;
+      this.own = own;
+      this.end = bar.span().start();
+    }
+
+    List<VoiceRun> find() {
+      List<ElementText> elements = measure.elements();
+      int afterLast = 0;
+      for (int i = 0; i < elements.size(); i++) {
+        ElementText element = elements.get(i);
+        if (element.name().equals("backup")) {
+          close(true, afterLast);
+          end = bar.span().start();
+        } else if (element.name().equals("forward")) {
+          end = after(elements, i);
+          open(i, element.onset());
+          to = i + 1;
+          afterLast = i + 1;
+        } else if (element.note().isPresent()) {
+          take(i, element, element.note().get());
+          afterLast = i + 1;
+        }
+      }
+      close(true, afterLast == 0 ? beforeBarline(elements) : afterLast);
+      return runs;
+    }
+
+    private void take(int index, ElementText element, NoteText note) {
+      if (!note.voice().equals(voice) || note.staff() != staff) {
+        if (from >= 0 && !start.isBefore(element.onset())) {
+          from = -1;
+        }
+        close(false, index);
+        voice = note.voice();
+        staff = note.staff();
+      }
+      boolean free = note.rest() || own.test(element, note);
+      if (!free) {
+        close(false, index);
+      } else {
+        open(index, element.onset());
+        to = index + 1;
+      }
+      Position stop = element.onset().plus(note.length());
+      end = note.chord() || note.grace() ? end : stop;
+    }
+
+    private void open(int index, Position onset) {
+      if (from < 0) {
+        from = index;
+        start = onset;
+      }
+    }
+
+    /**
+     * Ends the run; one that reaches the end of what is written goes on to the end of the bar, and
+     * none goes beyond it, though rests of a whole bar are sometimes given the length of a note.
+     */
+    private void close(boolean atEnd, int next) {
+      Position stop = end.isAfter(bar.span().end()) ? bar.span().end() : end;
+      if (atEnd && end.isBefore(bar.span().end())) {
+        open(next, end);
+        to = Math.max(to, from);
+        stop = bar.span().end();
+      }
+      if (from >= 0 && start.isBefore(stop)) {
+        runs.add(new VoiceRun(voice, staff, from, Math.max(from, to), new Span(start, stop)));
+      }
+      from = -1;
+      to = next;
+    }
+
+    private Position after(List<ElementText> elements, int index) {
+      return index + 1 < elements.size() ? elements.get(index + 1).onset() : bar.span().end();
+    }
+
+    private static int beforeBarline(List<ElementText> elements) {
+      int index = elements.size();
+      while (index > 0 && elements.get(index - 1).name().equals("barline")) {
+        index--;
+      }
+      return index;
+    }
+  }
+}

@@ -1,0 +1,206 @@
+package stafette.picture.notes;
+
+import java.util.ArrayList;
+import java.util.List;
+import stafette.picture.ink.Ink;
+import stafette.picture.ink.Mark;
+import stafette.picture.ink.Path;
+
+/**
+ * Notes under one beam, or a single note: which way its stems go, where they end, and their beams
+ * or flags.
+ */
+final class StemGroup {
+  private static final double STEM = 0.13;
+  private static final double STEM_LENGTH = 3.3;
+  private static final double SHORTEST_STEM = 2.3;
+  private static final double BEAM = 0.46;
+  private static final double BEAM_STEP = 0.72;
+  private static final double MOST_SLANT = 1;
+
+  private final Staff staff;
+  private final List<NotatedItem> notes;
+  private final BarRow row;
+  private final boolean up;
+  private final double[] ends;
+
+  StemGroup(Staff staff, List<NotatedItem> notes, BarRow row) {
+    this.staff = staff;
+    this.notes = List.copyOf(notes);
+    this.row = row;
+    int highest = notes.stream().mapToInt(note -> highest(staff, note)).max().orElseThrow();
+    int lowest = notes.stream().mapToInt(note -> lowest(staff, note)).min().orElseThrow();
+    up = highest + lowest < 8;
+    ends = ends();
+  }
+
+  static int highest(Staff staff, NotatedItem note) {
+    return note.sound().tones().stream().mapToInt(staff::step).max().orElseThrow();
+  }
+
+  static int lowest(Staff staff, NotatedItem note) {
+    return note.sound().tones().stream().mapToInt(staff::step).min().orElseThrow();
+  }
+
+  List<NotatedItem> notes() {
+    return notes;
+  }
+
+  boolean up() {
+    return up;
+  }
+
+  boolean isBeamed() {
+    return notes.size() > 1;
+  }
+
+  /** Where the stem, beams included, ends. */
+  double end(int index) {
+    return ends[index];
+  }
+
+  /** The head farthest from the stem's end. */
+  double far(int index) {
+    NotatedItem note = notes.get(index);
+    return staff.y(up ? lowest(staff, note) : highest(staff, note));
+  }
+
+  double stemX(int index) {
+    NotatedItem note = notes.get(index);
+    double inset = STEM / 2 * staff.space();
+    double left = row.x(note.onset());
+    return up ? left + Signs.headWidth(note.form()) * staff.space() - inset : left + inset;
+  }
+
+  private double near(int index) {
+    NotatedItem note = notes.get(index);
+    return staff.y(up ? highest(staff, note) : lowest(staff, note));
+  }
+
+  private int direction() {
+    return up ? -1 : 1;
+  }
+
+  private double naturalEnd(int index) {
+    double extra = Math.max(0, notes.get(index).form().beams() - 2) * BEAM_STEP;
+    double end = near(index) + direction() * (STEM_LENGTH + extra) * staff.space();
+    return up ? Math.min(end, staff.middle()) : Math.max(end, staff.middle());
+  }
+
+  private double[] ends() {
+    int last = notes.size() - 1;
+    double[] result = new double[notes.size()];
+    if (last == 0) {
+      result[0] = naturalEnd(0);
+      return result;
+    }
+    double most = Math.min(MOST_SLANT * staff.space(), 0.18 * (stemX(last) - stemX(0)));
+    double slant = Math.max(-most, Math.min(most, naturalEnd(last) - naturalEnd(0)));
+    double shift = 0;
+    for (int i = 0; i <= last; i++) {
+      double way = (stemX(i) - stemX(0)) / Math.max(0.01, stemX(last) - stemX(0));
+      result[i] = naturalEnd(0) + slant * way;
+      double beams = Math.max(0, notes.get(i).form().beams() - 1) * BEAM_STEP;
+      double needed = near(i) + direction() * (SHORTEST_STEM + beams) * staff.space();
+      shift = up ? Math.min(shift, needed - result[i]) : Math.max(shift, needed - result[i]);
+    }
+    for (int i = 0; i <= last; i++) {
+      result[i] += shift;
+    }
+    return result;
+  }
+
+  List<Mark> marks() {
+    List<Mark> marks = new ArrayList<>();
+    Path.Pen stems = new Path.Pen();
+    for (int i = 0; i < notes.size(); i++) {
+      if (notes.get(i).form().hasStem()) {
+        stems.move(stemX(i), far(i)).line(stemX(i), ends[i]);
+      }
+    }
+    if (!stems.isEmpty()) {
+      marks.add(new Mark.Outline(stems.path(), STEM * staff.space(), Ink.FULL));
+    }
+    if (isBeamed()) {
+      marks.add(new Mark.Fill(beams(), Ink.FULL));
+    } else {
+      addFlags(marks);
+    }
+    for (int i = 0; i < notes.size(); i++) {
+      if (!notes.get(i).sound().measured()) {
+        addTremolo(i, marks);
+      }
+    }
+    return marks;
+  }
+
+  private void addFlags(List<Mark> marks) {
+    for (int flag = 0; flag < notes.get(0).form().beams(); flag++) {
+      double y = ends[0] - direction() * flag * BEAM_STEP * staff.space();
+      marks.add(Signs.flag(stemX(0), y, -direction(), staff.space()));
+    }
+  }
+
+  private Path beams() {
+    Path.Pen pen = new Path.Pen();
+    int most = notes.stream().mapToInt(note -> note.form().beams()).max().orElse(0);
+    for (int level = 1; level <= most; level++) {
+      int first = 0;
+      while (first < notes.size()) {
+        int last = first;
+        while (last + 1 < notes.size() && reaches(first, level) && reaches(last + 1, level)) {
+          last++;
+        }
+        if (reaches(first, level)) {
+          addBeam(pen, first, last, level);
+        }
+        first = last + 1;
+      }
+    }
+    return pen.path();
+  }
+
+  private boolean reaches(int index, int level) {
+    return notes.get(index).form().beams() >= level;
+  }
+
+  private void addBeam(Path.Pen pen, int first, int last, int level) {
+    double half = STEM / 2 * staff.space();
+    double from = stemX(first) - half;
+    double to = stemX(last) + half;
+    if (first == last) {
+      double stub = Signs.HEAD * 0.95 * staff.space();
+      from = first == 0 ? from : stemX(first) - stub;
+      to = first == 0 ? stemX(first) + stub : to;
+    }
+    double inward = -direction() * (level - 1) * BEAM_STEP * staff.space();
+    double thick = -direction() * BEAM * staff.space();
+    pen.move(from, beamY(from) + inward)
+        .line(to, beamY(to) + inward)
+        .line(to, beamY(to) + inward + thick)
+        .line(from, beamY(from) + inward + thick)
+        .close();
+  }
+
+  private double beamY(double at) {
+    int last = notes.size() - 1;
+    double way = (at - stemX(0)) / Math.max(0.01, stemX(last) - stemX(0));
+    return ends[0] + way * (ends[last] - ends[0]);
+  }
+
+  /** Three slashes: as fast as it goes. */
+  private void addTremolo(int index, List<Mark> marks) {
+    double space = staff.space();
+    double middle = (near(index) + ends[index]) / 2;
+    double reach = 0.65 * space;
+    for (int i = -1; i <= 1; i++) {
+      double y = middle + i * BEAM_STEP * space;
+      marks.add(
+          new Mark.Outline(
+              Path.line(
+                  stemX(index) - reach, y + 0.22 * space, stemX(index) + reach, y - 0.22 * space),
+              0.38 * space,
+              Ink.FULL));
+    }
+  }
+}

@@ -1,0 +1,75 @@
+package stafette.plan;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import stafette.score.Line;
+import stafette.score.Part;
+import stafette.score.Stroke;
+import stafette.time.Position;
+
+/**
+ * A stretch without silence that the score already gives a player, on the line's clock.
+ *
+ * @param fromMicros its first onset
+ * @param toMicros the end of its last sound
+ * @param strokeMicros the onsets of its strokes, slurred notes left out
+ */
+public record GivenPassages(long fromMicros, long toMicros, List<Long> strokeMicros) {
+  public GivenPassages {
+    strokeMicros = List.copyOf(strokeMicros);
+  }
+
+  /**
+   * What a part of the score already has to play, beside the lines: strokes with a line's own tones
+   * at its own onsets are the line.
+   */
+  public static List<GivenPassages> of(Part part, List<Line> lines) {
+    Line line = lines.get(0);
+    Map<Position, List<Stroke>> own = new HashMap<>();
+    for (Line each : lines) {
+      each.strokes()
+          .forEach(
+              stroke -> own.computeIfAbsent(stroke.onset(), at -> new ArrayList<>()).add(stroke));
+    }
+    List<Stroke> given =
+        part.voices().stream()
+            .flatMap(voice -> voice.strokes().stream())
+            .filter(stroke -> !isOf(own, stroke))
+            .sorted(Comparator.comparing(Stroke::onset))
+            .toList();
+    List<GivenPassages> result = new ArrayList<>();
+    List<Long> strokes = new ArrayList<>();
+    long from = 0;
+    long to = 0;
+    for (Stroke stroke : given) {
+      long onset = line.micros(stroke.onset());
+      if (!strokes.isEmpty() && onset > to) {
+        result.add(new GivenPassages(from, to, strokes));
+        strokes.clear();
+      }
+      if (strokes.isEmpty()) {
+        from = onset;
+        to = onset;
+      }
+      boolean again = !strokes.isEmpty() && strokes.get(strokes.size() - 1) == onset;
+      if (!again && (strokes.isEmpty() || !stroke.slurred())) {
+        strokes.add(onset);
+      }
+      to = Math.max(to, line.micros(stroke.span().end()));
+    }
+    if (!strokes.isEmpty()) {
+      result.add(new GivenPassages(from, to, strokes));
+    }
+    return result;
+  }
+
+  private static boolean isOf(Map<Position, List<Stroke>> lines, Stroke stroke) {
+    List<Stroke> own = lines.getOrDefault(stroke.onset(), List.of());
+    return !own.isEmpty()
+        && stroke.tones().stream()
+            .allMatch(tone -> own.stream().anyMatch(each -> each.sounds(tone)));
+  }
+}

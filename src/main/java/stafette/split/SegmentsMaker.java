@@ -1,0 +1,227 @@
+package stafette.split;
+
+import java.util.Arrays;
+import java.util.HashSet;
+import java.util.Optional;
+import java.util.Set;
+import stafette.check.Strain;
+import stafette.check.Tiredness;
+import stafette.limits.Breath;
+import stafette.limits.HarpPedals;
+import stafette.score.Line;
+import stafette.score.Tone;
+
+/**
+ * Works out rows, stroke by stroke, until the first stroke that a fresh player can't reach. Writes
+ * on the same sheet again and again, and hands out copies.
+ */
+final class SegmentsMaker {
+  private static final int FIRST_ROOM = 64;
+
+  private final StrokeFigures figures;
+  private final Line line;
+  private final Optional<Breath> breath;
+  private final boolean twinStrings;
+  private int[] points = new int[FIRST_ROOM];
+  private long[] drift = new long[FIRST_ROOM];
+  private long[] rise = new long[FIRST_ROOM];
+  private long[] fresh = new long[FIRST_ROOM];
+  private long[] airDrift = new long[FIRST_ROOM];
+  private long[] airRise = new long[FIRST_ROOM];
+  private long[] airFresh = new long[FIRST_ROOM];
+  private int[] lastLoad = new int[FIRST_ROOM];
+  private int first;
+  private long freeUntil;
+  private Twins twins = new Twins();
+  private long micropoints;
+  private int outside;
+  private double tiredness;
+  private long airDriftNow;
+  private long airFreshNow;
+
+  SegmentsMaker(StrokeFigures figures) {
+    this.figures = figures;
+    this.line = figures.line();
+    this.breath = figures.breath();
+    this.twinStrings = figures.skill().technique().twinStrings();
+  }
+
+  /** All segments that begin with a stroke. */
+  SegmentsFromStart row(int from) {
+    begin(from);
+    int length = 0;
+    int most = figures.enters(from) ? line.count() - from : 0;
+    while (length < most && reaches(from + length)) {
+      length++;
+      makeRoom(length);
+    }
+    return cut(length);
+  }
+
+  private void begin(int from) {
+    first = from;
+    freeUntil = figures.freeUntil(from);
+    twins = twinStrings ? new Twins() : twins;
+    micropoints = 0;
+    outside = 0;
+    tiredness = 0;
+    airDriftNow = 0;
+    airFreshNow = 0;
+  }
+
+  private void makeRoom(int length) {
+    if (length < points.length) {
+      return;
+    }
+    int room = 2 * length;
+    points = Arrays.copyOf(points, room);
+    drift = Arrays.copyOf(drift, room);
+    rise = Arrays.copyOf(rise, room);
+    fresh = Arrays.copyOf(fresh, room);
+    airDrift = Arrays.copyOf(airDrift, room);
+    airRise = Arrays.copyOf(airRise, room);
+    airFresh = Arrays.copyOf(airFresh, room);
+    lastLoad = Arrays.copyOf(lastLoad, room);
+  }
+
+  /** A copy of what has been written, arrays that say the same being one. */
+  private SegmentsFromStart cut(int length) {
+    long[] drifts = Arrays.copyOf(drift, length);
+    SegmentsFromStart.Running effort =
+        new SegmentsFromStart.Running(drifts, likeOrCopy(rise, drifts), likeOrCopy(fresh, drifts));
+    int lungs = breath.isPresent() ? length : 0;
+    long[] airDrifts = Arrays.copyOf(airDrift, lungs);
+    SegmentsFromStart.Running air =
+        new SegmentsFromStart.Running(
+            airDrifts, likeOrCopy(airRise, airDrifts), likeOrCopy(airFresh, airDrifts));
+    boolean eachLoads = length == 0 || lastLoadsAreLasts(length);
+    return new SegmentsFromStart(
+        first,
+        Arrays.copyOf(points, length),
+        effort,
+        air,
+        eachLoads ? SegmentsFromStart.EACH_LOADS : Arrays.copyOf(lastLoad, length));
+  }
+
+  private static long[] likeOrCopy(long[] written, long[] known) {
+    int length = known.length;
+    return Arrays.equals(written, 0, length, known, 0, length)
+        ? known
+        : Arrays.copyOf(written, length);
+  }
+
+  private boolean lastLoadsAreLasts(int length) {
+    int k = 0;
+    while (k < length && lastLoad[k] == first + k) {
+      k++;
+    }
+    return k == length;
+  }
+
+  private boolean reaches(int j) {
+    return figures.reached(j)
+        && line.endMicros(j) <= freeUntil
+        && line.onsetMicros(first) < freeUntil
+        && figures.within(first, j)
+        && (!twinStrings || twins.take(j))
+        && tire(j)
+        && breathe(j)
+        && reckon(j);
+  }
+
+  private boolean tire(int j) {
+    int k = j - first;
+    long more = RoundedUnits.graces(figures.graces(j), figures.capability());
+    if (k == 0) {
+      drift[0] = 0;
+      rise[0] = 0;
+      fresh[0] = more;
+      lastLoad[0] = j;
+      tiredness = Tiredness.atFirst(figures.graces(j), figures.capability());
+      return fresh[0] <= RoundedUnits.MOST;
+    }
+    boolean loads = figures.loads(first, j);
+    int before = lastLoad[k - 1];
+    lastLoad[k] = loads ? j : before;
+    drift[k] = drift[k - 1];
+    fresh[k] = fresh[k - 1];
+    if (loads) {
+      long load = figures.load(before, j);
+      drift[k] += load + more;
+      fresh[k] = Math.max(0, fresh[k] + load) + more;
+      double graces = Tiredness.atFirst(figures.graces(j), figures.capability());
+      tiredness = Tiredness.after(tiredness, figures.change(before, j), graces);
+    }
+    rise[k] = Math.max(rise[k - 1], drift[k]);
+    return fresh[k] <= RoundedUnits.MOST;
+  }
+
+  private boolean breathe(int j) {
+    if (breath.isEmpty()) {
+      return true;
+    }
+    Breath lungs = breath.get();
+    int k = j - first;
+    if (k > 0) {
+      sound(j - 1, Math.min(line.endMicros(j - 1), line.onsetMicros(j)), lungs);
+      silence(j, lungs);
+    }
+    long own =
+        RoundedUnits.spent(
+            line.endMicros(j) - line.onsetMicros(j), figures.useOfAir(j), lungs.capacitySeconds());
+    airDrift[k] = airDriftNow + own;
+    airFresh[k] = airFreshNow + own;
+    airRise[k] = k == 0 ? airDrift[k] : Math.max(airRise[k - 1], airDrift[k]);
+    return airFresh[k] <= RoundedUnits.MOST;
+  }
+
+  private void sound(int j, long end, Breath lungs) {
+    long spent =
+        RoundedUnits.spent(end - line.onsetMicros(j), figures.useOfAir(j), lungs.capacitySeconds());
+    airDriftNow += spent;
+    airFreshNow += spent;
+  }
+
+  private void silence(int j, Breath lungs) {
+    long silence = line.onsetMicros(j) - Math.min(line.endMicros(j - 1), line.onsetMicros(j));
+    if (silence >= Math.ceil(lungs.catchSeconds() * 1e6)) {
+      long back = RoundedUnits.givenBack(silence, lungs.fullSeconds());
+      airDriftNow -= back;
+      airFreshNow = Math.max(0, airFreshNow - back);
+    } else {
+      long spent = RoundedUnits.spent(silence, figures.useOfAir(j - 1), lungs.capacitySeconds());
+      airDriftNow += spent;
+      airFreshNow += spent;
+    }
+  }
+
+  private boolean reckon(int j) {
+    if (j > first) {
+      micropoints += figures.strain(first, j);
+    }
+    outside += figures.register(j);
+    points[j - first] =
+        Strain.points(micropoints + Strain.endMicropoints(tiredness, figures.weights())) + outside;
+    return true;
+  }
+
+  /**
+   * The pitches of a growing segment, and whether one setting of the harp's pedals serves them all.
+   */
+  private final class Twins {
+    private final Set<Integer> sounding = new HashSet<>();
+    private final Set<Integer> repeated = new HashSet<>();
+    private Set<Integer> before = Set.of();
+
+    boolean take(int j) {
+      Set<Integer> keys = new HashSet<>();
+      for (Tone tone : line.stroke(j).tones()) {
+        keys.add(tone.key());
+      }
+      boolean news = sounding.addAll(keys);
+      news |= keys.equals(before) && repeated.addAll(keys);
+      before = keys;
+      return !news || HarpPedals.twinsPossible(sounding, repeated);
+    }
+  }
+}

@@ -1,0 +1,232 @@
+package stafette.split.rotate;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.PriorityQueue;
+import java.util.Set;
+import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import stafette.check.PartTrial;
+import stafette.plan.Brief;
+import stafette.plan.Lock;
+import stafette.plan.Plan;
+import stafette.split.LockedPlayers;
+import stafette.split.Reason;
+import stafette.split.SplitResult;
+import stafette.split.Splitter;
+import stafette.words.Sentence;
+import stafette.words.Settable;
+
+/**
+ * The cheapest regular rotation: the players take turns in a fixed order, each with one technique,
+ * a unit each ({@link RotationUnit}: a beat, half a bar, one, two or four bars), so that it
+ * rehearses itself. Each lands on the first stroke of the next unit, where the next player enters.
+ *
+ * <p>If the rules or a leaving instrument's target ask for more than the landing note, the overlap
+ * is the same at all handoffs, and every way of beginning it earlier or ending it later is tried.
+ * At least two players take turns, and all of them get one; units over which the line rests use up
+ * no turn. Among these it is exact: all units, overlaps, numbers and orders of players, and
+ * techniques, the most promising first, until a bound says that no other costs less. Ties go to
+ * longer units, then to fewer players, then to players listed first.
+ */
+public final class RegularSearch {
+  /** So many orders of players fit into the memory of a small machine. */
+  private static final int MOST_ORDERS = 300_000;
+
+  private static final Sentence SEVERAL =
+      Sentence.of(
+          "a regular rotation shares out one line at a time; favour something else where several lines"
+              + " are split together");
+
+  private final Brief brief;
+  private final BooleanSupplier stop;
+  private final Consumer<Splitter.Progress> progress;
+  private final PartTrial trial;
+  private final List<List<Integer>> kinds = new ArrayList<>();
+  private final Set<Integer> needed;
+  private final int playerPrice;
+  private final int mostPlayers;
+  private final PriorityQueue<Rotations> queue =
+      new PriorityQueue<>(
+          Comparator.comparingInt(Rotations::bound).thenComparingInt(Rotations::number));
+  private int orders;
+  private Optional<Plan> best = Optional.empty();
+  private int bestCost = Rotation.NEVER;
+
+  private RegularSearch(
+      Brief brief, int mostPlayers, BooleanSupplier stop, Consumer<Splitter.Progress> progress) {
+    this.brief = brief;
+    this.mostPlayers = mostPlayers;
+    this.stop = stop;
+    this.progress = progress;
+    this.trial = new PartTrial(brief);
+    this.playerPrice = brief.rules().weights().player();
+    collectKinds();
+    this.needed =
+        brief.rules().locks().stream()
+            .flatMapToInt(lock -> Lock.playing(lock).stream())
+            .mapToObj(this::kindOf)
+            .collect(Collectors.toSet());
+  }
+
+  /** Players who are alike, in the order listed; whom a lock names is like nobody else. */
+  private void collectKinds() {
+    Set<Integer> named = LockedPlayers.players(brief.rules().locks());
+    for (int i = 0; i < brief.players().size(); i++) {
+      int player = i;
+      kinds.stream()
+          .filter(kind -> !named.contains(player) && !named.contains(kind.get(0)))
+          .filter(kind -> brief.players().get(player).isLike(brief.players().get(kind.get(0))))
+          .findFirst()
+          .ifPresentOrElse(
+              kind -> kind.add(player), () -> kinds.add(new ArrayList<>(List.of(player))));
+    }
+  }
+
+  private int kindOf(int player) {
+    return IntStream.range(0, kinds.size())
+        .filter(kind -> kinds.get(kind).contains(player))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /**
+   * Searches.
+   *
+   * @param mostPlayers no more of the players take turns
+   * @param stop asked often; once it says yes, the best found so far is given back with a bound
+   * @param progress told whenever a better rotation is known
+   */
+  public static SplitResult best(
+      Brief brief, int mostPlayers, BooleanSupplier stop, Consumer<Splitter.Progress> progress) {
+    if (brief.lines().size() > 1) {
+      return new SplitResult.None(List.of(new Reason(Optional.empty(), SEVERAL)));
+    }
+    return new RegularSearch(brief, mostPlayers, stop, progress).run();
+  }
+
+  private SplitResult run() {
+    if (!collect()) {
+      return new SplitResult.Stopped(Optional.empty(), OptionalInt.empty(), 2 * playerPrice);
+    }
+    while (!queue.isEmpty() && queue.element().bound() < bestCost) {
+      Rotations next = queue.remove();
+      next.rotation().ifPresentOrElse(this::search, () -> add(made(next)));
+      if (isStopped()) {
+        return stopped(next.bound());
+      }
+    }
+    return best.<SplitResult>map(plan -> new SplitResult.Best(plan, bestCost))
+        .orElseGet(() -> new SplitResult.None(reasons()));
+  }
+
+  /** Asked for each order of players that is looked at. */
+  private boolean isSpent() {
+    orders++;
+    return isStopped();
+  }
+
+  private boolean isStopped() {
+    return orders > MOST_ORDERS || stop.getAsBoolean();
+  }
+
+  /** Whether all turns that somebody could play were found before it was stopped. */
+  private boolean collect() {
+    for (RotationUnit unit : RotationUnit.values()) {
+      int min = brief.rules().overlap().min();
+      for (int shared = min; shared <= Math.max(min, largestTarget()); shared++) {
+        for (int early = 0; early < shared; early++) {
+          Optional<EqualTurns> turns =
+              EqualTurns.of(brief.line(), brief.rules(), unit, early, shared - 1 - early);
+          if (turns.isPresent() && !collect(turns.get())) {
+            return false;
+          }
+        }
+      }
+    }
+    return true;
+  }
+
+  private boolean collect(EqualTurns turns) {
+    if (stop.getAsBoolean()) {
+      return false;
+    }
+    TurnCosts costs = new TurnCosts(brief, trial, kinds, turns);
+    for (int places = 2; places <= Math.min(mostPlayers, turns.count()); places++) {
+      int bound = costs.least() + playerPrice * places;
+      add(new Rotations(turns, costs, places, bound, queue.size(), Optional.empty()));
+    }
+    return true;
+  }
+
+  private void add(Rotations rotations) {
+    if (rotations.bound < Rotation.NEVER) {
+      queue.add(rotations);
+    }
+  }
+
+  /**
+   * All rotations of so many players who take the same turns; made when their turn comes.
+   *
+   * @param bound none of them costs less, players included
+   * @param number of equal bounds the lower one comes first
+   */
+  private record Rotations(
+      EqualTurns turns,
+      TurnCosts costs,
+      int places,
+      int bound,
+      int number,
+      Optional<Rotation> rotation) {}
+
+  private Rotations made(Rotations each) {
+    Rotation rotation = new Rotation(kinds, each.turns, each.costs, each.places);
+    int bound = rotation.bound() + playerPrice * each.places;
+    return new Rotations(
+        each.turns, each.costs, each.places, bound, each.number, Optional.of(rotation));
+  }
+
+  private int largestTarget() {
+    return brief.players().stream()
+        .mapToInt(player -> brief.rules().weights().overlapTarget(player.instrument()))
+        .max()
+        .orElse(1);
+  }
+
+  private void search(Rotation rotation) {
+    int price = playerPrice * rotation.places();
+    rotation
+        .cheapest(bestCost - price, needed, this::isSpent)
+        .ifPresent(
+            order -> {
+              best = Optional.of(new Plan(brief, rotation.segments(order)));
+              bestCost = order.points() + price;
+              progress.accept(
+                  new Splitter.Progress(
+                      OptionalInt.of(bestCost),
+                      Math.min(rotation.bound() + price, bestCost),
+                      best));
+            });
+  }
+
+  private SplitResult stopped(int bound) {
+    OptionalInt cost = best.isPresent() ? OptionalInt.of(bestCost) : OptionalInt.empty();
+    return new SplitResult.Stopped(best, cost, Math.min(bound, bestCost));
+  }
+
+  private List<Reason> reasons() {
+    return List.of(
+        new Reason(
+            Optional.empty(),
+            Sentence.of(
+                "no regular rotation holds: whether a beat, half a bar, one, two or four bars each,"
+                    + " no two or more of these players can take turns in a fixed order;"
+                    + " favour balance instead{0}, add a player, or lower the tempo",
+                Settable.FAVOUR)));
+  }
+}

@@ -1,0 +1,67 @@
+package stafette.plan;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import stafette.Invented;
+import stafette.score.Keys;
+import stafette.score.Line;
+import stafette.score.Part;
+import stafette.score.Pitch;
+import stafette.score.Step;
+import stafette.score.Stroke;
+import stafette.score.Voice;
+import stafette.time.Length;
+import stafette.time.Position;
+
+/** What a part of the score keeps its player from. */
+class GivenPassagesTest {
+  private static final Pitch C5 = new Pitch(Step.C, 0, 5);
+
+  /** Half a second each. */
+  private static final Line LINE = Invented.line(8, 1, 120);
+
+  @Test
+  void notes_that_touch_are_one_passage_and_a_silence_parts_them() {
+    assertEquals(
+        List.of(
+            new GivenPassages(500_000, 1_500_000, List.of(500_000L, 1_000_000L)),
+            new GivenPassages(2_000_000, 2_500_000, List.of(2_000_000L))),
+        given(1, 2, 4));
+  }
+
+  @Test
+  void the_least_silence_parts_them_too() {
+    List<Stroke> strokes =
+        List.of(
+            Invented.stroke(Position.START, Length.ofQuarters(99, 100), C5),
+            Invented.stroke(Position.ofQuarters(1, 1), Length.QUARTER, C5));
+    assertEquals(2, GivenPassages.of(part(strokes), List.of(LINE)).size());
+  }
+
+  @Test
+  void the_lines_own_notes_are_no_passage_and_another_tone_beside_them_is() {
+    List<Stroke> own =
+        List.of(
+            Invented.stroke(Position.ofQuarters(1, 1), Length.QUARTER, Invented.A4),
+            Invented.stroke(Position.ofQuarters(2, 1), Length.QUARTER, C5));
+    assertEquals(
+        List.of(new GivenPassages(1_000_000, 1_500_000, List.of(1_000_000L))),
+        GivenPassages.of(part(own), List.of(LINE)));
+  }
+
+  /** Quarters at these numbers. */
+  private static List<GivenPassages> given(int... quarters) {
+    List<Stroke> strokes =
+        IntStream.of(quarters)
+            .mapToObj(at -> Invented.stroke(Position.ofQuarters(at, 1), Length.QUARTER, C5))
+            .toList();
+    return GivenPassages.of(part(strokes), List.of(LINE));
+  }
+
+  private static Part part(List<Stroke> strokes) {
+    return new Part("P2", "Reed", List.of(), List.of(new Voice(1, "1", strokes)), Keys.NONE);
+  }
+}
