@@ -18,15 +18,13 @@ import stafette.time.TempoMap;
 import stafette.time.TempoMark;
 import stafette.words.Refusal;
 import stafette.words.Sentence;
-import stafette.work.LineRemarks;
-import stafette.work.SplitLine;
 
 /**
  * What is asked, in full, at any tempo. Techniques that apply and what the score already gives the
  * players are found anew at each.
  */
 public final class Briefing {
-  private final SplitLine.SplitRequest request;
+  private final SplitRequest request;
   private final LimitsInForce limits;
   private final MeasuredPlayers measured;
   private final LineRequest.FoundLine found;
@@ -35,7 +33,7 @@ public final class Briefing {
   private final Map<String, Seat> seats;
 
   private Briefing(
-      SplitLine.SplitRequest request,
+      SplitRequest request,
       LimitsInForce limits,
       MeasuredPlayers measured,
       LineRequest.FoundLine found,
@@ -53,20 +51,19 @@ public final class Briefing {
   /**
    * @throws Refusal if the score, the line or a player is not there, or a seat is asked for nobody
    */
-  public static Briefing of(SplitLine.SplitRequest request, LimitsInForce limits) throws Refusal {
+  public static Briefing of(SplitRequest request, LimitsInForce limits) throws Refusal {
     return of(request, limits, request.line().find());
   }
 
   /** The same for a line that was found before. */
-  public static Briefing of(
-      SplitLine.SplitRequest request, LimitsInForce limits, LineRequest.FoundLine found)
+  public static Briefing of(SplitRequest request, LimitsInForce limits, LineRequest.FoundLine found)
       throws Refusal {
     return of(request, limits, found, MeasuredPlayers.load(request.playersFile(), limits));
   }
 
   /** The same for players of whom more is known than a file says. */
   public static Briefing of(
-      SplitLine.SplitRequest request,
+      SplitRequest request,
       LimitsInForce limits,
       LineRequest.FoundLine found,
       MeasuredPlayers measured)
@@ -78,7 +75,7 @@ public final class Briefing {
    * Something else asked of the same score. The lines stay the very same where they can, so that
    * what was worked out for them holds on.
    */
-  public Briefing with(SplitLine.SplitRequest other) throws Refusal {
+  public Briefing with(SplitRequest other) throws Refusal {
     return with(other, measured);
   }
 
@@ -94,13 +91,13 @@ public final class Briefing {
 
   /** The same in its score read again, with nothing locked. */
   public Briefing in(OpenScore again, Tremolo tremolo) throws Refusal {
-    SplitLine.SplitRequest free = request.with(request.relaying().with(List.<LockWish>of()));
-    SplitLine.SplitRequest other = free.with(free.line().with(tremolo));
+    SplitRequest free = request.with(request.relaying().with(List.<LockWish>of()));
+    SplitRequest other = free.with(free.line().with(tremolo));
     LineRequest.FoundLine line = other.line().in(again);
     return new Briefing(other, limits, measured, line, other.relaying().lines(line.line()));
   }
 
-  private Briefing with(SplitLine.SplitRequest other, MeasuredPlayers players) throws Refusal {
+  private Briefing with(SplitRequest other, MeasuredPlayers players) throws Refusal {
     boolean sameLine = other.line().equals(request.line());
     LineRequest.FoundLine line = sameLine ? found : other.line().in(score);
     boolean sameLines =
@@ -115,7 +112,7 @@ public final class Briefing {
         sameLines ? brief.lines() : other.relaying().lines(line.line()));
   }
 
-  public SplitLine.SplitRequest request() {
+  public SplitRequest request() {
     return request;
   }
 
@@ -165,7 +162,7 @@ public final class Briefing {
             Stream.concat(request.allowances().stream(), Stream.of(more)).toList()));
   }
 
-  private Brief asking(SplitLine.SplitRequest other) throws Refusal {
+  private Brief asking(SplitRequest other) throws Refusal {
     return with(other).brief();
   }
 

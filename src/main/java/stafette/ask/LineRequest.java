@@ -10,7 +10,6 @@ import stafette.score.NoSuchLine;
 import stafette.score.Tremolo;
 import stafette.words.Refusal;
 import stafette.words.Sentence;
-import stafette.work.FormerRelay;
 
 /**
  * A line in a file.

@@ -22,7 +22,6 @@ import stafette.score.Line;
 import stafette.score.LineChoice;
 import stafette.score.ToneChoice;
 import stafette.time.TempoMark;
-import stafette.work.SplitLine;
 
 /**
  * Finds the question to which a brief is the answer, so that it can be asked otherwise.
@@ -35,9 +34,9 @@ import stafette.work.SplitLine;
 public record Reopening(OpenScore score, Brief brief, Map<String, Seat> seats, Set<String> freed) {
   private static final double SEARCH_SECONDS = 20;
 
-  public SplitLine.SplitRequest request() {
+  public SplitRequest request() {
     Rules rules = brief.rules();
-    return new SplitLine.SplitRequest(
+    return new SplitRequest(
         lineRequest(),
         brief.players().stream()
             .map(player -> new PlayerWish(player.name(), Optional.of(player.instrument().name())))

@@ -16,12 +16,12 @@ import stafette.ask.Allowance;
 import stafette.ask.LockWish;
 import stafette.ask.PlayerWish;
 import stafette.ask.Relaying;
+import stafette.ask.SplitRequest;
 import stafette.plan.Favour;
 import stafette.plan.Hocket;
 import stafette.plan.OverlapRule;
 import stafette.plan.Rules;
 import stafette.words.Refusal;
-import stafette.work.SplitLine;
 
 /** Options that say among whom a line is split, and by which rules. */
 final class PlanOptions {
@@ -91,12 +91,12 @@ final class PlanOptions {
 
   @Mixin private TimeOptions search = new TimeOptions();
 
-  SplitLine.SplitRequest request(Path file, ScoreOptions score, boolean cues) throws Refusal {
+  SplitRequest request(Path file, ScoreOptions score, boolean cues) throws Refusal {
     if (players == null && playersFile == null) {
       throw Refusal.wrongUse(
           "who shall play? Write for example --players \"Flute 1, Flute 2, Clarinet 1\"");
     }
-    return new SplitLine.SplitRequest(
+    return new SplitRequest(
         score.request(file, cues),
         players == null ? List.of() : PlayerWish.parse(players),
         Optional.ofNullable(playersFile),

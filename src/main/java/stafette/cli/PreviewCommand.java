@@ -8,7 +8,9 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import stafette.ask.SplitRequest;
 import stafette.check.JudgedPlan;
+import stafette.keep.KeptPlan;
 import stafette.keep.OpenScore;
 import stafette.keep.Outputs;
 import stafette.plan.Seat;
@@ -44,11 +46,11 @@ final class PreviewCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Refusal {
-    boolean isPlan = OpenPlan.isPlan(file);
+    boolean isPlan = KeptPlan.isPlan(file);
     Outputs outputs =
         Inputs.of(
             List.of(
-                isPlan ? OpenPlan.inputs(file) : List.of(file),
+                isPlan ? KeptPlan.inputs(file) : List.of(file),
                 line.inputs(),
                 options.inputs(),
                 sound.inputs()));
@@ -59,7 +61,7 @@ final class PreviewCommand implements Callable<Integer> {
   }
 
   private int ofScore() throws Refusal {
-    SplitLine.SplitRequest request = options.request(file, line, false).with(details.seats());
+    SplitRequest request = options.request(file, line, false).with(details.seats());
     SplitLine.SplitOutcome outcome = SplitLine.split(request, line.limits(), new Waiting(output));
     Remarks.print(outcome, request, output);
     output

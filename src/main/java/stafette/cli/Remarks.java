@@ -1,13 +1,14 @@
 package stafette.cli;
 
-import stafette.work.LineRemarks;
+import stafette.ask.LineRemarks;
+import stafette.ask.SplitRequest;
 import stafette.work.SplitLine;
 
 /** Says on the error stream what a line may not be any more. */
 final class Remarks {
   private Remarks() {}
 
-  static void print(SplitLine.SplitOutcome outcome, SplitLine.SplitRequest request, Output output) {
+  static void print(SplitLine.SplitOutcome outcome, SplitRequest request, Output output) {
     LineRemarks.on(outcome.score(), outcome.brief().line(), request.line())
         .forEach(remark -> output.err().println(remark));
   }

@@ -10,6 +10,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import stafette.ask.PlayerWish;
+import stafette.ask.SplitRequest;
 import stafette.check.alone.ThinnedPart;
 import stafette.keep.LimitsInForce;
 import stafette.keep.Outputs;
@@ -74,7 +75,7 @@ final class SplitCommand implements Callable<Integer> {
       outputs.add(planFile, writing.force());
     }
     LimitsInForce limits = line.limits();
-    SplitLine.SplitRequest request =
+    SplitRequest request =
         options.request(score, line, source == SourceTreatment.CUE).with(details.seats());
     int wanted = others.wanted();
     SideBySide plans = SideBySide.split(request, limits, wanted, new Waiting(output));
@@ -107,8 +108,7 @@ final class SplitCommand implements Callable<Integer> {
   }
 
   private List<ThinnedPart> background(
-      SplitLine.SplitOutcome outcome, SplitLine.SplitRequest request, LimitsInForce limits)
-      throws Refusal {
+      SplitLine.SplitOutcome outcome, SplitRequest request, LimitsInForce limits) throws Refusal {
     if (colour == null) {
       return List.of();
     }
@@ -119,7 +119,7 @@ final class SplitCommand implements Callable<Integer> {
     return thinned.parts();
   }
 
-  private void print(SideBySide plans, SplitLine.SplitRequest request, boolean sideBySide) {
+  private void print(SideBySide plans, SplitRequest request, boolean sideBySide) {
     if (json) {
       output
           .out()

@@ -13,9 +13,6 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import stafette.words.Refusal;
 import stafette.words.Sentence;
-import stafette.work.OpenPlan;
-import stafette.work.Reports;
-import stafette.work.SplitLine;
 
 /**
  * What is on the desk, kept in case the program ends unforeseen. Each program that runs has a place
@@ -42,13 +39,19 @@ public final class Unfinished implements AutoCloseable {
    */
   public record Left(Path file, Instant when, Optional<String> score) {}
 
+  /** Writes what is on the desk to a file that is moved about. */
+  @FunctionalInterface
+  public interface DeskWriter {
+    void to(Path file) throws Refusal;
+  }
+
   /**
    * Keeps what is on the desk, in the place of what was kept before.
    *
    * @throws Refusal if it can't be written down
    */
-  public synchronized void keep(SplitLine.SplitOutcome outcome) throws Refusal {
-    Reports.saveMovable(outcome, ownPlace());
+  public synchronized void keep(DeskWriter desk) throws Refusal {
+    desk.to(ownPlace());
   }
 
   private Path ownPlace() throws Refusal {
@@ -122,7 +125,7 @@ public final class Unfinished implements AutoCloseable {
 
   private static Optional<String> score(Path file) {
     try {
-      return Optional.of(Path.of(OpenPlan.parsed(file).score().file()))
+      return Optional.of(Path.of(KeptPlan.parsed(file).score().file()))
           .map(Path::getFileName)
           .map(Path::toString);
     } catch (Refusal e) {
@@ -164,7 +167,7 @@ public final class Unfinished implements AutoCloseable {
 
   private static List<Path> inputs(Left left) {
     try {
-      return OpenPlan.inputs(left.file());
+      return KeptPlan.inputs(left.file());
     } catch (Refusal damaged) {
       return List.of(left.file());
     }

@@ -9,11 +9,9 @@ import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
 import stafette.plan.Brief;
-import stafette.plan.Favour;
 import stafette.plan.Hocket;
 import stafette.plan.Plan;
 import stafette.plan.Segment;
-import stafette.split.rotate.RegularSearch;
 
 /**
  * The cheapest plan for a line, with its proof.
@@ -138,7 +136,8 @@ public final class Splitter {
   }
 
   /**
-   * Splits a line; where regular rotations are favoured, no other plan is looked at.
+   * Splits a line, whatever is favoured; {@link stafette.split.rotate.WantedPlan} asks for
+   * rotations too.
    *
    * @param stop asked often; once it says yes, the best found so far is given back with a proven
    *     bound, as it is when the memory set aside for the search is used up
@@ -148,39 +147,19 @@ public final class Splitter {
   }
 
   /**
-   * The same, telling how it goes.
-   *
-   * @param progress told whenever a better plan or a higher bound is known
-   */
-  public static SplitResult split(Brief brief, BooleanSupplier stop, Consumer<Progress> progress) {
-    return split(brief, new Workbench(), stop, progress);
-  }
-
-  /**
-   * The same with what earlier searches for the line have worked out, so that a new search after a
+   * Splits a line with what earlier searches for it have worked out, so that a new search after a
    * lock or a drag finds the tables ready.
    *
    * @param progress told whenever a better plan or a higher bound is known
    */
   public static SplitResult split(
       Brief brief, Workbench workbench, BooleanSupplier stop, Consumer<Progress> progress) {
-    return split(brief, brief.players().size(), workbench, stop, progress);
+    return new Splitter(brief, brief.players().size(), workbench, stop, progress).run();
   }
 
   /** The cheapest plan that uses at most so many of the players. */
   public static SplitResult among(Brief brief, int mostPlayers, BooleanSupplier stop) {
-    return split(brief, mostPlayers, new Workbench(), stop, progress -> {});
-  }
-
-  private static SplitResult split(
-      Brief brief,
-      int mostPlayers,
-      Workbench workbench,
-      BooleanSupplier stop,
-      Consumer<Progress> progress) {
-    return brief.rules().favour() == Favour.REGULAR
-        ? RegularSearch.best(brief, mostPlayers, stop, progress)
-        : new Splitter(brief, mostPlayers, workbench, stop, progress).run();
+    return new Splitter(brief, mostPlayers, new Workbench(), stop, progress -> {}).run();
   }
 
   SplitResult run() {

@@ -12,6 +12,7 @@ import java.util.function.Consumer;
 import java.util.function.IntFunction;
 import java.util.stream.Stream;
 import stafette.ask.Briefing;
+import stafette.ask.SplitRequest;
 import stafette.ask.TempiWish;
 import stafette.check.JudgedPlan;
 import stafette.check.SegmentReport;
@@ -36,7 +37,7 @@ public final class CompareTempi {
    * @param split the line, the players and the rules; the time is that of all searches together
    * @param tempi at which; about eight round the present one if empty
    */
-  public record TempoRequest(SplitLine.SplitRequest split, Optional<TempiWish> tempi) {}
+  public record TempoRequest(SplitRequest split, Optional<TempiWish> tempi) {}
 
   /**
    * How far the searches have come.

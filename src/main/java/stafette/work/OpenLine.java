@@ -14,6 +14,7 @@ import stafette.ask.LineRequest;
 import stafette.ask.LockWish;
 import stafette.ask.PlayerWish;
 import stafette.ask.Reopening;
+import stafette.ask.SplitRequest;
 import stafette.ask.TempoWish;
 import stafette.check.JudgedPlan;
 import stafette.keep.LimitsInForce;
@@ -59,7 +60,7 @@ public final class OpenLine {
    *
    * @throws Refusal if the line or a player is not there, or a seat is asked for nobody
    */
-  public static OpenLine in(OpenScore score, SplitLine.SplitRequest request, LimitsInForce limits)
+  public static OpenLine in(OpenScore score, SplitRequest request, LimitsInForce limits)
       throws Refusal {
     LineRequest.FoundLine found = request.line().in(score);
     return new OpenLine(Briefing.of(request, limits, found), limits, new Workbench());
@@ -70,7 +71,7 @@ public final class OpenLine {
    *
    * @throws Refusal as {@link #in} does
    */
-  public OpenLine asking(SplitLine.SplitRequest other) throws Refusal {
+  public OpenLine asking(SplitRequest other) throws Refusal {
     return new OpenLine(briefing.with(other), limits, workbench);
   }
 
@@ -78,7 +79,7 @@ public final class OpenLine {
    * The same as {@link #asking}, but locks that the other question leaves no place for are given up
    * rather than refused.
    */
-  public OpenLine askingWithoutLostLocks(SplitLine.SplitRequest other) throws Refusal {
+  public OpenLine askingWithoutLostLocks(SplitRequest other) throws Refusal {
     OpenLine free = asking(other.with(other.relaying().with(List.<LockWish>of())));
     List<LockWish> kept =
         other.relaying().locks().stream().filter(lock -> lock.fits(free.brief())).toList();
@@ -118,7 +119,7 @@ public final class OpenLine {
    */
   public Optional<OpenLine> under(Remedy remedy) {
     Brief changed = remedy.plan().plan().brief();
-    SplitLine.SplitRequest other = remedy.instead(asked(), briefing.wishes());
+    SplitRequest other = remedy.instead(asked(), briefing.wishes());
     TempoMark mark = tempoOf(changed.line());
     TempoWish wish = new TempoWish(Optional.of(mark.unit()), mark.perMinute());
     try {
@@ -255,7 +256,7 @@ public final class OpenLine {
         asked().with(wishes, allowances).with(seats).with(asked().relaying().with(locks)));
   }
 
-  public SplitLine.SplitRequest asked() {
+  public SplitRequest asked() {
     return briefing.request();
   }
 

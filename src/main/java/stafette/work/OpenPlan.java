@@ -1,23 +1,20 @@
 package stafette.work;
 
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
-import java.util.regex.Pattern;
 import stafette.ask.Reopening;
 import stafette.ask.Seats;
 import stafette.check.JudgedPlan;
 import stafette.json.LineJson;
 import stafette.json.PlanFile;
 import stafette.json.PlanJson;
-import stafette.keep.FileDoor;
+import stafette.keep.KeptPlan;
 import stafette.keep.LimitsInForce;
 import stafette.keep.OpenScore;
 import stafette.plan.Brief;
@@ -35,8 +32,6 @@ import stafette.words.UnreadableFile;
 
 /** Opens a plan that was kept in a file, with its score, and has it judged anew. */
 public final class OpenPlan {
-  private static final Pattern PLAN = Pattern.compile("\uFEFF?\\s*\\{");
-
   private OpenPlan() {}
 
   /**
@@ -56,13 +51,6 @@ public final class OpenPlan {
       Set<String> freed,
       boolean scoreChanged,
       PlanFile.Search search) {}
-
-  /** Whether a file looks like a plan rather than a score, damaged or not. */
-  public static boolean isPlan(Path file) throws Refusal {
-    String text = new String(FileDoor.read(file), StandardCharsets.UTF_8);
-    return PLAN.matcher(text).lookingAt()
-        || file.toString().toLowerCase(Locale.ROOT).endsWith(".json");
-  }
 
   /**
    * Opens a plan; its score is looked for beside it.
@@ -159,42 +147,6 @@ public final class OpenPlan {
         .map(best -> new SplitResult.Best(best.plan(), bound));
   }
 
-  /**
-   * What opening a plan reads: its file and its score.
-   *
-   * @throws Refusal if the plan can't be read
-   */
-  public static List<Path> inputs(Path file) throws Refusal {
-    return List.of(file, scoreOf(file, parsed(file)));
-  }
-
-  /** Our fault if what was written can't be read again. */
-  static void readAgain(Path file, byte[] written) {
-    try {
-      PlanFile.read(file.toString(), written);
-    } catch (UnreadableFile e) {
-      throw new IllegalStateException("what would be written can't be read", e);
-    }
-  }
-
-  /** What a plan file says. */
-  public static PlanFile parsed(Path file) throws Refusal {
-    try {
-      return PlanFile.read(file.toString(), FileDoor.read(file));
-    } catch (UnreadableFile e) {
-      throw Refusal.ofFile(
-          Sentence.list(
-              System.lineSeparator(),
-              List.of(
-                  e.inWords(),
-                  Sentence.of("Take a copy of the plan from before, or split the line again."))));
-    }
-  }
-
-  private static Path scoreOf(Path file, PlanFile plan) {
-    return file.toAbsolutePath().resolveSibling(plan.score().file()).normalize();
-  }
-
   private record Read(
       OpenScore score,
       PlanFile file,
@@ -226,9 +178,9 @@ public final class OpenPlan {
       boolean mustFit,
       LimitsInForce limits)
       throws Refusal {
-    PlanFile plan = parsed(file);
+    PlanFile plan = KeptPlan.parsed(file);
     try {
-      Path scoreFile = asked.orElseGet(() -> scoreOf(file, plan));
+      Path scoreFile = asked.orElseGet(() -> KeptPlan.scoreOf(file, plan));
       OpenScore score = OpenScore.open(scoreFile, plan.score().reading(), false);
       List<Line> lines = lines(plan, score);
       boolean fits = mustFit || plan.fits(lines);

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import stafette.ask.Allowance;
 import stafette.ask.PlayerWish;
+import stafette.ask.SplitRequest;
 import stafette.check.alone.LineTrial;
 import stafette.keep.LimitsInForce;
 import stafette.keep.OpenScore;
@@ -81,8 +82,8 @@ public final class ProposePlayers {
    *
    * @throws Refusal if the score has no such line
    */
-  public static SplitLine.SplitRequest into(
-      SplitLine.SplitRequest request, OpenScore score, LimitsInForce limits) throws Refusal {
+  public static SplitRequest into(SplitRequest request, OpenScore score, LimitsInForce limits)
+      throws Refusal {
     Line line = request.line().in(score).line();
     List<PlayerWish> players =
         forLine(score, line, request.assurance(), request.allowances(), limits);

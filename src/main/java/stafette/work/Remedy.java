@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import stafette.ask.Allowance;
 import stafette.ask.PlayerWish;
+import stafette.ask.SplitRequest;
 import stafette.check.JudgedPlan;
 import stafette.check.SegmentReport;
 import stafette.plan.Brief;
@@ -34,7 +35,7 @@ public record Remedy(Change change, JudgedPlan plan) {
   }
 
   /** What to ask instead: all that was asked, with the players and rules of the plan. */
-  SplitLine.SplitRequest instead(SplitLine.SplitRequest asked, List<PlayerWish> present) {
+  SplitRequest instead(SplitRequest asked, List<PlayerWish> present) {
     Brief changed = plan.plan().brief();
     Rules rules = changed.rules();
     List<PlayerWish> players = new ArrayList<>(present);

@@ -17,6 +17,7 @@ import stafette.json.ScoreFile;
 import stafette.json.TempoJson;
 import stafette.json.ThinningJson;
 import stafette.keep.FileDoor;
+import stafette.keep.KeptPlan;
 import stafette.keep.OpenScore;
 import stafette.keep.Release;
 import stafette.score.Tremolo;
@@ -217,6 +218,6 @@ public final class Reports {
       Function<Change, String> typed)
       throws Refusal {
     byte[] bytes = (json(outcome, score, typed) + "\n").getBytes(StandardCharsets.UTF_8);
-    FileDoor.write(file, bytes, force, written -> OpenPlan.readAgain(file, written));
+    FileDoor.write(file, bytes, force, written -> KeptPlan.readAgain(file, written));
   }
 }

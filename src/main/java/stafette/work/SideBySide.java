@@ -9,6 +9,7 @@ import java.util.OptionalInt;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import stafette.ask.SplitRequest;
 import stafette.check.JudgedPlan;
 import stafette.check.Traits;
 import stafette.keep.LimitsInForce;
@@ -20,6 +21,7 @@ import stafette.split.Alternatives;
 import stafette.split.SplitResult;
 import stafette.split.Splitter;
 import stafette.split.Workbench;
+import stafette.split.rotate.WantedPlan;
 import stafette.words.Refusal;
 import stafette.words.Sentence;
 
@@ -71,10 +73,7 @@ public record SideBySide(
    * @throws Refusal if the score, the line or a player is not there
    */
   public static SideBySide split(
-      SplitLine.SplitRequest request,
-      LimitsInForce limits,
-      int most,
-      Consumer<Splitter.Progress> progress)
+      SplitRequest request, LimitsInForce limits, int most, Consumer<Splitter.Progress> progress)
       throws Refusal {
     if (most == 0) {
       return without(SplitLine.split(request, limits, progress));
@@ -170,7 +169,7 @@ public record SideBySide(
       long start = System.nanoTime();
       BooleanSupplier over = SplitLine.after(start, left / searches);
       SplitResult result =
-          Splitter.split(
+          WantedPlan.of(
               brief, workbench.get(), () -> stop.getAsBoolean() || over.getAsBoolean(), told -> {});
       double taken = (System.nanoTime() - start) / 1e9;
       seconds.put(brief.rules().favour(), taken);

@@ -1,6 +1,5 @@
 package stafette.work;
 
-import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -8,153 +7,27 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
-import stafette.ask.Allowance;
 import stafette.ask.Briefing;
-import stafette.ask.LineRequest;
-import stafette.ask.PlayerWish;
-import stafette.ask.Relaying;
+import stafette.ask.SplitRequest;
 import stafette.check.Judge;
 import stafette.check.JudgedPlan;
 import stafette.check.Verdict;
 import stafette.keep.LimitsInForce;
 import stafette.keep.OpenScore;
-import stafette.limits.Assurance;
 import stafette.plan.Brief;
-import stafette.plan.Favour;
-import stafette.plan.OverlapRule;
 import stafette.plan.Plan;
 import stafette.plan.Player;
-import stafette.plan.Rules;
 import stafette.plan.Seat;
 import stafette.split.SplitResult;
 import stafette.split.Splitter;
 import stafette.split.Workbench;
+import stafette.split.rotate.WantedPlan;
 import stafette.words.Fault;
 import stafette.words.Refusal;
 
 /** Splits a line among players, and has every plan judged again before anybody sees it. */
 public final class SplitLine {
   private SplitLine() {}
-
-  /**
-   * What is asked.
-   *
-   * @param line the line
-   * @param players among whom; all of the players' file if none
-   * @param playersFile players with measured limits
-   * @param allowances techniques that not everybody has
-   * @param assurance the share of players who should manage
-   * @param overlap how much two players share
-   * @param readySeconds rest before an entry
-   * @param favour what to favour
-   * @param relaying hockets, how many play at a time, and locks
-   * @param searchSeconds how long the search may take
-   * @param seats where players sit, by name, before what the players' file says
-   */
-  public record SplitRequest(
-      LineRequest line,
-      List<PlayerWish> players,
-      Optional<Path> playersFile,
-      List<Allowance> allowances,
-      Assurance assurance,
-      OverlapRule overlap,
-      double readySeconds,
-      Favour favour,
-      Relaying relaying,
-      double searchSeconds,
-      Map<String, Seat> seats) {
-    private static final double USUAL_SECONDS = 20;
-
-    /** What is usual, for nobody yet. */
-    public static SplitRequest usual(LineRequest line) {
-      return new SplitRequest(
-          line,
-          List.of(),
-          Optional.empty(),
-          List.of(),
-          Assurance.DEFAULT,
-          OverlapRule.DEFAULT,
-          Rules.DEFAULT_READY_SECONDS,
-          Favour.BALANCE,
-          Relaying.PLAIN,
-          USUAL_SECONDS,
-          Map.of());
-    }
-
-    /** The same with another time for the search. */
-    public SplitRequest within(double seconds) {
-      return changed(line, players, allowances, relaying, seconds, seats);
-    }
-
-    /** The same with other seats. */
-    public SplitRequest with(Map<String, Seat> others) {
-      return changed(line, players, allowances, relaying, searchSeconds, others);
-    }
-
-    /** The same for another line or at another tempo. */
-    public SplitRequest with(LineRequest other) {
-      return changed(other, players, allowances, relaying, searchSeconds, seats);
-    }
-
-    /** The same relayed otherwise. */
-    public SplitRequest with(Relaying other) {
-      return changed(line, players, allowances, other, searchSeconds, seats);
-    }
-
-    /** The same favouring something else. */
-    public SplitRequest with(Favour other) {
-      return under(assurance, overlap, readySeconds, other);
-    }
-
-    /** The same under other rules. */
-    public SplitRequest under(
-        Assurance otherAssurance, OverlapRule otherOverlap, double seconds, Favour otherFavour) {
-      return new SplitRequest(
-          line,
-          players,
-          playersFile,
-          allowances,
-          otherAssurance,
-          otherOverlap,
-          seconds,
-          otherFavour,
-          relaying,
-          searchSeconds,
-          seats);
-    }
-
-    /** The same under the rules of another request, which lock nothing. */
-    public SplitRequest underRulesOf(SplitRequest other) {
-      return under(other.assurance, other.overlap, other.readySeconds, other.favour)
-          .with(new Relaying(other.relaying.hocket(), other.relaying.together(), false, List.of()));
-    }
-
-    /** The same with other players and techniques. */
-    public SplitRequest with(List<PlayerWish> others, List<Allowance> techniques) {
-      return changed(line, others, techniques, relaying, searchSeconds, seats);
-    }
-
-    private SplitRequest changed(
-        LineRequest otherLine,
-        List<PlayerWish> otherPlayers,
-        List<Allowance> otherAllowances,
-        Relaying otherRelaying,
-        double seconds,
-        Map<String, Seat> otherSeats) {
-      return new SplitRequest(
-          otherLine,
-          otherPlayers,
-          playersFile,
-          otherAllowances,
-          assurance,
-          overlap,
-          readySeconds,
-          favour,
-          otherRelaying,
-          seconds,
-          otherSeats);
-    }
-  }
 
   /**
    * What came of it.
@@ -218,7 +91,7 @@ public final class SplitLine {
     SplitResult result =
         Fault.at(
             () -> brief.line().placeOf(0).inWords(),
-            () -> Splitter.split(brief, workbench, ends, progress));
+            () -> WantedPlan.of(brief, workbench, ends, progress));
     double seconds = (System.nanoTime() - start) / 1e9;
     SplitOutcome outcome =
         new SplitOutcome(

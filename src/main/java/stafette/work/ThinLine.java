@@ -13,6 +13,7 @@ import stafette.ask.LineRequest;
 import stafette.ask.MeasuredPlayers;
 import stafette.ask.PlayerWish;
 import stafette.ask.Roster;
+import stafette.ask.SplitRequest;
 import stafette.check.alone.ThinnedPart;
 import stafette.check.alone.ThinnedStroke;
 import stafette.keep.LimitsInForce;
@@ -129,7 +130,7 @@ public final class ThinLine {
    */
   public static ThinOutcome beside(
       SplitLine.SplitOutcome relay,
-      SplitLine.SplitRequest request,
+      SplitRequest request,
       List<PlayerWish> wishes,
       LimitsInForce limits,
       Consumer<Thinner.ThinProgress> progress)

@@ -3,7 +3,7 @@ package stafette.work;
 import java.util.Optional;
 import java.util.function.LongFunction;
 import stafette.plan.Brief;
-import stafette.split.Splitter;
+import stafette.split.rotate.WantedPlan;
 import stafette.split.why.AnyPlan;
 
 /** Tries changed briefs, each in its share of the time. */
@@ -50,7 +50,7 @@ final class Trials {
     if (time.isOver()) {
       return Optional.empty();
     }
-    return Splitter.split(brief, time.share(next()))
+    return WantedPlan.of(brief, time.share(next()))
         .found()
         .map(found -> new Remedy(change, SplitLine.judged(found)));
   }

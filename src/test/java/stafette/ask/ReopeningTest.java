@@ -47,7 +47,6 @@ import stafette.work.BellScore;
 import stafette.work.OpenLine;
 import stafette.work.OpenPlan;
 import stafette.work.Reports;
-import stafette.work.SplitLine;
 
 /** What was on the desk, kept in a file and opened again. */
 class ReopeningTest {
@@ -139,8 +138,8 @@ class ReopeningTest {
     List<PlayerWish> players = new ArrayList<>(PLAYERS);
     Collections.shuffle(players, random);
     players = players.subList(0, 2 + random.nextInt(3));
-    SplitLine.SplitRequest request =
-        new SplitLine.SplitRequest(
+    SplitRequest request =
+        new SplitRequest(
             random.nextBoolean() ? where : where.with(tempo(random)),
             players,
             Optional.empty(),

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import stafette.ask.LineRequest;
 import stafette.ask.PlayerWish;
+import stafette.ask.SplitRequest;
 import stafette.keep.LimitsInForce;
 import stafette.keep.OpenScore;
 import stafette.plan.Plan;
@@ -18,7 +19,6 @@ import stafette.work.ChangedPart;
 import stafette.work.OpenLine;
 import stafette.work.ScoreChanges;
 import stafette.work.SideBySide;
-import stafette.work.SplitLine;
 
 /** Bars 5 to 16 of the piano of a sample, split among three players. */
 public final class SplitSample {
@@ -48,7 +48,7 @@ public final class SplitSample {
     return LimitsInForce.load(Optional.empty());
   }
 
-  private static SplitLine.SplitRequest request() throws Refusal {
+  private static SplitRequest request() throws Refusal {
     LineChoice piano =
         new LineChoice(
             "Piano",
@@ -56,7 +56,7 @@ public final class SplitSample {
             OptionalInt.of(1),
             Optional.empty(),
             Optional.empty());
-    return SplitLine.SplitRequest.usual(LineRequest.whole(SCORE).with(piano))
+    return SplitRequest.usual(LineRequest.whole(SCORE).with(piano))
         .with(PlayerWish.parse("Flute 1, Flute 2, Clarinet 1"), List.of());
   }
 }

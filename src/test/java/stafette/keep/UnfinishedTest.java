@@ -18,12 +18,14 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import stafette.ask.LineRequest;
 import stafette.ask.PlayerWish;
+import stafette.ask.SplitRequest;
 import stafette.score.BarChoice;
 import stafette.score.LineChoice;
 import stafette.score.Tremolo;
 import stafette.words.Refusal;
 import stafette.work.OpenLine;
 import stafette.work.OpenPlan;
+import stafette.work.Reports;
 import stafette.work.SplitLine;
 
 /** What is kept of a desk in case the program ends unforeseen. */
@@ -147,7 +149,7 @@ class UnfinishedTest {
     return left.stream().map(Unfinished.Left::score).toList();
   }
 
-  private static SplitLine.SplitOutcome desk() throws Refusal {
+  private static Unfinished.DeskWriter desk() throws Refusal {
     LimitsInForce limits = LimitsInForce.load(Optional.empty());
     OpenScore score =
         OpenScore.open(Path.of("samples/lantern-run.musicxml"), Tremolo.AS_WRITTEN, false);
@@ -158,9 +160,11 @@ class UnfinishedTest {
             OptionalInt.of(1),
             Optional.empty(),
             Optional.empty());
-    SplitLine.SplitRequest request =
-        SplitLine.SplitRequest.usual(LineRequest.whole(score.file()).with(choice))
+    SplitRequest request =
+        SplitRequest.usual(LineRequest.whole(score.file()).with(choice))
             .with(List.of(new PlayerWish("Flute 1", Optional.empty())), List.of());
-    return OpenLine.in(score, request, limits).outcome(Optional.empty(), Optional.empty());
+    SplitLine.SplitOutcome outcome =
+        OpenLine.in(score, request, limits).outcome(Optional.empty(), Optional.empty());
+    return file -> Reports.saveMovable(outcome, file);
   }
 }

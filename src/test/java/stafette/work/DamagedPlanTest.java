@@ -21,7 +21,9 @@ import stafette.ask.LineRequest;
 import stafette.ask.LockWish;
 import stafette.ask.PlayerWish;
 import stafette.ask.Relaying;
+import stafette.ask.SplitRequest;
 import stafette.desktop.LeftBehind;
+import stafette.keep.KeptPlan;
 import stafette.keep.LimitsInForce;
 import stafette.plan.Hocket;
 import stafette.score.BarChoice;
@@ -47,8 +49,8 @@ class DamagedPlanTest {
             OptionalInt.empty(),
             Optional.empty(),
             Optional.of(new ToneChoice.FromTop(1)));
-    SplitLine.SplitRequest request =
-        SplitLine.SplitRequest.usual(LineRequest.whole(score).with(choice))
+    SplitRequest request =
+        SplitRequest.usual(LineRequest.whole(score).with(choice))
             .with(PlayerWish.parse("Flute 1, Flute 2, Flute 3, Flute 4"), List.of())
             .with(new Relaying(Hocket.NO, 2, false, List.of(LockWish.parse("Flute 2: 2.1-2.2"))));
     SplitLine.SplitOutcome outcome = SplitLine.split(request, LIMITS);
@@ -119,10 +121,10 @@ class DamagedPlanTest {
   @Test
   void a_plan_is_known_for_one_though_it_is_damaged() throws Exception {
     Path plain = Files.writeString(folder.resolve("kept"), "\uFEFF" + plan);
-    assertTrue(OpenPlan.isPlan(plain));
+    assertTrue(KeptPlan.isPlan(plain));
     assertEquals("", said("\uFEFF" + plan));
-    assertTrue(OpenPlan.isPlan(Files.writeString(folder.resolve("empty.JSON"), "")));
-    assertFalse(OpenPlan.isPlan(folder.resolve("bells.musicxml")));
+    assertTrue(KeptPlan.isPlan(Files.writeString(folder.resolve("empty.JSON"), "")));
+    assertFalse(KeptPlan.isPlan(folder.resolve("bells.musicxml")));
   }
 
   @Test

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import stafette.ask.LineRequest;
 import stafette.ask.PlayerWish;
+import stafette.ask.SplitRequest;
 import stafette.ask.TempoWish;
 import stafette.keep.LimitsInForce;
 import stafette.score.BarChoice;
@@ -62,7 +63,7 @@ class ProposePlayersTest {
             .with(choice)
             .with(new TempoWish(Optional.empty(), Rational.of(perMinute)));
     LimitsInForce limits = LimitsInForce.load(Optional.empty());
-    return ProposePlayers.into(SplitLine.SplitRequest.usual(line), line.find().score(), limits)
+    return ProposePlayers.into(SplitRequest.usual(line), line.find().score(), limits)
         .players()
         .stream()
         .map(PlayerWish::name)

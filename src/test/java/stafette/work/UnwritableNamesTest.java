@@ -17,6 +17,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import stafette.ask.LineRequest;
 import stafette.ask.MeasuredPlayers;
 import stafette.ask.PlayerWish;
+import stafette.ask.SplitRequest;
 import stafette.keep.LimitsInForce;
 import stafette.keep.OpenScore;
 import stafette.score.BarChoice;
@@ -41,8 +42,8 @@ class UnwritableNamesTest {
 
   @Test
   void a_player_named_by_whoever_asks() throws Exception {
-    SplitLine.SplitRequest request =
-        SplitLine.SplitRequest.usual(LineRequest.whole(SAMPLE))
+    SplitRequest request =
+        SplitRequest.usual(LineRequest.whole(SAMPLE))
             .with(List.of(new PlayerWish("Flute \u0001", Optional.of("flute"))), List.of())
             .with(trumpet());
     Refusal refusal = assertThrows(Refusal.class, () -> SplitLine.split(request, limits()));
@@ -67,8 +68,8 @@ class UnwritableNamesTest {
 
   @Test
   void two_names_of_one_part() throws Exception {
-    SplitLine.SplitRequest request =
-        SplitLine.SplitRequest.usual(LineRequest.whole(SAMPLE))
+    SplitRequest request =
+        SplitRequest.usual(LineRequest.whole(SAMPLE))
             .with(PlayerWish.parse("P1, Flute 1"), List.of())
             .with(trumpet());
     Refusal refusal = assertThrows(Refusal.class, () -> SplitLine.split(request, limits()));

@@ -1,5 +1,6 @@
 package stafette.desktop.rules;
 
+import stafette.ask.SplitRequest;
 import stafette.limits.Assurance;
 import stafette.plan.Favour;
 import stafette.plan.Hocket;
@@ -7,7 +8,6 @@ import stafette.plan.OverlapRule;
 import stafette.plan.SourceTreatment;
 import stafette.score.Tremolo;
 import stafette.work.OpenLine;
-import stafette.work.SplitLine;
 
 /**
  * The rules in force.
@@ -31,7 +31,7 @@ public record RulesNow(
     SourceTreatment source) {
   /** The rules of a line. */
   public static RulesNow of(OpenLine line, SourceTreatment source) {
-    SplitLine.SplitRequest asked = line.asked();
+    SplitRequest asked = line.asked();
     return new RulesNow(
         asked.favour(),
         asked.overlap(),

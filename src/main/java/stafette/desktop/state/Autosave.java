@@ -9,6 +9,7 @@ import java.util.function.Consumer;
 import stafette.keep.Unfinished;
 import stafette.words.Refusal;
 import stafette.words.Sentence;
+import stafette.work.Reports;
 import stafette.work.SplitLine;
 
 /**
@@ -74,7 +75,8 @@ final class Autosave {
 
   private void write(SaveState state) throws Refusal {
     if (state.outcome.isPresent()) {
-      unfinished.keep(state.outcome.get());
+      SplitLine.SplitOutcome desk = state.outcome.get();
+      unfinished.keep(file -> Reports.saveMovable(desk, file));
     } else {
       unfinished.finished();
     }

@@ -4,6 +4,8 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import stafette.ask.LineRequest;
+import stafette.ask.SplitRequest;
+import stafette.keep.KeptPlan;
 import stafette.keep.LimitsInForce;
 import stafette.keep.OpenScore;
 import stafette.keep.Unfinished;
@@ -12,7 +14,6 @@ import stafette.score.Tremolo;
 import stafette.words.Refusal;
 import stafette.work.CheckScore;
 import stafette.work.OpenPlan;
-import stafette.work.SplitLine;
 
 /**
  * What comes of opening a file.
@@ -23,7 +24,7 @@ import stafette.work.SplitLine;
 record Opening(Desk desk, OpenPlan.ScoreNow score) {
   /** Opens a score, or a plan that was kept. */
   static Opening of(Path file, LimitsInForce limits) throws Refusal {
-    if (!OpenPlan.isPlan(file)) {
+    if (!KeptPlan.isPlan(file)) {
       LineRequest whole = LineRequest.whole(file);
       OpenScore score = OpenScore.open(file, whole.tremolo(), whole.cues());
       return new Opening(Desk.of(passages(score, limits)), OpenPlan.ScoreNow.SAME);
@@ -67,7 +68,7 @@ record Opening(Desk desk, OpenPlan.ScoreNow score) {
   }
 
   private static CheckScore.CheckedScore passages(OpenScore score, LimitsInForce limits) {
-    SplitLine.SplitRequest asked = SplitLine.SplitRequest.usual(LineRequest.whole(score.file()));
+    SplitRequest asked = SplitRequest.usual(LineRequest.whole(score.file()));
     return CheckScore.passages(score, Optional.empty(), asked.assurance(), List.of(), limits);
   }
 }

@@ -1,6 +1,7 @@
 package stafette.desktop.state;
 
 import java.util.function.UnaryOperator;
+import stafette.ask.SplitRequest;
 import stafette.limits.Assurance;
 import stafette.plan.Favour;
 import stafette.plan.Hocket;
@@ -11,7 +12,6 @@ import stafette.score.Tremolo;
 import stafette.words.Refusal;
 import stafette.words.Sentence;
 import stafette.work.OpenLine;
-import stafette.work.SplitLine;
 
 /**
  * Puts the line on the desk under other rules. Each change is one step, after which the plan, as it
@@ -83,15 +83,15 @@ public final class RuleChanges {
     session.changeLine(line -> line.allowing(player, technique, allowed));
   }
 
-  private void ask(UnaryOperator<SplitLine.SplitRequest> change) throws Refusal {
+  private void ask(UnaryOperator<SplitRequest> change) throws Refusal {
     session.otherwise(line -> asked(line, change.apply(line.asked())));
   }
 
-  private static OpenLine asked(OpenLine line, SplitLine.SplitRequest other) throws Refusal {
+  private static OpenLine asked(OpenLine line, SplitRequest other) throws Refusal {
     return other.equals(line.asked()) ? line : line.askingWithoutLostLocks(refusingBoth(other));
   }
 
-  private static SplitLine.SplitRequest refusingBoth(SplitLine.SplitRequest asked) throws Refusal {
+  private static SplitRequest refusingBoth(SplitRequest asked) throws Refusal {
     if (asked.relaying().eachTone() && asked.relaying().together() > 1) {
       throw Refusal.wrongUse(
           Sentence.of(

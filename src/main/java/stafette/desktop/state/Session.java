@@ -9,6 +9,7 @@ import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import stafette.ask.LineRequest;
 import stafette.ask.PlayerWish;
+import stafette.ask.SplitRequest;
 import stafette.ask.TempoWish;
 import stafette.check.JudgedPlan;
 import stafette.keep.LimitsInForce;
@@ -212,8 +213,8 @@ public final class Session {
 
   private OpenLine lineOf(OpenScore score, LineChoice choice) throws Refusal {
     LineRequest line = LineRequest.whole(score.file()).with(choice);
-    SplitLine.SplitRequest plain = SplitLine.SplitRequest.usual(line);
-    SplitLine.SplitRequest usual =
+    SplitRequest plain = SplitRequest.usual(line);
+    SplitRequest usual =
         desk().line().map(before -> plain.underRulesOf(before.asked())).orElse(plain);
     return OpenLine.in(score, ProposePlayers.into(usual, score, limits), limits);
   }

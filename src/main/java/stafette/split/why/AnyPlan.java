@@ -5,7 +5,8 @@ import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.BooleanSupplier;
 import stafette.plan.Brief;
 import stafette.plan.Plan;
-import stafette.split.Splitter;
+import stafette.split.Workbench;
+import stafette.split.rotate.WantedPlan;
 
 /**
  * Whether there is a plan at all.
@@ -21,8 +22,9 @@ public record AnyPlan(Optional<Plan> plan, boolean proven) {
    */
   public static AnyPlan of(Brief brief, BooleanSupplier stop) {
     AtomicBoolean found = new AtomicBoolean();
-    return Splitter.split(
+    return WantedPlan.of(
             brief,
+            new Workbench(),
             () -> found.get() || stop.getAsBoolean(),
             progress -> found.set(progress.plan().isPresent()))
         .match(

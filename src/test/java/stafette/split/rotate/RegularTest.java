@@ -32,7 +32,6 @@ import stafette.score.Stroke;
 import stafette.split.Reason;
 import stafette.split.SmallBriefs;
 import stafette.split.SplitResult;
-import stafette.split.Splitter;
 import stafette.time.Length;
 import stafette.time.Position;
 
@@ -44,7 +43,7 @@ class RegularTest {
     Brief brief = regular(SmallBriefs.of(seed, 14, 3));
     OptionalInt expected = AllRotations.cheapest(brief);
     OptionalInt found =
-        Splitter.split(brief, () -> false)
+        WantedPlan.of(brief, () -> false)
             .match(
                 best -> OptionalInt.of(costOf(best)),
                 none -> OptionalInt.empty(),
@@ -78,7 +77,7 @@ class RegularTest {
     Line line = Invented.line(4, 3, 200);
     Brief brief = new Brief(List.of(line, line), List.of(flutes(4)), Invented.rules());
     List<Reason> reasons =
-        Splitter.split(regular(brief), () -> false)
+        WantedPlan.of(regular(brief), () -> false)
             .match(best -> List.of(), SplitResult.None::reasons, stopped -> List.of());
     assertTrue(reasons.get(0).text().toString().contains("one line at a time"), reasons.toString());
   }
@@ -95,7 +94,7 @@ class RegularTest {
       @ForAll long seed, @ForAll byte patience) {
     Brief brief = regular(SmallBriefs.of(seed, 14, 4));
     AtomicInteger asked = new AtomicInteger();
-    SplitResult stopped = Splitter.split(brief, () -> asked.incrementAndGet() > Math.abs(patience));
+    SplitResult stopped = WantedPlan.of(brief, () -> asked.incrementAndGet() > Math.abs(patience));
     OptionalInt best = AllRotations.cheapest(brief);
     int bound = stopped.match(b -> b.cost(), none -> Integer.MAX_VALUE, SplitResult.Stopped::bound);
     assertTrue(best.isEmpty() || bound <= best.getAsInt());
@@ -233,7 +232,7 @@ class RegularTest {
   @Test
   void where_no_rotation_holds_the_reason_says_what_to_try() {
     List<Reason> reasons =
-        Splitter.split(regular(Invented.brief(Invented.line(4, 4, 240), flutes(2))), () -> false)
+        WantedPlan.of(regular(Invented.brief(Invented.line(4, 4, 240), flutes(2))), () -> false)
             .match(best -> List.of(), SplitResult.None::reasons, stopped -> List.of());
     assertTrue(
         reasons.get(0).text().toString().contains("no regular rotation holds"), reasons.toString());
@@ -252,7 +251,7 @@ class RegularTest {
   }
 
   private static Plan best(Brief brief) {
-    return Splitter.split(brief, () -> false)
+    return WantedPlan.of(brief, () -> false)
         .match(
             SplitResult.Best::plan,
             none -> {
@@ -264,7 +263,7 @@ class RegularTest {
   }
 
   private static OptionalInt cost(Brief brief) {
-    return Splitter.split(brief, () -> false)
+    return WantedPlan.of(brief, () -> false)
         .match(
             best -> OptionalInt.of(best.cost()),
             none -> OptionalInt.empty(),

@@ -23,7 +23,7 @@ import stafette.plan.GivenPassages;
 import stafette.plan.Player;
 import stafette.score.Line;
 import stafette.split.SmallBriefs;
-import stafette.split.Splitter;
+import stafette.split.rotate.WantedPlan;
 import stafette.time.BeatUnit;
 import stafette.time.Rational;
 import stafette.time.TempoMark;
@@ -201,7 +201,7 @@ class TempoTableTest {
   private static Optional<Integer> cheapest(Brief brief, int players) {
     return choices(brief.players(), players)
         .map(chosen -> new Brief(brief.line(), chosen, brief.rules()))
-        .map(chosen -> Splitter.split(chosen, () -> false))
+        .map(chosen -> WantedPlan.of(chosen, () -> false))
         .flatMap(
             result ->
                 result.match(

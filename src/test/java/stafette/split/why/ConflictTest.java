@@ -36,7 +36,7 @@ import stafette.score.Pitch;
 import stafette.score.Step;
 import stafette.score.Stroke;
 import stafette.split.SmallBriefs;
-import stafette.split.Splitter;
+import stafette.split.rotate.WantedPlan;
 import stafette.time.Length;
 import stafette.time.Position;
 
@@ -135,7 +135,7 @@ class ConflictTest {
     Brief brief = Invented.brief(Invented.lineOf(List.of(stroke), 60), flute("Flute 1"));
     assertTrue(
         said(brief).contains("a drum (bar 1, beat 1) is out of the range of Flute 1"), said(brief));
-    assertTrue(Splitter.split(brief, () -> false).toString().contains("beat 1: a drum is out of"));
+    assertTrue(WantedPlan.of(brief, () -> false).toString().contains("beat 1: a drum is out of"));
   }
 
   @Test

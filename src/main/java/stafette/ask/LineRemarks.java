@@ -1,4 +1,4 @@
-package stafette.work;
+package stafette.ask;
 
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import stafette.ask.LineRequest;
 import stafette.keep.OpenScore;
 import stafette.musicxml.write.HandoffWords;
 import stafette.score.Line;

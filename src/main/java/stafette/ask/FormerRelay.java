@@ -1,4 +1,4 @@
-package stafette.work;
+package stafette.ask;
 
 import java.util.HashMap;
 import java.util.HashSet;

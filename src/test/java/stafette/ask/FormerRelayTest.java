@@ -1,4 +1,4 @@
-package stafette.work;
+package stafette.ask;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -11,10 +11,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
-import stafette.ask.LineRequest;
-import stafette.ask.LockWish;
-import stafette.ask.PlayerWish;
-import stafette.ask.Relaying;
 import stafette.keep.LimitsInForce;
 import stafette.keep.OpenScore;
 import stafette.musicxml.read.MusicXmlReader;
@@ -29,6 +25,7 @@ import stafette.score.LineChoice;
 import stafette.score.ToneChoice;
 import stafette.score.Tremolo;
 import stafette.words.Refusal;
+import stafette.work.OpenLine;
 
 /** A line that was relayed before is seen as it was, or it is said that it is not. */
 class FormerRelayTest {
@@ -95,8 +92,7 @@ class FormerRelayTest {
       throws Exception {
     LimitsInForce limits = LimitsInForce.load(Optional.empty());
     String players = piano.length == 0 ? "Flute" : "Piano, Flute";
-    SplitLine.SplitRequest request =
-        SplitLine.SplitRequest.usual(asked).with(PlayerWish.parse(players), List.of());
+    SplitRequest request = SplitRequest.usual(asked).with(PlayerWish.parse(players), List.of());
     OpenLine line = OpenLine.in(score, request, limits);
     int last = line.line().count() - 1;
     int flute = piano.length == 0 ? 0 : 1;
@@ -221,8 +217,8 @@ class FormerRelayTest {
     OpenScore score = score(List.of(notes("A", 16, 1, 1), notes("B", 16, 1, 1)), List.of("", ""));
     LineRequest asked = request("1-2", Optional.empty(), false);
     OpenScore after = relayed(score, asked, SourceTreatment.KEEP, 0, 8);
-    SplitLine.SplitRequest request =
-        SplitLine.SplitRequest.usual(asked)
+    SplitRequest request =
+        SplitRequest.usual(asked)
             .with(PlayerWish.parse("Piano, Flute"), List.of())
             .with(Relaying.PLAIN.with(List.of(LockWish.parse("Flute: 2.1-2.2"))));
     Refusal refusal =
