@@ -6,10 +6,10 @@ import javafx.util.StringConverter;
 import stafette.desktop.texts.Texts;
 
 /** A place to hear from, moved by beats or typed; on the line's clock, in microseconds. */
-final class PlaceValue extends SpinnerValueFactory<Long> {
+public final class PlaceValue extends SpinnerValueFactory<Long> {
   private Optional<Places> places = Optional.empty();
 
-  PlaceValue(Texts texts) {
+  public PlaceValue(Texts texts) {
     setValue(0L);
     setConverter(
         new StringConverter<>() {
@@ -33,7 +33,7 @@ final class PlaceValue extends SpinnerValueFactory<Long> {
   }
 
   /** Takes other places; tells whether anything is different. */
-  boolean show(Places all, long micros) {
+  public boolean show(Places all, long micros) {
     boolean same = places.filter(before -> before == all).isPresent() && getValue() == micros;
     places = Optional.of(all);
     setValue(micros);

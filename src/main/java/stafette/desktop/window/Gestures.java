@@ -7,6 +7,7 @@ import java.util.function.IntConsumer;
 import java.util.stream.IntStream;
 import stafette.check.Finding;
 import stafette.check.JudgedPlan;
+import stafette.desktop.hearing.HearingPresenter;
 import stafette.desktop.passages.LineForm;
 import stafette.desktop.passages.PassagesView;
 import stafette.desktop.players.PlayerGestures;
@@ -27,7 +28,7 @@ import stafette.work.Remedy;
 import stafette.work.SplitLine;
 
 /** What is done to the panels, as work on the session. */
-final class Gestures
+public final class Gestures
     implements RelayGestures,
         PlayerGestures,
         PassagesView.Chosen,
@@ -43,14 +44,14 @@ final class Gestures
    * @param reveal shows a segment and gives it the keyboard
    * @param leaving does what clears the desk, unless the user would rather not
    */
-  Gestures(Session session, IntConsumer reveal, Consumer<Runnable> leaving) {
+  public Gestures(Session session, IntConsumer reveal, Consumer<Runnable> leaving) {
     this.session = session;
     this.reveal = reveal;
     this.leaving = leaving;
   }
 
   /** From now on this listener is told what is chosen, and from where it is to play. */
-  void heardBy(HearingPresenter other) {
+  public void heardBy(HearingPresenter other) {
     listener = Optional.of(other);
   }
 

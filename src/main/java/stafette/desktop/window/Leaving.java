@@ -2,6 +2,7 @@ package stafette.desktop.window;
 
 import java.nio.file.Path;
 import java.util.Optional;
+import stafette.desktop.state.LineInWords;
 import stafette.desktop.state.Session;
 import stafette.desktop.texts.Texts;
 

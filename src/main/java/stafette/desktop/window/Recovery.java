@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.Date;
 import java.util.List;
 import java.util.Optional;
+import stafette.desktop.state.LineInWords;
 import stafette.desktop.state.Session;
 import stafette.desktop.texts.Texts;
 import stafette.keep.Unfinished;

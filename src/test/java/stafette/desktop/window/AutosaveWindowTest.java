@@ -32,7 +32,7 @@ import stafette.words.Refusal;
 
 /** A window in which work by hand was left behind, and is not lost. */
 @ExtendWith(ApplicationExtension.class)
-class KeepingWindowTest {
+class AutosaveWindowTest {
   private Path folder = Path.of("");
   private Path score = Path.of("");
   private MainWindow window;

@@ -1,4 +1,4 @@
-package stafette.desktop.window;
+package stafette.desktop.hearing;
 
 import java.util.List;
 import java.util.Optional;
@@ -7,8 +7,7 @@ import java.util.OptionalLong;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javafx.animation.AnimationTimer;
-import stafette.desktop.playing.HearingStrip;
-import stafette.desktop.playing.HearingStrip.Going;
+import stafette.desktop.hearing.HearingStrip.Going;
 import stafette.desktop.playing.HearingWish;
 import stafette.desktop.playing.LoopStretch;
 import stafette.desktop.playing.Playing;
@@ -16,6 +15,7 @@ import stafette.desktop.relay.LaneGestures;
 import stafette.desktop.relay.RelayView;
 import stafette.desktop.state.BackgroundWork;
 import stafette.desktop.state.Desk;
+import stafette.desktop.state.LineInWords;
 import stafette.desktop.texts.Texts;
 import stafette.keep.LimitsInForce;
 import stafette.work.Playback;
@@ -24,7 +24,7 @@ import stafette.work.Playback;
  * Hears the plan on the desk, and goes on while it is changed. What is heard is made ready beside
  * the window; each new wish ends the making of the one before.
  */
-final class HearingPresenter implements HearingStrip.HearingAsked, LaneGestures {
+public final class HearingPresenter implements HearingStrip.HearingAsked, LaneGestures {
   private final RelayView relay;
   private final HearingStrip strip;
   private final Texts texts;
@@ -60,7 +60,7 @@ final class HearingPresenter implements HearingStrip.HearingAsked, LaneGestures 
    * @param labour where what is heard is made ready
    * @param open opens what plays it
    */
-  HearingPresenter(
+  public HearingPresenter(
       RelayView relay,
       Texts texts,
       LimitsInForce limits,
@@ -77,21 +77,21 @@ final class HearingPresenter implements HearingStrip.HearingAsked, LaneGestures 
     relay.lanesTold(this);
   }
 
-  HearingStrip strip() {
+  public HearingStrip strip() {
     return strip;
   }
 
-  HearingWish wish() {
+  public HearingWish wish() {
     return wish;
   }
 
   /** Who is heard of the plan on the desk. */
-  List<String> heard() {
+  public List<String> heard() {
     return piece.map(now -> now.heard(wish)).orElse(List.of());
   }
 
   /** Another desk: goes on at the same place if it has a plan for the same notes. */
-  void show(Desk desk) {
+  public void show(Desk desk) {
     Optional<HeardPlan> before = piece;
     piece = HeardPlan.of(desk);
     if (piece.isPresent() && before.isPresent() && before.get().continues(piece.get())) {
@@ -106,7 +106,7 @@ final class HearingPresenter implements HearingStrip.HearingAsked, LaneGestures 
   }
 
   /** From now on it is heard from the beginning of a segment. */
-  void choose(int segment) {
+  public void choose(int segment) {
     piece
         .map(HeardPlan::plan)
         .filter(plan -> segment < plan.segments().size())
@@ -121,7 +121,7 @@ final class HearingPresenter implements HearingStrip.HearingAsked, LaneGestures 
   }
 
   /** This handoff is the one to be heard again and again, if any is. */
-  void chooseHandoff(int handoff) {
+  public void chooseHandoff(int handoff) {
     wish = wish.withHandoff(handoff);
     turnBack();
     refresh();
@@ -204,7 +204,7 @@ final class HearingPresenter implements HearingStrip.HearingAsked, LaneGestures 
   }
 
   /** Ends what is being made ready. */
-  void enough() {
+  public void enough() {
     if (going == Going.PREPARING) {
       silence();
     }
@@ -346,7 +346,7 @@ final class HearingPresenter implements HearingStrip.HearingAsked, LaneGestures 
             playing.map(Playing::isHeard).orElse(true)));
   }
 
-  void close() {
+  public void close() {
     closed = true;
     labour.stop();
     clock.stop();

@@ -22,7 +22,7 @@ import stafette.keep.Unfinished;
 import stafette.work.SplitLine;
 
 /** Keeping what is on the desk beside the window. */
-class KeepingTest {
+class AutosaveTest {
   @TempDir private Path folder = Path.of("");
   private final Deque<Runnable> toWrite = new ArrayDeque<>();
   private final List<String> refused = new ArrayList<>();

@@ -1,12 +1,11 @@
-package stafette.desktop.window;
+package stafette.desktop.state;
 
 import java.nio.file.Path;
-import stafette.desktop.state.Session;
 import stafette.desktop.texts.Texts;
 import stafette.words.Refusal;
 
 /** Where something is said in a line. */
-interface LineInWords {
+public interface LineInWords {
   void say(String words);
 
   /** Says what can't be done. */

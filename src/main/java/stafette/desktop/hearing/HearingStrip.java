@@ -1,4 +1,4 @@
-package stafette.desktop.playing;
+package stafette.desktop.hearing;
 
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -13,6 +13,9 @@ import javafx.scene.control.ToggleButton;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
+import stafette.desktop.playing.HearingWish;
+import stafette.desktop.playing.PlaceValue;
+import stafette.desktop.playing.Places;
 import stafette.desktop.texts.Texts;
 
 /** Everything about hearing in one strip: whether, from where, how fast, what. */

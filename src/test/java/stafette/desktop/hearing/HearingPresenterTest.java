@@ -1,4 +1,4 @@
-package stafette.desktop.window;
+package stafette.desktop.hearing;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -37,9 +37,12 @@ import stafette.desktop.playing.Playing;
 import stafette.desktop.relay.RelayView;
 import stafette.desktop.state.BackgroundWork;
 import stafette.desktop.state.Desk;
+import stafette.desktop.state.LineInWords;
 import stafette.desktop.state.SavedState;
 import stafette.desktop.state.Session;
 import stafette.desktop.texts.Texts;
+import stafette.desktop.window.Gestures;
+import stafette.desktop.window.Style;
 import stafette.keep.LimitsInForce;
 import stafette.keep.Remembered;
 import stafette.plan.Handoff;
@@ -50,7 +53,7 @@ import stafette.work.OpenLine;
 
 /** Hearing a plan from the strip and the lanes. */
 @ExtendWith(ApplicationExtension.class)
-class ListenerTest {
+class HearingPresenterTest {
   /** Searched for once. */
   private static Optional<JudgedPlan> found = Optional.empty();
 

@@ -1,8 +1,7 @@
-package stafette.desktop.window;
+package stafette.desktop.rules;
 
 import java.util.Optional;
 import java.util.function.Consumer;
-import stafette.desktop.rules.RuleGestures;
 import stafette.desktop.state.Desk;
 import stafette.desktop.state.RuleChanges;
 import stafette.desktop.state.Session;
@@ -17,13 +16,13 @@ import stafette.score.Tremolo;
 import stafette.words.Refusal;
 
 /** Puts the session under other rules, and says what that means for the plan. */
-final class RulesPresenter implements RuleGestures {
+public final class RulesPresenter implements RuleGestures {
   private final Session session;
   private final RuleChanges rules;
   private final Texts texts;
   private final Consumer<String> say;
 
-  RulesPresenter(Session session, Texts texts, Consumer<String> say) {
+  public RulesPresenter(Session session, Texts texts, Consumer<String> say) {
     this.session = session;
     this.rules = session.rules();
     this.texts = texts;

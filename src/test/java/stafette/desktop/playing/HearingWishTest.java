@@ -15,7 +15,7 @@ import stafette.plan.Plan;
 import stafette.plan.Segment;
 
 /** What somebody wants to hear. */
-class WishTest {
+class HearingWishTest {
   private static final Plan PLAN = ShownRelays.plan();
 
   @Test

@@ -1,4 +1,4 @@
-package stafette.desktop.window;
+package stafette.desktop.hearing;
 
 import java.util.List;
 import java.util.Optional;

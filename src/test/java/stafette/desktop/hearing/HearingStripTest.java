@@ -1,4 +1,4 @@
-package stafette.desktop.playing;
+package stafette.desktop.hearing;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -22,8 +22,10 @@ import org.testfx.framework.junit5.Start;
 import stafette.desktop.PanelWindow;
 import stafette.desktop.ShownRelays;
 import stafette.desktop.Snapshot;
-import stafette.desktop.playing.HearingStrip.Going;
-import stafette.desktop.playing.HearingStrip.ShownHearing;
+import stafette.desktop.hearing.HearingStrip.Going;
+import stafette.desktop.hearing.HearingStrip.ShownHearing;
+import stafette.desktop.playing.HearingWish;
+import stafette.desktop.playing.Places;
 import stafette.desktop.texts.Texts;
 import stafette.desktop.window.Style;
 

@@ -14,7 +14,7 @@ import stafette.plan.OverlapRule;
 import stafette.score.ToneChoice;
 
 /** What is typed for rules, without a screen. */
-class ReadingTest {
+class TypedValueTest {
   private static final Texts ENGLISH = Texts.in(Locale.ENGLISH);
   private static final Texts GERMAN = Texts.in(Locale.GERMAN);
 

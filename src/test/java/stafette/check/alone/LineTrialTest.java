@@ -24,7 +24,7 @@ import stafette.score.Pitch;
 import stafette.score.Step;
 
 /** One line on one instrument with several techniques; all figures are invented. */
-class TrialTest {
+class LineTrialTest {
   /** At half, everybody is an average player: the figures are the means. */
   private static final Assurance MEAN = new Assurance(50);
 
