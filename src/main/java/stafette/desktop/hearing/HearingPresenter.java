@@ -11,6 +11,7 @@ import stafette.desktop.hearing.HearingStrip.Going;
 import stafette.desktop.playing.HearingWish;
 import stafette.desktop.playing.LoopStretch;
 import stafette.desktop.playing.Playing;
+import stafette.desktop.relay.HearingGestures;
 import stafette.desktop.relay.LaneGestures;
 import stafette.desktop.relay.RelayView;
 import stafette.desktop.state.BackgroundWork;
@@ -24,7 +25,8 @@ import stafette.work.Playback;
  * Hears the plan on the desk, and goes on while it is changed. What is heard is made ready beside
  * the window; each new wish ends the making of the one before.
  */
-public final class HearingPresenter implements HearingStrip.HearingAsked, LaneGestures {
+public final class HearingPresenter
+    implements HearingStrip.HearingAsked, LaneGestures, HearingGestures {
   private final RelayView relay;
   private final HearingStrip strip;
   private final Texts texts;
@@ -105,7 +107,7 @@ public final class HearingPresenter implements HearingStrip.HearingAsked, LaneGe
     refresh();
   }
 
-  /** From now on it is heard from the beginning of a segment. */
+  @Override
   public void choose(int segment) {
     piece
         .map(HeardPlan::plan)
@@ -120,7 +122,7 @@ public final class HearingPresenter implements HearingStrip.HearingAsked, LaneGe
             });
   }
 
-  /** This handoff is the one to be heard again and again, if any is. */
+  @Override
   public void chooseHandoff(int handoff) {
     wish = wish.withHandoff(handoff);
     turnBack();

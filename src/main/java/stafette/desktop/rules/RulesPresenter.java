@@ -21,12 +21,23 @@ public final class RulesPresenter implements RuleGestures {
   private final RuleChanges rules;
   private final Texts texts;
   private final Consumer<String> say;
+  private final RulesView view;
 
   public RulesPresenter(Session session, Texts texts, Consumer<String> say) {
     this.session = session;
     this.rules = session.rules();
     this.texts = texts;
     this.say = say;
+    this.view = new RulesView(texts, this);
+  }
+
+  public RulesView view() {
+    return view;
+  }
+
+  /** Shows the rules of the line on the desk. */
+  public void show(Desk desk) {
+    view.show(desk.line().map(line -> RulesNow.of(line, desk.source())));
   }
 
   @Override

@@ -43,20 +43,20 @@ final class Frame extends BorderPane {
     foot.getStyleClass().add("status");
     side.getTabs()
         .setAll(
-            tab("players", texts.get("window.players"), panels.players()),
-            tab("rules", texts.get("window.rules"), panels.rules()),
-            tab("verdict", texts.get("window.verdict"), panels.verdict()),
-            tab("written", texts.get("window.bars"), panels.written()));
-    VBox middle = new VBox(panels.relay(), panels.tempo());
-    VBox.setVgrow(panels.relay(), Priority.ALWAYS);
+            tab("players", texts.get("window.players"), panels.players().view()),
+            tab("rules", texts.get("window.rules"), panels.rules().view()),
+            tab("verdict", texts.get("window.verdict"), panels.verdict().view()),
+            tab("written", texts.get("window.bars"), panels.written().view()));
+    VBox middle = new VBox(panels.relay().view(), panels.tempo().view());
+    VBox.setVgrow(panels.relay().view(), Priority.ALWAYS);
     ScrollPane beginning = new ScrollPane(panels.welcome());
     beginning.setFitToWidth(true);
     beginning.getStyleClass().add("welcome-scroll");
     beginning.visibleProperty().bind(panels.welcome().visibleProperty());
     beginning.managedProperty().bind(beginning.visibleProperty());
     middle.visibleProperty().bind(beginning.visibleProperty().not());
-    across = new SplitPane(panels.passages(), new StackPane(middle, beginning), side);
-    SplitPane.setResizableWithParent(panels.passages(), false);
+    across = new SplitPane(panels.passages().view(), new StackPane(middle, beginning), side);
+    SplitPane.setResizableWithParent(panels.passages().view(), false);
     SplitPane.setResizableWithParent(side, false);
     setTop(new VBox(tools, offer));
     setCenter(across);

@@ -20,11 +20,13 @@ final class Leaving {
     this.texts = texts;
   }
 
-  /** Does something after which the desk is another one, unless the user would rather not. */
-  void before(Runnable next) {
-    if (isAllowed()) {
+  /** Does something after which the desk is another one; no if the user would rather not. */
+  boolean before(Runnable next) {
+    boolean allowed = isAllowed();
+    if (allowed) {
       next.run();
     }
+    return allowed;
   }
 
   /** Whether the desk may be cleared: nothing would be lost, or the user has said so. */

@@ -17,7 +17,6 @@ import javafx.stage.Stage;
 import javafx.stage.WindowEvent;
 import stafette.desktop.hearing.HearingPresenter;
 import stafette.desktop.playing.Playing;
-import stafette.desktop.rules.RulesPresenter;
 import stafette.desktop.state.BackgroundWork;
 import stafette.desktop.state.Desk;
 import stafette.desktop.state.LineInWords;
@@ -66,16 +65,14 @@ public final class MainWindow {
     this.remembered = remembered;
     session = new Session(limits, remembered, threads.forDesk());
     leaving = new Leaving(session, asking, words, texts);
-    Gestures gestures = new Gestures(session, this::reveal, this::choosing);
-    RulesPresenter ruling = new RulesPresenter(session, texts, words::say);
-    panels = Panels.of(texts, gestures, ruling, new WindowDoors());
+    panels = Panels.of(session, texts, words::say, leaving::before, new WindowDoors());
     panels.welcome().show(remembered.recent());
     frame = new Frame(panels, texts);
     Scene scene = new Scene(frame, WIDTH_EM * em(), HEIGHT_EM * em());
     listener =
         new HearingPresenter(
-            panels.relay(), texts, limits, threads.forHearing(), Playing::open, words);
-    gestures.heardBy(listener);
+            panels.relay().view(), texts, limits, threads.forHearing(), Playing::open, words);
+    panels.relay().heardBy(listener);
     frame.hearing(listener.strip());
     doer = new ToolsPresenter(session, remembered, asking, leaving, listener, texts, scene, words);
     recovery =
@@ -83,10 +80,10 @@ public final class MainWindow {
             session, remembered.unfinished(), asking, leaving, frame.offer(), words, texts);
     tools = new Tools(texts, doer);
     frame.tools(tools.nodes());
-    teller = new SessionPresenter(panels, gestures, frame, tools, texts, limits, this::settled);
+    teller = new SessionPresenter(panels, frame, tools, texts, this::settled);
     session.watchedBy(teller);
     put(scene);
-    frame.whenWrittenIsSeen(this::lookAtBars);
+    frame.whenWrittenIsSeen(panels.written()::look);
     settled();
     frame.say(texts.get("window.begin"));
   }
@@ -187,23 +184,10 @@ public final class MainWindow {
     leaving.before(() -> session.open(file));
   }
 
-  /** Chooses a line in place of the present one; the passage shown as chosen is that. */
-  private void choosing(Runnable choose) {
-    if (leaving.isAllowed()) {
-      choose.run();
-    } else {
-      Platform.runLater(panels.passages()::unchoose);
-    }
-  }
-
   private void closing(WindowEvent event) {
     if (!leaving.isAllowed()) {
       event.consume();
     }
-  }
-
-  private void reveal(int segment) {
-    panels.relay().focusSegment(segment);
   }
 
   private void settled() {
@@ -216,12 +200,8 @@ public final class MainWindow {
             session.canUndo(),
             session.canRedo()));
     if (frame.isWrittenSeen()) {
-      lookAtBars();
+      panels.written().look();
     }
-  }
-
-  private void lookAtBars() {
-    session.writing().lookAtBars(panels.written()::show);
   }
 
   private void keys(Scene scene) {

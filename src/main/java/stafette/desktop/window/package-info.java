@@ -1,12 +1,12 @@
 /**
- * The frame: where the panels stand, and what joins them with the session.
+ * The frame: where the panels stand, and what all of them share.
  *
  * <ul>
- *   <li>What the user does goes one way, {@code Gestures}, {@code Ruling} and {@code Doer} to the
- *       session; what becomes of it the other, from the session through {@code Teller} to the
- *       panels.
- *   <li>{@code Listener} plays what is on the desk; {@code Leaving} asks before work by hand leaves
- *       it, {@code Recovery} offers what a crash left.
+ *   <li>Each panel has a presenter beside it: what the user does there goes through it to the
+ *       session, and what becomes of the session through it to the panel. {@code Panels} has them
+ *       all, {@code SessionPresenter} is told first and says how things stand.
+ *   <li>{@code ToolsPresenter} does what the tools ask for; {@code Leaving} asks before work by
+ *       hand leaves the desk, {@code Recovery} offers what a crash left.
  *   <li>What takes long goes on in {@code Threads}; everything here is used from the toolkit's.
  * </ul>
  */

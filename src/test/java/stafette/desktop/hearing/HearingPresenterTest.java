@@ -34,6 +34,7 @@ import stafette.desktop.PanelWindow;
 import stafette.desktop.SplitSample;
 import stafette.desktop.playing.Ear;
 import stafette.desktop.playing.Playing;
+import stafette.desktop.relay.RelayPresenter;
 import stafette.desktop.relay.RelayView;
 import stafette.desktop.state.BackgroundWork;
 import stafette.desktop.state.Desk;
@@ -41,7 +42,6 @@ import stafette.desktop.state.LineInWords;
 import stafette.desktop.state.SavedState;
 import stafette.desktop.state.Session;
 import stafette.desktop.texts.Texts;
-import stafette.desktop.window.Gestures;
 import stafette.desktop.window.Style;
 import stafette.keep.LimitsInForce;
 import stafette.keep.Remembered;
@@ -65,7 +65,7 @@ class HearingPresenterTest {
   private Optional<Playing> playing = Optional.empty();
   private OpenLine line;
   private Plan plan;
-  private Gestures gestures;
+  private RelayPresenter gestures;
   private HearingPresenter listener;
   private Stage stage;
 
@@ -83,8 +83,8 @@ class HearingPresenterTest {
     Session session =
         new Session(
             limits, new Remembered(folder), new BackgroundWork(Runnable::run, Runnable::run));
-    gestures = new Gestures(session, segment -> {}, Runnable::run);
-    RelayView relay = new RelayView(texts, gestures);
+    gestures = new RelayPresenter(session, texts);
+    RelayView relay = gestures.view();
     listener =
         new HearingPresenter(
             relay,
