@@ -42,7 +42,7 @@ public record Allowance(Optional<String> player, String technique) {
         .toList();
   }
 
-  /** The same said of each player whom it covers. */
+  /** One allowance for each player whom it covers. */
   public List<Allowance> forEachOf(List<Player> players) {
     return players.stream()
         .flatMap(

@@ -55,13 +55,13 @@ public final class Briefing {
     return of(request, limits, request.line().find());
   }
 
-  /** The same for a line that was found before. */
+  /** A briefing on a line that was found before. */
   public static Briefing of(SplitRequest request, LimitsInForce limits, LineRequest.FoundLine found)
       throws Refusal {
     return of(request, limits, found, MeasuredPlayers.load(request.playersFile(), limits));
   }
 
-  /** The same for players of whom more is known than a file says. */
+  /** A briefing with players of whom more is known than a file says. */
   public static Briefing of(
       SplitRequest request,
       LimitsInForce limits,
@@ -79,17 +79,17 @@ public final class Briefing {
     return with(other, measured);
   }
 
-  /** The same with what somebody is said to be capable of. */
+  /** With what somebody is said to be capable of. */
   public Briefing measuring(String player, Map<String, Capability> capabilities) throws Refusal {
     return with(request, measured.with(player, capabilities));
   }
 
-  /** The same with a player who leaves out what the score gives, or doesn't. */
+  /** With a player who leaves out what the score gives, or doesn't. */
   public Briefing freeing(String player, boolean free) throws Refusal {
     return with(request, measured.freeing(player, free));
   }
 
-  /** The same in its score read again, with nothing locked. */
+  /** In its score read again, with nothing locked. */
   public Briefing in(OpenScore again, Tremolo tremolo) throws Refusal {
     SplitRequest free = request.with(request.relaying().with(List.<LockWish>of()));
     SplitRequest other = free.with(free.line().with(tremolo));

@@ -60,14 +60,14 @@ public record MeasuredPlayers(
     return Optional.ofNullable(byHand.getOrDefault(player, Map.of()).get(technique.name()));
   }
 
-  /** The same with what is said of one player more. */
+  /** Players with what is said of one more. */
   MeasuredPlayers with(String player, Map<String, Capability> capabilities) {
     Map<String, Map<String, Capability>> all = new HashMap<>(byHand);
     all.put(player, Map.copyOf(capabilities));
     return new MeasuredPlayers(file, all, freed);
   }
 
-  /** The same with a player who leaves out what the score gives, or doesn't. */
+  /** Players of whom one leaves out what the score gives, or doesn't. */
   MeasuredPlayers freeing(String player, boolean free) {
     Set<String> others = new HashSet<>(freed);
     if (free) {

@@ -28,22 +28,22 @@ public record Relaying(Hocket hocket, int together, boolean eachTone, List<LockW
     locks = List.copyOf(locks);
   }
 
-  /** The same with or without hockets. */
+  /** With or without hockets. */
   public Relaying with(Hocket other) {
     return new Relaying(other, together, eachTone, locks);
   }
 
-  /** The same with so many who always play. */
+  /** With so many who always play. */
   public Relaying with(int players) {
     return new Relaying(hocket, players, eachTone, locks);
   }
 
-  /** The same with a relay for each tone of chords, or one for all. */
+  /** With a relay for each tone of chords, or one for all. */
   public Relaying withEachTone(boolean each) {
     return new Relaying(hocket, together, each, locks);
   }
 
-  /** The same with other locks. */
+  /** With other locks. */
   public Relaying with(List<LockWish> others) {
     return new Relaying(hocket, together, eachTone, others);
   }

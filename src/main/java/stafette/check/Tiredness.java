@@ -54,7 +54,7 @@ public final class Tiredness {
   }
 
   /**
-   * The same, step by step.
+   * Tiredness after a stroke whose change is known.
    *
    * @param change as {@link #change} has it
    * @param graces what the stroke's grace notes add, as {@link #atFirst} has it

@@ -21,7 +21,7 @@ record Output(CleanPrint out, CleanPrint err, Charset charset, LongSupplier nano
         nanoClock);
   }
 
-  /** The same with all on the error stream: beside data, talk goes there. */
+  /** An output with all on the error stream: beside data, talk goes there. */
   Output toErrors() {
     return new Output(err, err, charset, nanoClock);
   }

@@ -15,7 +15,7 @@ public record Capability(
   /** No limit of its own to changing notes. */
   public static final int UNLIMITED = Integer.MAX_VALUE;
 
-  /** The same with other figures, rounded down to thousandths. */
+  /** A capability with other figures, rounded down to thousandths. */
   public Capability at(double peakPerSecond, double sustainedPerSecond, double staminaStrokes) {
     return new Capability(
         milli(peakPerSecond),

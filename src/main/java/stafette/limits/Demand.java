@@ -152,7 +152,7 @@ public final class Demand {
     return fits(technique, line) && usualRatePerSecond(line) >= technique.lowestPerSecond();
   }
 
-  /** The same at whatever tempo: by its pitches, slurs and groups. */
+  /** What of the demand no tempo changes: its pitches, slurs and groups. */
   public static boolean fits(Technique technique, Line line) {
     return pitchesFit(technique.pitches(), line)
         && slursFit(technique.slurs(), line)

@@ -95,12 +95,12 @@ public record Brief(List<Line> lines, List<Player> players, Rules rules) {
     return one != other && line(one).equals(line(other));
   }
 
-  /** The same for other players. */
+  /** A brief for other players. */
   public Brief with(List<Player> others) {
     return new Brief(lines, others, rules);
   }
 
-  /** The same under other rules. */
+  /** A brief under other rules. */
   public Brief with(Rules others) {
     return new Brief(lines, players, others);
   }

@@ -110,7 +110,7 @@ public record Plan(Brief brief, List<Segment> segments) {
     return who(turn).toString();
   }
 
-  /** The same in any language. */
+  /** Who plays a turn, to be said in any language. */
   public Sentence who(Turn turn) {
     return turn.segments().stream()
         .map(segment -> Sentence.list(List.of(player(segment).name())))

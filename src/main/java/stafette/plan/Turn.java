@@ -53,7 +53,7 @@ public record Turn(List<Segment> segments) {
             .toList());
   }
 
-  /** The same with one of its segments replaced. */
+  /** A turn with one of its segments replaced. */
   Turn with(Segment old, Segment other) {
     return new Turn(segments.stream().map(s -> s.equals(old) ? other : s).toList());
   }

@@ -34,7 +34,7 @@ public record LineChoice(
         Optional.of(source.tone()));
   }
 
-  /** The same with other tones. */
+  /** The choice with other tones. */
   public LineChoice with(ToneChoice other) {
     return new LineChoice(part, bars, staff, voice, Optional.of(other));
   }

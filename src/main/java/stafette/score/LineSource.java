@@ -19,7 +19,7 @@ public record LineSource(
     ToneChoice tone,
     int firstBar,
     int lastBar) {
-  /** The same with other tones. */
+  /** The source with other tones. */
   public LineSource with(ToneChoice other) {
     return new LineSource(part, partName, staff, voice, other, firstBar, lastBar);
   }

@@ -116,7 +116,7 @@ public record Performance(
   }
 
   /**
-   * The same, unless it is ended.
+   * Renders the performance, unless it is ended.
    *
    * @param stop asked several times a second of what is rendered; nothing comes of it once it says
    *     yes

@@ -64,7 +64,7 @@ public record Alternatives(List<Alternative> kept, List<Dropped> dropped) {
     return to(main, others(main), base, most, search);
   }
 
-  /** The same for a plan that need not be the best: what it favours itself comes first. */
+  /** Alternatives to a plan that need not be the best: what it favours itself comes first. */
   public static Alternatives toAny(Plan main, Weights base, int most, FavourSearch search) {
     List<Favour> favours = new ArrayList<>();
     favours.add(main.brief().rules().favour());
@@ -95,7 +95,7 @@ public record Alternatives(List<Alternative> kept, List<Dropped> dropped) {
     return new Alternatives(kept, dropped);
   }
 
-  /** The same brief with something else favoured. */
+  /** A brief with something else favoured. */
   private static Brief favouring(Brief brief, Favour favour, Weights base) {
     return brief.with(brief.rules().favouring(favour, base));
   }

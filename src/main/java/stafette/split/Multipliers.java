@@ -271,7 +271,7 @@ final class Multipliers {
     return allowance(price, who, tired, micros);
   }
 
-  /** The same for a player who is playing, right after a stroke. */
+  /** What a player is worth who is playing, right after a stroke. */
   long allowanceAt(int kind, long tiredness, long micros) {
     double price = micropoints[kind];
     return price == 0 ? 0 : allowance(price, kinds.get(kind), (double) tiredness, micros);

@@ -67,7 +67,7 @@ public record Spent(
     return lungs.map(breath -> breathed(Long.MAX_VALUE, breath)).orElse(this);
   }
 
-  /** The same beyond what the player has. */
+  /** What is spent once more was asked than the player has. */
   public Spent broken() {
     return new Spent(tiredness, loadedMicros, spent, sound, false);
   }

@@ -187,7 +187,7 @@ final class StrokeFigures {
             capability());
   }
 
-  /** The same as the judge reckons it. */
+  /** The change of tiredness at a stroke that loads, in the judge's own figures. */
   double change(int lastLoad, int j) {
     return lastLoad == lastBefore[j]
         ? change[j]

@@ -112,7 +112,7 @@ public final class CheckScore {
     return passages(OpenScore.open(file, tremolo, false), tempo, assurance, allowances, limits);
   }
 
-  /** The same for a score that is open. */
+  /** Checks a score that is open. */
   public static CheckedScore passages(
       OpenScore open,
       Optional<TempoWish> tempo,

@@ -95,7 +95,7 @@ public final class CompareTempi {
   }
 
   /**
-   * The same, telling how the searches go.
+   * Compares tempi, telling how the searches go.
    *
    * @param stop asked often; ends all of them, with what was found so far, if it says yes
    * @param progress told as often

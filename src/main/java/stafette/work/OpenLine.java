@@ -76,8 +76,8 @@ public final class OpenLine {
   }
 
   /**
-   * The same as {@link #asking}, but locks that the other question leaves no place for are given up
-   * rather than refused.
+   * Asks as {@link #asking} does, but locks that the other question leaves no place for are given
+   * up rather than refused.
    */
   public OpenLine askingWithoutLostLocks(SplitRequest other) throws Refusal {
     OpenLine free = asking(other.with(other.relaying().with(List.<LockWish>of())));
@@ -87,7 +87,7 @@ public final class OpenLine {
   }
 
   /**
-   * The same with slashes through stems read otherwise; the score is read again.
+   * The line with slashes through stems read otherwise; the score is read again.
    *
    * @throws Refusal if the score can't be read any more, or as {@link #in} does
    */
@@ -99,7 +99,7 @@ public final class OpenLine {
   }
 
   /**
-   * The same with a technique that not everybody has, allowed to a player or no longer.
+   * The line with a technique that not everybody has, allowed to a player or no longer.
    *
    * @throws Refusal if the player's instrument has no such technique
    */
@@ -114,7 +114,7 @@ public final class OpenLine {
   }
 
   /**
-   * The same with what a remedy changes, so that its plan can be {@link #adopted}. Empty if it
+   * The line with what a remedy changes, so that its plan can be {@link #adopted}. Empty if it
    * changes the notes, which can't be asked for.
    */
   public Optional<OpenLine> under(Remedy remedy) {
@@ -162,7 +162,7 @@ public final class OpenLine {
   }
 
   /**
-   * The same with what a player was measured to be capable of.
+   * The line with what a player was measured to be capable of.
    *
    * @param capabilities by technique; techniques left out stay as the tables have them
    */
@@ -179,7 +179,7 @@ public final class OpenLine {
         new Workbench());
   }
 
-  /** The same with a player who leaves out for the line what the score gives, or doesn't. */
+  /** The line with a player who leaves out for it what the score gives, or doesn't. */
   public OpenLine freeing(String player, boolean free) throws Refusal {
     return new OpenLine(briefing.freeing(player, free), limits, workbench);
   }
@@ -189,7 +189,7 @@ public final class OpenLine {
     return briefing.measured().freed().contains(player);
   }
 
-  /** The same with other locks. */
+  /** The line with other locks. */
   public OpenLine locking(List<Lock> locks) throws Refusal {
     List<LockWish> wishes = locks.stream().map(lock -> LockWish.of(lock, brief())).toList();
     return asking(asked().with(asked().relaying().with(wishes)));
@@ -204,7 +204,7 @@ public final class OpenLine {
    */
   public record Measured(double peakPerSecond, double sustainedPerSecond, double staminaStrokes) {}
 
-  /** The same with what was measured of a player with one technique. */
+  /** The line with what was measured of a player with one technique. */
   public OpenLine measuring(String player, String technique, Measured figures) throws Refusal {
     Map<String, Capability> own = new HashMap<>(measured().getOrDefault(player, Map.of()));
     for (Player each : brief().players()) {
@@ -222,7 +222,7 @@ public final class OpenLine {
   }
 
   /**
-   * The same with a player sitting elsewhere.
+   * The line with a player sitting elsewhere.
    *
    * @param seat nowhere in particular if empty
    */
@@ -234,7 +234,7 @@ public final class OpenLine {
   }
 
   /**
-   * The same for other players; locks, seats and techniques of those who go, go with them.
+   * The line for other players; locks, seats and techniques of those who go, go with them.
    *
    * @throws Refusal if what a newcomer plays is not known
    */

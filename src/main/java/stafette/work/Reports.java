@@ -200,7 +200,7 @@ public final class Reports {
     save(outcome, oneDrive ? folder.relativize(score) : score, file, force, typed);
   }
 
-  /** The same for a file that is moved about: it names its score by the whole way to it. */
+  /** Keeps a plan in a file that is moved about: it names its score by the whole way to it. */
   public static void saveMovable(SplitLine.SplitOutcome outcome, Path file) throws Refusal {
     save(
         outcome, outcome.score().file().toAbsolutePath().normalize(), file, true, Reports::inWords);

@@ -61,7 +61,7 @@ public final class SplitLine {
   }
 
   /**
-   * The same, telling how the search goes.
+   * Splits a line, telling how the search goes.
    *
    * @param progress told whenever a better plan or a higher bound is known
    */
@@ -72,7 +72,7 @@ public final class SplitLine {
   }
 
   /**
-   * The same with what earlier searches have worked out.
+   * Splits a line with what earlier searches have worked out.
    *
    * @param stop asked often; ends the search if it says yes
    */

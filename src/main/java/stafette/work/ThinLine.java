@@ -104,7 +104,7 @@ public final class ThinLine {
   }
 
   /**
-   * The same, telling how the search goes.
+   * Thins a line, telling how the search goes.
    *
    * @param stop asked often; ends the search, with what was found so far, if it says yes
    * @param progress told after each stretch of the line

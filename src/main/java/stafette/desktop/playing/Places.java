@@ -82,7 +82,7 @@ public final class Places {
     return counted.nameOf(position(micros));
   }
 
-  /** The same as a place in the score. */
+  /** The position in the score at a moment, or the last one before. */
   public Position position(long micros) {
     return Objects.requireNonNullElse(
             positions.floorEntry(micros), Objects.requireNonNull(positions.firstEntry()))

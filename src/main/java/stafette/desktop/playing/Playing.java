@@ -45,7 +45,7 @@ public final class Playing implements AutoCloseable {
     return into(synthesizer());
   }
 
-  /** The same into another ear than the sound card's, or none. */
+  /** Plays into another ear than the sound card's, or none. */
   public static Optional<Playing> into(Optional<Receiver> ear) {
     try {
       return Optional.of(new Playing(MidiSystem.getSequencer(false), ear));

@@ -15,7 +15,7 @@ public record Inks(Color full, Color soft, Color faint, Color join, Color paper)
     };
   }
 
-  /** The same with all that is full drawn softly. */
+  /** Inks that draw softly all that is full. */
   public Inks softened() {
     return new Inks(soft, soft, faint, join, paper);
   }

@@ -60,7 +60,7 @@ record ShownPlan(
         texts);
   }
 
-  /** The same, with what was worked out for the plan before it. */
+  /** A plan that takes over what was worked out for the one shown before. */
   ShownPlan after(ShownPlan other) {
     return new ShownPlan(
         plan, verdict, pieces, reserves, bars, clock, rhythm, staves.after(other.staves), texts);

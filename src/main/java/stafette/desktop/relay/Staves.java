@@ -35,7 +35,7 @@ final class Staves {
     this(plan, pieces, Map.of());
   }
 
-  /** The same, remembering what another plan needed. */
+  /** Staves that remember what another plan needed. */
   Staves after(Staves other) {
     return new Staves(plan, pieces, other.known.isEmpty() ? other.before : other.known);
   }

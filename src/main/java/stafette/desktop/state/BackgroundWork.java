@@ -17,7 +17,7 @@ public final class BackgroundWork {
   private final Executor writer;
   private RunningWork present;
 
-  /** The same where what is short to write is written at once. */
+  /** Work beside the window, where what is short to write is written at once. */
   public BackgroundWork(Executor aside, Executor back) {
     this(aside, back, Runnable::run);
   }

@@ -198,7 +198,7 @@ public final class Session {
     choose(LineChoice.of(passage.line().source()));
   }
 
-  /** The same for any line. */
+  /** Chooses any line, and plans. */
   public void choose(LineChoice choice) {
     desk()
         .score()
@@ -427,7 +427,7 @@ public final class Session {
     }
   }
 
-  /** The same where it takes long, beside the window. */
+  /** Something else about the line that takes long to find: beside the window. */
   void otherwiseBeside(LineChange change) {
     Desk base = history.now();
     base.line()

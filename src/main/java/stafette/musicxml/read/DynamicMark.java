@@ -50,7 +50,7 @@ public record DynamicMark(Rational offset, Optional<Integer> staff, Dynamic dyna
         .reduce((first, last) -> last);
   }
 
-  /** The same for one mark by its name, such as "sfp". */
+  /** What one mark means, by its name, such as "sfp". */
   public static Optional<Dynamic> leftBy(String mark) {
     return Optional.ofNullable(LEFT.get(mark.toLowerCase(Locale.ROOT)));
   }

@@ -81,7 +81,7 @@ final class Slashing {
     };
   }
 
-  /** The same for two chords whose slashes join them. */
+  /** Whether slashes that join two chords stand for strokes that can be counted. */
   boolean isMeasured(Chord first, Chord second) {
     return isMeasured(first) && countable(first.length().plus(second.length()), first);
   }

@@ -48,7 +48,7 @@ public final class Figure {
     return value;
   }
 
-  /** The same for the first child of that name, or the other value if there is none. */
+  /** The figure of the first child of that name, or the other value if there is none. */
   public static int wholeOf(Element parent, String child, int least, int most, int otherwise)
       throws Malformed {
     Optional<Element> found = parent.child(child);

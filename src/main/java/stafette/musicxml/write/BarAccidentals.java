@@ -121,7 +121,7 @@ final class BarAccidentals {
         .toList();
   }
 
-  /** The same as insertions into the text. */
+  /** What is missing as insertions into the text. */
   List<Replacement> needed() {
     return missing().stream()
         .map(

@@ -26,7 +26,7 @@ record NotatedItem(
     int part,
     Optional<Tuplet> tuplet,
     boolean wholeBar) {
-  /** The same with other tones, those of grace notes included. */
+  /** The item with other tones, those of grace notes included. */
   NotatedItem withTones(UnaryOperator<Tone> change) {
     if (isRest()) {
       return this;

@@ -43,7 +43,7 @@ public final class NoteRoom {
     return new AccidentalMemory(spelling.signature(bar));
   }
 
-  /** The same for the first note of a bar; 0 if the bar does not begin with one. */
+  /** The room before the first note of a bar; 0 if the bar does not begin with one. */
   public double beforeFirstOf(Bar bar) {
     int first = firstIn(bar.span());
     boolean begins = first < before.length && line.stroke(first).onset().equals(bar.span().start());
@@ -70,7 +70,7 @@ public final class NoteRoom {
     return perQuarter(line.span());
   }
 
-  /** The same for the notes that begin in a span, and the next one. */
+  /** The room of the notes that begin in a span, and of the next one. */
   public double perQuarter(Span span) {
     double most = 0;
     for (int j = firstIn(span) + 1; j < before.length; j++) {

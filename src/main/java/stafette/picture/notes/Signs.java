@@ -29,7 +29,7 @@ final class Signs {
     return accidental(staff, alter, x, y, 1);
   }
 
-  /** The same in another size. */
+  /** An accidental of another size whose left edge is at x. */
   static Mark accidental(Staff staff, int alter, double x, double y, double size) {
     String sign =
         Character.toString(

@@ -67,7 +67,7 @@ public final class StaffLines {
     return new StaffLines(relay, space);
   }
 
-  /** The same, smaller if need be, so that each bar fits a width. */
+  /** Lines that are smaller if need be, so that each bar fits a width. */
   StaffLines fitting(double width) {
     double widest =
         relay.bars().stream()

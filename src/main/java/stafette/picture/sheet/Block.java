@@ -18,7 +18,7 @@ record Block(Piece piece, double air, Optional<Piece> again) {
     this(piece, air, Optional.empty());
   }
 
-  /** The same with more white above. */
+  /** A block with more white above. */
   Block after(double more) {
     return new Block(piece, air + more, again);
   }

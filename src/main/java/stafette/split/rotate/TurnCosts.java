@@ -116,7 +116,7 @@ public final class TurnCosts {
     return sum;
   }
 
-  /** The same with all that it brings along; empty if it can't. */
+  /** What every n-th turn costs a kind with all that it brings along; empty if it can't. */
   public Optional<EveryNth> cheapestNth(int kind, int from, int every) {
     return IntStream.range(0, own[from][kind].length)
         .mapToObj(skill -> new EveryNth(skill, nth(kind, skill, from, every)))
