@@ -29,9 +29,4 @@ public record Assurance(double percent) {
   public double z() {
     return NORMAL.inverseCumulativeProbability(1 - percent / 100);
   }
-
-  /** The share of a population that reaches a value so many standard deviations from its mean. */
-  public static double shareReaching(double z) {
-    return NORMAL.survivalProbability(z);
-  }
 }

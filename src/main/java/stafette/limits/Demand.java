@@ -115,14 +115,6 @@ public final class Demand {
     return moves[j] && moving[j] != Capability.UNLIMITED;
   }
 
-  /**
-   * The stroke from which tiredness counts at {@code j} when the player began with stroke {@code
-   * first} before it.
-   */
-  public int tiresFrom(int first, int j) {
-    return byKey ? j - 1 : Math.max(previousStroke[j], first);
-  }
-
   public int peakMilli(int j) {
     return peak[j];
   }

@@ -17,10 +17,6 @@ final class AccidentalMemory {
     this.fifths = fifths;
   }
 
-  void newBar() {
-    inForce.clear();
-  }
-
   /** The alteration to be written before a note, if one is. */
   Optional<Integer> before(Pitch written) {
     int known = inForce.getOrDefault(written.diatonic(), inKey(written));

@@ -37,10 +37,4 @@ final class SheetFigures {
   static String place(Line line, int stroke) {
     return line.placeOf(stroke).at().toString();
   }
-
-  /** "8.1", for where there are many. */
-  static String shortPlace(Line line, int stroke) {
-    var at = line.placeOf(stroke).at();
-    return at.dotted();
-  }
 }
