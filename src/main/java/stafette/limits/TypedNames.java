@@ -5,10 +5,13 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 
 /** How names are compared that people type: without case, accents and punctuation. */
 public final class TypedNames {
   private static final int MOST_SUGGESTIONS = 3;
+  private static final Pattern ACCENTS = Pattern.compile("\\p{M}+");
+  private static final Pattern BETWEEN_WORDS = Pattern.compile("[^a-z0-9]+");
 
   private TypedNames() {}
 
@@ -23,11 +26,9 @@ public final class TypedNames {
             .replace("œ", "oe")
             .replace("æ", "ae")
             .replace("ø", "o");
-    return Normalizer.normalize(spelled, Normalizer.Form.NFD)
-        .replaceAll("\\p{M}+", "")
-        .toLowerCase(Locale.ROOT)
-        .replaceAll("[^a-z0-9]+", " ")
-        .trim();
+    String bare =
+        ACCENTS.matcher(Normalizer.normalize(spelled, Normalizer.Form.NFD)).replaceAll("");
+    return BETWEEN_WORDS.matcher(bare.toLowerCase(Locale.ROOT)).replaceAll(" ").trim();
   }
 
   /** Whether two names are the same but for case, accents and punctuation. */

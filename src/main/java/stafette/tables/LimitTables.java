@@ -19,12 +19,21 @@ import stafette.words.UnreadableFile;
 public record LimitTables(Catalogue catalogue, Weights weights) {
   /** The tables that come with the program. */
   public static LimitTables builtIn() {
-    Problems problems = new Problems();
-    LimitTables tables = new TableReader(TableFiles.builtIn(), Map.of(), problems).read();
-    if (!problems.all().isEmpty()) {
-      throw new IllegalStateException("the built-in tables are at fault: " + problems.all());
+    return BuiltIn.TABLES;
+  }
+
+  /** Read at the first need. */
+  private static final class BuiltIn {
+    static final LimitTables TABLES = read();
+
+    private static LimitTables read() {
+      Problems problems = new Problems();
+      LimitTables tables = new TableReader(TableFiles.builtIn(), Map.of(), problems).read();
+      if (!problems.all().isEmpty()) {
+        throw new IllegalStateException("the built-in tables are at fault: " + problems.all());
+      }
+      return tables;
     }
-    return tables;
   }
 
   /**

@@ -74,7 +74,7 @@ final class CommandMaker {
   List<String> keeping(String plan) {
     args.addAll(List.of("split", file, "--part", "P1", "--players"));
     args.add("Flute 1, Oboe 1, Clarinet 2, " + dice.of("Violin 3", "Anna = bassoon", "Harp"));
-    args.addAll(List.of("--allow", "double tonguing", "--time", "5", "--plan", FILE + plan));
+    args.addAll(List.of("--allow", "double tonguing", "--time", "1", "--plan", FILE + plan));
     args.addAll(List.of("--tone", "top", "--tempo", "quarter = " + dice.of(40, 60, 80)));
     maybe(20, "--lock", "Oboe 1: " + bar() + ".1");
     maybe(20, "--hocket", dice.of("stroke", "beat"));
@@ -142,7 +142,7 @@ final class CommandMaker {
     for (int i = dice.between(1, 4); i > 0; i--) {
       players.add(player());
     }
-    args.addAll(List.of("--players", String.join(", ", players), "--time", "5"));
+    args.addAll(List.of("--players", String.join(", ", players), "--time", "1"));
     maybe(20, "--allow", dice.in100(90) ? "double tonguing" : player() + ": double tonguing");
     maybe(12, "--overlap", dice.of("1", "1..3", "2..beat", "3", "12"));
     maybe(8, "--ready", dice.of("0", "2", "3600"));
