@@ -11,7 +11,7 @@ import stafette.limits.Capability;
 import stafette.limits.Demand;
 import stafette.limits.Instrument;
 import stafette.limits.Technique;
-import stafette.plan.GivenPassages;
+import stafette.plan.GivenStretch;
 import stafette.plan.Player;
 import stafette.plan.Skill;
 import stafette.score.Line;
@@ -93,8 +93,8 @@ public final class Roster {
             .map(technique -> new Skill(technique, capability(wish.name(), technique)))
             .toList();
     boolean free = measured.freed().contains(wish.name());
-    List<GivenPassages> busy =
-        part.filter(p -> !free).map(p -> GivenPassages.of(p, lines)).orElse(List.of());
+    List<GivenStretch> busy =
+        part.filter(p -> !free).map(p -> GivenStretch.of(p, lines)).orElse(List.of());
     return new Player(wish.name(), instrument, part.map(Part::id), skills, busy);
   }
 

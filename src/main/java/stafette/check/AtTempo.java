@@ -4,7 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import stafette.plan.Brief;
-import stafette.plan.GivenPassages;
+import stafette.plan.GivenStretch;
 import stafette.plan.Plan;
 import stafette.plan.Player;
 import stafette.score.Line;
@@ -56,8 +56,8 @@ final class AtTempo {
         player.busy().stream().map(this::of).toList());
   }
 
-  private GivenPassages of(GivenPassages busy) {
-    return new GivenPassages(
+  private GivenStretch of(GivenStretch busy) {
+    return new GivenStretch(
         of(busy.fromMicros()),
         of(busy.toMicros()),
         busy.strokeMicros().stream().map(this::of).toList());

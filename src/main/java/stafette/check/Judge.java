@@ -90,12 +90,12 @@ public final class Judge {
   }
 
   private static List<SegmentReport> reports(Plan plan, Demands demands, WholePart part) {
-    double[][] tiredness = Course.tiredness(part, 1);
+    double[][] tiredness = PlayingSimulation.tiredness(part, 1);
     double[][] breath =
         part.player()
             .instrument()
             .breath()
-            .map(lungs -> Course.breath(part, lungs, 1))
+            .map(lungs -> PlayingSimulation.breath(part, lungs, 1))
             .orElseGet(() -> new double[part.stints().size()][0]);
     List<SegmentReport> result = new ArrayList<>();
     for (int i = 0; i < part.stints().size(); i++) {

@@ -90,7 +90,10 @@ final class Odds {
                   return Tolerance.within(
                       use.getValue() * peak / at(skill, assurance).peakMilli(), 1);
                 });
-    return fast && PartRules.of(plan, at(part, assurance)).tired(stretch).isEmpty();
+    return fast
+        && new TirednessAndBreath(plan.brief().lines(), at(part, assurance))
+            .tired(stretch)
+            .isEmpty();
   }
 
   private WholePart at(WholePart part, Assurance assurance) {

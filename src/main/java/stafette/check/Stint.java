@@ -8,7 +8,7 @@ import stafette.limits.Breath;
 import stafette.limits.Capability;
 import stafette.limits.Condition;
 import stafette.limits.Demand;
-import stafette.plan.GivenPassages;
+import stafette.plan.GivenStretch;
 import stafette.plan.Played;
 import stafette.plan.Player;
 import stafette.plan.Segment;
@@ -66,7 +66,7 @@ public record Stint(
   }
 
   /** A given passage, played with the skill that tires the player least. */
-  static Stint given(GivenPassages busy, Optional<Skill> skill) {
+  static Stint given(GivenStretch busy, Optional<Skill> skill) {
     double sustained = skill.map(s -> s.capability().sustainedMilli()).orElse(0);
     List<Load> loads =
         skill.isEmpty()
@@ -113,5 +113,10 @@ public record Stint(
     return Demand.conditionsAt(player.instrument(), line, j).stream()
         .mapToDouble(condition -> use.getOrDefault(condition, 1.0))
         .reduce(1, (a, b) -> a * b);
+  }
+
+  /** Which of the lines it is about; what the score gives is told beside the first. */
+  Line lineOf(List<Line> lines) {
+    return lines.get(segment().map(Segment::relay).orElse(0));
   }
 }

@@ -38,12 +38,12 @@ public final class StrainCourse {
   }
 
   private void add(WholePart part, Map<Segment, List<Double>> courses) {
-    double[][] tiredness = Course.tiredness(part, 1);
+    double[][] tiredness = PlayingSimulation.tiredness(part, 1);
     double[][] breath =
         part.player()
             .instrument()
             .breath()
-            .map(lungs -> Course.breath(part, lungs, 1))
+            .map(lungs -> PlayingSimulation.breath(part, lungs, 1))
             .orElseGet(() -> new double[part.stints().size()][0]);
     for (int i = 0; i < part.stints().size(); i++) {
       double[] tired = tiredness[i];

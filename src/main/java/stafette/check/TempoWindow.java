@@ -16,8 +16,8 @@ import stafette.words.Sentence;
  *
  * <p>Bounds in closed form: peak and moving rates, least gap · limit; rest, silence ÷ rest needed;
  * the lowest rate of a technique, lowest ÷ usual rate. Tiredness and breath are followed outward to
- * the first failure ({@link Outward}), to within one part in ten thousand million. A plan that
- * still holds at a thousandth or at a thousand times its tempo has no bound there.
+ * the first failure ({@link TempoBoundSearch}), to within one part in ten thousand million. A plan
+ * that still holds at a thousandth or at a thousand times its tempo has no bound there.
  *
  * @param slowestFactor the least factor at which the plan holds; 0 if any slower tempo will do
  * @param fastestFactor the largest; infinite if any faster tempo will do
@@ -51,7 +51,7 @@ public record TempoWindow(
     if (!Judge.findings(plan, demands, 1).isEmpty()) {
       return Optional.empty();
     }
-    Ends ends = new Ends(plan, demands);
+    TempoWindowEnds ends = new TempoWindowEnds(plan, demands);
     double slowest = ends.slowestFactor();
     double fastest = ends.fastestFactor();
     return Optional.of(

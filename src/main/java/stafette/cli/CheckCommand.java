@@ -57,7 +57,7 @@ final class CheckCommand implements Callable<Integer> {
     } else {
       output.out().print(CheckText.all(checked, report -> command(checked, report, limits)));
       if (!checked.reports().isEmpty()) {
-        output.out().println(Figures.CAUTION);
+        output.out().println(NumberText.CAUTION);
       }
     }
     return checked.hasFindings() ? Commands.FINDINGS : Commands.FINE;

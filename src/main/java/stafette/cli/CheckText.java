@@ -68,7 +68,7 @@ final class CheckText {
         table.row(
             answer.instrument().name(),
             row.technique().name(),
-            Figures.oneDecimal(row.capability().peakPerSecond()),
+            NumberText.oneDecimal(row.capability().peakPerSecond()),
             Strain.percent(row.use()),
             lasts(row),
             row.ease().text(),
@@ -92,7 +92,7 @@ final class CheckText {
 
   private static String lasts(LineVerdict row) {
     return row.lastsSeconds().isPresent()
-        ? Figures.oneDecimal(row.lastsSeconds().getAsDouble()) + " s"
+        ? NumberText.oneDecimal(row.lastsSeconds().getAsDouble()) + " s"
         : "goes on";
   }
 

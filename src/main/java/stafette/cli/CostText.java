@@ -42,8 +42,8 @@ final class CostText {
           plan.player(segment).name(),
           PlanText.at(plan.line(segment), segment.first()),
           PlanText.at(plan.line(segment), segment.last()),
-          Figures.oneDecimal(effort.fastPoints()),
-          Figures.oneDecimal(effort.tiredPoints()),
+          NumberText.oneDecimal(effort.fastPoints()),
+          NumberText.oneDecimal(effort.tiredPoints()),
           Integer.toString(parts.register()),
           Integer.toString(parts.total()));
     }

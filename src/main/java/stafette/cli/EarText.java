@@ -42,7 +42,7 @@ final class EarText {
           ear.together().map(t -> decibel(t.aboveLouderDecibel())).orElse("-"),
           decibel(ear.thenDecibel()),
           ear.together().map(t -> spread(t.spread())).orElse("-"),
-          ear.together().map(t -> Figures.oneDecimal(t.noticeableMillis()) + " ms").orElse("-"),
+          ear.together().map(t -> NumberText.oneDecimal(t.noticeableMillis()) + " ms").orElse("-"),
           ear.distance().map(EarText::distance).orElse("-"));
     }
     boolean seated = ears.stream().anyMatch(ear -> ear.distance().isPresent());
@@ -81,9 +81,9 @@ final class EarText {
   }
 
   private static String distance(HandoffEar.Distance distance) {
-    return Figures.oneDecimal(distance.metres())
+    return NumberText.oneDecimal(distance.metres())
         + " m, "
-        + Figures.oneDecimal(distance.delayMillis())
+        + NumberText.oneDecimal(distance.delayMillis())
         + " ms";
   }
 }

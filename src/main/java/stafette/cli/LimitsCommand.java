@@ -48,7 +48,7 @@ final class LimitsCommand implements Callable<Integer> {
     } else {
       output.out().print(LimitsText.of(limits.instrument(instrument)));
       output.out().println();
-      output.out().println(Figures.CAUTION);
+      output.out().println(NumberText.CAUTION);
     }
     return Commands.FINE;
   }

@@ -21,7 +21,7 @@ final class LimitsText {
           instrument.name(),
           instrument.family(),
           instrument.techniques().stream()
-              .map(t -> t.name() + " " + Figures.oneDecimal(t.limit().peakPerSecond()))
+              .map(t -> t.name() + " " + NumberText.oneDecimal(t.limit().peakPerSecond()))
               .collect(Collectors.joining(", ")));
     }
     return table.text(0);
@@ -81,11 +81,11 @@ final class LimitsText {
     Limit limit = technique.limit();
     table.row(
         technique.name(),
-        Figures.oneDecimal(limit.peakPerSecond()),
-        Figures.oneDecimal(limit.deviationPerSecond()),
-        Figures.oneDecimal(limit.sustainedPerSecond()),
+        NumberText.oneDecimal(limit.peakPerSecond()),
+        NumberText.oneDecimal(limit.deviationPerSecond()),
+        NumberText.oneDecimal(limit.sustainedPerSecond()),
         stamina(limit.staminaStrokes()),
-        Figures.oneDecimal(limit.recoverySeconds()) + " s",
+        NumberText.oneDecimal(limit.recoverySeconds()) + " s",
         technique.expected() ? "expected of all" : "where allowed",
         technique.source().grade().toString(),
         technique.source().text() + (technique.note().isEmpty() ? "" : "; " + technique.note()));
@@ -93,7 +93,7 @@ final class LimitsText {
 
   private static String stamina(OptionalDouble strokes) {
     return strokes.isPresent()
-        ? Figures.oneDecimal(strokes.getAsDouble()) + " strokes"
+        ? NumberText.oneDecimal(strokes.getAsDouble()) + " strokes"
         : "8 s at peak";
   }
 }

@@ -24,11 +24,11 @@ final class PlanText {
         + ": "
         + line.count()
         + " notes in "
-        + Figures.oneDecimal(Figures.seconds(line))
+        + NumberText.oneDecimal(NumberText.seconds(line))
         + " s at "
         + line.tempo().at(line.stroke(0).onset())
         + ", "
-        + Figures.rate(usualRatePerSecond);
+        + NumberText.rate(usualRatePerSecond);
   }
 
   /** Who plays what, and where they meet. */

@@ -73,7 +73,7 @@ final class SplitText {
   }
 
   private static String assumedTempo(SplitLine.SplitOutcome outcome) {
-    return outcome.score().score().tempoStated() ? "" : Figures.ASSUMED_TEMPO;
+    return outcome.score().score().tempoStated() ? "" : NumberText.ASSUMED_TEMPO;
   }
 
   private static String result(
@@ -95,7 +95,7 @@ final class SplitText {
         + PlanText.summary(plan)
         + "\n"
         + details.of(plan)
-        + Figures.CAUTION
+        + NumberText.CAUTION
         + "\n";
   }
 

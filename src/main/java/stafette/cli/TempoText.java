@@ -35,7 +35,7 @@ final class TempoText {
     out.append(fewest(outcome.table().presentRow()));
     outcome.presentPlan().map(PlanText::summary).ifPresent(out::append);
     outcome.table().presentRow().reasons().forEach(reason -> out.append(why(reason)));
-    return out.append('\n').append(Figures.CAUTION).append('\n').toString();
+    return out.append('\n').append(NumberText.CAUTION).append('\n').toString();
   }
 
   private static String table(CompareTempi.TempoOutcome outcome) {

@@ -17,12 +17,12 @@ final class ThinText {
 
   /** The line, then each player's part. */
   static String of(ThinLine.ThinOutcome outcome) {
-    return (outcome.score().score().tempoStated() ? "" : Figures.ASSUMED_TEMPO)
+    return (outcome.score().score().tempoStated() ? "" : NumberText.ASSUMED_TEMPO)
         + PlanText.line(outcome.line(), Demand.usualRatePerSecond(outcome.line()))
         + "\n"
         + parts(outcome)
         + "\n"
-        + Figures.CAUTION
+        + NumberText.CAUTION
         + "\n";
   }
 

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import stafette.check.SegmentReport;
 import stafette.check.Verdict;
-import stafette.plan.GivenPassages;
+import stafette.plan.GivenStretch;
 import stafette.plan.Plan;
 import stafette.plan.Player;
 import stafette.plan.Segment;
@@ -191,7 +191,7 @@ final class TimelineText {
   private boolean isBusy(Player player, Span column) {
     long from = plan.line().micros(column.start());
     long to = plan.line().micros(column.end());
-    for (GivenPassages busy : player.busy()) {
+    for (GivenStretch busy : player.busy()) {
       if (busy.fromMicros() < to && from < busy.toMicros()) {
         return true;
       }

@@ -22,7 +22,7 @@ import stafette.limits.Demand;
 import stafette.limits.Instrument;
 import stafette.limits.Range;
 import stafette.plan.Brief;
-import stafette.plan.GivenPassages;
+import stafette.plan.GivenStretch;
 import stafette.plan.Player;
 import stafette.plan.Seat;
 import stafette.score.Line;
@@ -117,15 +117,15 @@ record PlayerJson(
           double from,
       @Means("End of its last sound, seconds.") double to,
       @Means("Onsets of its strokes, seconds; slurred ones left out.") List<Double> strokes) {
-    static BusyJson of(GivenPassages busy) {
+    static BusyJson of(GivenStretch busy) {
       return new BusyJson(
           LineJson.ofMicros(busy.fromMicros()),
           LineJson.ofMicros(busy.toMicros()),
           busy.strokeMicros().stream().map(LineJson::ofMicros).toList());
     }
 
-    GivenPassages busy() {
-      return new GivenPassages(
+    GivenStretch busy() {
+      return new GivenStretch(
           micros(from), micros(to), strokes.stream().map(BusyJson::micros).toList());
     }
 

@@ -19,7 +19,7 @@ public record Player(
     Instrument instrument,
     Optional<String> part,
     List<Skill> skills,
-    List<GivenPassages> busy) {
+    List<GivenStretch> busy) {
   public Player {
     skills = List.copyOf(skills);
     busy = List.copyOf(busy);

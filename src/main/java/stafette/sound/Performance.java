@@ -97,12 +97,12 @@ public record Performance(
    * voice, in order, to be muted or heard alone.
    */
   public Sequence sequence() {
-    return Tape.of(this, TickClock.EVEN);
+    return MidiWriter.of(this, TickClock.EVEN);
   }
 
   /** A Standard MIDI File in the score's bars, beats and tempo marks. */
   public byte[] midi() {
-    return Tape.file(Tape.of(this, new ScoreClock(takes)));
+    return MidiWriter.file(MidiWriter.of(this, new ScoreClock(takes)));
   }
 
   /**

@@ -84,7 +84,7 @@ final class Synthesiser {
 
   private static AudioInputStream stream(Sequence even) throws NoSound, IOException {
     try {
-      return AudioSystem.getAudioInputStream(new ByteArrayInputStream(Tape.file(even)));
+      return AudioSystem.getAudioInputStream(new ByteArrayInputStream(MidiWriter.file(even)));
     } catch (UnsupportedAudioFileException e) {
       throw new NoSound(
           Sentence.of(

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import stafette.limits.Breath;
 import stafette.limits.Capability;
-import stafette.plan.GivenPassages;
+import stafette.plan.GivenStretch;
 import stafette.plan.Player;
 import stafette.plan.Skill;
 
@@ -14,7 +14,7 @@ import stafette.plan.Skill;
  * of a player who does nothing else, it is excused.
  */
 public final class GivenSpending {
-  private final List<GivenPassages> passages;
+  private final List<GivenStretch> passages;
   private final Optional<Capability> capability;
   private final Optional<Breath> lungs;
   private final List<List<Spent.Role>> strokes = new ArrayList<>();
@@ -30,7 +30,7 @@ public final class GivenSpending {
   private void excuse() {
     Spent effort = Spent.FRESH;
     for (int i = 0; i < passages.size(); i++) {
-      GivenPassages busy = passages.get(i);
+      GivenStretch busy = passages.get(i);
       long next = i + 1 < passages.size() ? passages.get(i + 1).fromMicros() : Long.MAX_VALUE;
       List<Spent.Role> roles = new ArrayList<>();
       for (long micros : busy.strokeMicros()) {
@@ -65,13 +65,13 @@ public final class GivenSpending {
     return passages.size();
   }
 
-  public GivenPassages get(int index) {
+  public GivenStretch get(int index) {
     return passages.get(index);
   }
 
   /** After a passage. */
   public Spent play(Spent before, int index) {
-    GivenPassages busy = passages.get(index);
+    GivenStretch busy = passages.get(index);
     Spent effort = before;
     for (int k = 0; k < busy.strokeMicros().size(); k++) {
       effort = load(effort, busy.strokeMicros().get(k), strokes.get(index).get(k));
@@ -85,7 +85,7 @@ public final class GivenSpending {
         .orElse(effort);
   }
 
-  private static Spent.SpentSound sound(GivenPassages busy, Spent.Role role) {
+  private static Spent.SpentSound sound(GivenStretch busy, Spent.Role role) {
     return new Spent.SpentSound(busy.fromMicros(), busy.toMicros(), 1, role);
   }
 }

@@ -5,7 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import stafette.limits.Instrument;
-import stafette.plan.GivenPassages;
+import stafette.plan.GivenStretch;
 import stafette.plan.Skill;
 
 /**
@@ -16,8 +16,7 @@ final class KnownBounds {
   private final Map<AlikePlayers, Integer> likes = new HashMap<>();
   private final Map<List<Integer>, Integer> proven = new HashMap<>();
 
-  private record AlikePlayers(
-      Instrument instrument, List<Skill> skills, List<GivenPassages> busy) {}
+  private record AlikePlayers(Instrument instrument, List<Skill> skills, List<GivenStretch> busy) {}
 
   /** Numbers kinds, players who are alike having the same whatever locks say of them. */
   List<Integer> numbers(List<PlayerKind> kinds) {

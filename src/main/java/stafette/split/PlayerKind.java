@@ -7,7 +7,7 @@ import java.util.Set;
 import stafette.limits.Breath;
 import stafette.limits.Capability;
 import stafette.plan.Brief;
-import stafette.plan.GivenPassages;
+import stafette.plan.GivenStretch;
 import stafette.plan.Player;
 import stafette.plan.Rules;
 import stafette.plan.Skill;
@@ -295,7 +295,7 @@ final class PlayerKind {
    * A given passage as it goes: each stroke and the air within the whole or not, and the state
    * after it.
    */
-  private PlayedStretch play(PlayerState before, GivenPassages busy) {
+  private PlayedStretch play(PlayerState before, GivenStretch busy) {
     PlayerState now = before;
     List<Boolean> spent = new ArrayList<>();
     for (long onset : busy.strokeMicros()) {
@@ -373,7 +373,7 @@ final class PlayerKind {
   private List<PlayedStretch> givenAlone() {
     List<PlayedStretch> played = new ArrayList<>();
     PlayerState state = PlayerState.RESTED;
-    for (GivenPassages busy : player.busy()) {
+    for (GivenStretch busy : player.busy()) {
       PlayedStretch one = play(state, busy);
       played.add(one);
       state = one.state();

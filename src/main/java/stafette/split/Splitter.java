@@ -136,7 +136,7 @@ public final class Splitter {
   }
 
   /**
-   * Splits a line, whatever is favoured; {@link stafette.split.rotate.WantedPlan} asks for
+   * Splits a line, whatever is favoured; {@link stafette.split.rotate.RotationOrCheapest} asks for
    * rotations too.
    *
    * @param stop asked often; once it says yes, the best found so far is given back with a proven

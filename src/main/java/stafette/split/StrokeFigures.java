@@ -11,7 +11,7 @@ import stafette.limits.Condition;
 import stafette.limits.Demand;
 import stafette.limits.Groups;
 import stafette.limits.Instrument;
-import stafette.plan.GivenPassages;
+import stafette.plan.GivenStretch;
 import stafette.plan.Player;
 import stafette.plan.Skill;
 import stafette.plan.Weights;
@@ -159,7 +159,7 @@ final class StrokeFigures {
    */
   long freeUntil(int first) {
     long onset = line.onsetMicros(first);
-    for (GivenPassages busy : player.busy()) {
+    for (GivenStretch busy : player.busy()) {
       if (busy.toMicros() > onset) {
         return busy.fromMicros();
       }

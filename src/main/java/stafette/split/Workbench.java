@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import stafette.limits.Instrument;
 import stafette.plan.Brief;
-import stafette.plan.GivenPassages;
+import stafette.plan.GivenStretch;
 import stafette.plan.Halves;
 import stafette.plan.Hocket;
 import stafette.plan.Player;
@@ -25,7 +25,7 @@ public final class Workbench {
   private final Map<Dealt, Halves> halves = new HashMap<>();
 
   private record Likeness(
-      Line line, Instrument instrument, List<GivenPassages> busy, Skill skill, Weights weights) {}
+      Line line, Instrument instrument, List<GivenStretch> busy, Skill skill, Weights weights) {}
 
   private final Map<TableKey, KnownBounds> floors = new HashMap<>();
 

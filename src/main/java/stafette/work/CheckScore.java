@@ -9,10 +9,10 @@ import stafette.ask.Allowance;
 import stafette.ask.LineRequest;
 import stafette.ask.TempoWish;
 import stafette.check.alone.Ease;
+import stafette.check.alone.FastPassages;
 import stafette.check.alone.LineTrial;
 import stafette.check.alone.LineVerdict;
 import stafette.check.alone.Passage;
-import stafette.check.alone.Passages;
 import stafette.keep.LimitsInForce;
 import stafette.keep.OpenScore;
 import stafette.limits.Assurance;
@@ -122,7 +122,7 @@ public final class CheckScore {
     Score score = open.score();
     List<PassageVerdicts> reports = new ArrayList<>();
     for (Passage passage :
-        Passages.in(
+        FastPassages.in(
             score, limits.catalogue()::of, assurance, limits.slowestWindPerSecond(assurance))) {
       Line line = tempo.map(wish -> wish.applyTo(passage.line())).orElse(passage.line());
       Optional<Instrument> instrument = limits.catalogue().of(passage.part());

@@ -29,9 +29,9 @@ final class PlayerRemedies {
   private final Briefing briefing;
   private final Brief brief;
   private final LimitsInForce limits;
-  private final Trials trials;
+  private final RemedyTrials trials;
 
-  PlayerRemedies(Briefing briefing, LimitsInForce limits, Trials trials) {
+  PlayerRemedies(Briefing briefing, LimitsInForce limits, RemedyTrials trials) {
     this.briefing = briefing;
     this.brief = briefing.brief();
     this.limits = limits;

@@ -23,7 +23,7 @@ final class Remedies {
    * @throws Refusal if a file that was there is gone
    */
   static List<Remedy> of(Briefing briefing, LimitsInForce limits, Allotment time) throws Refusal {
-    Trials trials = new Trials(time);
+    RemedyTrials trials = new RemedyTrials(time);
     RuleRemedies rules = new RuleRemedies(briefing, trials);
     List<Remedy> found = new ArrayList<>(rules.techniques());
     rules.overlap().ifPresent(found::add);
@@ -38,7 +38,7 @@ final class Remedies {
   }
 
   /** The fullest pattern; locks speak of notes that it may leave out, so it needs a free plan. */
-  private static Optional<Remedy> thinned(Brief brief, Trials trials) {
+  private static Optional<Remedy> thinned(Brief brief, RemedyTrials trials) {
     if (!brief.rules().locks().isEmpty()
         || !brief.lines().stream().allMatch(brief.line()::equals)) {
       return Optional.empty();

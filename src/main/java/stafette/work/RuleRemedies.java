@@ -25,9 +25,9 @@ final class RuleRemedies {
   private final Briefing briefing;
   private final Brief brief;
   private final Rules rules;
-  private final Trials trials;
+  private final RemedyTrials trials;
 
-  RuleRemedies(Briefing briefing, Trials trials) {
+  RuleRemedies(Briefing briefing, RemedyTrials trials) {
     this.briefing = briefing;
     this.brief = briefing.brief();
     this.rules = brief.rules();

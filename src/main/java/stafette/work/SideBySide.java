@@ -21,7 +21,7 @@ import stafette.split.Alternatives;
 import stafette.split.SplitResult;
 import stafette.split.Splitter;
 import stafette.split.Workbench;
-import stafette.split.rotate.WantedPlan;
+import stafette.split.rotate.RotationOrCheapest;
 import stafette.words.Refusal;
 import stafette.words.Sentence;
 
@@ -169,7 +169,7 @@ public record SideBySide(
       long start = System.nanoTime();
       BooleanSupplier over = SplitLine.after(start, left / searches);
       SplitResult result =
-          WantedPlan.of(
+          RotationOrCheapest.of(
               brief, workbench.get(), () -> stop.getAsBoolean() || over.getAsBoolean(), told -> {});
       double taken = (System.nanoTime() - start) / 1e9;
       seconds.put(brief.rules().favour(), taken);

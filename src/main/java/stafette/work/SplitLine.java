@@ -21,7 +21,7 @@ import stafette.plan.Seat;
 import stafette.split.SplitResult;
 import stafette.split.Splitter;
 import stafette.split.Workbench;
-import stafette.split.rotate.WantedPlan;
+import stafette.split.rotate.RotationOrCheapest;
 import stafette.words.Fault;
 import stafette.words.Refusal;
 
@@ -91,7 +91,7 @@ public final class SplitLine {
     SplitResult result =
         Fault.at(
             () -> brief.line().placeOf(0).inWords(),
-            () -> WantedPlan.of(brief, workbench, ends, progress));
+            () -> RotationOrCheapest.of(brief, workbench, ends, progress));
     double seconds = (System.nanoTime() - start) / 1e9;
     SplitOutcome outcome =
         new SplitOutcome(

@@ -22,11 +22,11 @@ final class TempoRemedy {
   private static final double SMALL_CHANGE = 0.9;
 
   private final Briefing briefing;
-  private final Trials trials;
+  private final RemedyTrials trials;
   private final BeatUnit unit;
   private final TempoMark present;
 
-  TempoRemedy(Briefing briefing, Trials trials) {
+  TempoRemedy(Briefing briefing, RemedyTrials trials) {
     Line line = briefing.brief().line();
     this.briefing = briefing;
     this.trials = trials;

@@ -20,7 +20,7 @@ import stafette.keep.LimitsInForce;
 import stafette.keep.OpenScore;
 import stafette.limits.Assurance;
 import stafette.plan.Favour;
-import stafette.plan.GivenPassages;
+import stafette.plan.GivenStretch;
 import stafette.plan.OverlapRule;
 import stafette.plan.Player;
 import stafette.plan.Rules;
@@ -214,11 +214,11 @@ public final class ThinLine {
 
   /** The player, with what the score gives it beside the line however thinned. */
   private Player besideLine(Player player) {
-    List<GivenPassages> busy =
+    List<GivenStretch> busy =
         player
             .part()
             .flatMap(score.score()::part)
-            .map(part -> GivenPassages.of(part, List.of(everything)))
+            .map(part -> GivenStretch.of(part, List.of(everything)))
             .orElse(List.of());
     return new Player(player.name(), player.instrument(), player.part(), player.skills(), busy);
   }

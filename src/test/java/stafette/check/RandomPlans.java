@@ -13,7 +13,7 @@ import stafette.limits.Instrument;
 import stafette.limits.Range;
 import stafette.plan.Brief;
 import stafette.plan.Favour;
-import stafette.plan.GivenPassages;
+import stafette.plan.GivenStretch;
 import stafette.plan.OverlapRule;
 import stafette.plan.Plan;
 import stafette.plan.Player;
@@ -104,22 +104,22 @@ public final class RandomPlans {
         : new Player(name, pipe, Optional.of("P9"), free.skills(), List.of(early(), late(line)));
   }
 
-  private GivenPassages early() {
+  private GivenStretch early() {
     return busy(-(long) (random.nextDouble() * 3e6) - 2_000_000, 2_000_000);
   }
 
-  private GivenPassages late(Line line) {
+  private GivenStretch late(Line line) {
     long end = line.endMicros(line.count() - 1);
     return busy((long) (end * (0.3 + random.nextDouble())), 500_000L + random.nextInt(4_000_000));
   }
 
-  private GivenPassages busy(long from, long lasts) {
+  private GivenStretch busy(long from, long lasts) {
     List<Long> strokes = new ArrayList<>();
     long gap = 60_000L + random.nextInt(200_000);
     for (long at = from; at < from + lasts; at += gap) {
       strokes.add(at);
     }
-    return new GivenPassages(from, from + lasts, strokes);
+    return new GivenStretch(from, from + lasts, strokes);
   }
 
   private List<Segment> segments(Line line, int players) {

@@ -34,7 +34,7 @@ import stafette.limits.Source;
 import stafette.limits.Technique;
 import stafette.plan.Brief;
 import stafette.plan.Favour;
-import stafette.plan.GivenPassages;
+import stafette.plan.GivenStretch;
 import stafette.plan.OverlapRule;
 import stafette.plan.Plan;
 import stafette.plan.Player;
@@ -305,10 +305,10 @@ class SpoiltPlansTest {
 
   private static Player busy(long from, long to) {
     return with(
-        Invented.player("One", PIPE, 10, 8, 20, 8), new GivenPassages(from, to, List.of(from)));
+        Invented.player("One", PIPE, 10, 8, 20, 8), new GivenStretch(from, to, List.of(from)));
   }
 
-  private static Player with(Player player, GivenPassages... busy) {
+  private static Player with(Player player, GivenStretch... busy) {
     return new Player(
         player.name(), player.instrument(), player.part(), player.skills(), List.of(busy));
   }
@@ -320,7 +320,7 @@ class SpoiltPlansTest {
     Player tired =
         with(
             Invented.player("One", PIPE, 10, 7, 8, 8),
-            new GivenPassages(8_000_000L, 8_500_000L, after));
+            new GivenStretch(8_000_000L, 8_500_000L, after));
     List<Finding> findings = Judge.judge(alone(LINE, tired)).findings();
     assertEquals(List.of(TIREDNESS), findings.stream().map(Finding::kind).toList());
     assertTrue(findings.get(0).message().toString().contains("own part"), findings.toString());
@@ -335,7 +335,7 @@ class SpoiltPlansTest {
     Player player =
         with(
             Invented.player("One", PIPE, 10, 9, 8, 8),
-            new GivenPassages(8_000_000L, 12_000_000L, frantic));
+            new GivenStretch(8_000_000L, 12_000_000L, frantic));
     List<Finding.FindingKind> kinds = kinds(LINE, player);
     assertEquals(List.of(), kinds);
   }

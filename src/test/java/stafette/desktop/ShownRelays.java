@@ -11,7 +11,7 @@ import stafette.limits.Breath;
 import stafette.limits.Instrument;
 import stafette.limits.Range;
 import stafette.plan.Brief;
-import stafette.plan.GivenPassages;
+import stafette.plan.GivenStretch;
 import stafette.plan.Plan;
 import stafette.plan.Player;
 import stafette.plan.Segment;
@@ -50,7 +50,7 @@ public final class ShownRelays {
             second.instrument(),
             second.part(),
             second.skills(),
-            List.of(new GivenPassages(0, 2_500_000, List.of(0L, 500_000L, 1_000_000L))));
+            List.of(new GivenStretch(0, 2_500_000, List.of(0L, 500_000L, 1_000_000L))));
     List<Segment> segments = new ArrayList<>();
     int[] order = {0, 1, 2, 0, 1, 2};
     for (int i = 0; i < bars / 2; i++) {

@@ -27,7 +27,7 @@ import stafette.limits.Demand;
 import stafette.limits.Instrument;
 import stafette.plan.Brief;
 import stafette.plan.Favour;
-import stafette.plan.GivenPassages;
+import stafette.plan.GivenStretch;
 import stafette.plan.OverlapRule;
 import stafette.plan.Plan;
 import stafette.plan.Player;
@@ -328,7 +328,7 @@ class PlanJsonTest {
             "Flute 1",
             "flute",
             line,
-            List.of(new GivenPassages(-3_000_000, -1_500_000, List.of(-3_000_000L))));
+            List.of(new GivenStretch(-3_000_000, -1_500_000, List.of(-3_000_000L))));
     Player harp = player("Harp", "harp", line, List.of());
     Rules rules =
         new Rules(
@@ -351,8 +351,7 @@ class PlanJsonTest {
     return player.skills().stream().map(s -> s.technique().name()).toList().indexOf(technique);
   }
 
-  private static Player player(
-      String name, String instrument, Line line, List<GivenPassages> busy) {
+  private static Player player(String name, String instrument, Line line, List<GivenStretch> busy) {
     Instrument known = TABLES.catalogue().find(instrument).orElseThrow();
     List<Skill> skills =
         known.techniques().stream()

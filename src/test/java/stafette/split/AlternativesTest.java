@@ -31,7 +31,7 @@ import stafette.plan.Player;
 import stafette.plan.Segment;
 import stafette.plan.Weights;
 import stafette.score.Line;
-import stafette.split.rotate.WantedPlan;
+import stafette.split.rotate.RotationOrCheapest;
 
 class AlternativesTest {
   private static final Instrument FLUTE = Invented.instrument("flute");
@@ -189,11 +189,11 @@ class AlternativesTest {
 
   private static Alternatives all(Plan main, int most) {
     return Alternatives.to(
-        main, Invented.WEIGHTS, most, (brief, left) -> WantedPlan.of(brief, () -> false));
+        main, Invented.WEIGHTS, most, (brief, left) -> RotationOrCheapest.of(brief, () -> false));
   }
 
   private static Optional<Plan> plan(Brief brief) {
-    return WantedPlan.of(brief, () -> false)
+    return RotationOrCheapest.of(brief, () -> false)
         .match(b -> Optional.of(b.plan()), n -> Optional.empty(), s -> Optional.empty());
   }
 

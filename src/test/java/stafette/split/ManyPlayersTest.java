@@ -18,7 +18,7 @@ import stafette.plan.Favour;
 import stafette.plan.Hocket;
 import stafette.plan.Plan;
 import stafette.plan.Player;
-import stafette.split.rotate.WantedPlan;
+import stafette.split.rotate.RotationOrCheapest;
 
 /** Forty players, all unlike, on sixteen bars: answers that take little work. */
 class ManyPlayersTest {
@@ -68,7 +68,8 @@ class ManyPlayersTest {
     Brief brief = able();
     Brief regular = brief.with(brief.rules().favouring(Favour.REGULAR, Invented.WEIGHTS));
     List<Boolean> asked = new ArrayList<>();
-    SplitResult result = WantedPlan.of(regular, () -> asked.add(true) && asked.size() > 20_000);
+    SplitResult result =
+        RotationOrCheapest.of(regular, () -> asked.add(true) && asked.size() > 20_000);
     assertInstanceOf(SplitResult.Best.class, result);
   }
 

@@ -25,7 +25,7 @@ import stafette.limits.Source;
 import stafette.limits.Technique;
 import stafette.plan.Brief;
 import stafette.plan.Favour;
-import stafette.plan.GivenPassages;
+import stafette.plan.GivenStretch;
 import stafette.plan.OverlapRule;
 import stafette.plan.Player;
 import stafette.plan.Rules;
@@ -225,8 +225,8 @@ public final class MiddleBriefs {
         peakMilli, sustainedMilli, between(1_203, 4_507), recoveryMillis, movingMilli);
   }
 
-  private List<GivenPassages> busy(Line line) {
-    List<GivenPassages> result = new ArrayList<>();
+  private List<GivenStretch> busy(Line line) {
+    List<GivenStretch> result = new ArrayList<>();
     long end = line.endMicros(line.count() - 1);
     long at = -between(1, 900_000);
     while (at < end + 500_000) {
@@ -237,7 +237,7 @@ public final class MiddleBriefs {
               .mapToObj(i -> start + i * 70_003L)
               .filter(onset -> onset < to)
               .toList();
-      result.add(new GivenPassages(at, to, strokes));
+      result.add(new GivenStretch(at, to, strokes));
       at = to + between(450_007, 3_000_000);
     }
     return Collections.unmodifiableList(result);

@@ -18,7 +18,7 @@ import stafette.limits.Capability;
 import stafette.limits.Instrument;
 import stafette.limits.Range;
 import stafette.plan.Brief;
-import stafette.plan.GivenPassages;
+import stafette.plan.GivenStretch;
 import stafette.plan.Handoff;
 import stafette.plan.Lock;
 import stafette.plan.OverlapRule;
@@ -276,8 +276,8 @@ class PlannerTest {
             free.part(),
             free.skills(),
             List.of(
-                new GivenPassages(from, to, List.of(from)),
-                new GivenPassages(again, end, List.of(again))));
+                new GivenStretch(from, to, List.of(from)),
+                new GivenStretch(again, end, List.of(again))));
     return new Brief(line, List.of(busy), Invented.rules().withReady(0));
   }
 

@@ -17,7 +17,7 @@ import stafette.check.Verdict;
 import stafette.plan.Brief;
 import stafette.plan.Favour;
 import stafette.plan.Plan;
-import stafette.split.rotate.WantedPlan;
+import stafette.split.rotate.RotationOrCheapest;
 
 /** What a search tells while it is under way. */
 class ProgressTest {
@@ -34,7 +34,7 @@ class ProgressTest {
 
   private static void assertBetterAndBetter(Brief brief) {
     List<Splitter.Progress> told = new ArrayList<>();
-    SplitResult result = WantedPlan.of(brief, new Workbench(), () -> false, told::add);
+    SplitResult result = RotationOrCheapest.of(brief, new Workbench(), () -> false, told::add);
     int cost = Integer.MAX_VALUE;
     int bound = 0;
     for (Splitter.Progress progress : told) {
@@ -63,7 +63,7 @@ class ProgressTest {
   void a_long_search_tells_of_its_first_plan_and_then_of_better_plans_and_bounds() {
     List<Splitter.Progress> told = new ArrayList<>();
     SplitResult result =
-        WantedPlan.of(
+        RotationOrCheapest.of(
             Rosters.mixed(64, 4),
             new Workbench(),
             () -> plans(told) > 1 && bounds(told) > 2,

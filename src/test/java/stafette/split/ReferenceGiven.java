@@ -14,7 +14,7 @@ import java.util.Optional;
 import stafette.check.Tiredness;
 import stafette.limits.Breath;
 import stafette.limits.Capability;
-import stafette.plan.GivenPassages;
+import stafette.plan.GivenStretch;
 import stafette.plan.Player;
 import stafette.plan.Skill;
 
@@ -38,7 +38,7 @@ final class ReferenceGiven {
    * @param airBefore spent before it, for winds; {@code airAfter} at its end
    */
   private record Passage(
-      GivenPassages busy,
+      GivenStretch busy,
       List<IntVar> tired,
       Optional<Literal> firstCapped,
       Optional<IntVar> airBefore,
@@ -82,7 +82,7 @@ final class ReferenceGiven {
   }
 
   private Passage passage(int index) {
-    GivenPassages busy = player.busy().get(index);
+    GivenStretch busy = player.busy().get(index);
     Capability capability = skill.capability();
     List<IntVar> tired = new ArrayList<>();
     Optional<Literal> firstCapped = Optional.empty();
@@ -115,7 +115,7 @@ final class ReferenceGiven {
 
   private IntVar airAfter(int index, IntVar before, Breath breath) {
     IntVar after = model.newIntVar(0, MOST, "air after what is given");
-    GivenPassages busy = player.busy().get(index);
+    GivenStretch busy = player.busy().get(index);
     long spent =
         ReferenceShares.spent(busy.toMicros() - busy.fromMicros(), 1, breath.capacitySeconds());
     Optional<Literal> capped =
@@ -138,11 +138,11 @@ final class ReferenceGiven {
 
   /** Takes the passages in turn, stroke by stroke. */
   private boolean isBeyondAlone(int index, int stroke) {
-    GivenPassages busy = player.busy().get(index);
+    GivenStretch busy = player.busy().get(index);
     if (index == 0 && stroke == 0) {
       tiredAlone = 0;
     } else {
-      GivenPassages before = stroke > 0 ? busy : player.busy().get(index - 1);
+      GivenStretch before = stroke > 0 ? busy : player.busy().get(index - 1);
       int previous = stroke > 0 ? stroke - 1 : before.strokeMicros().size() - 1;
       long gap = busy.strokeMicros().get(stroke) - before.strokeMicros().get(previous);
       int sustained = skill.capability().sustainedMilli();
@@ -155,7 +155,7 @@ final class ReferenceGiven {
 
   /** Takes the passages in turn. */
   private boolean isBreathlessAlone(int index, Breath breath) {
-    GivenPassages busy = player.busy().get(index);
+    GivenStretch busy = player.busy().get(index);
     if (index > 0) {
       double silence = (busy.fromMicros() - player.busy().get(index - 1).toMicros()) / 1e6;
       airAlone =

@@ -9,7 +9,7 @@ import stafette.Invented;
 import stafette.limits.Instrument;
 import stafette.plan.Brief;
 import stafette.plan.Favour;
-import stafette.plan.GivenPassages;
+import stafette.plan.GivenStretch;
 import stafette.plan.Hocket;
 import stafette.plan.OverlapRule;
 import stafette.plan.Player;
@@ -106,9 +106,9 @@ final class RelayBriefs {
             2 + random.nextInt(6),
             1 + random.nextInt(4));
     long from = random.nextInt(3_000_000);
-    List<GivenPassages> busy =
+    List<GivenStretch> busy =
         random.nextInt(3) == 0
-            ? List.of(new GivenPassages(from, from + 300_000, List.of(from)))
+            ? List.of(new GivenStretch(from, from + 300_000, List.of(from)))
             : List.of();
     return new Player(free.name(), FLUTE, free.part(), free.skills(), busy);
   }

@@ -20,7 +20,7 @@ import stafette.check.Judge;
 import stafette.check.Verdict;
 import stafette.limits.Technique;
 import stafette.plan.Brief;
-import stafette.plan.GivenPassages;
+import stafette.plan.GivenStretch;
 import stafette.plan.Hocket;
 import stafette.plan.Lock;
 import stafette.plan.Plan;
@@ -105,7 +105,7 @@ class RelaysTest {
   @Test
   void two_who_have_notes_of_their_own_in_a_silence_change_places_after_it() {
     Line line = bars(0, 1, 8, 9);
-    GivenPassages own = new GivenPassages(4_000_000, 4_500_000, List.of(4_000_000L));
+    GivenStretch own = new GivenStretch(4_000_000, 4_500_000, List.of(4_000_000L));
     Brief brief = new Brief(List.of(line, line), List.of(with(own, 1), with(own, 2)), RULES);
     Plan plan = plan(brief);
     assertEquals(2, plan.handoffs().size());
@@ -124,8 +124,8 @@ class RelaysTest {
   void one_who_relieves_in_one_relay_relieves_in_another_after_its_silence() {
     Line line = bars(0, 1, 2, 3, 8, 9);
     List<Line> lines = List.of(only(line, 0, 8, 16, 24), only(line, 8, 16));
-    GivenPassages early = new GivenPassages(2_000_000, 2_500_000, List.of(2_000_000L));
-    GivenPassages late = new GivenPassages(6_000_000, 6_500_000, List.of(6_000_000L));
+    GivenStretch early = new GivenStretch(2_000_000, 2_500_000, List.of(2_000_000L));
+    GivenStretch late = new GivenStretch(6_000_000, 6_500_000, List.of(6_000_000L));
     Brief brief = new Brief(lines, List.of(with(early, 1), with(late, 2)), RULES);
     assertTrue(Judge.judge(plan(brief)).holds());
   }
@@ -207,7 +207,7 @@ class RelaysTest {
     return flute(number, 13);
   }
 
-  private static Player with(GivenPassages busy, int number) {
+  private static Player with(GivenStretch busy, int number) {
     Player free = flute(number);
     return new Player(free.name(), free.instrument(), free.part(), free.skills(), List.of(busy));
   }

@@ -22,7 +22,7 @@ import stafette.limits.Source;
 import stafette.limits.Technique;
 import stafette.plan.Brief;
 import stafette.plan.Favour;
-import stafette.plan.GivenPassages;
+import stafette.plan.GivenStretch;
 import stafette.plan.Lock;
 import stafette.plan.OverlapRule;
 import stafette.plan.Player;
@@ -252,8 +252,8 @@ public final class SmallBriefs {
         random.nextInt(6) > 0 ? Capability.UNLIMITED : 5_003 + random.nextInt(9_000));
   }
 
-  private List<GivenPassages> busy(Line line) {
-    List<GivenPassages> result = new ArrayList<>();
+  private List<GivenStretch> busy(Line line) {
+    List<GivenStretch> result = new ArrayList<>();
     if (random.nextInt(3) > 0) {
       return result;
     }
@@ -266,7 +266,7 @@ public final class SmallBriefs {
         strokes.add(t);
       }
       if (random.nextInt(2) == 0) {
-        result.add(new GivenPassages(at, at + length, strokes));
+        result.add(new GivenStretch(at, at + length, strokes));
       }
       at += length + 150_007 + random.nextInt(2_500_000);
     }

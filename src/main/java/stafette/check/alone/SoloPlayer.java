@@ -10,12 +10,12 @@ import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
-import stafette.check.Course;
-import stafette.check.PartRules;
+import stafette.check.PlayingSimulation;
 import stafette.check.SegmentRules;
 import stafette.check.Stint;
 import stafette.check.Strain;
 import stafette.check.TechniqueRules;
+import stafette.check.TirednessAndBreath;
 import stafette.check.Tolerance;
 import stafette.check.WholePart;
 import stafette.check.Wording;
@@ -55,7 +55,7 @@ final class SoloPlayer {
   private final Demand demand;
   private final SegmentRules rules;
   private final WholePart part;
-  private final PartRules partRules;
+  private final TirednessAndBreath spending;
   private final double use;
   private final double usualPerSecond;
 
@@ -71,7 +71,7 @@ final class SoloPlayer {
     Played played = new Played(line, 0, line.count() - 1);
     rules = new SegmentRules(played, player, skill, demand, whole);
     part = new WholePart(player, List.of(Stint.of(player, skill, demand, played, whole)));
-    partRules = new PartRules(List.of(line), part, 0);
+    spending = new TirednessAndBreath(List.of(line), part);
     use = rules.worst().share();
     usualPerSecond = Demand.usualRatePerSecond(line);
   }
@@ -117,11 +117,11 @@ final class SoloPlayer {
   }
 
   double tiredness() {
-    return highest(Course.tiredness(part, 1));
+    return highest(PlayingSimulation.tiredness(part, 1));
   }
 
   double breath() {
-    return lungs().map(lungs -> highest(Course.breath(part, lungs, 1))).orElse(0.0);
+    return lungs().map(lungs -> highest(PlayingSimulation.breath(part, lungs, 1))).orElse(0.0);
   }
 
   /** Whether groups and strings are there for the technique, at whatever tempo. */
@@ -138,9 +138,9 @@ final class SoloPlayer {
       return OptionalDouble.of(0);
     }
     LongStream failures =
-        Stream.of(partRules.tired(1), partRules.breathless(1))
+        Stream.of(spending.tired(1), spending.breathless(1))
             .flatMap(Optional::stream)
-            .mapToLong(PartRules.Excess::micros);
+            .mapToLong(TirednessAndBreath.Excess::micros);
     LongStream outside = strokesOutOfRange().mapToLong(line::onsetMicros).limit(1);
     return LongStream.concat(LongStream.concat(failures, outside), tooFast().stream())
         .mapToDouble(micros -> micros / 1e6)
@@ -173,7 +173,7 @@ final class SoloPlayer {
 
   private OptionalDouble fastestFactor() {
     double most = Math.min(MOST_FACTOR, 1 / use);
-    double bound = partRules.tired(1 / most).isEmpty() ? most : tirelessUpTo(most);
+    double bound = spending.tired(1 / most).isEmpty() ? most : tirelessUpTo(most);
     DoubleStream breathing = lungs().stream().flatMapToDouble(this::breathingUpTo);
     return DoubleStream.concat(breathing.filter(factor -> factor < bound), DoubleStream.of(bound))
         .boxed()
@@ -188,7 +188,7 @@ final class SoloPlayer {
     double fails = most;
     for (int step = 0; step < BISECTIONS; step++) {
       double middle = Math.sqrt(holds * fails);
-      if (partRules.tired(1 / middle).isEmpty()) {
+      if (spending.tired(1 / middle).isEmpty()) {
         holds = middle;
       } else {
         fails = middle;
@@ -199,8 +199,8 @@ final class SoloPlayer {
 
   /** For each silence the fastest tempo at which it is long enough to breathe in. */
   private DoubleStream breathingUpTo(Breath lungs) {
-    return Course.Air.of(part, lungs).stream()
-        .mapToDouble(Course.Air::silence)
+    return PlayingSimulation.Air.of(part, lungs).stream()
+        .mapToDouble(PlayingSimulation.Air::silence)
         .filter(silence -> silence > 0)
         .map(silence -> silence / lungs.catchSeconds())
         .distinct();
@@ -209,8 +209,8 @@ final class SoloPlayer {
   private boolean playsAt(double factor) {
     return Tolerance.reaches(usualPerSecond * factor, technique.lowestPerSecond())
         && Tolerance.within(use * factor, 1)
-        && partRules.tired(1 / factor).isEmpty()
-        && partRules.breathless(1 / factor).isEmpty();
+        && spending.tired(1 / factor).isEmpty()
+        && spending.breathless(1 / factor).isEmpty();
   }
 
   private OptionalLong tooFast() {

@@ -12,7 +12,7 @@ import stafette.desktop.playing.HearingWish;
 import stafette.desktop.playing.LoopStretch;
 import stafette.desktop.playing.Playing;
 import stafette.desktop.relay.HearingGestures;
-import stafette.desktop.relay.LaneGestures;
+import stafette.desktop.relay.MuteSoloGestures;
 import stafette.desktop.relay.RelayView;
 import stafette.desktop.state.BackgroundWork;
 import stafette.desktop.state.Desk;
@@ -26,7 +26,7 @@ import stafette.work.Playback;
  * the window; each new wish ends the making of the one before.
  */
 public final class HearingPresenter
-    implements HearingStrip.HearingAsked, LaneGestures, HearingGestures {
+    implements HearingStrip.HearingAsked, MuteSoloGestures, HearingGestures {
   private final RelayView relay;
   private final HearingStrip strip;
   private final Texts texts;

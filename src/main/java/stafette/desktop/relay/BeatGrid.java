@@ -67,7 +67,7 @@ final class BeatGrid {
   }
 
   void ruler() {
-    CanvasHand hand = new CanvasHand(canvas, inks);
+    CanvasInk hand = new CanvasInk(canvas, inks);
     double free = Double.NEGATIVE_INFINITY;
     for (Bar bar : row.bars()) {
       double x = row.left(bar);
@@ -85,7 +85,7 @@ final class BeatGrid {
   }
 
   /** A new time signature beside the number of its bar, where there is room before the next. */
-  private double meter(Bar bar, double left, CanvasHand hand) {
+  private double meter(Bar bar, double left, CanvasInk hand) {
     Optional<Mark.Lettering> meter =
         shown
             .pieces()
@@ -96,7 +96,7 @@ final class BeatGrid {
     return meter.map(words -> left + words.width() + port.px(AIR)).orElse(left);
   }
 
-  private void tempi(CanvasHand hand) {
+  private void tempi(CanvasInk hand) {
     double free = Double.NEGATIVE_INFINITY;
     Position start = line.stroke(0).onset();
     for (Map.Entry<Position, TempoMark> change : line.tempo().within(row.span()).entrySet()) {

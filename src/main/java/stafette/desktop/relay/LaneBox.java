@@ -27,7 +27,7 @@ final class LaneBox extends VBox {
    *
    * @param words all that is known of the player here
    */
-  LaneBox(Player who, int lane, String words, Texts texts, LaneGestures gestures) {
+  LaneBox(Player who, int lane, String words, Texts texts, MuteSoloGestures gestures) {
     player = who.name();
     getStyleClass().add("lane-box");
     name.setText(player);

@@ -15,7 +15,7 @@ final class LaneNames extends Pane {
   private static final double ABOVE = 14;
 
   private List<LaneBox> boxes = List.of();
-  private Optional<LaneGestures> gestures = Optional.empty();
+  private Optional<MuteSoloGestures> gestures = Optional.empty();
   private Balance balance = Balance.EVERYBODY;
 
   LaneNames() {
@@ -27,7 +27,7 @@ final class LaneNames extends Pane {
     return port.px(WIDTH);
   }
 
-  void told(LaneGestures other) {
+  void told(MuteSoloGestures other) {
     gestures = Optional.of(other);
   }
 
@@ -48,7 +48,7 @@ final class LaneNames extends Pane {
   }
 
   /** To whoever listens by then. */
-  private final class Passed implements LaneGestures {
+  private final class Passed implements MuteSoloGestures {
     @Override
     public void silence(String player) {
       gestures.ifPresent(told -> told.silence(player));

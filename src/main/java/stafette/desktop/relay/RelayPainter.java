@@ -9,7 +9,7 @@ import stafette.picture.ink.Ink;
 import stafette.picture.ink.Mark;
 import stafette.picture.notes.BarRow;
 import stafette.picture.ribbon.RelayPieces;
-import stafette.plan.GivenPassages;
+import stafette.plan.GivenStretch;
 import stafette.plan.Segment;
 import stafette.time.Span;
 
@@ -30,7 +30,7 @@ final class RelayPainter {
   private final GraphicsContext canvas;
   private final Inks inks;
   private final BarRow row;
-  private final CanvasHand hand;
+  private final CanvasInk hand;
 
   RelayPainter(View view, GraphicsContext canvas, Inks inks) {
     this.view = view;
@@ -41,7 +41,7 @@ final class RelayPainter {
     this.canvas = canvas;
     this.inks = inks;
     row = time.row(shown.bars());
-    hand = new CanvasHand(canvas, inks);
+    hand = new CanvasInk(canvas, inks);
   }
 
   void paint() {
@@ -61,7 +61,7 @@ final class RelayPainter {
   private void paintLanes(BeatGrid grid) {
     boolean noted = lanes.shape().isNoted();
     visibleLanes().forEach(this::paintThread);
-    Music music = new Music(view, row, canvas, inks);
+    StaffLanePainter music = new StaffLanePainter(view, row, canvas, inks);
     if (noted) {
       seen().forEach(music::ground);
     }
@@ -102,7 +102,7 @@ final class RelayPainter {
   private void paintGiven(int lane) {
     double half = Math.min(port.px(MOST_HATCHED), lanes.half() * 0.8);
     double top = lanes.middle(lane) - half;
-    for (GivenPassages busy : shown.plan().brief().players().get(lane).busy()) {
+    for (GivenStretch busy : shown.plan().brief().players().get(lane).busy()) {
       double left = Math.max(-HATCHED_BEYOND, x(busy.fromMicros()));
       double right = Math.min(port.width() + HATCHED_BEYOND, x(busy.toMicros()));
       if (right > left) {
@@ -117,7 +117,7 @@ final class RelayPainter {
   }
 
   /** What the score gives somebody, stroke by stroke, where they can be told apart. */
-  private void paintTicks(GivenPassages busy, double top, double high) {
+  private void paintTicks(GivenStretch busy, double top, double high) {
     double thick = port.px(1.2);
     double drawn = Double.NEGATIVE_INFINITY;
     for (long micros : busy.strokeMicros()) {

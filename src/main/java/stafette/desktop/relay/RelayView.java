@@ -94,7 +94,7 @@ public final class RelayView extends Region implements RelayStyle.Inked {
   }
 
   /** From now on these gestures to lanes are told. */
-  public void lanesTold(LaneGestures lanes) {
+  public void lanesTold(MuteSoloGestures lanes) {
     names.told(lanes);
   }
 

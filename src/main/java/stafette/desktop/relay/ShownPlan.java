@@ -3,7 +3,7 @@ package stafette.desktop.relay;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import stafette.check.Reserves;
+import stafette.check.SpentReadings;
 import stafette.check.Strain;
 import stafette.check.Verdict;
 import stafette.desktop.texts.Texts;
@@ -30,7 +30,7 @@ record ShownPlan(
     Plan plan,
     Verdict verdict,
     RelayPieces pieces,
-    List<Reserves> reserves,
+    List<SpentReadings> reserves,
     List<Bar> bars,
     BeatClock clock,
     Rhythm rhythm,
@@ -52,7 +52,7 @@ record ShownPlan(
         plan,
         verdict,
         pieces,
-        Reserves.of(plan),
+        SpentReadings.of(plan),
         pieces.bars(),
         clock,
         rhythm,

@@ -2,7 +2,7 @@ package stafette.desktop.relay;
 
 import java.util.List;
 import javafx.scene.canvas.GraphicsContext;
-import stafette.check.Reserves;
+import stafette.check.SpentReadings;
 import stafette.picture.notes.BarRow;
 
 /**
@@ -37,7 +37,7 @@ final class SpentCurves {
   }
 
   void paint(int lane) {
-    Reserves reserves = shown.reserves().get(lane);
+    SpentReadings reserves = shown.reserves().get(lane);
     double foot = lanes.top(lane) + lanes.laneHeight() - lanes.port().px(FOOT);
     double high =
         Math.min(
@@ -60,7 +60,7 @@ final class SpentCurves {
     curve(reserves.tiredness(), foot, high);
   }
 
-  private void curve(List<Reserves.ReserveReading> readings, double foot, double high) {
+  private void curve(List<SpentReadings.ReserveReading> readings, double foot, double high) {
     if (readings.isEmpty()) {
       return;
     }

@@ -7,7 +7,7 @@ import javafx.css.Styleable;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.layout.Region;
-import stafette.desktop.relay.CanvasHand;
+import stafette.desktop.relay.CanvasInk;
 import stafette.desktop.relay.Inks;
 import stafette.desktop.relay.RelayStyle;
 
@@ -39,9 +39,9 @@ final class SystemPane extends Region implements RelayStyle.Inked {
     GraphicsContext context = canvas.getGraphicsContext2D();
     context.clearRect(0, 0, canvas.getWidth(), canvas.getHeight());
     Inks inks = style.inks();
-    CanvasHand soft = new CanvasHand(context, inks.softened());
+    CanvasInk soft = new CanvasInk(context, inks.softened());
     picture.before().forEach(mark -> mark.show(soft));
-    CanvasHand full = new CanvasHand(context, inks);
+    CanvasInk full = new CanvasInk(context, inks);
     picture.after().forEach(mark -> mark.show(full));
   }
 

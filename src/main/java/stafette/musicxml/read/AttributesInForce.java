@@ -5,8 +5,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import stafette.musicxml.text.DecimalText;
 import stafette.musicxml.text.Element;
-import stafette.musicxml.text.Figure;
 import stafette.musicxml.text.Malformed;
 import stafette.musicxml.text.Origin.Attributes;
 import stafette.score.Transposition;
@@ -91,7 +91,7 @@ final class AttributesInForce {
     for (Element transpose : attributes.all("transpose")) {
       readTransposition(transpose);
     }
-    int staves = Figure.wholeOf(attributes, "staves", 0, MOST_STAVES, current.staves());
+    int staves = DecimalText.wholeOf(attributes, "staves", 0, MOST_STAVES, current.staves());
     current =
         new Attributes(
             divisions(attributes),
@@ -107,7 +107,7 @@ final class AttributesInForce {
     if (stated.isEmpty()) {
       return current.divisions();
     }
-    Rational divisions = Figure.of(stated.get());
+    Rational divisions = DecimalText.of(stated.get());
     if (divisions.signum() <= 0) {
       throw new Malformed(Sentence.of("<divisions> is not above zero: {0}", divisions));
     }
@@ -118,7 +118,7 @@ final class AttributesInForce {
     Optional<Element> key = ofFirstStaff(attributes.all("key"));
     return key.isEmpty()
         ? current.fifths()
-        : Figure.wholeOf(key.get(), "fifths", -MOST_FIFTHS, MOST_FIFTHS, 0);
+        : DecimalText.wholeOf(key.get(), "fifths", -MOST_FIFTHS, MOST_FIFTHS, 0);
   }
 
   private String timeText(Element attributes) throws Malformed {
@@ -152,9 +152,10 @@ final class AttributesInForce {
 
   private void readTransposition(Element transpose) throws Malformed {
     Optional<Element> semitones = transpose.child("chromatic");
-    int chromatic = semitones.isPresent() ? Figure.whole(semitones.get(), -99, 99) : 0;
-    int diatonic = Figure.wholeOf(transpose, "diatonic", -99, 99, lettersOf(chromatic));
-    int octaves = Figure.wholeOf(transpose, "octave-change", -FARTHEST_OCTAVE, FARTHEST_OCTAVE, 0);
+    int chromatic = semitones.isPresent() ? DecimalText.whole(semitones.get(), -99, 99) : 0;
+    int diatonic = DecimalText.wholeOf(transpose, "diatonic", -99, 99, lettersOf(chromatic));
+    int octaves =
+        DecimalText.wholeOf(transpose, "octave-change", -FARTHEST_OCTAVE, FARTHEST_OCTAVE, 0);
     Transposition read = new Transposition(diatonic + 7 * octaves, chromatic + 12 * octaves);
     Optional<Integer> staff = staffOf(transpose);
     if (staff.isPresent()) {

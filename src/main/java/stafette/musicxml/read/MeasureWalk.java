@@ -3,8 +3,8 @@ package stafette.musicxml.read;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import stafette.musicxml.text.DecimalText;
 import stafette.musicxml.text.Element;
-import stafette.musicxml.text.Figure;
 import stafette.musicxml.text.Malformed;
 import stafette.musicxml.text.Origin.Attributes;
 import stafette.musicxml.text.TextSpan;
@@ -154,7 +154,7 @@ final class MeasureWalk {
     Rational offset = offsetOf(direction);
     Optional<Integer> staff =
         direction.has("staff")
-            ? Optional.of(Figure.wholeOf(direction, "staff", 1, 99, 1))
+            ? Optional.of(DecimalText.wholeOf(direction, "staff", 1, 99, 1))
             : Optional.empty();
     for (Element type : direction.all("direction-type")) {
       for (Element sign : type.children()) {
@@ -185,6 +185,6 @@ final class MeasureWalk {
     Optional<Element> offset = direction.child("offset").filter(o -> !o.says("sound", "no"));
     return offset.isEmpty()
         ? cursor.quarters()
-        : cursor.quarters().plus(attributes.quarters(Figure.of(offset.get())));
+        : cursor.quarters().plus(attributes.quarters(DecimalText.of(offset.get())));
   }
 }

@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import stafette.musicxml.text.DecimalText;
 import stafette.musicxml.text.Element;
-import stafette.musicxml.text.Figure;
 import stafette.musicxml.text.Malformed;
 import stafette.score.Articulation;
 import stafette.score.Dynamic;
@@ -122,7 +122,7 @@ record Notations(
   }
 
   private static Slashes slashes(Element tremolo) throws Malformed {
-    int count = tremolo.text().isEmpty() ? 3 : Figure.whole(tremolo, 0, 8);
+    int count = tremolo.text().isEmpty() ? 3 : DecimalText.whole(tremolo, 0, 8);
     Joined joined =
         switch (tremolo.attribute("type").orElse("single")) {
           case "start" -> Joined.WITH_NEXT;

@@ -3,8 +3,8 @@ package stafette.musicxml.read;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import stafette.musicxml.text.DecimalText;
 import stafette.musicxml.text.Element;
-import stafette.musicxml.text.Figure;
 import stafette.time.BeatUnit;
 import stafette.time.Rational;
 import stafette.time.TempoMark;
@@ -63,7 +63,7 @@ sealed interface TempoSign {
   static Optional<TempoSign> ofMetronome(Element metronome) {
     List<BeatUnit> units = units(metronome);
     boolean tied = metronome.has("beat-unit-tied");
-    Optional<Rational> perMinute = metronome.textOf("per-minute").flatMap(Figure::firstIn);
+    Optional<Rational> perMinute = metronome.textOf("per-minute").flatMap(DecimalText::firstIn);
     if (units.size() == 1 && perMinute.isPresent() && !tied) {
       return mark(units.get(0), perMinute.get()).map(Metronome::new);
     }
@@ -75,7 +75,7 @@ sealed interface TempoSign {
   static Optional<TempoSign> ofSound(Element sound) {
     return sound
         .attribute("tempo")
-        .flatMap(text -> Figure.parse(text.trim()))
+        .flatMap(text -> DecimalText.parse(text.trim()))
         .flatMap(tempo -> mark(BeatUnit.QUARTER, tempo))
         .map(PlaybackTempo::new);
   }

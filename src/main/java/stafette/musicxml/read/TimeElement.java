@@ -3,8 +3,8 @@ package stafette.musicxml.read;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import stafette.musicxml.text.DecimalText;
 import stafette.musicxml.text.Element;
-import stafette.musicxml.text.Figure;
 import stafette.musicxml.text.Malformed;
 import stafette.time.Length;
 import stafette.time.Meter;
@@ -54,7 +54,7 @@ record TimeElement(String text, Meter meter) {
       }
       figures.add(value);
     }
-    return Meter.of(figures, Figure.whole(lower, 1, SHORTEST_BEAT));
+    return Meter.of(figures, DecimalText.whole(lower, 1, SHORTEST_BEAT));
   }
 
   private static Malformed unreadable(String text) {

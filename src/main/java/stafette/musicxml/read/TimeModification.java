@@ -2,8 +2,8 @@ package stafette.musicxml.read;
 
 import java.math.BigInteger;
 import java.util.Optional;
+import stafette.musicxml.text.DecimalText;
 import stafette.musicxml.text.Element;
-import stafette.musicxml.text.Figure;
 import stafette.musicxml.text.Malformed;
 import stafette.time.BeatUnit;
 import stafette.time.Length;
@@ -26,8 +26,8 @@ public record TimeModification(int actual, int normal, Optional<Length> unit) {
       return Optional.empty();
     }
     Element modification = found.get();
-    int actual = Figure.wholeOf(modification, "actual-notes", 0, MOST.intValue(), 0);
-    int normal = Figure.wholeOf(modification, "normal-notes", 0, MOST.intValue(), 0);
+    int actual = DecimalText.wholeOf(modification, "actual-notes", 0, MOST.intValue(), 0);
+    int normal = DecimalText.wholeOf(modification, "normal-notes", 0, MOST.intValue(), 0);
     Optional<Length> unit =
         modification
             .textOf("normal-type")

@@ -1,8 +1,8 @@
 package stafette.musicxml.read;
 
 import java.util.Optional;
+import stafette.musicxml.text.DecimalText;
 import stafette.musicxml.text.Element;
-import stafette.musicxml.text.Figure;
 import stafette.musicxml.text.Malformed;
 import stafette.musicxml.text.Origin.NoteText;
 import stafette.score.Drum;
@@ -45,7 +45,7 @@ record WrittenNote(
    */
   static WrittenNote of(Element note, AttributesInForce attributes, boolean severalInstruments)
       throws Malformed {
-    int staff = Figure.wholeOf(note, "staff", 1, MOST_STAVES, 1);
+    int staff = DecimalText.wholeOf(note, "staff", 1, MOST_STAVES, 1);
     boolean grace = note.has("grace");
     Optional<Tone> tone = tone(note, attributes.transposition(staff), severalInstruments);
     Notations notations = Notations.in(note);
@@ -78,7 +78,7 @@ record WrittenNote(
     if (duration.isEmpty()) {
       return Length.ZERO;
     }
-    return attributes.length(Figure.of(duration.get()));
+    return attributes.length(DecimalText.of(duration.get()));
   }
 
   /** Whether it takes no time of its own. */
@@ -105,8 +105,8 @@ record WrittenNote(
   private static Pitch pitch(Element pitch) throws Malformed {
     return new Pitch(
         step(pitch.textOf("step").orElse("")),
-        Figure.wholeOf(pitch, "alter", -FARTHEST_ALTER, FARTHEST_ALTER, 0),
-        Figure.wholeOf(pitch, "octave", LOWEST_OCTAVE, HIGHEST_OCTAVE, 4));
+        DecimalText.wholeOf(pitch, "alter", -FARTHEST_ALTER, FARTHEST_ALTER, 0),
+        DecimalText.wholeOf(pitch, "octave", LOWEST_OCTAVE, HIGHEST_OCTAVE, 4));
   }
 
   /** A drum that says no place stands on the middle line. */
@@ -116,7 +116,7 @@ record WrittenNote(
         note.child("instrument").flatMap(element -> element.attribute("id")).orElse("");
     return new Drum(
         step(unpitched.textOf("display-step").orElse("B")),
-        Figure.wholeOf(unpitched, "display-octave", LOWEST_OCTAVE, HIGHEST_OCTAVE, 4),
+        DecimalText.wholeOf(unpitched, "display-octave", LOWEST_OCTAVE, HIGHEST_OCTAVE, 4),
         severalInstruments ? instrument : "");
   }
 

@@ -3,21 +3,13 @@ package stafette.musicxml.write;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import stafette.musicxml.text.TextSpan;
 
 /** Small changes to the text of one note element; all else in it stays as it is. */
 final class NoteRewrite {
-  private static final Pattern TIE =
-      Pattern.compile("\\s*<tie\\s[^>]*/>|\\s*<tie\\s[^>]*>\\s*</tie>");
-  private static final Pattern TIED =
-      Pattern.compile("\\s*<tied\\s[^>]*/>|\\s*<tied\\s[^>]*>\\s*</tied>");
-  private static final Pattern CUE =
-      Pattern.compile("\\s*<cue(?:\\s[^>]*)?/>|\\s*<cue(?:\\s[^>]*)?>\\s*</cue>");
-  private static final Pattern START_TAG = Pattern.compile("<note(?:\\s[^>]*)?>");
-  private static final Pattern GRACE =
-      Pattern.compile("<grace(?:\\s[^>]*)?/>|<grace(?:\\s[^>]*)?>\\s*</grace>");
+  static final Pattern TIE = Pattern.compile("\\s*<tie\\s[^>]*/>|\\s*<tie\\s[^>]*>\\s*</tie>");
+  static final Pattern TIED = Pattern.compile("\\s*<tied\\s[^>]*/>|\\s*<tied\\s[^>]*>\\s*</tied>");
+  static final Pattern START_TAG = Pattern.compile("<note(?:\\s[^>]*)?>");
   private static final Pattern SOUND =
       Pattern.compile("<(pitch|unpitched)[\\s>].*?</\\1>|<unpitched\\s*/>", Pattern.DOTALL);
   private static final Pattern ACCIDENTAL =
@@ -26,8 +18,7 @@ final class NoteRewrite {
       Pattern.compile(
           "<(pitch|duration|voice|type)(?:\\s[^>]*)?>.*?</\\1>|<(?:tie|instrument|dot)(?:\\s[^>]*)?/>",
           Pattern.DOTALL);
-  private static final Pattern DURATION =
-      Pattern.compile("<duration(?:\\s[^>]*)?>[^<]*</duration>");
+  static final Pattern DURATION = Pattern.compile("<duration(?:\\s[^>]*)?>[^<]*</duration>");
   private static final Pattern NOTATIONS = Pattern.compile("<notations(?:\\s[^>/]*)?>");
   private static final Pattern EMPTY_NOTATIONS =
       Pattern.compile("\\s*<notations(?:\\s[^>]*)?>\\s*</notations>");
@@ -48,42 +39,6 @@ final class NoteRewrite {
           element("staff"));
 
   private NoteRewrite() {}
-
-  /** As a cue note; those have no ties that sound, but keep the curves. */
-  static String cue(String note, boolean grace) {
-    Matcher anchor = (grace ? GRACE : START_TAG).matcher(note);
-    if (!anchor.find()) {
-      return note;
-    }
-    String after = note.substring(anchor.end());
-    String silent = anchor.replaceFirst("$0<cue/>");
-    String curves = signs("tied", missing(all(TIE, after), all(TIED, after)));
-    String cue = TIE.matcher(silent).replaceAll("");
-    return curves.isEmpty() ? cue : withNotation(cue, curves);
-  }
-
-  /** A cue note as one that sounds, with the ties whose curves it shows. */
-  static String sounding(String cue) {
-    String note = CUE.matcher(cue).replaceFirst("");
-    return after(DURATION, note, signs("tie", missing(all(TIED, cue), "")));
-  }
-
-  /** What begins or ends in one text and not in the other. */
-  private static List<String> missing(String signs, String others) {
-    return Stream.of("stop", "start")
-        .filter(type -> says(signs, type) && !says(others, type))
-        .toList();
-  }
-
-  private static boolean says(String signs, String type) {
-    return signs.matches("(?s).*type\\s*=\\s*[\"']" + type + "[\"'].*");
-  }
-
-  private static String signs(String name, List<String> types) {
-    return types.stream()
-        .map(type -> "<" + name + " type=\"" + type + "\"/>")
-        .collect(Collectors.joining());
-  }
 
   /** As a rest of the same length at the same place. */
   static String rest(String note) {
@@ -186,13 +141,13 @@ final class NoteRewrite {
     return tidy(tied.isEmpty() ? note : withNotation(note, tied));
   }
 
-  private static String after(Pattern place, String note, String addition) {
+  static String after(Pattern place, String note, String addition) {
     return place
         .matcher(note)
         .replaceFirst(found -> Matcher.quoteReplacement(found.group() + addition));
   }
 
-  private static String all(Pattern pattern, String text) {
+  static String all(Pattern pattern, String text) {
     StringBuilder found = new StringBuilder();
     pattern.matcher(text).results().forEach(result -> found.append(result.group().strip()));
     return found.toString();

@@ -178,7 +178,7 @@ final class PartWriter {
    */
   private List<ElementText> cues(Bar bar, MeasureText measure) {
     List<ElementText> gone = new ArrayList<>();
-    for (List<ElementText> group : CueGroups.of(origin, measure)) {
+    for (List<ElementText> group : ExistingCueGroups.of(origin, measure)) {
       boolean played =
           assigned.sounds(bar.index()).stream()
               .anyMatch(

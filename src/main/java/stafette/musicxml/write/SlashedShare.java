@@ -181,7 +181,7 @@ final class SlashedShare {
     for (BarText.BarPiece piece : text.pieces(divisions, words)) {
       boolean cued = treatment == SourceTreatment.CUE && isOthers(piece);
       String set = style.set(piece.text(), lineBreak);
-      pieces.add(cued ? NoteRewrite.cue(set, set.contains("<grace")) : set);
+      pieces.add(cued ? CueNote.of(set, set.contains("<grace")) : set);
     }
     Rational here = Rational.of(divisions);
     if (!here.equals(now)) {

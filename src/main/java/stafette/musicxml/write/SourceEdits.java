@@ -130,9 +130,9 @@ final class SourceEdits {
       boolean isCue = element.note().map(NoteText::cue).orElse(false);
       if (goes(element) && !isCue) {
         boolean grace = element.note().orElseThrow().grace();
-        edited.edit(element.span(), text -> NoteRewrite.cue(text, grace));
+        edited.edit(element.span(), text -> CueNote.of(text, grace));
       } else if (isCue && stays(element)) {
-        edited.edit(element.span(), NoteRewrite::sounding);
+        edited.edit(element.span(), CueNote::sounding);
       }
     }
   }

@@ -16,7 +16,7 @@ import stafette.picture.ink.Paper;
 import stafette.picture.ink.Path;
 import stafette.picture.ink.SvgInk;
 import stafette.picture.notes.BarRow;
-import stafette.plan.GivenPassages;
+import stafette.plan.GivenStretch;
 import stafette.plan.Handoff;
 import stafette.plan.Pattern;
 import stafette.plan.Plan;
@@ -92,7 +92,7 @@ final class RowDrawing {
     double x = start - 9 - Face.BOLD.width(shown, size);
     marks.add(new Mark.Lettering(shown, x, y + size * 0.36, size, Face.BOLD, Ink.FULL));
     marks.add(new Mark.Outline(Path.line(row.left(), y, row.right(), y), 0.5, Ink.FAINT));
-    for (GivenPassages busy : who.busy()) {
+    for (GivenStretch busy : who.busy()) {
       double from = row.xWithin(relay.line(), busy.fromMicros());
       double to = row.xWithin(relay.line(), busy.toMicros());
       if (to > from) {

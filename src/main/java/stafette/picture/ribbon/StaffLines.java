@@ -16,7 +16,7 @@ import stafette.picture.notes.NoteRoom;
 import stafette.picture.notes.PartSpelling;
 import stafette.picture.notes.Staff;
 import stafette.picture.notes.StaffHeader;
-import stafette.plan.GivenPassages;
+import stafette.plan.GivenStretch;
 import stafette.plan.Played;
 import stafette.plan.Player;
 import stafette.score.Keys;
@@ -267,7 +267,7 @@ public final class StaffLines {
       for (Span beat : bar.beats()) {
         long from = line.micros(beat.start());
         long to = line.micros(beat.end());
-        for (GivenPassages busy : player.busy()) {
+        for (GivenStretch busy : player.busy()) {
           if (busy.fromMicros() < to && from < busy.toMicros()) {
             spans.add(beat);
           }

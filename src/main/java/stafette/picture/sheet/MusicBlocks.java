@@ -63,7 +63,7 @@ final class MusicBlocks {
   }
 
   private Block staff(PlayerMusic.Staffed staffed) {
-    Flags flags = new Flags(staffed.row(), left, right);
+    HandoffMarks flags = new HandoffMarks(staffed.row(), left, right);
     for (int i = 0; i < turns.size(); i++) {
       flags.add(i + 1, turns.get(i));
     }

@@ -7,8 +7,8 @@
  * <ul>
  *   <li>Regular rotations are few enough to be tried part by part with the judge's own rules; only
  *       the order of the players needs a search.
- *   <li>Whoever wants a plan asks {@link stafette.split.rotate.WantedPlan}: it stands above both
- *       searches, so that neither knows the other.
+ *   <li>Whoever wants a plan asks {@link stafette.split.rotate.RotationOrCheapest}: it stands above
+ *       both searches, so that neither knows the other.
  * </ul>
  */
 @NullMarked

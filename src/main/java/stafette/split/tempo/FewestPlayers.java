@@ -6,7 +6,7 @@ import java.util.function.BooleanSupplier;
 import stafette.plan.Brief;
 import stafette.plan.Plan;
 import stafette.split.Reason;
-import stafette.split.rotate.WantedPlan;
+import stafette.split.rotate.RotationOrCheapest;
 
 /**
  * How few of a brief's players are enough: the cheapest plan where one player more costs more than
@@ -34,7 +34,7 @@ record FewestPlayers(int atLeast, Optional<Plan> plan, boolean proven, List<Reas
   static FewestPlayers of(Brief brief, BooleanSupplier stop) {
     int players = brief.players().size();
     int price = Math.min(PRICE, MOST_POINTS / players);
-    return WantedPlan.of(priced(brief, price), stop)
+    return RotationOrCheapest.of(priced(brief, price), stop)
         .match(
             best -> found(new Plan(brief, best.plan().segments())),
             none -> new FewestPlayers(players + 1, Optional.empty(), true, none.reasons()),

@@ -9,7 +9,7 @@ import stafette.check.Costing;
 import stafette.plan.Brief;
 import stafette.plan.Plan;
 import stafette.split.SplitResult;
-import stafette.split.rotate.WantedPlan;
+import stafette.split.rotate.RotationOrCheapest;
 import stafette.time.TempoMark;
 
 /**
@@ -47,7 +47,7 @@ final class RowSearch {
     if (fewest.proven() && fewest.atLeast() >= brief.players().size()) {
       return new TempoCell(fewest.plan(), true);
     }
-    return WantedPlan.of(brief, stops.get())
+    return RotationOrCheapest.of(brief, stops.get())
         .match(
             best -> new TempoCell(Optional.of(best.plan()), true),
             none -> TempoCell.NONE,
@@ -84,7 +84,7 @@ final class RowSearch {
   }
 
   private TempoCell among(int players, Optional<Plan> known) {
-    SplitResult result = WantedPlan.among(brief, players, stops.get());
+    SplitResult result = RotationOrCheapest.among(brief, players, stops.get());
     Optional<Plan> found =
         result.match(best -> Optional.of(best.plan()), none -> Optional.empty(), s -> s.plan());
     return new TempoCell(cheaper(known, found), !(result instanceof SplitResult.Stopped));

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Set;
 import stafette.check.alone.ThinnedStroke;
 import stafette.check.alone.Thinning;
-import stafette.plan.GivenPassages;
+import stafette.plan.GivenStretch;
 import stafette.plan.Player;
 import stafette.score.Line;
 import stafette.score.Stroke;
@@ -89,7 +89,7 @@ final class ThinChoices {
     return player.busy().stream().anyMatch(busy -> busy.fromMicros() < to && from < ready(busy));
   }
 
-  private long ready(GivenPassages busy) {
+  private long ready(GivenStretch busy) {
     return busy.toMicros() + readyMicros;
   }
 

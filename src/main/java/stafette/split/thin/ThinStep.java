@@ -13,7 +13,7 @@ import stafette.check.alone.ThinnedStroke;
 import stafette.limits.Breath;
 import stafette.limits.Condition;
 import stafette.limits.Demand;
-import stafette.plan.GivenPassages;
+import stafette.plan.GivenStretch;
 import stafette.plan.Player;
 import stafette.plan.Skill;
 import stafette.score.Line;
@@ -165,7 +165,7 @@ final class ThinStep {
   private Optional<ThinState> passages(ThinState before, long micros) {
     ThinState state = before;
     while (state.passages < given.count() && given.get(state.passages).fromMicros() <= micros) {
-      GivenPassages busy = given.get(state.passages);
+      GivenStretch busy = given.get(state.passages);
       if (state.run.isPresent() && busy.fromMicros() < state.soundedUntil.orElseThrow()) {
         return Optional.empty();
       }

@@ -14,7 +14,7 @@ import stafette.check.alone.ThinnedPart;
 import stafette.check.alone.ThinnedStroke;
 import stafette.check.alone.Thinning;
 import stafette.plan.Brief;
-import stafette.plan.GivenPassages;
+import stafette.plan.GivenStretch;
 import stafette.plan.Plan;
 import stafette.plan.Player;
 import stafette.plan.Rules;
@@ -253,7 +253,7 @@ public final class Thinner {
 
   private boolean isGivenBetween(long from, long to) {
     return player.busy().stream()
-        .mapToLong(GivenPassages::fromMicros)
+        .mapToLong(GivenStretch::fromMicros)
         .anyMatch(micros -> from < micros && micros <= to);
   }
 

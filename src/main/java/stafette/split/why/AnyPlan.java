@@ -6,7 +6,7 @@ import java.util.function.BooleanSupplier;
 import stafette.plan.Brief;
 import stafette.plan.Plan;
 import stafette.split.Workbench;
-import stafette.split.rotate.WantedPlan;
+import stafette.split.rotate.RotationOrCheapest;
 
 /**
  * Whether there is a plan at all.
@@ -22,7 +22,7 @@ public record AnyPlan(Optional<Plan> plan, boolean proven) {
    */
   public static AnyPlan of(Brief brief, BooleanSupplier stop) {
     AtomicBoolean found = new AtomicBoolean();
-    return WantedPlan.of(
+    return RotationOrCheapest.of(
             brief,
             new Workbench(),
             () -> found.get() || stop.getAsBoolean(),

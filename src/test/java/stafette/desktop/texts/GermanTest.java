@@ -53,7 +53,7 @@ import stafette.score.Step;
 import stafette.score.Tremolo;
 import stafette.split.Reason;
 import stafette.split.SplitResult;
-import stafette.split.rotate.WantedPlan;
+import stafette.split.rotate.RotationOrCheapest;
 import stafette.split.why.WhyNot;
 import stafette.tables.LimitTables;
 import stafette.words.Objection;
@@ -228,7 +228,7 @@ class GermanTest {
   }
 
   private static Stream<Reason> plainest(Brief brief) {
-    return WantedPlan.of(brief, () -> false) instanceof SplitResult.None none
+    return RotationOrCheapest.of(brief, () -> false) instanceof SplitResult.None none
         ? none.reasons().stream()
         : Stream.of();
   }

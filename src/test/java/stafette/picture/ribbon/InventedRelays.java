@@ -12,7 +12,7 @@ import stafette.limits.Instrument;
 import stafette.picture.ink.Drawing;
 import stafette.picture.ink.Paper;
 import stafette.plan.Brief;
-import stafette.plan.GivenPassages;
+import stafette.plan.GivenStretch;
 import stafette.plan.Hocket;
 import stafette.plan.Pattern;
 import stafette.plan.Plan;
@@ -116,7 +116,7 @@ public final class InventedRelays {
             i -> {
               Player free =
                   Invented.player("Player " + (i + 1), pipe, 9.5 + i % 4, 7.5 + i % 3, 40, 8);
-              GivenPassages own = new GivenPassages(end / 2, end / 2 + end / 10, List.of(end / 2));
+              GivenStretch own = new GivenStretch(end / 2, end / 2 + end / 10, List.of(end / 2));
               return i == 1
                   ? new Player(free.name(), pipe, Optional.of("P2"), free.skills(), List.of(own))
                   : free;

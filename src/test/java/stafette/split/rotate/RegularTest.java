@@ -43,7 +43,7 @@ class RegularTest {
     Brief brief = regular(SmallBriefs.of(seed, 14, 3));
     OptionalInt expected = AllRotations.cheapest(brief);
     OptionalInt found =
-        WantedPlan.of(brief, () -> false)
+        RotationOrCheapest.of(brief, () -> false)
             .match(
                 best -> OptionalInt.of(costOf(best)),
                 none -> OptionalInt.empty(),
@@ -77,7 +77,7 @@ class RegularTest {
     Line line = Invented.line(4, 3, 200);
     Brief brief = new Brief(List.of(line, line), List.of(flutes(4)), Invented.rules());
     List<Reason> reasons =
-        WantedPlan.of(regular(brief), () -> false)
+        RotationOrCheapest.of(regular(brief), () -> false)
             .match(best -> List.of(), SplitResult.None::reasons, stopped -> List.of());
     assertTrue(reasons.get(0).text().toString().contains("one line at a time"), reasons.toString());
   }
@@ -94,7 +94,8 @@ class RegularTest {
       @ForAll long seed, @ForAll byte patience) {
     Brief brief = regular(SmallBriefs.of(seed, 14, 4));
     AtomicInteger asked = new AtomicInteger();
-    SplitResult stopped = WantedPlan.of(brief, () -> asked.incrementAndGet() > Math.abs(patience));
+    SplitResult stopped =
+        RotationOrCheapest.of(brief, () -> asked.incrementAndGet() > Math.abs(patience));
     OptionalInt best = AllRotations.cheapest(brief);
     int bound = stopped.match(b -> b.cost(), none -> Integer.MAX_VALUE, SplitResult.Stopped::bound);
     assertTrue(best.isEmpty() || bound <= best.getAsInt());
@@ -232,7 +233,8 @@ class RegularTest {
   @Test
   void where_no_rotation_holds_the_reason_says_what_to_try() {
     List<Reason> reasons =
-        WantedPlan.of(regular(Invented.brief(Invented.line(4, 4, 240), flutes(2))), () -> false)
+        RotationOrCheapest.of(
+                regular(Invented.brief(Invented.line(4, 4, 240), flutes(2))), () -> false)
             .match(best -> List.of(), SplitResult.None::reasons, stopped -> List.of());
     assertTrue(
         reasons.get(0).text().toString().contains("no regular rotation holds"), reasons.toString());
@@ -251,7 +253,7 @@ class RegularTest {
   }
 
   private static Plan best(Brief brief) {
-    return WantedPlan.of(brief, () -> false)
+    return RotationOrCheapest.of(brief, () -> false)
         .match(
             SplitResult.Best::plan,
             none -> {
@@ -263,7 +265,7 @@ class RegularTest {
   }
 
   private static OptionalInt cost(Brief brief) {
-    return WantedPlan.of(brief, () -> false)
+    return RotationOrCheapest.of(brief, () -> false)
         .match(
             best -> OptionalInt.of(best.cost()),
             none -> OptionalInt.empty(),

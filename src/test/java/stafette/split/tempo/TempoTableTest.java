@@ -19,11 +19,11 @@ import stafette.check.Costing;
 import stafette.check.Judge;
 import stafette.limits.Instrument;
 import stafette.plan.Brief;
-import stafette.plan.GivenPassages;
+import stafette.plan.GivenStretch;
 import stafette.plan.Player;
 import stafette.score.Line;
 import stafette.split.SmallBriefs;
-import stafette.split.rotate.WantedPlan;
+import stafette.split.rotate.RotationOrCheapest;
 import stafette.time.BeatUnit;
 import stafette.time.Rational;
 import stafette.time.TempoMark;
@@ -190,8 +190,8 @@ class TempoTableTest {
         line.at(line.tempo().scaledTo(line.stroke(0).onset(), mark)), players, brief.rules());
   }
 
-  private static GivenPassages stretched(GivenPassages busy, double factor) {
-    return new GivenPassages(
+  private static GivenStretch stretched(GivenStretch busy, double factor) {
+    return new GivenStretch(
         Math.round(busy.fromMicros() * factor),
         Math.round(busy.toMicros() * factor),
         busy.strokeMicros().stream().map(micros -> Math.round(micros * factor)).toList());
@@ -201,7 +201,7 @@ class TempoTableTest {
   private static Optional<Integer> cheapest(Brief brief, int players) {
     return choices(brief.players(), players)
         .map(chosen -> new Brief(brief.line(), chosen, brief.rules()))
-        .map(chosen -> WantedPlan.of(chosen, () -> false))
+        .map(chosen -> RotationOrCheapest.of(chosen, () -> false))
         .flatMap(
             result ->
                 result.match(

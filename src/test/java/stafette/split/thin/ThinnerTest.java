@@ -32,7 +32,7 @@ import stafette.limits.Instrument;
 import stafette.limits.Range;
 import stafette.limits.Technique;
 import stafette.plan.Brief;
-import stafette.plan.GivenPassages;
+import stafette.plan.GivenStretch;
 import stafette.plan.Plan;
 import stafette.plan.Player;
 import stafette.plan.Segment;
@@ -145,13 +145,13 @@ class ThinnerTest {
         plain.dynamic());
   }
 
-  private static List<GivenPassages> busy(Random random) {
-    List<GivenPassages> busy = new ArrayList<>();
+  private static List<GivenStretch> busy(Random random) {
+    List<GivenStretch> busy = new ArrayList<>();
     long at = -2_000_000;
     while (random.nextInt(3) == 0) {
       at += random.nextInt(4_000_000);
       long to = at + 100_000 + random.nextInt(1_000_000);
-      busy.add(new GivenPassages(at, to, List.of(at, at + (to - at) / 2)));
+      busy.add(new GivenStretch(at, to, List.of(at, at + (to - at) / 2)));
       at = to + 1;
     }
     return busy;
@@ -319,7 +319,7 @@ class ThinnerTest {
             free.instrument(),
             free.part(),
             free.skills(),
-            List.of(new GivenPassages(2_500_000, 2_900_000, List.of(2_500_000L))));
+            List.of(new GivenStretch(2_500_000, 2_900_000, List.of(2_500_000L))));
     ThinnedPart part = Thinner.thin(Invented.line(2, 4, 120), busy, Invented.rules());
     assertEquals(
         List.of(
@@ -340,7 +340,7 @@ class ThinnerTest {
             free.instrument(),
             free.part(),
             free.skills(),
-            List.of(new GivenPassages(2_500_000, 3_000_000, List.of(2_500_000L))));
+            List.of(new GivenStretch(2_500_000, 3_000_000, List.of(2_500_000L))));
     ThinnedPart part = Thinner.thin(Invented.line(2, 4, 120), busy, Invented.rules().withReady(0));
     assertEquals(
         List.of(

@@ -23,7 +23,7 @@ import stafette.limits.Instrument;
 import stafette.limits.Range;
 import stafette.limits.Technique;
 import stafette.plan.Brief;
-import stafette.plan.GivenPassages;
+import stafette.plan.GivenStretch;
 import stafette.plan.Lock;
 import stafette.plan.OverlapRule;
 import stafette.plan.Plan;
@@ -36,7 +36,7 @@ import stafette.score.Pitch;
 import stafette.score.Step;
 import stafette.score.Stroke;
 import stafette.split.SmallBriefs;
-import stafette.split.rotate.WantedPlan;
+import stafette.split.rotate.RotationOrCheapest;
 import stafette.time.Length;
 import stafette.time.Position;
 
@@ -135,7 +135,8 @@ class ConflictTest {
     Brief brief = Invented.brief(Invented.lineOf(List.of(stroke), 60), flute("Flute 1"));
     assertTrue(
         said(brief).contains("a drum (bar 1, beat 1) is out of the range of Flute 1"), said(brief));
-    assertTrue(WantedPlan.of(brief, () -> false).toString().contains("beat 1: a drum is out of"));
+    assertTrue(
+        RotationOrCheapest.of(brief, () -> false).toString().contains("beat 1: a drum is out of"));
   }
 
   @Test
@@ -173,7 +174,7 @@ class ConflictTest {
             free.instrument(),
             free.part(),
             free.skills(),
-            List.of(new GivenPassages(1_000_000, 1_500_000, List.of(1_000_000L))));
+            List.of(new GivenStretch(1_000_000, 1_500_000, List.of(1_000_000L))));
     Brief brief = Invented.brief(Invented.line(2, 4, 60), busy);
     assertEquals(List.of(Constraint.BUSY), conflict(brief).constraints());
     assertTrue(said(brief).contains("gives Flute 1 something else"), said(brief));

@@ -17,7 +17,7 @@ import stafette.time.Length;
 import stafette.time.Position;
 
 /** What a part of the score keeps its player from. */
-class GivenPassagesTest {
+class GivenStretchTest {
   private static final Pitch C5 = new Pitch(Step.C, 0, 5);
 
   /** Half a second each. */
@@ -27,8 +27,8 @@ class GivenPassagesTest {
   void notes_that_touch_are_one_passage_and_a_silence_parts_them() {
     assertEquals(
         List.of(
-            new GivenPassages(500_000, 1_500_000, List.of(500_000L, 1_000_000L)),
-            new GivenPassages(2_000_000, 2_500_000, List.of(2_000_000L))),
+            new GivenStretch(500_000, 1_500_000, List.of(500_000L, 1_000_000L)),
+            new GivenStretch(2_000_000, 2_500_000, List.of(2_000_000L))),
         given(1, 2, 4));
   }
 
@@ -38,7 +38,7 @@ class GivenPassagesTest {
         List.of(
             Invented.stroke(Position.START, Length.ofQuarters(99, 100), C5),
             Invented.stroke(Position.ofQuarters(1, 1), Length.QUARTER, C5));
-    assertEquals(2, GivenPassages.of(part(strokes), List.of(LINE)).size());
+    assertEquals(2, GivenStretch.of(part(strokes), List.of(LINE)).size());
   }
 
   @Test
@@ -48,17 +48,17 @@ class GivenPassagesTest {
             Invented.stroke(Position.ofQuarters(1, 1), Length.QUARTER, Invented.A4),
             Invented.stroke(Position.ofQuarters(2, 1), Length.QUARTER, C5));
     assertEquals(
-        List.of(new GivenPassages(1_000_000, 1_500_000, List.of(1_000_000L))),
-        GivenPassages.of(part(own), List.of(LINE)));
+        List.of(new GivenStretch(1_000_000, 1_500_000, List.of(1_000_000L))),
+        GivenStretch.of(part(own), List.of(LINE)));
   }
 
   /** Quarters at these numbers. */
-  private static List<GivenPassages> given(int... quarters) {
+  private static List<GivenStretch> given(int... quarters) {
     List<Stroke> strokes =
         IntStream.of(quarters)
             .mapToObj(at -> Invented.stroke(Position.ofQuarters(at, 1), Length.QUARTER, C5))
             .toList();
-    return GivenPassages.of(part(strokes), List.of(LINE));
+    return GivenStretch.of(part(strokes), List.of(LINE));
   }
 
   private static Part part(List<Stroke> strokes) {

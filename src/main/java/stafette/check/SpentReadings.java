@@ -12,8 +12,8 @@ import stafette.plan.Plan;
  * @param tiredness after each stroke that loads
  * @param breath the share of the air spent, at both ends of each sound; empty without breath
  */
-public record Reserves(List<ReserveReading> tiredness, List<ReserveReading> breath) {
-  public Reserves {
+public record SpentReadings(List<ReserveReading> tiredness, List<ReserveReading> breath) {
+  public SpentReadings {
     tiredness = List.copyOf(tiredness);
     breath = List.copyOf(breath);
   }
@@ -27,19 +27,19 @@ public record Reserves(List<ReserveReading> tiredness, List<ReserveReading> brea
   public record ReserveReading(long micros, double spent) {}
 
   /** One for each player of the brief, in order. */
-  public static List<Reserves> of(Plan plan) {
+  public static List<SpentReadings> of(Plan plan) {
     Demands demands = new Demands(plan.brief());
     return IntStream.range(0, plan.brief().players().size())
         .mapToObj(player -> of(WholePart.of(plan, player, demands)))
         .toList();
   }
 
-  private static Reserves of(WholePart part) {
-    return new Reserves(tiredness(part), breath(part));
+  private static SpentReadings of(WholePart part) {
+    return new SpentReadings(tiredness(part), breath(part));
   }
 
   private static List<ReserveReading> tiredness(WholePart part) {
-    double[][] course = Course.tiredness(part, 1);
+    double[][] course = PlayingSimulation.tiredness(part, 1);
     List<ReserveReading> readings = new ArrayList<>();
     for (int i = 0; i < course.length; i++) {
       List<Stint.Load> loads = part.stints().get(i).loads();
@@ -54,12 +54,17 @@ public record Reserves(List<ReserveReading> tiredness, List<ReserveReading> brea
     return part.player()
         .instrument()
         .breath()
-        .map(lungs -> breath(part, Course.breath(part, lungs, 1), Course.Air.of(part, lungs)))
+        .map(
+            lungs ->
+                breath(
+                    part,
+                    PlayingSimulation.breath(part, lungs, 1),
+                    PlayingSimulation.Air.of(part, lungs)))
         .orElse(List.of());
   }
 
   private static List<ReserveReading> breath(
-      WholePart part, double[][] course, List<Course.Air> airs) {
+      WholePart part, double[][] course, List<PlayingSimulation.Air> airs) {
     List<ReserveReading> readings = new ArrayList<>();
     int next = 0;
     for (int i = 0; i < course.length; i++) {

@@ -13,15 +13,15 @@ import stafette.plan.Plan;
 import stafette.plan.Segment;
 
 /** The courses of tiredness and breath say the same as the reports do. */
-class ReservesTest {
+class SpentReadingsTest {
   @Property(tries = 10)
   void the_highest_reading_in_a_segment_is_what_its_report_says(
       @ForAll @IntRange(min = 2, max = 8) int pairs) {
     Plan plan = ShownRelays.plan(2 * pairs);
-    List<Reserves> reserves = Reserves.of(plan);
+    List<SpentReadings> reserves = SpentReadings.of(plan);
     for (SegmentReport report : Judge.effort(plan)) {
       Segment segment = report.segment();
-      Reserves of = reserves.get(segment.player());
+      SpentReadings of = reserves.get(segment.player());
       long from = plan.line().onsetMicros(segment.first());
       long to = plan.line().endMicros(segment.last());
       assertEquals(report.tiredness(), highest(of.tiredness(), from, to), 1e-9);
@@ -29,18 +29,18 @@ class ReservesTest {
     }
   }
 
-  private static double highest(List<Reserves.ReserveReading> readings, long from, long to) {
+  private static double highest(List<SpentReadings.ReserveReading> readings, long from, long to) {
     return readings.stream()
         .filter(reading -> reading.micros() >= from && reading.micros() <= to)
-        .mapToDouble(Reserves.ReserveReading::spent)
+        .mapToDouble(SpentReadings.ReserveReading::spent)
         .max()
         .orElse(0);
   }
 
   @Test
   void readings_run_forward_and_instruments_without_breath_have_none_of_it() {
-    List<Reserves> reserves = Reserves.of(ShownRelays.plan(8));
-    for (Reserves of : reserves) {
+    List<SpentReadings> reserves = SpentReadings.of(ShownRelays.plan(8));
+    for (SpentReadings of : reserves) {
       for (int i = 1; i < of.breath().size(); i++) {
         assertTrue(of.breath().get(i - 1).micros() <= of.breath().get(i).micros());
       }

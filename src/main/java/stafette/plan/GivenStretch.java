@@ -17,8 +17,8 @@ import stafette.time.Position;
  * @param toMicros the end of its last sound
  * @param strokeMicros the onsets of its strokes, slurred notes left out
  */
-public record GivenPassages(long fromMicros, long toMicros, List<Long> strokeMicros) {
-  public GivenPassages {
+public record GivenStretch(long fromMicros, long toMicros, List<Long> strokeMicros) {
+  public GivenStretch {
     strokeMicros = List.copyOf(strokeMicros);
   }
 
@@ -26,7 +26,7 @@ public record GivenPassages(long fromMicros, long toMicros, List<Long> strokeMic
    * What a part of the score already has to play, beside the lines: strokes with a line's own tones
    * at its own onsets are the line.
    */
-  public static List<GivenPassages> of(Part part, List<Line> lines) {
+  public static List<GivenStretch> of(Part part, List<Line> lines) {
     Line line = lines.get(0);
     Map<Position, List<Stroke>> own = new HashMap<>();
     for (Line each : lines) {
@@ -40,14 +40,14 @@ public record GivenPassages(long fromMicros, long toMicros, List<Long> strokeMic
             .filter(stroke -> !isOf(own, stroke))
             .sorted(Comparator.comparing(Stroke::onset))
             .toList();
-    List<GivenPassages> result = new ArrayList<>();
+    List<GivenStretch> result = new ArrayList<>();
     List<Long> strokes = new ArrayList<>();
     long from = 0;
     long to = 0;
     for (Stroke stroke : given) {
       long onset = line.micros(stroke.onset());
       if (!strokes.isEmpty() && onset > to) {
-        result.add(new GivenPassages(from, to, strokes));
+        result.add(new GivenStretch(from, to, strokes));
         strokes.clear();
       }
       if (strokes.isEmpty()) {
@@ -61,7 +61,7 @@ public record GivenPassages(long fromMicros, long toMicros, List<Long> strokeMic
       to = Math.max(to, line.micros(stroke.span().end()));
     }
     if (!strokes.isEmpty()) {
-      result.add(new GivenPassages(from, to, strokes));
+      result.add(new GivenStretch(from, to, strokes));
     }
     return result;
   }

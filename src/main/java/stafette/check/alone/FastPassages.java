@@ -27,7 +27,7 @@ import stafette.words.Sentence;
  * makes, among techniques that are expected of everybody and can go on. Unmeasured tremolos end a
  * run, and so does the end of a movement.
  */
-public final class Passages {
+public final class FastPassages {
   private static final int LEAST_STROKES = 8;
   private static final double SHARE = 0.7;
 
@@ -36,7 +36,7 @@ public final class Passages {
   private final double unknownPeakPerSecond;
   private final List<Passage> found = new ArrayList<>();
 
-  private Passages(Score score, Assurance assurance, double unknownPeakPerSecond) {
+  private FastPassages(Score score, Assurance assurance, double unknownPeakPerSecond) {
     this.score = score;
     this.assurance = assurance;
     this.unknownPeakPerSecond = unknownPeakPerSecond;
@@ -53,10 +53,10 @@ public final class Passages {
       Function<Part, Optional<Instrument>> instrumentOf,
       Assurance assurance,
       double unknownPeakPerSecond) {
-    Passages passages = new Passages(score, assurance, unknownPeakPerSecond);
+    FastPassages passages = new FastPassages(score, assurance, unknownPeakPerSecond);
     for (Part part : score.parts()) {
       List<Technique> techniques =
-          instrumentOf.apply(part).map(Passages::lasting).orElse(List.of());
+          instrumentOf.apply(part).map(FastPassages::lasting).orElse(List.of());
       for (Voice voice : part.voices()) {
         passages.search(part, voice, techniques);
       }

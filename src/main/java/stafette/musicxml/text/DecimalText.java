@@ -10,13 +10,13 @@ import stafette.words.Sentence;
 /**
  * Numbers as files write them: plain decimals of at most nine figures on either side of the point.
  */
-public final class Figure {
+public final class DecimalText {
   private static final Pattern PLAIN =
       Pattern.compile("[+-]?(?:\\d{1,9}(?:\\.\\d{0,9})?|\\.\\d{1,9})");
   private static final Pattern FIRST = Pattern.compile("\\d{1,9}(?:\\.\\d{1,9})?");
   private static final int SHOWN = 30;
 
-  private Figure() {}
+  private DecimalText() {}
 
   public static Optional<Rational> parse(String text) {
     return PLAIN.matcher(text).matches()

@@ -19,7 +19,7 @@ import stafette.score.Voice;
 import stafette.tables.LimitTables;
 
 /** Fast passages in our own samples and in scores made up here. */
-class PassagesTest {
+class FastPassagesTest {
   private static final double SLOWEST_WIND = 6.5;
 
   @Test
@@ -55,13 +55,13 @@ class PassagesTest {
     Line line = Invented.line(strokes, 4, quartersPerMinute, i -> Invented.A4);
     Part part = new Part("P1", "Unknown", List.of(), List.of(new Voice(1, "1", line.strokes())));
     Score score = new Score(Optional.empty(), List.of(part), line.bars(), line.tempo(), true);
-    return Passages.in(score, any -> Optional.empty(), Assurance.DEFAULT, 10);
+    return FastPassages.in(score, any -> Optional.empty(), Assurance.DEFAULT, 10);
   }
 
   private static List<String> describe(String file) throws IOException, UnreadableScore {
     Score score =
         MusicXmlReader.read(Files.readAllBytes(Path.of("samples", file + ".musicxml"))).score();
-    return Passages.in(
+    return FastPassages.in(
             score, LimitTables.builtIn().catalogue()::of, Assurance.DEFAULT, SLOWEST_WIND)
         .stream()
         .map(

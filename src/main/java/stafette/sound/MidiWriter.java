@@ -14,7 +14,7 @@ import javax.sound.midi.Sequence;
 import javax.sound.midi.Track;
 
 /** Writes a performance down as MIDI: a track for tempo and metre, then one for each voice. */
-final class Tape {
+final class MidiWriter {
   private static final int VOLUME = 7;
   private static final int PAN = 10;
   private static final int REVERB = 91;
@@ -29,7 +29,7 @@ final class Tape {
   private final TickClock clock;
   private final int[] channels;
 
-  private Tape(Performance performance, TickClock clock) {
+  private MidiWriter(Performance performance, TickClock clock) {
     this.performance = performance;
     this.clock = clock;
     channels = Channels.of(performance.voices());
@@ -38,7 +38,7 @@ final class Tape {
   static Sequence of(Performance performance, TickClock clock) {
     try {
       Sequence sequence = new Sequence(Sequence.PPQ, clock.resolution());
-      new Tape(performance, clock).write(sequence);
+      new MidiWriter(performance, clock).write(sequence);
       return sequence;
     } catch (InvalidMidiDataException e) {
       throw new IllegalStateException("MIDI knows no such clock: " + clock.resolution(), e);

@@ -7,23 +7,23 @@ import java.util.stream.Stream;
 import stafette.limits.Breath;
 
 /** Between which tempi one player has strength and air enough for the whole part. */
-final class Endurance {
+final class TempoReach {
   /** How far beside such a bound it is surely passed, and surely not. */
   private static final double BESIDE = 1e-12;
 
   private final WholePart part;
-  private final PartRules rules;
+  private final TirednessAndBreath rules;
 
-  Endurance(WholePart part, PartRules rules) {
+  TempoReach(WholePart part, TirednessAndBreath rules) {
     this.part = part;
     this.rules = rules;
   }
 
   /** The last factor of the present tempo before the first failure on the way from 1. */
   double reach(double to) {
-    Outward tiredness =
-        new Outward(
-            factor -> both().map(each -> Course.tiredness(each, 1 / factor)),
+    TempoBoundSearch tiredness =
+        new TempoBoundSearch(
+            factor -> both().map(each -> PlayingSimulation.tiredness(each, 1 / factor)),
             factor -> rules.tired(1 / factor).isEmpty());
     double reached = tiredness.reach(1, to);
     Optional<Breath> lungs = part.player().instrument().breath();
@@ -31,9 +31,9 @@ final class Endurance {
   }
 
   private double breathing(Breath lungs, double to) {
-    Outward air =
-        new Outward(
-            factor -> both().map(each -> Course.breath(each, lungs, 1 / factor)),
+    TempoBoundSearch air =
+        new TempoBoundSearch(
+            factor -> both().map(each -> PlayingSimulation.breath(each, lungs, 1 / factor)),
             factor -> rules.breathless(1 / factor).isEmpty());
     double from = 1;
     for (double stop : stops(lungs, to)) {
@@ -53,7 +53,7 @@ final class Endurance {
     boolean faster = to > 1;
     double[] sorted =
         both()
-            .flatMap(each -> Course.Air.of(each, lungs).stream())
+            .flatMap(each -> PlayingSimulation.Air.of(each, lungs).stream())
             .mapToDouble(air -> air.silence() / (lungs.catchSeconds() * (1 - Tolerance.SHARE)))
             .filter(factor -> faster ? factor >= 1 && factor < to : factor <= 1 && factor > to)
             .flatMap(factor -> DoubleStream.of(factor * (1 - BESIDE), factor * (1 + BESIDE)))

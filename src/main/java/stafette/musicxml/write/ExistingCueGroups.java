@@ -9,8 +9,8 @@ import stafette.musicxml.text.Origin.MeasureText;
 import stafette.musicxml.text.Origin.NoteText;
 
 /** The cue notes of a measure, those that share a chord, a beam or a tuplet side by side. */
-final class CueGroups {
-  private CueGroups() {}
+final class ExistingCueGroups {
+  private ExistingCueGroups() {}
 
   static List<List<ElementText>> of(Origin origin, MeasureText measure) {
     List<List<ElementText>> groups = new ArrayList<>();

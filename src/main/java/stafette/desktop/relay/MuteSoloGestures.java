@@ -1,7 +1,7 @@
 package stafette.desktop.relay;
 
 /** What somebody does to a lane's name. */
-public interface LaneGestures {
+public interface MuteSoloGestures {
   /** A player is silenced, or no longer. */
   void silence(String player);
 

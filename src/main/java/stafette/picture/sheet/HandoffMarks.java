@@ -14,7 +14,7 @@ import stafette.time.Position;
  * What stands above the notes where a player enters and leaves: from whom, to whom, and a bracket
  * over what both play.
  */
-final class Flags {
+final class HandoffMarks {
   private static final TypeStyle ENTRY = new TypeStyle(Face.BOLD, 7.8, Ink.FULL);
   private static final TypeStyle EXIT = new TypeStyle(Face.PLAIN, 7.8, Ink.FULL);
   private static final double LEVEL = 10;
@@ -37,7 +37,7 @@ final class Flags {
    * @param left where words may begin
    * @param right where they end
    */
-  Flags(BarRow row, double left, double right) {
+  HandoffMarks(BarRow row, double left, double right) {
     this.row = row;
     this.left = left;
     this.right = right;

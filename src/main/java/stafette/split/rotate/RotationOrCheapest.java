@@ -11,8 +11,8 @@ import stafette.split.Workbench;
 /**
  * The plan that is wanted: a regular rotation where these are favoured, else the cheapest of all.
  */
-public final class WantedPlan {
-  private WantedPlan() {}
+public final class RotationOrCheapest {
+  private RotationOrCheapest() {}
 
   /**
    * Searches.

@@ -5,7 +5,7 @@ import stafette.limits.Demand;
 import stafette.score.Line;
 
 /** Numbers and places as the commands print them. */
-final class Figures {
+final class NumberText {
   /** Appears with every plan and check: work at the limit can injure. */
   static final String CAUTION =
       "Limits differ from player to player; playing at one's limit can injure lips, tongue, arms and hands.\n"
@@ -14,7 +14,7 @@ final class Figures {
   static final String ASSUMED_TEMPO =
       "The score states no tempo; quarter = 120 is assumed (--tempo sets another).\n";
 
-  private Figures() {}
+  private NumberText() {}
 
   static String oneDecimal(double value) {
     return String.format(Locale.ROOT, "%.1f", value);

@@ -12,8 +12,8 @@ import stafette.limits.Capability;
  *
  * <p>Times of the part may be stretched, as a slower tempo does; recovery and breathing are not.
  */
-public final class Course {
-  private Course() {}
+public final class PlayingSimulation {
+  private PlayingSimulation() {}
 
   /** Tiredness after each stroke that loads. */
   public static double[][] tiredness(WholePart part, double stretch) {

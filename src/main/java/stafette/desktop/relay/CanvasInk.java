@@ -10,13 +10,13 @@ import stafette.picture.ink.Mark;
 import stafette.picture.ink.Path;
 
 /** Draws the marks of pictures on a canvas, in the inks of the style in force. */
-public final class CanvasHand implements Mark.Hand {
+public final class CanvasInk implements Mark.Hand {
   private static final Map<CanvasType, Font> FONTS = new HashMap<>();
 
   private final GraphicsContext canvas;
   private final Inks inks;
 
-  public CanvasHand(GraphicsContext canvas, Inks inks) {
+  public CanvasInk(GraphicsContext canvas, Inks inks) {
     this.canvas = canvas;
     this.inks = inks;
   }
@@ -58,7 +58,7 @@ public final class CanvasHand implements Mark.Hand {
       canvas.fill();
     } else {
       canvas.setFont(
-          FONTS.computeIfAbsent(new CanvasType(words.face(), words.size()), CanvasHand::font));
+          FONTS.computeIfAbsent(new CanvasType(words.face(), words.size()), CanvasInk::font));
       canvas.fillText(words.text(), words.x(), words.y());
     }
   }

@@ -16,7 +16,7 @@ import java.util.stream.Stream;
  * same at both ends of a stretch, they are so all along, and any other stretch is halved until it
  * is short.
  */
-final class Outward {
+final class TempoBoundSearch {
   private static final double SHORT = 1e-10;
 
   private final DoubleFunction<Stream<double[][]>> readings;
@@ -26,7 +26,7 @@ final class Outward {
    * @param readings by factor of the present tempo
    * @param holds whether nothing fails at a factor; depends only on which readings are within 1
    */
-  Outward(DoubleFunction<Stream<double[][]>> readings, DoubleFunction<Boolean> holds) {
+  TempoBoundSearch(DoubleFunction<Stream<double[][]>> readings, DoubleFunction<Boolean> holds) {
     this.readings = readings;
     this.holds = holds;
   }

@@ -3,11 +3,11 @@ package stafette.work;
 import java.util.Optional;
 import java.util.function.LongFunction;
 import stafette.plan.Brief;
-import stafette.split.rotate.WantedPlan;
+import stafette.split.rotate.RotationOrCheapest;
 import stafette.split.why.AnyPlan;
 
 /** Tries changed briefs, each in its share of the time. */
-final class Trials {
+final class RemedyTrials {
   /** So many are thought to come at first, and at least; more of them get smaller shares. */
   private static final int USUAL = 32;
 
@@ -16,7 +16,7 @@ final class Trials {
   private final Allotment time;
   private int toCome = USUAL;
 
-  Trials(Allotment time) {
+  RemedyTrials(Allotment time) {
     this.time = time;
   }
 
@@ -50,7 +50,7 @@ final class Trials {
     if (time.isOver()) {
       return Optional.empty();
     }
-    return WantedPlan.of(brief, time.share(next()))
+    return RotationOrCheapest.of(brief, time.share(next()))
         .found()
         .map(found -> new Remedy(change, SplitLine.judged(found)));
   }

@@ -12,7 +12,7 @@ import stafette.time.Span;
  * Lanes in which the ribbon is as high as a staff: its strain runs in two strips along its edges,
  * and the notes stand between. Clef and key signature stay in sight at the left.
  */
-final class Music {
+final class StaffLanePainter {
   private static final double CLEF_INDENT = 3;
   private static final double CLEF_AIR = 4;
 
@@ -26,10 +26,10 @@ final class Music {
   private final GraphicsContext canvas;
   private final Inks inks;
   private final BarRow row;
-  private final CanvasHand hand;
+  private final CanvasInk hand;
   private final double larger;
 
-  Music(View view, BarRow row, GraphicsContext canvas, Inks inks) {
+  StaffLanePainter(View view, BarRow row, GraphicsContext canvas, Inks inks) {
     shown = view.shown();
     pieces = shown.pieces();
     time = view.time();
@@ -37,7 +37,7 @@ final class Music {
     this.canvas = canvas;
     this.inks = inks;
     this.row = row;
-    hand = new CanvasHand(canvas, inks);
+    hand = new CanvasInk(canvas, inks);
     larger = lanes.shape().music();
   }
 

@@ -5,7 +5,7 @@ import stafette.limits.Demand;
 import stafette.plan.Plan;
 
 /** Both ends of the tempo window of a plan that holds, as factors of its tempo. */
-record Ends(Plan plan, Demands demands) {
+record TempoWindowEnds(Plan plan, Demands demands) {
   private static final double SLOWEST_TRIED = 1e-3;
   private static final double FASTEST_TRIED = 1e3;
 
@@ -25,7 +25,8 @@ record Ends(Plan plan, Demands demands) {
     double reached = bound;
     for (int player : Judge.players(plan).toArray()) {
       WholePart part = WholePart.of(plan, player, demands);
-      reached = new Endurance(part, PartRules.of(plan, part)).reach(reached);
+      reached =
+          new TempoReach(part, new TirednessAndBreath(plan.brief().lines(), part)).reach(reached);
     }
     return reached;
   }
