@@ -7,6 +7,10 @@ package stafette.musicxml.text;
  * @param end index after the last one
  */
 public record TextSpan(int start, int end) {
+  public boolean isEmpty() {
+    return start == end;
+  }
+
   public String in(String text) {
     return text.substring(start, end);
   }

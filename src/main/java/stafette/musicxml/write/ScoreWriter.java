@@ -43,6 +43,9 @@ public final class ScoreWriter {
   private final Map<Integer, StringBuilder> insertions = new LinkedHashMap<>();
   private final Set<String> takenIds = new HashSet<>();
 
+  /** For a part list that is not there, or is one empty tag. */
+  private final StringBuilder firstEntries = new StringBuilder();
+
   private ScoreWriter(Document document) {
     this.document = document;
     this.origin = document.origin();
@@ -120,6 +123,9 @@ public final class ScoreWriter {
   }
 
   private WrittenScore written() {
+    if (!firstEntries.isEmpty()) {
+      replacements.add(partListOf(firstEntries.toString()));
+    }
     insertions.forEach(
         (at, text) -> replacements.add(new Replacement(new TextSpan(at, at), text.toString())));
     Splice splice = Splice.of(origin.text(), replacements);
@@ -201,7 +207,6 @@ public final class ScoreWriter {
     PartText model = partOf(line.source().part()).orElseThrow();
     NewPart part = new NewPart(origin, model, line, assigned, fragments, newId());
     Optional<TextSpan> entry = neighbour.flatMap(PartText::scorePart);
-    int listed = entry.map(TextSpan::end).orElseGet(this::endOfList);
     String entryBreak =
         entry
             .or(this::lastEntry)
@@ -210,7 +215,7 @@ public final class ScoreWriter {
                 () -> style.deeper(style.breakLike(origin.text(), origin.partList().start())));
     PartText before = neighbour.orElse(origin.parts().get(origin.parts().size() - 1));
     String partBreak = style.breakLike(origin.text(), before.whole().start());
-    insert(listed, entryBreak + part.scorePart(entryBreak, channels));
+    list(entry, entryBreak + part.scorePart(entryBreak, channels));
     insert(before.whole().end(), partBreak + part.part(partBreak));
     Sentence where =
         neighbour
@@ -226,6 +231,16 @@ public final class ScoreWriter {
     return origin.parts().get(origin.parts().size() - 1).scorePart();
   }
 
+  private void list(Optional<TextSpan> neighbour, String entry) {
+    if (neighbour.isPresent()) {
+      insert(neighbour.get().end(), entry);
+    } else if (origin.partList().in(origin.text()).contains("</")) {
+      insert(endOfList(), entry);
+    } else {
+      firstEntries.append(entry);
+    }
+  }
+
   /** Where the part list's last element ends, brackets that close after the last part included. */
   private int endOfList() {
     int end = origin.text().lastIndexOf("</", origin.partList().end());
@@ -233,6 +248,13 @@ public final class ScoreWriter {
       end--;
     }
     return end;
+  }
+
+  private Replacement partListOf(String entries) {
+    String listBreak = style.breakLike(origin.text(), origin.partList().start());
+    String list = "<part-list>" + entries + listBreak + "</part-list>";
+    boolean isThere = !origin.partList().isEmpty();
+    return new Replacement(origin.partList(), isThere ? list : list + listBreak);
   }
 
   private void insert(int at, String text) {

@@ -1,6 +1,8 @@
 package stafette.musicxml.write;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static stafette.musicxml.write.TwoParts.SIXTEENTHS;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -8,6 +10,8 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import stafette.musicxml.read.Document;
 import stafette.musicxml.read.MusicXmlReader;
 import stafette.musicxml.text.Origin;
@@ -31,6 +35,21 @@ class NewPartPlaceTest {
     List<String> listed = listed(Optional.of("P8"));
     int at = listed.indexOf("Trumpet 2");
     assertEquals(List.of("Trumpet 1", "Trumpet 2", "stop"), listed.subList(at - 1, at + 2));
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"", "<part-list/>", "<part-list></part-list>", "<part-list>\n</part-list>"})
+  void a_part_list_without_parts_lists_the_new_one(String list) throws Exception {
+    String score =
+        TwoParts.score(SIXTEENTHS)
+            .replaceFirst("(?s)<part-list>.*</part-list>", list)
+            .replaceFirst("(?s)<part id=\"P2\">.*</part>", "");
+    Document before = TwoParts.read(score);
+    byte[] written = TwoParts.write(before, TwoParts.plan(before, 0, 15)).bytes();
+    Document after = MusicXmlReader.read(written);
+    assertEquals("Flute", after.score().parts().get(1).name());
+    assertArrayEquals(written, TwoParts.write(after, TwoParts.plan(after, 0, 15)).bytes());
   }
 
   /**
