@@ -10,6 +10,7 @@ import java.util.Set;
 import stafette.keep.OpenScore;
 import stafette.musicxml.write.HandoffWords;
 import stafette.score.Line;
+import stafette.score.LineChoice;
 import stafette.score.NoSuchLine;
 import stafette.score.Part;
 import stafette.score.Place;
@@ -25,12 +26,14 @@ import stafette.words.Sentence;
 public final class LineRemarks {
   private final OpenScore score;
   private final Line line;
+  private final LineChoice choice;
   private final Span asked;
 
-  private LineRemarks(OpenScore score, Line line, Span asked) {
+  private LineRemarks(OpenScore score, Line line, LineChoice choice) {
     this.score = score;
     this.line = line;
-    this.asked = asked;
+    this.choice = choice;
+    this.asked = asked(score.score(), choice);
   }
 
   /**
@@ -39,7 +42,7 @@ public final class LineRemarks {
    * @param request how it was asked for
    */
   public static List<Sentence> on(OpenScore score, Line line, LineRequest request) {
-    LineRemarks remarks = new LineRemarks(score, line, asked(score.score(), request));
+    LineRemarks remarks = new LineRemarks(score, line, request.choice());
     if (!remarks.sounds()) {
       return List.of(
           Sentence.of(
@@ -58,15 +61,13 @@ public final class LineRemarks {
     return all;
   }
 
-  private static Span asked(Score score, LineRequest request) {
+  private static Span asked(Score score, LineChoice choice) {
     Span whole =
         new Span(
             score.bars().get(0).span().start(),
             score.bars().get(score.bars().count() - 1).span().end());
     try {
-      return request.choice().bars().isPresent()
-          ? request.choice().bars().get().in(score.bars())
-          : whole;
+      return choice.bars().isPresent() ? choice.bars().get().in(score.bars()) : whole;
     } catch (NoSuchLine thereBefore) {
       return whole;
     }
@@ -111,13 +112,20 @@ public final class LineRemarks {
 
   private Set<List<Object>> heard(Score from) {
     Set<List<Object>> heard = new HashSet<>();
-    for (Voice voice : own(from)) {
+    for (Voice voice : askedFor(from)) {
       for (Stroke stroke : voice.within(asked)) {
         List<Integer> keys = stroke.tones().stream().map(Tone::key).toList();
-        heard.add(List.of(voice.name(), stroke.onset(), keys));
+        heard.add(List.of(voice.staff(), voice.name(), stroke.onset(), keys));
       }
     }
     return heard;
+  }
+
+  /** The voices of the line's part that were asked for: all of them if no staff was named. */
+  private List<Voice> askedFor(Score from) {
+    return choice.staff().isPresent()
+        ? own(from)
+        : from.part(line.source().part()).map(Part::voices).orElse(List.of());
   }
 
   /**

@@ -24,7 +24,8 @@ public record GivenStretch(long fromMicros, long toMicros, List<Long> strokeMicr
 
   /**
    * What a part of the score already has to play, beside the lines: strokes with a line's own tones
-   * at its own onsets are the line.
+   * at its own onsets are the line, and so are those into which a line's unmeasured tremolo falls
+   * where an instrument reads its slashes as measured.
    */
   public static List<GivenStretch> of(Part part, List<Line> lines) {
     Line line = lines.get(0);
@@ -34,10 +35,12 @@ public record GivenStretch(long fromMicros, long toMicros, List<Long> strokeMicr
           .forEach(
               stroke -> own.computeIfAbsent(stroke.onset(), at -> new ArrayList<>()).add(stroke));
     }
+    List<Stroke> unmeasured =
+        own.values().stream().flatMap(List::stream).filter(each -> !each.measured()).toList();
     List<Stroke> given =
         part.voices().stream()
             .flatMap(voice -> voice.strokes().stream())
-            .filter(stroke -> !isOf(own, stroke))
+            .filter(stroke -> !isOf(own, stroke) && !isWithin(unmeasured, stroke))
             .sorted(Comparator.comparing(Stroke::onset))
             .toList();
     List<GivenStretch> result = new ArrayList<>();
@@ -71,5 +74,11 @@ public record GivenStretch(long fromMicros, long toMicros, List<Long> strokeMicr
     return !own.isEmpty()
         && stroke.tones().stream()
             .allMatch(tone -> own.stream().anyMatch(each -> each.sounds(tone)));
+  }
+
+  private static boolean isWithin(List<Stroke> unmeasured, Stroke stroke) {
+    return unmeasured.stream()
+        .filter(each -> each.span().contains(stroke.onset()))
+        .anyMatch(each -> stroke.tones().stream().allMatch(each::sounds));
   }
 }

@@ -147,6 +147,17 @@ class FormerRelayTest {
   }
 
   @Test
+  void a_line_that_was_cued_whole_is_told_though_another_staff_sounds() throws Exception {
+    String low = notes("C", 4, 4, 5).replace("</note>", "<staff>2</staff></note>");
+    OpenScore score = score(List.of(notes("A", 16, 1, 1) + back() + low), List.of(""));
+    LineRequest any = request("1", Optional.empty(), true);
+    assertEquals(16, any.in(score).line().count());
+    OpenScore after = relayed(score, any, SourceTreatment.CUE);
+    assertEquals(4, any.in(after).line().count());
+    assertTrue(said(after, any).get(0).contains("not taken for the line"));
+  }
+
+  @Test
   void a_tone_of_chords_that_was_cued_is_the_line_again_and_not_the_next_one() throws Exception {
     String chord = note("C", 1, 1) + note("E", 1, 1).replace("<note>", "<note><chord/>");
     OpenScore score = score(List.of(String.join("", Collections.nCopies(16, chord))), List.of(""));

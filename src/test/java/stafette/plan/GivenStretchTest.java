@@ -3,6 +3,7 @@ package stafette.plan;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
+import java.util.Set;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import stafette.Invented;
@@ -50,6 +51,30 @@ class GivenStretchTest {
     assertEquals(
         List.of(new GivenStretch(1_000_000, 1_500_000, List.of(1_000_000L))),
         GivenStretch.of(part(own), List.of(LINE)));
+  }
+
+  @Test
+  void a_bows_tremolo_that_a_wind_reads_as_measured_is_no_passage() {
+    Stroke bowed = Invented.stroke(Position.START, Length.QUARTER, C5);
+    Stroke trembling =
+        new Stroke(
+            bowed.onset(),
+            bowed.tones(),
+            bowed.values(),
+            List.of(),
+            false,
+            false,
+            false,
+            Set.of(),
+            bowed.dynamic());
+    List<Stroke> read =
+        IntStream.range(0, 9)
+            .mapToObj(
+                at -> Invented.stroke(Position.ofQuarters(at, 8), Length.ofQuarters(1, 8), C5))
+            .toList();
+    assertEquals(
+        List.of(new GivenStretch(500_000, 562_500, List.of(500_000L))),
+        GivenStretch.of(part(read), List.of(Invented.lineOf(List.of(trembling), 120))));
   }
 
   /** Quarters at these numbers. */

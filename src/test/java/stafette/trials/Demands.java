@@ -30,6 +30,7 @@ final class Demands {
       Pattern.compile("[\\x00-\\x09\\x0b-\\x1f\\x7f-\\x9f\\u202a-\\u202e\\u2066-\\u2069]");
 
   private static final String OPTIMAL = "optimal";
+  private static final String NOT_AS_BEFORE = "not taken for the line";
   private static final String OUT_OF_TIME = "within the time";
 
   /** What a search of some seconds asks for in all; what runs away asks for more. */
@@ -184,7 +185,7 @@ final class Demands {
     Ended second = trial.with(args).again(folder);
     boolean done = second.exitCode() == 0;
     demand(
-        done || second.out().contains(OUT_OF_TIME),
+        done || second.out().contains(OUT_OF_TIME) || second.err().contains(NOT_AS_BEFORE),
         "doing it again ends with "
             + second.exitCode()
             + ": "

@@ -29,6 +29,9 @@ record TimeElement(String text, Meter meter) {
     List<Length> beats = new ArrayList<>();
     String upper = "";
     for (Element child : time.children()) {
+      if (!child.children().isEmpty()) {
+        throw unreadable(child.text() + "<" + child.children().get(0).name() + ">");
+      }
       if (child.name().equals("beats")) {
         upper = child.text();
       } else if (child.name().equals("beat-type")) {

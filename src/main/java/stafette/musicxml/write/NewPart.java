@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.audiveris.proxymusic.Attributes;
 import org.audiveris.proxymusic.Clef;
 import org.audiveris.proxymusic.ClefSign;
@@ -191,7 +192,7 @@ final class NewPart {
     }
     text.append('>');
     barlines(measure, true).forEach(barline -> text.append(inner).append(barline));
-    attributes(bar, measure, keyBefore, stretches.get(0), divisions)
+    attributes(bar, keyBefore, stretches.get(0), divisions)
         .ifPresent(attributes -> text.append(inner).append(style.set(attributes, inner)));
     for (AttributeStretch stretch : stretches) {
       if (!stretch.equals(stretches.get(0))) {
@@ -240,13 +241,9 @@ final class NewPart {
   }
 
   private Optional<String> attributes(
-      Bar bar,
-      MeasureText measure,
-      Optional<Integer> keyBefore,
-      AttributeStretch stretch,
-      int divisions) {
+      Bar bar, Optional<Integer> keyBefore, AttributeStretch stretch, int divisions) {
     boolean first = bar.index() == 0;
-    Optional<Time> time = timeIn(measure);
+    Optional<Time> time = newTime(bar);
     boolean newKey = !keyBefore.equals(Optional.of(writtenKey(stretch.inForce())));
     if (!first && !newKey && time.isEmpty()) {
       return Optional.empty();
@@ -286,14 +283,39 @@ final class NewPart {
     return Optional.of(key);
   }
 
-  private Optional<Time> timeIn(MeasureText measure) {
-    for (ElementText element : measure.elements()) {
-      Matcher time = TIME.matcher(element.span().in(origin.text()));
-      if (element.name().equals("attributes") && time.find()) {
-        return Optional.of(Fragments.read(time.group(), Time.class));
-      }
+  private record TimeText(Position onset, String text) {
+    boolean begins(Bar bar) {
+      return onset.equals(bar.span().start());
     }
-    return Optional.empty();
+
+    Time time() {
+      return Fragments.read(text, Time.class);
+    }
+  }
+
+  /** A time that begins with the bar, or began within the one before. */
+  private Optional<Time> newTime(Bar bar) {
+    Optional<TimeText> here = times(bar).filter(time -> time.begins(bar)).findFirst();
+    return here.or(() -> bar.index() == 0 ? Optional.empty() : within(before(bar)))
+        .map(TimeText::time);
+  }
+
+  private Bar before(Bar bar) {
+    return line.bars().get(bar.index() - 1);
+  }
+
+  private Optional<TimeText> within(Bar bar) {
+    return times(bar).filter(time -> !time.begins(bar)).reduce((first, last) -> last);
+  }
+
+  private Stream<TimeText> times(Bar bar) {
+    return modelOf(bar).elements().stream()
+        .filter(element -> element.name().equals("attributes"))
+        .flatMap(
+            element ->
+                TIME.matcher(element.span().in(origin.text()))
+                    .results()
+                    .map(found -> new TimeText(element.onset(), found.group())));
   }
 
   private Clef clef() {

@@ -48,6 +48,11 @@ class PlausibleRangesTest {
                     wrong.getKey(), () -> refused(wrong.getKey(), wrong.getValue())));
   }
 
+  @Test
+  void beats_that_hold_something_else_are_refused() {
+    refused("4<voice>", attributes(time("4<voice>1</voice>", "4")));
+  }
+
   private static void refused(String names, String inBarTwo) {
     String message =
         String.valueOf(

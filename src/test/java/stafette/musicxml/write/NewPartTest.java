@@ -1,12 +1,16 @@
 package stafette.musicxml.write;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertIterableEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static stafette.musicxml.read.Xml.note;
 import static stafette.musicxml.read.Xml.rest;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import stafette.musicxml.read.Document;
 import stafette.musicxml.read.MusicXmlReader;
@@ -141,6 +145,25 @@ class NewPartTest {
                 List.of(Xml.ATTRIBUTES + rest(48))));
     Document after = written(before, "Oboe", "oboe");
     assertEquals(2, inBar(after, 1, 0).fifths());
+  }
+
+  @Test
+  void a_time_that_changes_within_a_bar_counts_from_the_next_one() throws Exception {
+    String time = "<attributes><time><beats>3</beats><beat-type>4</beat-type></time></attributes>";
+    String half = note("A", 4, 3, "").repeat(8);
+    Document before =
+        TwoParts.read(
+            TwoParts.of(
+                List.of(KEY_OF_D + half + time + half, note("A", 4, 3, "").repeat(12)),
+                List.of(KEY_OF_D + rest(48), rest(36))));
+    Document after = written(before, "Oboe", "oboe");
+    assertIterableEquals(before.score().bars(), after.score().bars());
+    List<Integer> beats = new ArrayList<>();
+    Matcher found =
+        Pattern.compile("<beats>(\\d)")
+            .matcher(after.origin().parts().get(1).whole().in(after.origin().text()));
+    found.results().forEach(beat -> beats.add(Integer.parseInt(beat.group(1))));
+    assertEquals(List.of(4, 3), beats);
   }
 
   @Test
