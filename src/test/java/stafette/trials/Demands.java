@@ -206,7 +206,8 @@ final class Demands {
     String part = valueOf("--part");
     return score.parts().stream()
         .filter(each -> each.id().equals(part) || each.name().equals(part) || part.isEmpty())
-        .anyMatch(each -> players.stream().anyMatch(each.name()::equalsIgnoreCase));
+        .flatMap(each -> Stream.of(each.id(), each.name()))
+        .anyMatch(own -> players.stream().anyMatch(own::equalsIgnoreCase));
   }
 
   private String valueOf(String option) {

@@ -26,10 +26,17 @@ record VoiceRun(String voice, int staff, int from, int to, Span span) {
     boolean test(ElementText element, NoteText note);
   }
 
-  /** The longest run that covers a stretch, if some voice has one. */
+  /**
+   * The longest run that covers a stretch, if some voice has one; in one key unless the stretch
+   * goes on where the key changes.
+   */
   static Optional<VoiceRun> covering(MeasureText measure, Bar bar, Span needed, Own own) {
-    List<VoiceRun> runs = new Finder(measure, bar, own).find();
-    return runs.stream()
+    return covering(new Finder(measure, bar, own, true), needed)
+        .or(() -> covering(new Finder(measure, bar, own, false), needed));
+  }
+
+  private static Optional<VoiceRun> covering(Finder finder, Span needed) {
+    return finder.find().stream()
         .filter(
             run ->
                 !run.span.start().isAfter(needed.start()) && !run.span.end().isBefore(needed.end()))
@@ -41,6 +48,7 @@ record VoiceRun(String voice, int staff, int from, int to, Span span) {
     private final MeasureText measure;
     private final Bar bar;
     private final Own own;
+    private final boolean inOneKey;
     private final List<VoiceRun> runs = new ArrayList<>();
     private String voice = "1";
     private int staff = 1;
@@ -49,10 +57,11 @@ record VoiceRun(String voice, int staff, int from, int to, Span span) {
     private Position start = Position.START;
     private Position end;
 
-    Finder(MeasureText measure, Bar bar, Own own) {
+    Finder(MeasureText measure, Bar bar, Own own, boolean inOneKey) {
       this.measure = measure;
       this.bar = bar;
       this.own = own;
+      this.inOneKey = inOneKey;
       this.end = bar.span().start();
     }
 
@@ -72,10 +81,19 @@ record VoiceRun(String voice, int staff, int from, int to, Span span) {
         } else if (element.note().isPresent()) {
           take(i, element, element.note().get());
           afterLast = i + 1;
+        } else if (inOneKey && changesKey(i)) {
+          close(false, i + 1);
         }
       }
       close(true, afterLast == 0 ? beforeBarline(elements) : afterLast);
       return runs;
+    }
+
+    private boolean changesKey(int index) {
+      int before =
+          (index == 0 ? measure.attributes() : measure.elements().get(index - 1).attributes())
+              .fifths();
+      return measure.elements().get(index).attributes().fifths() != before;
     }
 
     private void take(int index, ElementText element, NoteText note) {

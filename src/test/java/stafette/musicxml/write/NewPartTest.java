@@ -131,6 +131,18 @@ class NewPartTest {
   }
 
   @Test
+  void a_part_in_which_a_key_changes_within_a_bar_is_written_the_same_again() throws Exception {
+    String eight = SHARP_F.repeat(8);
+    Document before =
+        TwoParts.read(
+            TwoParts.of(
+                List.of(Xml.ATTRIBUTES + eight + key(1) + eight),
+                List.of(Xml.ATTRIBUTES + rest(48))));
+    Document after = written(before, "Oboe", "oboe");
+    assertEquals(after.origin().text(), written(after, "Oboe", "oboe").origin().text());
+  }
+
+  @Test
   void a_key_that_changes_under_a_long_note_changes_after_it() throws Exception {
     Document before =
         TwoParts.read(
