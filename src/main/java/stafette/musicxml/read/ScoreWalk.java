@@ -61,7 +61,7 @@ final class ScoreWalk {
         case "work" -> workTitle = walk.element().textOf("work-title");
         case "movement-title" ->
             movementTitle = Optional.of(walk.element().text()).filter(t -> !t.isEmpty());
-        case "part-list" -> partList = Optional.of(PartList.of(walk.element()));
+        case "part-list" -> partList = Optional.of(list());
         case "part" -> parts.add(part());
         default -> walk.skip();
       }
@@ -80,6 +80,15 @@ final class ScoreWalk {
         movementTitle,
         partList.map(PartList::span).orElse(new TextSpan(first, first)),
         List.copyOf(parts));
+  }
+
+  private PartList list() throws UnreadableScore {
+    if (!parts.isEmpty()) {
+      throw new UnreadableScore(
+          Sentence.of(
+              "The list of the score's parts stands after a part. Export the whole score again."));
+    }
+    return PartList.of(walk.element());
   }
 
   private static void checkRoot(String root) throws UnreadableScore {

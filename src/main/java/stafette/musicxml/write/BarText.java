@@ -7,12 +7,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
 import org.audiveris.proxymusic.Attributes;
+import org.audiveris.proxymusic.Backup;
 import org.audiveris.proxymusic.Direction;
 import org.audiveris.proxymusic.Note;
 import stafette.musicxml.read.TimeGrid;
 import stafette.musicxml.write.Assigned.Sign;
 import stafette.score.Stroke;
 import stafette.time.Bar;
+import stafette.time.Length;
 import stafette.time.Position;
 import stafette.time.Rational;
 import stafette.time.Span;
@@ -113,6 +115,13 @@ final class BarText {
     attributes.setDivisions(
         new BigDecimal(divisions.numerator()).divide(new BigDecimal(divisions.denominator())));
     return fragments.text("attributes", Attributes.class, attributes);
+  }
+
+  /** Goes back by a length, for what follows in another voice. */
+  String back(Length length, int divisions) {
+    Backup backup = new Backup();
+    backup.setDuration(NoteMaker.duration(length, divisions));
+    return fragments.text("backup", Backup.class, backup);
   }
 
   private List<Note> notes(BarItem item, int divisions) {

@@ -216,6 +216,9 @@ final class PartWriter {
     if (!here.equals(inForce.divisions())) {
       pieces.add(0, style.set(text.divisionsElement(here), lineBreak));
     }
+    if (!run.overhang().isZero()) {
+      pieces.add(style.set(text.back(run.overhang(), divisions), lineBreak));
+    }
     Rational after = inForceBefore(measure, run.to()).divisions();
     if (!here.equals(after)) {
       pieces.add(style.set(text.divisionsElement(after), lineBreak));
@@ -275,7 +278,7 @@ final class PartWriter {
     while (from > 0 && isOwnSign(measure.elements().get(from - 1), staff, bar)) {
       from--;
     }
-    return new VoiceRun(run.voice(), run.staff(), from, run.to(), run.span());
+    return new VoiceRun(run.voice(), run.staff(), from, run.to(), run.span(), run.overhang());
   }
 
   private boolean isOwnSign(ElementText element, Optional<Integer> staff, Bar bar) {

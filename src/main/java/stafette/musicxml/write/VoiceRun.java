@@ -7,6 +7,7 @@ import stafette.musicxml.text.Origin.ElementText;
 import stafette.musicxml.text.Origin.MeasureText;
 import stafette.musicxml.text.Origin.NoteText;
 import stafette.time.Bar;
+import stafette.time.Length;
 import stafette.time.Position;
 import stafette.time.Span;
 
@@ -19,8 +20,10 @@ import stafette.time.Span;
  * @param from index of its first element; that of the element before which to write, if it has none
  * @param to index after its last element
  * @param span where it stands
+ * @param overhang how far it goes beyond what is written of its voice where other voices follow,
+ *     which count back from there
  */
-record VoiceRun(String voice, int staff, int from, int to, Span span) {
+record VoiceRun(String voice, int staff, int from, int to, Span span, Length overhang) {
   /** Says whether a note is one that may be written anew. */
   interface Own {
     boolean test(ElementText element, NoteText note);
@@ -71,7 +74,7 @@ record VoiceRun(String voice, int staff, int from, int to, Span span) {
       for (int i = 0; i < elements.size(); i++) {
         ElementText element = elements.get(i);
         if (element.name().equals("backup")) {
-          close(true, afterLast);
+          close(true, afterLast, true);
           end = bar.span().start();
         } else if (element.name().equals("forward")) {
           end = after(elements, i);
@@ -82,10 +85,10 @@ record VoiceRun(String voice, int staff, int from, int to, Span span) {
           take(i, element, element.note().get());
           afterLast = i + 1;
         } else if (inOneKey && changesKey(i)) {
-          close(false, i + 1);
+          close(i + 1);
         }
       }
-      close(true, afterLast == 0 ? beforeBarline(elements) : afterLast);
+      close(true, afterLast == 0 ? beforeBarline(elements) : afterLast, false);
       return runs;
     }
 
@@ -101,13 +104,13 @@ record VoiceRun(String voice, int staff, int from, int to, Span span) {
         if (from >= 0 && !start.isBefore(element.onset())) {
           from = -1;
         }
-        close(false, index);
+        close(index);
         voice = note.voice();
         staff = note.staff();
       }
       boolean free = note.rest() || own.test(element, note);
       if (!free) {
-        close(false, index);
+        close(index);
       } else {
         open(index, element.onset());
         to = index + 1;
@@ -123,19 +126,26 @@ record VoiceRun(String voice, int staff, int from, int to, Span span) {
       }
     }
 
+    private void close(int next) {
+      close(false, next, false);
+    }
+
     /**
      * Ends the run; one that reaches the end of what is written goes on to the end of the bar, and
      * none goes beyond it, though rests of a whole bar are sometimes given the length of a note.
      */
-    private void close(boolean atEnd, int next) {
+    private void close(boolean atEnd, int next, boolean followed) {
+      Length overhang = Length.ZERO;
       Position stop = end.isAfter(bar.span().end()) ? bar.span().end() : end;
       if (atEnd && end.isBefore(bar.span().end())) {
         open(next, end);
         to = Math.max(to, from);
         stop = bar.span().end();
+        overhang = followed ? stop.since(end) : overhang;
       }
       if (from >= 0 && start.isBefore(stop)) {
-        runs.add(new VoiceRun(voice, staff, from, Math.max(from, to), new Span(start, stop)));
+        runs.add(
+            new VoiceRun(voice, staff, from, Math.max(from, to), new Span(start, stop), overhang));
       }
       from = -1;
       to = next;

@@ -44,6 +44,9 @@ class BadInputTest {
             Map.entry(
                 "no measure",
                 utf8("<score-partwise><part-list/><part id=\"P1\"/></score-partwise>")),
+            Map.entry(
+                "a list after the parts",
+                utf8(GOOD.replaceFirst("(?s)(<part-list>.*</part-list>)(.*</part>)", "$2$1"))),
             Map.entry("a second root", utf8(GOOD + "<score-partwise/>")),
             Map.entry("an entity", utf8(withDoctype(entity, "&e;"))),
             Map.entry("an external entity", utf8(withDoctype(outside, "&e;"))),

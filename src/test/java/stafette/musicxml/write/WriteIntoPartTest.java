@@ -198,6 +198,26 @@ class WriteIntoPartTest {
   }
 
   @Test
+  void other_voices_stay_where_they_are_after_one_that_was_not_written_to_its_end()
+      throws Exception {
+    String other = note("C", 5, 24, "<voice>2</voice>");
+    Document before = TwoParts.read(TwoParts.score(ATTRIBUTES + rest(12) + backup(12) + other));
+    WrittenScore written = TwoParts.write(before, TwoParts.plan(before, 8, 15));
+    Document after = MusicXmlReader.read(written.bytes());
+    assertEquals(inVoice(before, "2"), inVoice(after, "2"));
+    assertEquals(8, inVoice(after, "1").size());
+    assertEquals(before.score().bars().get(0), after.score().bars().get(0));
+    assertEquals(List.of(), OfficialSchema.errors(written.bytes()));
+  }
+
+  private static List<Stroke> inVoice(Document document, String name) {
+    return document.score().part("P2").orElseThrow().voices().stream()
+        .filter(voice -> voice.name().equals(name))
+        .flatMap(voice -> voice.strokes().stream())
+        .toList();
+  }
+
+  @Test
   void directions_between_replaced_rests_stay_at_their_places() throws Exception {
     String sign =
         "<direction><direction-type><words>senza vib.</words></direction-type></direction>";
