@@ -45,7 +45,11 @@ public record Stroke(
 
   /** How long it sounds as written, ties included. */
   public Length length() {
-    return values.stream().map(Value::length).reduce(Length.ZERO, Length::plus);
+    Length length = values.get(0).length();
+    for (Value tied : values.subList(1, values.size())) {
+      length = length.plus(tied.length());
+    }
+    return length;
   }
 
   public Span span() {
