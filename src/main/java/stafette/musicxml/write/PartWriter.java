@@ -109,8 +109,7 @@ final class PartWriter {
     }
     while (!left.isEmpty()) {
       VoiceRun run =
-          VoiceRun.covering(
-                  measure, bar, left.getFirst(), (element, note) -> free.contains(element))
+          VoiceRun.covering(measure, bar, left, (element, note) -> free.contains(element))
               .orElseThrow(
                   () ->
                       new UnwritablePlan(

@@ -1,6 +1,7 @@
 package stafette.musicxml.write;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import stafette.musicxml.text.Origin.ElementText;
@@ -30,20 +31,28 @@ record VoiceRun(String voice, int staff, int from, int to, Span span, Length ove
   }
 
   /**
-   * The longest run that covers a stretch, if some voice has one; in one key unless the stretch
-   * goes on where the key changes.
+   * The longest run that covers the first of some stretches, if some voice has one; in one key
+   * unless one of them goes on where the key changes.
    */
-  static Optional<VoiceRun> covering(MeasureText measure, Bar bar, Span needed, Own own) {
-    return covering(new Finder(measure, bar, own, true), needed)
-        .or(() -> covering(new Finder(measure, bar, own, false), needed));
+  static Optional<VoiceRun> covering(
+      MeasureText measure, Bar bar, Collection<Span> needed, Own own) {
+    Span first = needed.iterator().next();
+    Optional<VoiceRun> inOneKey =
+        covering(new Finder(measure, bar, own, true), first)
+            .filter(run -> needed.stream().allMatch(run::holdsAllOrNothing));
+    return inOneKey.or(() -> covering(new Finder(measure, bar, own, false), first));
+  }
+
+  private boolean holdsAllOrNothing(Span stretch) {
+    return !span.overlaps(stretch) || covers(stretch);
+  }
+
+  private boolean covers(Span stretch) {
+    return !span.start().isAfter(stretch.start()) && !span.end().isBefore(stretch.end());
   }
 
   private static Optional<VoiceRun> covering(Finder finder, Span needed) {
-    return finder.find().stream()
-        .filter(
-            run ->
-                !run.span.start().isAfter(needed.start()) && !run.span.end().isBefore(needed.end()))
-        .findFirst();
+    return finder.find().stream().filter(run -> run.covers(needed)).findFirst();
   }
 
   /** Walks through a measure and collects the free runs of each voice. */

@@ -143,6 +143,21 @@ class NewPartTest {
   }
 
   @Test
+  void a_part_in_which_a_key_changes_under_a_long_note_is_written_the_same_again()
+      throws Exception {
+    String dotted = note("C", 5, 36, "");
+    Document before =
+        TwoParts.read(
+            TwoParts.of(
+                List.of(Xml.ATTRIBUTES + SHARP_F.repeat(4) + dotted),
+                List.of(Xml.ATTRIBUTES + rest(24) + key(1) + rest(24))));
+    Document after =
+        MusicXmlReader.read(
+            TwoParts.write(before, TwoParts.plan(before, 0, 4), SourceTreatment.KEEP).bytes());
+    assertIterableEquals(before.score().bars(), after.score().bars());
+  }
+
+  @Test
   void a_key_that_changes_under_a_long_note_changes_after_it() throws Exception {
     Document before =
         TwoParts.read(
