@@ -92,7 +92,9 @@ final class Assigned {
     Optional<Dynamic> inForce = Optional.empty();
     for (int j = first; j <= last; j++) {
       Stroke stroke = from.stroke(j);
-      addSounds(strokes.size(), stroke);
+      Position end = stroke.span().end();
+      Position next = j < last ? from.stroke(j + 1).onset() : end;
+      addSounds(strokes.size(), stroke, next.isBefore(end) ? next : end);
       strokes.add(stroke);
       byOnset.computeIfAbsent(stroke.onset(), at -> new ArrayList<>()).add(stroke);
       if (!inForce.equals(Optional.of(stroke.dynamic()))) {
@@ -181,16 +183,21 @@ final class Assigned {
         && strokes.get(index - 1).span().end().equals(strokes.get(index).onset());
   }
 
-  private void addSounds(int index, Stroke stroke) {
+  /**
+   * @param until where it ends at the latest: one player's notes don't overlap, whatever a voice
+   *     says
+   */
+  private void addSounds(int index, Stroke stroke, Position until) {
     Position at = stroke.onset();
     for (Value value : stroke.values()) {
-      Position end = at.plus(value.length());
+      Position written = at.plus(value.length());
+      Position end = written.isAfter(until) ? until : written;
       while (at.isBefore(end)) {
         Bar bar = bars.at(at);
         boolean lastBar = bar.index() == bars.count() - 1;
         Position stop = end.isAfter(bar.span().end()) && !lastBar ? bar.span().end() : end;
         boolean first = at.equals(stroke.onset());
-        boolean last = stop.equals(stroke.span().end());
+        boolean last = stop.equals(until);
         sounds
             .computeIfAbsent(bar.index(), number -> new ArrayList<>())
             .add(new SoundingItem(index, new Span(at, stop), value.tuplet(), first, last));

@@ -25,6 +25,7 @@ import stafette.plan.Segment;
 import stafette.score.Line;
 import stafette.score.Stroke;
 import stafette.time.Length;
+import stafette.time.Position;
 import stafette.time.Rational;
 
 /** A player's own part takes the line in place of its rests, whatever way they are written. */
@@ -208,6 +209,28 @@ class WriteIntoPartTest {
     assertEquals(8, inVoice(after, "1").size());
     assertEquals(before.score().bars().get(0), after.score().bars().get(0));
     assertEquals(List.of(), OfficialSchema.errors(written.bytes()));
+  }
+
+  @Test
+  void notes_that_overlap_in_one_voice_are_written_at_their_places() throws Exception {
+    String overlapping =
+        ATTRIBUTES
+            + note("A", 4, 36, "")
+            + backup(24)
+            + note("B", 4, 24, "")
+            + note("C", 5, 12, "");
+    Document before =
+        TwoParts.read(TwoParts.of(List.of(overlapping), List.of(ATTRIBUTES + rest(48))));
+    Document after =
+        MusicXmlReader.read(TwoParts.write(before, TwoParts.plan(before, 0, 2)).bytes());
+    assertEquals(onsets(before, "P1"), onsets(after, "P2"));
+  }
+
+  private static List<Position> onsets(Document document, String part) {
+    return document.score().part(part).orElseThrow().voices().stream()
+        .flatMap(voice -> voice.strokes().stream())
+        .map(Stroke::onset)
+        .toList();
   }
 
   private static List<Stroke> inVoice(Document document, String name) {
