@@ -3,11 +3,13 @@ package stafette.ask;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import stafette.limits.Act;
 import stafette.limits.Catalogue;
 import stafette.limits.Instrument;
 import stafette.limits.Technique;
 import stafette.limits.TypedNames;
 import stafette.plan.Player;
+import stafette.score.Line;
 
 /**
  * A technique that not everybody has, allowed for all players or for one.
@@ -32,12 +34,18 @@ public record Allowance(Optional<String> player, String technique) {
     return List.copyOf(result);
   }
 
-  /** What a player may use: what is expected of everybody, and what is allowed besides. */
-  public static List<Technique> usable(List<Allowance> all, String player, Instrument instrument) {
+  /**
+   * What a player may use: what is expected of everybody, or on the lines as the score says that
+   * they are played, and what is allowed besides.
+   */
+  public static List<Technique> usable(
+      List<Allowance> all, String player, Instrument instrument, List<Line> lines) {
+    boolean plucked = lines.stream().allMatch(Line::isPlucked);
     return instrument.techniques().stream()
         .filter(
             technique ->
                 technique.expected()
+                    || (plucked && technique.act() == Act.PLUCK)
                     || all.stream().anyMatch(one -> one.covers(player, instrument, technique)))
         .toList();
   }

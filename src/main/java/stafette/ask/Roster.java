@@ -88,7 +88,7 @@ public final class Roster {
     Optional<Part> part = score.part(wish.name());
     Instrument instrument = instrumentOf(wish);
     List<Skill> skills =
-        Allowance.usable(allowances, wish.name(), instrument).stream()
+        Allowance.usable(allowances, wish.name(), instrument, lines).stream()
             .filter(technique -> suits(technique, lines))
             .map(technique -> new Skill(technique, capability(wish.name(), technique)))
             .toList();

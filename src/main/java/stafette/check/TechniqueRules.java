@@ -3,11 +3,13 @@ package stafette.check;
 import java.util.HashSet;
 import java.util.Optional;
 import java.util.Set;
+import stafette.limits.Act;
 import stafette.limits.Demand;
 import stafette.limits.Groups;
 import stafette.limits.HarpPedals;
 import stafette.limits.Technique;
 import stafette.score.Line;
+import stafette.score.Manner;
 import stafette.score.Pitch;
 import stafette.score.Tone;
 import stafette.words.Sentence;
@@ -48,7 +50,8 @@ public final class TechniqueRules {
     if (!Demand.fits(technique, line)) {
       return Optional.of(
           Sentence.of(
-              "is not used on such a line ({0}); choose another technique", custom(technique)));
+              "is not used on such a line ({0}); choose another technique",
+              custom(technique, line)));
     }
     if (technique.groups() == Groups.THREES && line.placeInThree(first) != 0) {
       return Optional.of(Sentence.of("enters on the first of a group of three; move the entry"));
@@ -87,7 +90,11 @@ public final class TechniqueRules {
     return HarpPedals.twinsPossible(sounding, repeated);
   }
 
-  private static Sentence custom(Technique technique) {
+  private static Sentence custom(Technique technique, Line line) {
+    if (technique.act() == Act.BOW
+        && line.strokes().stream().anyMatch(stroke -> stroke.manner() == Manner.PLUCKED)) {
+      return Sentence.of("the score says pizzicato");
+    }
     if (technique.pitches() == Technique.Pitches.REPEATED) {
       return Sentence.of("only where each note repeats the one before");
     }

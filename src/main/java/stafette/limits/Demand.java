@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import stafette.score.Dynamic;
 import stafette.score.Line;
+import stafette.score.Manner;
 import stafette.score.Pitch;
 import stafette.score.Stroke;
 import stafette.score.Tone;
@@ -144,9 +145,10 @@ public final class Demand {
     return fits(technique, line) && usualRatePerSecond(line) >= technique.lowestPerSecond();
   }
 
-  /** What of the demand no tempo changes: its pitches, slurs and groups. */
+  /** What of the demand no tempo changes: its pitches, slurs, groups and manner. */
   public static boolean fits(Technique technique, Line line) {
-    return pitchesFit(technique.pitches(), line)
+    return mannerFits(technique.act(), line)
+        && pitchesFit(technique.pitches(), line)
         && slursFit(technique.slurs(), line)
         && (technique.groups() != Groups.THREES || allInThrees(line));
   }
@@ -163,6 +165,12 @@ public final class Demand {
             .sorted()
             .toList();
     return gaps.isEmpty() ? 0 : 1e6 / Math.max(1, gaps.get((gaps.size() - 1) / 2));
+  }
+
+  /** What is plucked is not bowed. */
+  private static boolean mannerFits(Act act, Line line) {
+    return act != Act.BOW
+        || line.strokes().stream().noneMatch(stroke -> stroke.manner() == Manner.PLUCKED);
   }
 
   private static boolean pitchesFit(Technique.Pitches pitches, Line line) {

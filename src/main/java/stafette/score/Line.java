@@ -161,6 +161,11 @@ public final class Line {
     return strokes.get(index);
   }
 
+  /** Whether all of it is plucked on a bowed instrument. */
+  public boolean isPlucked() {
+    return strokes.stream().allMatch(stroke -> stroke.manner() == Manner.PLUCKED);
+  }
+
   public int count() {
     return strokes.size();
   }

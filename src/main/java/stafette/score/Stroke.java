@@ -19,6 +19,7 @@ import stafette.time.Span;
  * @param measured false for an unmeasured tremolo: noted, not judged
  * @param articulations marks on it
  * @param dynamic what is in force
+ * @param manner how it is made
  */
 public record Stroke(
     Position onset,
@@ -29,7 +30,32 @@ public record Stroke(
     boolean slurContinues,
     boolean measured,
     Set<Articulation> articulations,
-    Dynamic dynamic) {
+    Dynamic dynamic,
+    Manner manner) {
+  /** A stroke of which the score does not say how it is made. */
+  public Stroke(
+      Position onset,
+      List<Tone> tones,
+      List<Value> values,
+      List<Grace> graces,
+      boolean slurred,
+      boolean slurContinues,
+      boolean measured,
+      Set<Articulation> articulations,
+      Dynamic dynamic) {
+    this(
+        onset,
+        tones,
+        values,
+        graces,
+        slurred,
+        slurContinues,
+        measured,
+        articulations,
+        dynamic,
+        Manner.PLAIN);
+  }
+
   /**
    * @throws IllegalArgumentException if there is no tone or no value
    */
@@ -72,6 +98,15 @@ public record Stroke(
   /** The same stroke with only these of its tones. */
   public Stroke withTones(List<Tone> chosen) {
     return new Stroke(
-        onset, chosen, values, graces, slurred, slurContinues, measured, articulations, dynamic);
+        onset,
+        chosen,
+        values,
+        graces,
+        slurred,
+        slurContinues,
+        measured,
+        articulations,
+        dynamic,
+        manner);
   }
 }

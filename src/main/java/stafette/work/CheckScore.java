@@ -207,7 +207,7 @@ public final class CheckScore {
       String player,
       Assurance assurance,
       List<Allowance> allowances) {
-    List<Technique> usable = Allowance.usable(allowances, player, instrument);
+    List<Technique> usable = Allowance.usable(allowances, player, instrument, List.of(line));
     return new InstrumentVerdicts(instrument, LineTrial.of(line, instrument, assurance, usable));
   }
 }

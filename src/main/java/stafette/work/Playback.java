@@ -27,9 +27,9 @@ import stafette.time.Rational;
 public final class Playback {
   private final Performance performance;
   private final Sequence sequence;
-  private final Manner manner;
+  private final PlaybackManner manner;
 
-  private Playback(Performance performance, Manner manner) {
+  private Playback(Performance performance, PlaybackManner manner) {
     this.performance = performance;
     this.sequence = performance.sequence();
     this.manner = manner;
@@ -44,15 +44,15 @@ public final class Playback {
    *     all of it, exactly as written; else the players are a little apart, as in an ensemble
    * @param score the score whose rest is heard softly behind the line, if it is to be
    */
-  public record Manner(
+  public record PlaybackManner(
       Map<String, Seat> seats, Rational speed, boolean byOne, Optional<OpenScore> score) {
-    public Manner {
+    public PlaybackManner {
       seats = Map.copyOf(seats);
     }
   }
 
   /** A whole plan. */
-  public static Playback of(Plan plan, Manner manner, LimitsInForce limits) {
+  public static Playback of(Plan plan, PlaybackManner manner, LimitsInForce limits) {
     Plan heard = manner.byOne() ? Comparison.byOne(plan) : plan;
     Hearing hearing =
         new Hearing(
@@ -81,7 +81,7 @@ public final class Playback {
   }
 
   /** How it is heard. */
-  public Manner manner() {
+  public PlaybackManner manner() {
     return manner;
   }
 

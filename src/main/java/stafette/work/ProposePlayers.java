@@ -118,7 +118,7 @@ public final class ProposePlayers {
     for (int stroke = 0; stroke < line.count(); stroke++) {
       reached.set(stroke, line.stroke(stroke).tones().stream().allMatch(instrument::reaches));
     }
-    List<Technique> usable = Allowance.usable(allowances, name, instrument);
+    List<Technique> usable = Allowance.usable(allowances, name, instrument, List.of(line));
     return new Candidate(
         name, reached, LineTrial.leastUse(line, instrument, assurance, usable).orElse(NOBODY));
   }

@@ -42,7 +42,7 @@ class PlaybackTest {
   void a_sequencer_without_sound_card_takes_it_and_its_ticks_lead_back_to_the_line()
       throws Exception {
     Playback playback =
-        playback(new Playback.Manner(Map.of(), Rational.of(1, 2), false, Optional.empty()));
+        playback(new Playback.PlaybackManner(Map.of(), Rational.of(1, 2), false, Optional.empty()));
     try (Sequencer sequencer = MidiSystem.getSequencer(false)) {
       sequencer.open();
       sequencer.setSequence(playback.sequence());
@@ -58,7 +58,7 @@ class PlaybackTest {
     OpenScore score =
         OpenScore.open(Path.of("samples/signal-hill.musicxml"), Tremolo.AS_WRITTEN, false);
     Playback playback =
-        playback(new Playback.Manner(Map.of(), Rational.ONE, false, Optional.of(score)));
+        playback(new Playback.PlaybackManner(Map.of(), Rational.ONE, false, Optional.of(score)));
     assertEquals(List.of("Piper 1", "Piper 2"), playback.voices().subList(0, 2));
     assertEquals(2 + score.score().parts().size(), playback.voices().size());
     assertEquals(1 + playback.voices().size(), playback.sequence().getTracks().length);
@@ -68,8 +68,10 @@ class PlaybackTest {
 
   @Test
   void one_player_alone_plays_the_whole_line_in_the_same_time() throws Exception {
-    Playback alone = playback(new Playback.Manner(Map.of(), Rational.ONE, true, Optional.empty()));
-    Playback all = playback(new Playback.Manner(Map.of(), Rational.ONE, false, Optional.empty()));
+    Playback alone =
+        playback(new Playback.PlaybackManner(Map.of(), Rational.ONE, true, Optional.empty()));
+    Playback all =
+        playback(new Playback.PlaybackManner(Map.of(), Rational.ONE, false, Optional.empty()));
     assertEquals(List.of("Piper 1"), alone.voices());
     assertEquals(LINE.count(), struck(alone));
     assertEquals(LINE.count() + 1, struck(all), "the landing note is heard twice");
@@ -85,7 +87,7 @@ class PlaybackTest {
         .count();
   }
 
-  private static Playback playback(Playback.Manner manner) throws Refusal {
+  private static Playback playback(Playback.PlaybackManner manner) throws Refusal {
     return Playback.of(PLAN, manner, limits());
   }
 

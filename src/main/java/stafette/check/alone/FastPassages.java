@@ -1,15 +1,18 @@
 package stafette.check.alone;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Function;
+import stafette.limits.Act;
 import stafette.limits.Assurance;
 import stafette.limits.Demand;
 import stafette.limits.Instrument;
 import stafette.limits.Technique;
 import stafette.score.Line;
+import stafette.score.Manner;
 import stafette.score.Part;
 import stafette.score.Score;
 import stafette.score.Stroke;
@@ -23,9 +26,9 @@ import stafette.words.Sentence;
 /**
  * Finds the fast passages of a score: maximal runs of at least {@link #LEAST_STROKES} strokes in
  * one voice whose every gap is shorter than 1/({@link #SHARE} × peak) of the best technique that
- * applies. Which one applies is settled on the run that the slowest technique of the instrument
- * makes, among techniques that are expected of everybody and can go on. Unmeasured tremolos end a
- * run, and so does the end of a movement.
+ * applies. Plucked strokes are runs of their own. Which one applies is settled on the run that the
+ * slowest technique of the instrument makes, among techniques that are expected of everybody and
+ * can go on. Unmeasured tremolos end a run, and so does the end of a movement.
  */
 public final class FastPassages {
   private static final int LEAST_STROKES = 8;
@@ -55,29 +58,43 @@ public final class FastPassages {
       double unknownPeakPerSecond) {
     FastPassages passages = new FastPassages(score, assurance, unknownPeakPerSecond);
     for (Part part : score.parts()) {
-      List<Technique> techniques =
-          instrumentOf.apply(part).map(FastPassages::lasting).orElse(List.of());
+      Optional<Instrument> instrument = instrumentOf.apply(part);
       for (Voice voice : part.voices()) {
-        passages.search(part, voice, techniques);
+        int before = passages.found.size();
+        for (Manner manner : Manner.values()) {
+          passages.search(
+              part,
+              voice,
+              manner,
+              instrument.map(known -> lasting(known, manner)).orElse(List.of()));
+        }
+        passages
+            .found
+            .subList(before, passages.found.size())
+            .sort(Comparator.comparing(each -> each.line().stroke(0).onset()));
       }
     }
     return List.copyOf(passages.found);
   }
 
-  private static List<Technique> lasting(Instrument instrument) {
+  /** Techniques that can go on, of those that everybody is expected to have for such strokes. */
+  private static List<Technique> lasting(Instrument instrument, Manner manner) {
+    boolean plucked =
+        manner == Manner.PLUCKED
+            && instrument.techniques().stream().anyMatch(each -> each.act() == Act.PLUCK);
     return instrument.techniques().stream()
-        .filter(Technique::expected)
-        .filter(technique -> technique.limit().sustainedPerSecond() > 0)
+        .filter(each -> plucked ? each.act() == Act.PLUCK : each.expected())
+        .filter(each -> each.limit().sustainedPerSecond() > 0)
         .toList();
   }
 
-  private void search(Part part, Voice voice, List<Technique> techniques) {
+  private void search(Part part, Voice voice, Manner manner, List<Technique> techniques) {
     double slowest = techniques.stream().mapToDouble(this::peak).min().orElse(unknownPeakPerSecond);
-    for (List<Stroke> run : runs(voice.strokes(), slowest)) {
+    for (List<Stroke> run : runs(voice.strokes(), manner, slowest)) {
       found.addAll(
           Fault.at(
               () -> Sentence.of("{0}, bar {1}", part.name(), bar(run)),
-              () -> within(part, voice, run, techniques, slowest)));
+              () -> within(part, voice, manner, run, techniques, slowest)));
     }
   }
 
@@ -86,7 +103,12 @@ public final class FastPassages {
   }
 
   private List<Passage> within(
-      Part part, Voice voice, List<Stroke> run, List<Technique> techniques, double slowest) {
+      Part part,
+      Voice voice,
+      Manner manner,
+      List<Stroke> run,
+      List<Technique> techniques,
+      double slowest) {
     Line line = line(part, voice, run);
     double best =
         techniques.stream()
@@ -94,7 +116,7 @@ public final class FastPassages {
             .mapToDouble(this::peak)
             .max()
             .orElse(slowest);
-    return runs(run, best).stream()
+    return runs(run, manner, best).stream()
         .map(fast -> new Passage(part, voice, line(part, voice, fast)))
         .toList();
   }
@@ -107,31 +129,37 @@ public final class FastPassages {
     return score.line(part, voice, strokes, new ToneChoice.All());
   }
 
-  private List<List<Stroke>> runs(List<Stroke> strokes, double peakPerSecond) {
+  private List<List<Stroke>> runs(List<Stroke> strokes, Manner manner, double peakPerSecond) {
     List<List<Stroke>> runs = new ArrayList<>();
     OptionalInt start = OptionalInt.empty();
     for (int j = 0; j <= strokes.size(); j++) {
       boolean follows =
-          j > 0 && j < strokes.size() && isFast(strokes.get(j - 1), strokes.get(j), peakPerSecond);
+          j > 0
+              && j < strokes.size()
+              && counts(strokes.get(j - 1), manner)
+              && counts(strokes.get(j), manner)
+              && isFast(strokes.get(j - 1), strokes.get(j), peakPerSecond);
       if (!follows && start.isPresent()) {
         if (j - start.getAsInt() >= LEAST_STROKES) {
           runs.add(strokes.subList(start.getAsInt(), j));
         }
         start = OptionalInt.empty();
       }
-      if (start.isEmpty() && j < strokes.size() && strokes.get(j).measured()) {
+      if (start.isEmpty() && j < strokes.size() && counts(strokes.get(j), manner)) {
         start = OptionalInt.of(j);
       }
     }
     return runs;
   }
 
+  private static boolean counts(Stroke stroke, Manner manner) {
+    return stroke.measured() && stroke.manner() == manner;
+  }
+
   private boolean isFast(Stroke before, Stroke stroke, double peakPerSecond) {
     double gapSeconds =
         score.tempo().secondsOf(new Span(before.onset(), stroke.onset())).toDouble();
-    return before.measured()
-        && stroke.measured()
-        && gapSeconds < 1 / (SHARE * peakPerSecond)
+    return gapSeconds < 1 / (SHARE * peakPerSecond)
         && movementAt(before).equals(movementAt(stroke));
   }
 

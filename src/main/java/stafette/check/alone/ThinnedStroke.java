@@ -175,7 +175,8 @@ public record ThinnedStroke(int of, Stroke stroke) {
         stroke.slurContinues(),
         stroke.measured(),
         articulations,
-        stroke.dynamic());
+        stroke.dynamic(),
+        stroke.manner());
   }
 
   private static Stroke slurred(Stroke stroke, boolean from, boolean on) {
@@ -188,6 +189,7 @@ public record ThinnedStroke(int of, Stroke stroke) {
         on,
         stroke.measured(),
         stroke.articulations(),
-        stroke.dynamic());
+        stroke.dynamic(),
+        stroke.manner());
   }
 }

@@ -30,15 +30,15 @@ record HeardPlan(Plan plan, OpenLine line, Places places) {
   }
 
   /** How it would be heard. */
-  Playback.Manner manner(HearingWish wish) {
-    return new Playback.Manner(
+  Playback.PlaybackManner manner(HearingWish wish) {
+    return new Playback.PlaybackManner(
         line.seats(),
         Rational.of(wish.percent(), 100),
         wish.byOne(),
         wish.behind() ? Optional.of(line.score()) : Optional.empty());
   }
 
-  Playback playback(Playback.Manner manner, LimitsInForce limits) {
+  Playback playback(Playback.PlaybackManner manner, LimitsInForce limits) {
     return Playback.of(plan, manner, limits);
   }
 

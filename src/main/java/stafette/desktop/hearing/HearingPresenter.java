@@ -50,7 +50,7 @@ public final class HearingPresenter
       };
 
   /** What the sequencer has. */
-  private record Loaded(HeardPlan piece, Playback.Manner manner) {
+  private record Loaded(HeardPlan piece, Playback.PlaybackManner manner) {
     boolean is(Loaded other) {
       return piece.plan().equals(other.piece.plan()) && manner.equals(other.manner);
     }

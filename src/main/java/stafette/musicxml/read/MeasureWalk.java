@@ -25,6 +25,7 @@ final class MeasureWalk {
   private final List<WrittenMeasure.Child> children = new ArrayList<>();
   private final List<WrittenMeasure.PlacedTempo> tempi = new ArrayList<>();
   private final List<DynamicMark> dynamics = new ArrayList<>();
+  private final List<MannerMark> manners = new ArrayList<>();
   private Length cursor = Length.ZERO;
   private Length lastOnset = Length.ZERO;
   private Length content = Length.ZERO;
@@ -71,6 +72,7 @@ final class MeasureWalk {
         List.copyOf(children),
         List.copyOf(tempi),
         List.copyOf(dynamics),
+        List.copyOf(manners),
         content);
   }
 
@@ -100,7 +102,7 @@ final class MeasureWalk {
       case "forward" -> moveTo(cursor.plus(WrittenNote.lengthOf(element, attributes)));
       case "attributes" -> attributes.read(element);
       case "direction" -> readDirection(element);
-      case "sound" -> readSound(element, offsetOf(element));
+      case "sound" -> readSound(element, offsetOf(element), Optional.empty());
       default -> {}
     }
     children.add(
@@ -163,17 +165,21 @@ final class MeasureWalk {
         } else if (sign.name().equals("dynamics")) {
           DynamicMark.leftBy(sign)
               .ifPresent(left -> dynamics.add(new DynamicMark(offset, staff, left)));
+        } else if (sign.name().equals("words")) {
+          MannerMark.leftBy(sign.text())
+              .ifPresent(left -> manners.add(new MannerMark(offset, staff, left)));
         }
       }
     }
     Optional<Element> sound = direction.child("sound");
     if (sound.isPresent()) {
-      readSound(sound.get(), sound.get().has("offset") ? offsetOf(sound.get()) : offset);
+      readSound(sound.get(), sound.get().has("offset") ? offsetOf(sound.get()) : offset, staff);
     }
   }
 
-  private void readSound(Element sound, Rational offset) {
+  private void readSound(Element sound, Rational offset, Optional<Integer> staff) {
     TempoSign.ofSound(sound).ifPresent(tempo -> addTempo(offset, tempo));
+    MannerMark.leftBy(sound).ifPresent(left -> manners.add(new MannerMark(offset, staff, left)));
   }
 
   private void addTempo(Rational offset, TempoSign sign) {

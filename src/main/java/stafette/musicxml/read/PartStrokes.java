@@ -14,6 +14,7 @@ import java.util.TreeMap;
 import stafette.musicxml.read.Notations.Joined;
 import stafette.score.Dynamic;
 import stafette.score.Grace;
+import stafette.score.Manner;
 import stafette.score.Stroke;
 import stafette.score.Tone;
 import stafette.score.Tremolo;
@@ -57,7 +58,7 @@ final class PartStrokes {
     for (int i = 0; i < strokes.chords.size(); i++) {
       strokes.add(i);
     }
-    return strokes.finished(Dynamics.of(part, bars));
+    return strokes.finished(MarksInForce.dynamics(part, bars), MarksInForce.manners(part, bars));
   }
 
   /** Finds for each first note of a two-note tremolo the second one. */
@@ -182,15 +183,16 @@ final class PartStrokes {
         key -> new Pending(new ArrayList<>(), new ArrayList<>()));
   }
 
-  private List<Voice> finished(Dynamics dynamics) {
+  private List<Voice> finished(MarksInForce<Dynamic> dynamics, MarksInForce<Manner> manners) {
     List<Voice> result = new ArrayList<>();
     voices.forEach(
         (key, pending) -> {
           NavigableMap<Position, Dynamic> marks = dynamics.on(key.staff());
+          NavigableMap<Position, Manner> ways = manners.on(key.staff());
           NavigableMap<Position, Stroke> strokes = new TreeMap<>();
           pending
               .strokes()
-              .forEach(draft -> strokes.putIfAbsent(draft.onset(), draft.finished(marks)));
+              .forEach(draft -> strokes.putIfAbsent(draft.onset(), draft.finished(marks, ways)));
           if (!strokes.isEmpty()) {
             result.add(new Voice(key.staff(), key.name(), List.copyOf(strokes.values())));
           }

@@ -7,6 +7,7 @@ import java.util.Set;
 import stafette.score.Articulation;
 import stafette.score.Dynamic;
 import stafette.score.Grace;
+import stafette.score.Manner;
 import stafette.score.Stroke;
 import stafette.score.Tone;
 import stafette.score.Value;
@@ -55,7 +56,8 @@ final class StrokeDraft {
     return end;
   }
 
-  Stroke finished(NavigableMap<Position, Dynamic> dynamics) {
+  Stroke finished(
+      NavigableMap<Position, Dynamic> dynamics, NavigableMap<Position, Manner> manners) {
     return new Stroke(
         onset,
         tones,
@@ -65,6 +67,7 @@ final class StrokeDraft {
         slurContinues,
         measured,
         articulations,
-        dynamics.floorEntry(onset).getValue());
+        dynamics.floorEntry(onset).getValue(),
+        manners.floorEntry(onset).getValue());
   }
 }

@@ -21,6 +21,7 @@ import stafette.time.Rational;
  * @param elements its children
  * @param tempi what it says about tempo
  * @param dynamics its dynamics
+ * @param manners what it says of ways of playing
  * @param content how far its notes reach
  */
 record WrittenMeasure(
@@ -34,6 +35,7 @@ record WrittenMeasure(
     List<Child> elements,
     List<PlacedTempo> tempi,
     List<DynamicMark> dynamics,
+    List<MannerMark> manners,
     Length content) {
 
   /**

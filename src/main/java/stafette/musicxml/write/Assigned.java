@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Stream;
+import stafette.limits.Act;
 import stafette.musicxml.text.Origin.NoteText;
 import stafette.musicxml.write.BarItem.SoundingItem;
 import stafette.plan.Handoff;
@@ -20,6 +21,7 @@ import stafette.plan.Player;
 import stafette.plan.Turn;
 import stafette.score.Dynamic;
 import stafette.score.Line;
+import stafette.score.Manner;
 import stafette.score.Stroke;
 import stafette.score.Value;
 import stafette.time.Bar;
@@ -106,6 +108,16 @@ final class Assigned {
 
   Player player() {
     return player;
+  }
+
+  /** Has a part of which nothing is known say where its player begins to pluck a bowed string. */
+  void sayPlucked() {
+    boolean bowed =
+        player.instrument().techniques().stream().anyMatch(each -> each.act() == Act.PLUCK);
+    strokes.stream()
+        .filter(stroke -> bowed && stroke.manner() == Manner.PLUCKED)
+        .findFirst()
+        .ifPresent(stroke -> sign(stroke, "pizz."));
   }
 
   /** Indices of the bars in which there is something to write. */

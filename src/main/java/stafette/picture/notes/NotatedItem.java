@@ -44,7 +44,8 @@ record NotatedItem(
             before.slurContinues(),
             before.measured(),
             before.articulations(),
-            before.dynamic());
+            before.dynamic(),
+            before.manner());
     return new NotatedItem(span, form, Optional.of(after), part, tuplet, wholeBar);
   }
 

@@ -113,7 +113,8 @@ class PlayingTest {
 
   @Test
   void one_player_for_all_is_heard_whoever_is_silenced() throws Exception {
-    Playback.Manner alone = new Playback.Manner(Map.of(), Rational.ONE, true, Optional.empty());
+    Playback.PlaybackManner alone =
+        new Playback.PlaybackManner(Map.of(), Rational.ONE, true, Optional.empty());
     playing.hear(Balance.EVERYBODY.silencing("Flute 1"));
     playing.load(Playback.of(PLAN, alone, limits()), 0);
     playing.play();
@@ -138,7 +139,7 @@ class PlayingTest {
   private static Playback playback(int percent) throws Refusal {
     return Playback.of(
         PLAN,
-        new Playback.Manner(Map.of(), Rational.of(percent, 100), false, Optional.empty()),
+        new Playback.PlaybackManner(Map.of(), Rational.of(percent, 100), false, Optional.empty()),
         limits());
   }
 
