@@ -1,13 +1,19 @@
 package stafette.cli;
 
 import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import stafette.check.Strain;
 import stafette.check.alone.Ease;
 import stafette.check.alone.LineVerdict;
-import stafette.check.alone.Thinning;
 import stafette.limits.Demand;
 import stafette.score.Line;
 import stafette.work.CheckScore;
@@ -31,27 +37,78 @@ final class CheckText {
     if (checked.reports().isEmpty()) {
       out.append(checked.score().file()).append(": no fast passages\n");
     }
-    for (CheckScore.PassageVerdicts report : checked.reports()) {
+    if (checked.reports().size() > 1) {
+      out.append(summary(checked.reports())).append("\n\n");
+    }
+    for (CheckScore.PassageVerdicts report : measured(checked.reports())) {
       out.append(one(report.line(), report.answers()));
       if (report.hasFindings()) {
         command.apply(report).ifPresent(text -> out.append("  ").append(text).append('\n'));
       }
       out.append('\n');
     }
+    unmeasured(checked.reports()).forEach(line -> out.append(line).append('\n'));
     if (checked.hasFindings()) {
       out.append("A row that begins with \"split\" is the command that looks for a way out.\n");
     }
     return out.toString();
   }
 
+  /** How many passages there are of each ease, the hardest first. */
+  private static String summary(List<CheckScore.PassageVerdicts> reports) {
+    Map<Ease, Long> counts = new EnumMap<>(Ease.class);
+    measured(reports)
+        .forEach(
+            report ->
+                report.answers().stream()
+                    .map(CheckScore.InstrumentVerdicts::ease)
+                    .max(Comparator.naturalOrder())
+                    .ifPresent(ease -> counts.merge(ease, 1L, Long::sum)));
+    String told =
+        Stream.of(Ease.values())
+            .sorted(Comparator.reverseOrder())
+            .filter(counts::containsKey)
+            .map(ease -> counts.get(ease) + " " + ease.text())
+            .collect(Collectors.joining(", "));
+    return reports.size() + " fast passages" + (told.isEmpty() ? "" : ": " + told);
+  }
+
+  private static List<CheckScore.PassageVerdicts> measured(
+      List<CheckScore.PassageVerdicts> reports) {
+    return reports.stream().filter(report -> !report.answers().isEmpty()).toList();
+  }
+
+  /** Each part whose instrument nobody knows, once, with its passages. */
+  private static List<String> unmeasured(List<CheckScore.PassageVerdicts> reports) {
+    Map<String, List<String>> bars = new LinkedHashMap<>();
+    reports.stream()
+        .filter(report -> report.answers().isEmpty())
+        .map(CheckScore.PassageVerdicts::line)
+        .sorted(Comparator.comparing(line -> line.stroke(0).onset()))
+        .forEach(
+            line ->
+                bars.computeIfAbsent(line.source().partName(), part -> new ArrayList<>())
+                    .add(bars(line)));
+    return bars.entrySet().stream()
+        .map(
+            part ->
+                part.getKey()
+                    + ": its instrument is unknown, so nothing is said of "
+                    + String.join(", ", part.getValue())
+                    + "; check it with --part and --as INSTRUMENT")
+        .toList();
+  }
+
+  private static String bars(Line line) {
+    String first = line.placeOf(0).at().bar();
+    String last = line.placeOf(line.count() - 1).at().bar();
+    return first.equals(last) ? "bar " + first : "bars " + first + "-" + last;
+  }
+
   /** One line with a table of techniques. */
   static String one(Line line, List<CheckScore.InstrumentVerdicts> answers) {
     StringBuilder out =
         new StringBuilder(PlanText.line(line, Demand.usualRatePerSecond(line))).append('\n');
-    if (answers.isEmpty()) {
-      return out.append("  the part's instrument is unknown; check it with --as INSTRUMENT\n")
-          .toString();
-    }
     TextTable table =
         new TextTable()
             .row(
@@ -76,7 +133,7 @@ final class CheckText {
             otherwise(row));
       }
       if (answer.rows().isEmpty()) {
-        table.row(answer.instrument().name(), "none applies", "-", "-", "-", "beyond", "-", "");
+        table.row(answer.instrument().name(), "none applies", "", "", "", "beyond", "", "");
       }
     }
     return out.append(table.text(2)).toString();
@@ -87,16 +144,24 @@ final class CheckText {
     return row.fastestTempo()
         .map(mark -> mark.inWords(RoundingMode.FLOOR, 0).toString())
         .orElse(
-            row.ease() == Ease.OUT_OF_RANGE ? "-" : row.breath() > 1 ? "no breath for it" : "-");
+            row.ease() != Ease.OUT_OF_RANGE && row.breath() > 1
+                ? "no breath for it"
+                : "at no tempo");
   }
 
   private static String lasts(LineVerdict row) {
-    return row.lastsSeconds().isPresent()
-        ? NumberText.oneDecimal(row.lastsSeconds().getAsDouble()) + " s"
-        : "goes on";
+    if (row.lastsSeconds().isEmpty()) {
+      return "goes on";
+    }
+    String seconds = NumberText.oneDecimal(row.lastsSeconds().getAsDouble());
+    return seconds.equals("0.0") ? "not at all" : seconds + " s";
   }
 
   private static String otherwise(LineVerdict row) {
-    return row.thinning() == Thinning.ALL ? "" : row.thinning().text();
+    return switch (row.thinning()) {
+      case ALL -> "";
+      case NOTHING -> "not thinned either";
+      default -> row.thinning().text();
+    };
   }
 }
