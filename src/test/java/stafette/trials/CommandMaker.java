@@ -128,8 +128,8 @@ final class CommandMaker {
     args.addAll(List.of("thin", file));
     line();
     reading();
-    args.addAll(
-        List.of("--players", String.join(", ", new LinkedHashSet<>(List.of(player(), player())))));
+    Set<String> players = new LinkedHashSet<>(List.of(player(), player()));
+    args.addAll(List.of("--players", String.join(", ", players), "--time", "1"));
     file(60, "-o", "out.musicxml");
     maybe(20, "--allow", "double tonguing");
     flag(30, "--json");
