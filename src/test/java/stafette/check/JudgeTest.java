@@ -33,6 +33,12 @@ class JudgeTest {
    * looser limits make it possible.
    */
   @Property(tries = 300)
+  void many_plans_are_judged_as_one_is(@ForAll long seed) {
+    Plan plan = RandomPlans.any(seed);
+    assertEquals(Judge.judge(plan).holds(), new ManyPlans(plan.brief()).hold(plan));
+  }
+
+  @Property(tries = 300)
   void looser_limits_never_add_findings(
       @ForAll long seed, @ForAll @DoubleRange(min = 1, max = 2) double factor) {
     Plan plan = withPlayers(RandomPlans.any(seed), 1);

@@ -10,6 +10,7 @@ import java.util.Set;
 import stafette.check.Costing;
 import stafette.check.Finding;
 import stafette.check.Judge;
+import stafette.check.ManyPlans;
 import stafette.plan.Brief;
 import stafette.plan.Handoff;
 import stafette.plan.Plan;
@@ -48,8 +49,9 @@ final class AllPlans {
   /** The cost of the cheapest plan that the judge lets pass; empty if there is none. */
   OptionalInt cheapest() {
     plans.sort(Comparator.comparingInt(Priced::cost));
+    ManyPlans all = new ManyPlans(brief);
     for (Priced plan : plans) {
-      if (Judge.judge(new Plan(brief, plan.segments())).holds()) {
+      if (all.hold(new Plan(brief, plan.segments()))) {
         return OptionalInt.of(plan.cost());
       }
     }

@@ -7,6 +7,7 @@ import java.util.OptionalInt;
 import stafette.check.Costing;
 import stafette.check.Finding;
 import stafette.check.Judge;
+import stafette.check.ManyPlans;
 import stafette.plan.Brief;
 import stafette.plan.Hocket;
 import stafette.plan.Pattern;
@@ -56,11 +57,12 @@ final class AllRelays {
   }
 
   private int cheapestOf(List<List<Segment>> plans) {
+    ManyPlans all = new ManyPlans(brief);
     return plans.stream()
         .map(segments -> new Plan(brief, segments))
         .map(plan -> new Priced(plan, Costing.of(plan).total()))
         .sorted(Comparator.comparingInt(Priced::cost))
-        .filter(priced -> Judge.judge(priced.plan()).holds())
+        .filter(priced -> all.hold(priced.plan()))
         .mapToInt(Priced::cost)
         .findFirst()
         .orElse(-1);
