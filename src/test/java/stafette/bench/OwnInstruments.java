@@ -31,11 +31,15 @@ public final class OwnInstruments {
     OwnInstruments table = new OwnInstruments();
     LimitsInForce limits = LimitsInForce.load(Optional.empty());
     try (Stream<Path> files = Files.list(Path.of(args[0]))) {
-      for (Path file : files.sorted().toList()) {
+      for (Path file : files.filter(OwnInstruments::isScore).sorted().toList()) {
         table.take(file, limits);
       }
     }
     table.print();
+  }
+
+  private static boolean isScore(Path file) {
+    return file.toString().matches(".*\\.(mxl|musicxml|xml)");
   }
 
   private void take(Path file, LimitsInForce limits) {
