@@ -34,13 +34,13 @@ final class SessionPresenter implements Watcher {
 
   @Override
   public void changed(Desk desk, boolean dragging) {
-    desk.score().map(checked -> checked.score().file()).ifPresent(this::named);
     if (panels.show(desk, dragging)) {
       frame.bring("verdict");
     }
     if (dragging) {
       desk.plan().ifPresent(judged -> watch(judged.verdict()));
     } else {
+      desk.score().map(checked -> checked.score().file()).ifPresent(this::named);
       tell(desk);
       settled.run();
     }

@@ -5,16 +5,9 @@ import java.util.Map;
 import java.util.Optional;
 import stafette.musicxml.text.Element;
 import stafette.score.Dynamic;
-import stafette.time.Rational;
 
-/**
- * A dynamic that holds from a place on.
- *
- * @param offset quarters from the start of its bar; a direction's own offset may lead out of it
- * @param staff the staff for which it stands; empty for all
- * @param dynamic what holds from there
- */
-public record DynamicMark(Rational offset, Optional<Integer> staff, Dynamic dynamic) {
+/** What marks of dynamics leave in force. */
+public final class DynamicMark {
   /**
    * What stays in force after each mark. Marks for a single attack (sf, rfz, fz …) leave it as it
    * was, and are not listed.
@@ -41,6 +34,8 @@ public record DynamicMark(Rational offset, Optional<Integer> staff, Dynamic dyna
           Map.entry("ffff", Dynamic.FFF),
           Map.entry("fffff", Dynamic.FFF),
           Map.entry("ffffff", Dynamic.FFF));
+
+  private DynamicMark() {}
 
   /** What a dynamics element leaves in force; empty if what was there before goes on. */
   public static Optional<Dynamic> leftBy(Element dynamics) {

@@ -6,21 +6,17 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import stafette.musicxml.text.Element;
 import stafette.score.Manner;
-import stafette.time.Rational;
 
-/**
- * A way of playing that holds from a place on.
- *
- * @param offset quarters from the start of its bar; a direction's own offset may lead out of it
- * @param staff the staff for which it stands; empty for all
- * @param manner what holds from there
- */
-record MannerMark(Rational offset, Optional<Integer> staff, Manner manner) {
+/** What words and sounds leave in force of ways of playing. */
+final class MannerMark {
   /** Italian, which all scores use, and the usual German and French words. */
   private static final Pattern WORDS =
       Pattern.compile(
           "(?<pluck>\\bpizz(?:\\b|\\.|icat)|\\bgezupft\\b|\\bpinc[ée]\\b)"
-              + "|\\barco\\b|\\bgestrichen\\b|\\bmit (?:dem )?bogen\\b|\\barchet\\b");
+              + "|\\barco\\b|\\bgestrichen\\b|\\bmit (?:dem )?bogen\\b|\\barchet\\b",
+          Pattern.UNICODE_CHARACTER_CLASS);
+
+  private MannerMark() {}
 
   /** What some words leave in force; empty if they say nothing of it. */
   static Optional<Manner> leftBy(String words) {

@@ -5,13 +5,12 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
-import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.Function;
 import stafette.score.Dynamic;
 import stafette.score.Manner;
 import stafette.time.Bars;
 import stafette.time.Position;
-import stafette.time.Rational;
 
 /**
  * What marks leave in force in a part: dynamics, or ways of playing. A staff follows its own marks
@@ -30,29 +29,24 @@ final class MarksInForce<T> {
 
   /** Mezzo forte before any mark. */
   static MarksInForce<Dynamic> dynamics(WrittenPart part, Bars bars) {
-    MarksInForce<Dynamic> marks = new MarksInForce<>(Dynamic.MF);
-    for (int i = 0; i < part.measures().size(); i++) {
-      for (DynamicMark mark : part.measures().get(i).dynamics()) {
-        marks.put(bars.get(i).span().start(), mark.offset(), mark.staff(), mark.dynamic());
-      }
-    }
-    return marks;
+    return of(Dynamic.MF, part, WrittenMeasure::dynamics, bars);
   }
 
   static MarksInForce<Manner> manners(WrittenPart part, Bars bars) {
-    MarksInForce<Manner> marks = new MarksInForce<>(Manner.PLAIN);
-    for (int i = 0; i < part.measures().size(); i++) {
-      for (MannerMark mark : part.measures().get(i).manners()) {
-        marks.put(bars.get(i).span().start(), mark.offset(), mark.staff(), mark.manner());
-      }
-    }
-    return marks;
+    return of(Manner.PLAIN, part, WrittenMeasure::manners, bars);
   }
 
-  private void put(Position bar, Rational offset, Optional<Integer> staff, T mark) {
-    byStaff
-        .computeIfAbsent(staff.orElse(NO_STAFF), each -> new TreeMap<>())
-        .put(TempoLayout.placed(bar, offset), mark);
+  private static <T> MarksInForce<T> of(
+      T first, WrittenPart part, Function<WrittenMeasure, List<PlacedMark<T>>> marks, Bars bars) {
+    MarksInForce<T> all = new MarksInForce<>(first);
+    for (int i = 0; i < part.measures().size(); i++) {
+      for (PlacedMark<T> mark : marks.apply(part.measures().get(i))) {
+        all.byStaff
+            .computeIfAbsent(mark.staff().orElse(NO_STAFF), staff -> new TreeMap<>())
+            .put(TempoLayout.placed(bars.get(i).span().start(), mark.offset()), mark.left());
+      }
+    }
+    return all;
   }
 
   /** What holds on a staff, from where on. */

@@ -10,6 +10,8 @@ import stafette.musicxml.text.Origin.Attributes;
 import stafette.musicxml.text.TextSpan;
 import stafette.musicxml.text.UnreadableScore;
 import stafette.musicxml.text.XmlWalk;
+import stafette.score.Dynamic;
+import stafette.score.Manner;
 import stafette.time.Length;
 import stafette.time.Meter;
 import stafette.time.Rational;
@@ -24,8 +26,8 @@ final class MeasureWalk {
   private final boolean severalInstruments;
   private final List<WrittenMeasure.Child> children = new ArrayList<>();
   private final List<WrittenMeasure.PlacedTempo> tempi = new ArrayList<>();
-  private final List<DynamicMark> dynamics = new ArrayList<>();
-  private final List<MannerMark> manners = new ArrayList<>();
+  private final List<PlacedMark<Dynamic>> dynamics = new ArrayList<>();
+  private final List<PlacedMark<Manner>> manners = new ArrayList<>();
   private Length cursor = Length.ZERO;
   private Length lastOnset = Length.ZERO;
   private Length content = Length.ZERO;
@@ -118,7 +120,7 @@ final class MeasureWalk {
         .ifPresent(
             dynamic ->
                 dynamics.add(
-                    new DynamicMark(onset.quarters(), Optional.of(note.text().staff()), dynamic)));
+                    new PlacedMark<>(onset.quarters(), Optional.of(note.text().staff()), dynamic)));
     if (!note.text().chord()) {
       lastOnset = cursor;
       Length end = cursor.plus(note.text().length());
@@ -164,10 +166,10 @@ final class MeasureWalk {
           TempoSign.ofMetronome(sign).ifPresent(tempo -> addTempo(offset, tempo));
         } else if (sign.name().equals("dynamics")) {
           DynamicMark.leftBy(sign)
-              .ifPresent(left -> dynamics.add(new DynamicMark(offset, staff, left)));
+              .ifPresent(left -> dynamics.add(new PlacedMark<>(offset, staff, left)));
         } else if (sign.name().equals("words")) {
           MannerMark.leftBy(sign.text())
-              .ifPresent(left -> manners.add(new MannerMark(offset, staff, left)));
+              .ifPresent(left -> manners.add(new PlacedMark<>(offset, staff, left)));
         }
       }
     }
@@ -179,7 +181,7 @@ final class MeasureWalk {
 
   private void readSound(Element sound, Rational offset, Optional<Integer> staff) {
     TempoSign.ofSound(sound).ifPresent(tempo -> addTempo(offset, tempo));
-    MannerMark.leftBy(sound).ifPresent(left -> manners.add(new MannerMark(offset, staff, left)));
+    MannerMark.leftBy(sound).ifPresent(left -> manners.add(new PlacedMark<>(offset, staff, left)));
   }
 
   private void addTempo(Rational offset, TempoSign sign) {

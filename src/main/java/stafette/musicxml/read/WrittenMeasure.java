@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import stafette.musicxml.text.Origin.Attributes;
 import stafette.musicxml.text.TextSpan;
+import stafette.score.Dynamic;
+import stafette.score.Manner;
 import stafette.time.Length;
 import stafette.time.Meter;
 import stafette.time.Rational;
@@ -34,8 +36,8 @@ record WrittenMeasure(
     Optional<Meter> meter,
     List<Child> elements,
     List<PlacedTempo> tempi,
-    List<DynamicMark> dynamics,
-    List<MannerMark> manners,
+    List<PlacedMark<Dynamic>> dynamics,
+    List<PlacedMark<Manner>> manners,
     Length content) {
 
   /**

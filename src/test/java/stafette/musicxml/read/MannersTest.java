@@ -36,13 +36,15 @@ class MannersTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"pizz.", "Pizz", "pizzicato", "pizzicati", "sempre pizz.", "gezupft"})
+  @ValueSource(
+      strings = {"pizz.", "Pizz", "pizzicato", "pizzicati", "sempre pizz.", "gezupft", "pincé"})
   void words_for_plucking_hold_from_their_place_on(String text) throws UnreadableScore {
     assertEquals(plucked("-ppp"), manners(QUARTER, words(text), QUARTER, QUARTER, QUARTER));
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"arco", "coll'arco", "gestrichen", "mit Bogen", "avec l'archet"})
+  @ValueSource(
+      strings = {"arco", "coll'arco", "gestrichen", "mit Bogen", "mit dem Bogen", "avec l'archet"})
   void words_for_the_bow_end_it(String text) throws UnreadableScore {
     assertEquals(
         plucked("pp--"), manners(words("pizz."), QUARTER, QUARTER, words(text), QUARTER, QUARTER));
