@@ -28,6 +28,7 @@ import stafette.plan.Weights;
 import stafette.score.Dynamic;
 import stafette.score.Line;
 import stafette.score.LineSource;
+import stafette.score.Manner;
 import stafette.score.Pitch;
 import stafette.score.Step;
 import stafette.score.Stroke;
@@ -114,7 +115,8 @@ public final class Invented {
         false,
         true,
         Set.of(),
-        Dynamic.MF);
+        Dynamic.MF,
+        Manner.PLAIN);
   }
 
   /** A technique of the tongue without factors, that everybody is expected to have. */

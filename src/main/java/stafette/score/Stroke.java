@@ -32,30 +32,6 @@ public record Stroke(
     Set<Articulation> articulations,
     Dynamic dynamic,
     Manner manner) {
-  /** A stroke of which the score does not say how it is made. */
-  public Stroke(
-      Position onset,
-      List<Tone> tones,
-      List<Value> values,
-      List<Grace> graces,
-      boolean slurred,
-      boolean slurContinues,
-      boolean measured,
-      Set<Articulation> articulations,
-      Dynamic dynamic) {
-    this(
-        onset,
-        tones,
-        values,
-        graces,
-        slurred,
-        slurContinues,
-        measured,
-        articulations,
-        dynamic,
-        Manner.PLAIN);
-  }
-
   /**
    * @throws IllegalArgumentException if there is no tone or no value
    */

@@ -38,6 +38,7 @@ import stafette.plan.Skill;
 import stafette.score.Dynamic;
 import stafette.score.Grace;
 import stafette.score.Line;
+import stafette.score.Manner;
 import stafette.score.Pitch;
 import stafette.score.Step;
 import stafette.score.Stroke;
@@ -181,7 +182,8 @@ class PlanJsonTest {
             false,
             true,
             Set.of(),
-            Dynamic.FF));
+            Dynamic.FF,
+            Manner.PLAIN));
     JsonObject stroke =
         json(plan(Invented.lineOf(strokes, 120)))
             .getAsJsonObject("line")

@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import stafette.Invented;
 import stafette.score.Keys;
 import stafette.score.Line;
+import stafette.score.Manner;
 import stafette.score.Part;
 import stafette.score.Pitch;
 import stafette.score.Step;
@@ -66,7 +67,8 @@ class GivenStretchTest {
             false,
             false,
             Set.of(),
-            bowed.dynamic());
+            bowed.dynamic(),
+            Manner.PLAIN);
     List<Stroke> read =
         IntStream.range(0, 9)
             .mapToObj(

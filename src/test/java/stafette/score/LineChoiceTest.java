@@ -151,7 +151,8 @@ class LineChoiceTest {
         false,
         true,
         marks,
-        Dynamic.MF);
+        Dynamic.MF,
+        Manner.PLAIN);
   }
 
   private static String refusalOf(Executable taking) {

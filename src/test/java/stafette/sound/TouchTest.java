@@ -13,6 +13,7 @@ import stafette.score.Articulation;
 import stafette.score.Drum;
 import stafette.score.Dynamic;
 import stafette.score.Grace;
+import stafette.score.Manner;
 import stafette.score.Step;
 import stafette.score.Stroke;
 import stafette.score.Value;
@@ -77,7 +78,8 @@ class TouchTest {
             false,
             true,
             Set.of(),
-            Dynamic.MF);
+            Dynamic.MF,
+            Manner.PLAIN);
     List<Note> notes = Touch.notes(graced, PIPER, 0, 0, LONG, Long.MAX_VALUE);
     assertEquals(List.of(0L, 70_000L, 140_000L), notes.stream().map(Note::fromMicros).toList());
     assertEquals(880_000, notes.get(2).toMicros());
@@ -96,7 +98,8 @@ class TouchTest {
             false,
             false,
             Set.of(),
-            Dynamic.MF);
+            Dynamic.MF,
+            Manner.PLAIN);
     assertEquals(11, Touch.notes(roll, PIPER, 0, 0, LONG, Long.MAX_VALUE).size());
   }
 
@@ -127,7 +130,8 @@ class TouchTest {
         slurContinues,
         true,
         marks,
-        dynamic);
+        dynamic,
+        Manner.PLAIN);
   }
 
   private static long length(Stroke stroke) {

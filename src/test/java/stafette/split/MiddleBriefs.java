@@ -34,6 +34,7 @@ import stafette.score.Dynamic;
 import stafette.score.Grace;
 import stafette.score.Line;
 import stafette.score.LineSource;
+import stafette.score.Manner;
 import stafette.score.Pitch;
 import stafette.score.Step;
 import stafette.score.Stroke;
@@ -121,7 +122,8 @@ public final class MiddleBriefs {
         goesOn,
         !oneIn(30),
         Set.of(),
-        oneIn(5) ? Dynamic.FF : Dynamic.MF);
+        oneIn(5) ? Dynamic.FF : Dynamic.MF,
+        Manner.PLAIN);
   }
 
   private Line lineOf(List<Stroke> strokes, Position end) {

@@ -32,6 +32,7 @@ import stafette.score.Dynamic;
 import stafette.score.Grace;
 import stafette.score.Line;
 import stafette.score.LineSource;
+import stafette.score.Manner;
 import stafette.score.Pitch;
 import stafette.score.Step;
 import stafette.score.Stroke;
@@ -147,7 +148,8 @@ public final class SmallBriefs {
               slurOpen,
               random.nextInt(15) > 0,
               Set.of(),
-              Dynamic.values()[random.nextInt(Dynamic.values().length)]));
+              Dynamic.values()[random.nextInt(Dynamic.values().length)],
+              Manner.PLAIN));
       cover.add(2 * random.nextInt(5));
       at = at.plus(gap);
     }

@@ -20,6 +20,7 @@ import stafette.plan.Plan;
 import stafette.plan.Played;
 import stafette.score.Dynamic;
 import stafette.score.Line;
+import stafette.score.Manner;
 import stafette.score.Pitch;
 import stafette.score.Step;
 import stafette.score.Stroke;
@@ -187,7 +188,8 @@ class EngraverTest {
             false,
             true,
             Set.of(),
-            Dynamic.MF);
+            Dynamic.MF,
+            Manner.PLAIN);
     List<Mark> marks = engraved(Invented.lineOf(List.of(tied), 90), 0, 0, 0);
     assertEquals(2, count(marks, BLACK_HEAD));
     assertEquals(1, count(marks, SHARP));

@@ -20,6 +20,7 @@ import stafette.plan.Player;
 import stafette.plan.Segment;
 import stafette.score.Dynamic;
 import stafette.score.Line;
+import stafette.score.Manner;
 import stafette.score.Pitch;
 import stafette.score.Step;
 import stafette.score.Stroke;
@@ -98,7 +99,8 @@ public final class InventedRelays {
               false,
               true,
               Set.of(),
-              Dynamic.MF));
+              Dynamic.MF,
+              Manner.PLAIN));
     }
     return Invented.lineOf(strokes, 92);
   }

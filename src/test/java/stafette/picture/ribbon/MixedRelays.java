@@ -21,6 +21,7 @@ import stafette.score.Grace;
 import stafette.score.Keys;
 import stafette.score.Line;
 import stafette.score.LineSource;
+import stafette.score.Manner;
 import stafette.score.Pitch;
 import stafette.score.Step;
 import stafette.score.Stroke;
@@ -148,7 +149,8 @@ public final class MixedRelays {
         random.nextInt(4) == 0,
         true,
         marks,
-        Dynamic.MF);
+        Dynamic.MF,
+        Manner.PLAIN);
   }
 
   private Pitch pitch(int diatonic) {

@@ -38,6 +38,7 @@ import stafette.plan.Player;
 import stafette.plan.Segment;
 import stafette.plan.Skill;
 import stafette.score.Line;
+import stafette.score.Manner;
 import stafette.score.Pitch;
 import stafette.score.Step;
 import stafette.score.Stroke;
@@ -142,7 +143,8 @@ class ThinnerTest {
         on,
         true,
         plain.articulations(),
-        plain.dynamic());
+        plain.dynamic(),
+        Manner.PLAIN);
   }
 
   private static List<GivenStretch> busy(Random random) {
