@@ -88,7 +88,7 @@ final class CheckText {
         .forEach(
             line ->
                 bars.computeIfAbsent(line.source().partName(), part -> new ArrayList<>())
-                    .add(bars(line)));
+                    .add(line.barsInWords("-")));
     return bars.entrySet().stream()
         .map(
             part ->
@@ -97,12 +97,6 @@ final class CheckText {
                     + String.join(", ", part.getValue())
                     + "; check it with --part and --as INSTRUMENT")
         .toList();
-  }
-
-  private static String bars(Line line) {
-    String first = line.placeOf(0).at().bar();
-    String last = line.placeOf(line.count() - 1).at().bar();
-    return first.equals(last) ? "bar " + first : "bars " + first + "-" + last;
   }
 
   /** One line with a table of techniques. */

@@ -190,16 +190,26 @@ public final class Line {
    * @param to what stands between the first bar and the last
    */
   public String where(String to) {
-    Bar first = bars.get(source.firstBar());
-    Bar last = bars.get(source.lastBar());
-    boolean once = bars.isPrintedOnce(first.number()) && bars.isPrintedOnce(last.number());
-    String counted = range("#" + (first.index() + 1), to, "#" + (last.index() + 1));
     return source.partName()
         + ", staff "
         + source.staff()
         + ", voice "
         + source.voice()
-        + (first.equals(last) ? ", bar " : ", bars ")
+        + ", "
+        + barsInWords(to);
+  }
+
+  /**
+   * "bars 5-16", counted too where a number is printed twice, as {@link #where} has it.
+   *
+   * @param to what stands between the first bar and the last
+   */
+  public String barsInWords(String to) {
+    Bar first = bars.get(source.firstBar());
+    Bar last = bars.get(source.lastBar());
+    boolean once = bars.isPrintedOnce(first.number()) && bars.isPrintedOnce(last.number());
+    String counted = range("#" + (first.index() + 1), to, "#" + (last.index() + 1));
+    return (first.equals(last) ? "bar " : "bars ")
         + range(first.number(), to, last.number())
         + (once ? "" : " (" + counted + movement(first) + ")");
   }
