@@ -16,6 +16,7 @@ import stafette.limits.Groups;
 import stafette.limits.Instrument;
 import stafette.limits.Limit;
 import stafette.limits.Range;
+import stafette.limits.Skill;
 import stafette.limits.Source;
 import stafette.limits.Technique;
 import stafette.plan.Brief;
@@ -23,7 +24,6 @@ import stafette.plan.Favour;
 import stafette.plan.OverlapRule;
 import stafette.plan.Player;
 import stafette.plan.Rules;
-import stafette.plan.Skill;
 import stafette.plan.Weights;
 import stafette.score.Dynamic;
 import stafette.score.Line;
@@ -127,7 +127,7 @@ public final class Invented {
         Technique.Pitches.ANY,
         Technique.SlurUse.ANY,
         Groups.ANY,
-        false,
+        false, 1,
         true,
         new Limit(12, 1.5, 10, OptionalDouble.empty(), 8, OptionalDouble.empty()),
         0,

@@ -12,52 +12,70 @@ import stafette.plan.Player;
 import stafette.score.Line;
 
 /**
- * A technique that not everybody has, allowed for all players or for one.
+ * What somebody says of the techniques of players: one that not everybody has is allowed, or those
+ * that are set take the place of all expected ones.
  *
  * @param player the player's name; everybody if empty
  * @param technique its name
+ * @param instead whether it takes the place of all that are not set likewise
  */
-public record Allowance(Optional<String> player, String technique) {
+public record Allowance(Optional<String> player, String technique, boolean instead) {
+  /** A technique that is allowed beside the others. */
+  public Allowance(Optional<String> player, String technique) {
+    this(player, technique, false);
+  }
+
   /**
    * Reads "double tonguing" or "Clarinet 1: double tonguing", several of them with commas between.
+   *
+   * @param instead whether these techniques take the place of all others
    */
-  public static List<Allowance> parse(List<String> texts) {
+  public static List<Allowance> parse(List<String> texts, boolean instead) {
     List<Allowance> result = new ArrayList<>();
     for (String text : texts) {
+      Optional<String> player = Optional.empty();
       for (String entry : text.split(",", -1)) {
         int colon = entry.indexOf(':');
-        Optional<String> player =
-            colon < 0 ? Optional.empty() : Optional.of(entry.substring(0, colon).trim());
-        result.add(new Allowance(player, entry.substring(colon + 1).trim()));
+        player = colon < 0 ? player.filter(own -> instead) : own(entry.substring(0, colon));
+        result.add(new Allowance(player, entry.substring(colon + 1).trim(), instead));
       }
     }
     return List.copyOf(result);
   }
 
+  private static Optional<String> own(String player) {
+    return Optional.of(player.trim());
+  }
+
   /**
-   * What a player may use: what is expected of everybody, or on the lines as the score says that
-   * they are played, and what is allowed besides.
+   * What a player brings: what is set; else what is expected of everybody, and what is allowed
+   * besides. Where the score says that all of the lines are plucked, plucking is expected too.
    */
   public static List<Technique> usable(
       List<Allowance> all, String player, Instrument instrument, List<Line> lines) {
     boolean plucked = lines.stream().allMatch(Line::isPlucked);
+    boolean set =
+        instrument.techniques().stream()
+            .anyMatch(
+                technique ->
+                    all.stream()
+                        .anyMatch(one -> one.instead && one.covers(player, instrument, technique)));
     return instrument.techniques().stream()
         .filter(
             technique ->
-                technique.expected()
-                    || (plucked && technique.act() == Act.PLUCK)
+                (!set && (technique.expected() || (plucked && technique.act() == Act.PLUCK)))
                     || all.stream().anyMatch(one -> one.covers(player, instrument, technique)))
         .toList();
   }
 
-  /** One allowance for each player whom it covers. */
+  /** One for each player whom it covers. */
   public List<Allowance> forEachOf(List<Player> players) {
     return players.stream()
         .flatMap(
             one ->
                 Catalogue.technique(one.instrument(), technique).stream()
                     .filter(wanted -> covers(one.name(), one.instrument(), wanted))
-                    .map(wanted -> new Allowance(Optional.of(one.name()), wanted.name())))
+                    .map(wanted -> new Allowance(Optional.of(one.name()), wanted.name(), instead)))
         .toList();
   }
 

@@ -7,14 +7,16 @@ import java.util.OptionalInt;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
+import stafette.limits.TypedNames;
+import stafette.limits.Way;
 import stafette.plan.Brief;
 import stafette.plan.Lock;
 import stafette.plan.Player;
-import stafette.plan.Skill;
 import stafette.score.Line;
 import stafette.time.BarBeat;
 import stafette.words.Refusal;
 import stafette.words.Sentence;
+import stafette.words.Settable;
 
 /**
  * What a plan must keep, as people ask for it: bars and beats, both ends included.
@@ -126,10 +128,12 @@ public record LockWish(
     return new LockWish(text, kind, player, technique, from, to, lock.relay());
   }
 
+  /** By a technique of the way, where the player has several ways. */
   private static Optional<String> technique(Lock.Exactly lock, Brief brief) {
-    List<Skill> skills = brief.players().get(lock.player()).skills();
-    return lock.skill().stream()
-        .mapToObj(skill -> skills.get(skill).technique().name())
+    List<Way> ways = brief.players().get(lock.player()).ways();
+    return lock.way().stream()
+        .filter(way -> ways.size() > 1)
+        .mapToObj(way -> ways.get(way).skills().get(0).technique().name())
         .findFirst();
   }
 
@@ -160,7 +164,7 @@ public record LockWish(
     }
     int who = player(brief);
     return switch (kind) {
-      case SEGMENT -> new Lock.Exactly(relay, who, skill(brief.players().get(who)), first, last);
+      case SEGMENT -> new Lock.Exactly(relay, who, way(brief.players().get(who)), first, last);
       case IN -> new Lock.In(relay, who, first, last);
       default -> new Lock.Out(relay, who, first, last);
     };
@@ -210,17 +214,25 @@ public record LockWish(
                         player.orElse(""), Sentence.list(names))));
   }
 
-  private OptionalInt skill(Player who) throws Refusal {
+  /** Which of several ways a technique belongs to. */
+  private OptionalInt way(Player who) throws Refusal {
     if (technique.isEmpty()) {
       return OptionalInt.empty();
     }
-    for (int i = 0; i < who.skills().size(); i++) {
-      if (who.skills().get(i).technique().name().equalsIgnoreCase(technique.get())) {
+    List<Way> ways = who.ways();
+    for (int i = 0; ways.size() > 1 && i < ways.size(); i++) {
+      if (ways.get(i).skills().stream()
+          .anyMatch(skill -> TypedNames.same(skill.technique().name(), technique.get()))) {
         return OptionalInt.of(i);
       }
     }
     throw refused(
-        Sentence.of("{0} has no {1} for this line", who.name(), Sentence.name(technique.get())));
+        ways.size() > 1
+            ? Sentence.of("{0} has no {1}", who.name(), Sentence.name(technique.get()))
+            : Sentence.of(
+                "{0} changes between techniques as the music asks; leave out \"with {1}\", or set"
+                    + " the player's techniques for the whole line{2}",
+                who.name(), Sentence.name(technique.get()), Settable.PLAYER_TECHNIQUES));
   }
 
   private int stroke(Line line, String place) throws Refusal {

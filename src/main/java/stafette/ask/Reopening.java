@@ -12,12 +12,12 @@ import stafette.keep.LimitsInForce;
 import stafette.keep.OpenScore;
 import stafette.limits.Capability;
 import stafette.limits.Instrument;
+import stafette.limits.Skill;
 import stafette.limits.Technique;
 import stafette.plan.Brief;
 import stafette.plan.Player;
 import stafette.plan.Rules;
 import stafette.plan.Seat;
-import stafette.plan.Skill;
 import stafette.score.Line;
 import stafette.score.LineChoice;
 import stafette.score.ToneChoice;
@@ -76,13 +76,20 @@ public record Reopening(OpenScore score, Brief brief, Map<String, Seat> seats, S
   private List<Allowance> allowances() {
     List<Allowance> allowances = new ArrayList<>();
     for (Player player : brief.players()) {
+      boolean set = !bringsAllExpected(player);
       for (Skill skill : player.skills()) {
-        if (!skill.technique().expected()) {
-          allowances.add(new Allowance(Optional.of(player.name()), skill.technique().name()));
+        if (set || !skill.technique().expected()) {
+          allowances.add(new Allowance(Optional.of(player.name()), skill.technique().name(), set));
         }
       }
     }
     return allowances;
+  }
+
+  private static boolean bringsAllExpected(Player player) {
+    List<Technique> brought = player.skills().stream().map(Skill::technique).toList();
+    return brought.containsAll(
+        player.instrument().techniques().stream().filter(Technique::expected).toList());
   }
 
   /** What is known of the players that the tables don't say. */

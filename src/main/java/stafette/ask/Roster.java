@@ -5,15 +5,16 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import stafette.keep.LimitsInForce;
 import stafette.limits.Assurance;
 import stafette.limits.Capability;
 import stafette.limits.Demand;
 import stafette.limits.Instrument;
+import stafette.limits.Skill;
 import stafette.limits.Technique;
 import stafette.plan.GivenStretch;
 import stafette.plan.Player;
-import stafette.plan.Skill;
 import stafette.score.Line;
 import stafette.score.Part;
 import stafette.score.Score;
@@ -86,10 +87,9 @@ public final class Roster {
   private Player playerOf(PlayerWish wish) throws Refusal {
     wish.refuseUnwritable();
     Optional<Part> part = score.part(wish.name());
-    Instrument instrument = instrumentOf(wish);
+    Instrument instrument = instrumentOf(wish).breathing(assurance);
     List<Skill> skills =
         Allowance.usable(allowances, wish.name(), instrument, lines).stream()
-            .filter(technique -> suits(technique, lines))
             .map(technique -> new Skill(technique, capability(wish.name(), technique)))
             .toList();
     boolean free = measured.freed().contains(wish.name());
@@ -102,9 +102,13 @@ public final class Roster {
     return measured.capability(player, technique).orElseGet(() -> technique.limit().at(assurance));
   }
 
-  /** Whether a technique can be used on each line; a player may be given any of them. */
+  /** Whether some stroke of the lines can be made with a technique. */
   public static boolean suits(Technique technique, List<Line> lines) {
-    return lines.stream().distinct().allMatch(line -> Demand.applies(technique, line));
+    return lines.stream()
+        .distinct()
+        .anyMatch(
+            line ->
+                IntStream.range(0, line.count()).anyMatch(j -> Demand.applies(technique, line, j)));
   }
 
   private Instrument instrumentOf(PlayerWish wish) throws Refusal {

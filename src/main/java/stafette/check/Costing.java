@@ -9,7 +9,6 @@ import stafette.plan.Plan;
 import stafette.plan.Played;
 import stafette.plan.Player;
 import stafette.plan.Segment;
-import stafette.plan.Skill;
 import stafette.plan.Turn;
 import stafette.plan.Weights;
 import stafette.score.Line;
@@ -66,12 +65,11 @@ public final class Costing {
     Played played = demands.played(segment);
     Line line = played.line();
     Weights weights = brief.rules().weights();
-    Skill skill = brief.players().get(segment.player()).skills().get(segment.skill());
     long fast = 0;
     for (int j = played.first() + 1; j <= played.last(); j++) {
       fast += Strain.strokeMicropoints(Strain.use(demand, line, played.first(), j), weights);
     }
-    double tiredness = Tiredness.fresh(skill, demand, line, played.first(), played.last());
+    double tiredness = Tiredness.fresh(demand, line, played.first(), played.last());
     return new Effort(fast, Strain.endMicropoints(tiredness, weights));
   }
 

@@ -10,16 +10,28 @@ import stafette.plan.Pattern;
 import stafette.plan.Played;
 import stafette.plan.Player;
 import stafette.plan.Segment;
-import stafette.plan.Skill;
+import stafette.score.Line;
 
-/** What the lines of a brief ask of each of its skills, each worked out once. */
+/**
+ * What the lines of a brief ask of its players in each of their ways, each worked out once. The
+ * techniques may have been settled at another tempo.
+ */
 final class Demands {
   private final Brief brief;
+  private final Brief settled;
   private final Map<List<Integer>, Demand> known = new HashMap<>();
   private final Map<Integer, Halves> halves = new HashMap<>();
 
   Demands(Brief brief) {
+    this(brief, brief);
+  }
+
+  /**
+   * @param settled the same brief at the tempo at which techniques are chosen
+   */
+  Demands(Brief brief, Brief settled) {
     this.brief = brief;
+    this.settled = settled;
   }
 
   /** The strokes that the player of a segment really plays. */
@@ -36,13 +48,21 @@ final class Demands {
   Demand of(Segment segment) {
     Played played = played(segment);
     return known.computeIfAbsent(
-        List.of(segment.player(), segment.skill(), segment.relay(), half(segment)),
+        List.of(segment.player(), segment.way(), segment.relay(), half(segment)),
         key -> {
           Player player = brief.players().get(segment.player());
-          Skill skill = player.skills().get(segment.skill());
           return Demand.of(
-              player.instrument(), skill.technique(), skill.capability(), played.line());
+              player.instrument(),
+              player.ways().get(segment.way()),
+              played.line(),
+              settledLine(segment));
         });
+  }
+
+  private Line settledLine(Segment segment) {
+    return settled == brief
+        ? played(segment).line()
+        : settled.halves(segment.relay()).of(segment).line();
   }
 
   private int half(Segment segment) {

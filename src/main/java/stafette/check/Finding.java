@@ -19,7 +19,7 @@ public record Finding(FindingKind kind, Place place, Sentence message) {
     OVERLAP,
     /** What the instrument can sound. */
     RANGE,
-    /** The highest rate for a moment. */
+    /** The highest rate in a burst. */
     PEAK,
     /** The highest rate of changing notes. */
     MOVING,
@@ -31,7 +31,7 @@ public record Finding(FindingKind kind, Place place, Sentence message) {
     REST,
     /** What the score already gives the player. */
     BUSY,
-    /** Where a technique is used at all: groups, twin strings, lowest rate. */
+    /** Notes for which the player has no technique, or no twin strings. */
     TECHNIQUE,
     /** What was to be kept. */
     LOCK

@@ -33,14 +33,12 @@ public final class Judge {
         Math.min(odds, oddsAtHeadroom(plan, demands)));
   }
 
-  /** Where rest or breath fails at the faster tempo, it fails for everybody. */
+  /** Where rest fails at the faster tempo, it fails for everybody. */
   private static double oddsAtHeadroom(Plan plan, Demands demands) {
     double stretch = 1 / Verdict.HEADROOM;
     boolean nobody =
         findings(plan, demands, stretch).stream()
-            .anyMatch(
-                f ->
-                    f.kind() == Finding.FindingKind.REST || f.kind() == Finding.FindingKind.BREATH);
+            .anyMatch(finding -> finding.kind() == Finding.FindingKind.REST);
     return nobody ? 0 : new Odds(plan, demands, stretch).ofAll();
   }
 

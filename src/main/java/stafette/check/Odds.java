@@ -5,19 +5,21 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import stafette.limits.Assurance;
-import stafette.limits.Capability;
+import stafette.limits.Demand;
+import stafette.limits.Way;
 import stafette.plan.Plan;
+import stafette.plan.Played;
+import stafette.plan.Player;
 import stafette.plan.Segment;
-import stafette.plan.Skill;
 
 /**
  * The odds that everybody manages. Peaks vary between players along the normal distribution of each
- * technique, and sustained and moving rates with them. For each player used, the odds are the
- * largest share of the population of whom everybody would manage the player's whole part (peak,
- * moving and tiredness; rest and breath are the same for all), found by bisection over {@link
- * Assurance}; a player who is good at one technique is taken to be as good at the others. A skill
- * whose figure is not that of the population is this player's own and does not vary. The odds of a
- * plan are the product, as if players were independent.
+ * technique, sustained and moving rates and breath with them. For each player used, the odds are
+ * the largest share of the population of whom everybody would manage the player's whole part, found
+ * by bisection over {@link Assurance}, for every limit is monotone in it; a player who is good at
+ * one technique is taken to be as good at the others, and rest before entries is the same for all.
+ * What is not the population's figure is this player's own and does not vary. The odds of a plan
+ * are the product, as if players were independent.
  */
 final class Odds {
   private static final double BEST = 99.9999;
@@ -37,27 +39,28 @@ final class Odds {
     this.stretch = stretch;
   }
 
+  /** That all manage: the product over the players used. */
   double ofAll() {
-    return plan.segments().stream()
-        .map(Segment::player)
-        .distinct()
-        .mapToDouble(player -> of(WholePart.of(plan, player, demands)))
-        .reduce(1, (a, b) -> a * b);
+    return Judge.players(plan).mapToDouble(this::of).reduce(1, (a, b) -> a * b);
   }
 
-  private double of(WholePart part) {
-    Map<Skill, Double> uses = uses(part);
-    if (manages(part, uses, BEST)) {
+  /** The share of the population who manage the hardest part. */
+  double ofHardest() {
+    return Judge.players(plan).mapToDouble(this::of).min().orElse(1);
+  }
+
+  private double of(int player) {
+    if (manages(player, BEST)) {
       return 1;
     }
     double holds = WORST;
     double fails = BEST;
-    if (!manages(part, uses, holds)) {
+    if (!manages(player, holds)) {
       return 0;
     }
     for (int step = 0; step < STEPS; step++) {
       double middle = (holds + fails) / 2;
-      if (manages(part, uses, middle)) {
+      if (manages(player, middle)) {
         holds = middle;
       } else {
         fails = middle;
@@ -66,47 +69,26 @@ final class Odds {
     return holds / 100;
   }
 
-  private Map<Skill, Double> uses(WholePart part) {
-    Map<Skill, Double> uses = new HashMap<>();
-    part.ofPlan()
-        .map(stint -> stint.segment().orElseThrow())
-        .forEach(
-            segment ->
-                uses.merge(
-                    plan.skill(segment),
-                    SegmentRules.of(plan, segment, demands).worst().share() / stretch,
-                    Math::max));
-    return uses;
-  }
-
-  private boolean manages(WholePart part, Map<Skill, Double> uses, double percent) {
-    Assurance assurance = new Assurance(percent);
-    boolean fast =
-        uses.entrySet().stream()
-            .allMatch(
-                use -> {
-                  Skill skill = use.getKey();
-                  double peak = skill.capability().peakMilli();
-                  return Tolerance.within(
-                      use.getValue() * peak / at(skill, assurance).peakMilli(), 1);
-                });
-    return fast
-        && new TirednessAndBreath(plan.brief().lines(), at(part, assurance))
-            .tired(stretch)
-            .isEmpty();
-  }
-
-  private WholePart at(WholePart part, Assurance assurance) {
+  private boolean manages(int player, double percent) {
+    Player somebody =
+        plan.brief()
+            .players()
+            .get(player)
+            .at(plan.brief().rules().assurance(), new Assurance(percent));
+    Map<Demand, Demand> known = new HashMap<>();
     List<Stint> stints = new ArrayList<>();
-    for (Stint stint : part.stints()) {
-      stints.add(stint.skill().map(skill -> stint.with(at(skill, assurance))).orElse(stint));
+    for (Segment segment : plan.segmentsOf(player)) {
+      Way way = somebody.ways().get(segment.way());
+      Demand demand = known.computeIfAbsent(demands.of(segment), own -> own.with(way));
+      Played played = demands.played(segment);
+      SegmentRules rules = new SegmentRules(played, somebody, way, demand, segment);
+      if (!Tolerance.within(rules.worst().share() / stretch, 1)) {
+        return false;
+      }
+      stints.add(Stint.of(somebody, demand, played, segment));
     }
-    return new WholePart(part.player(), stints);
-  }
-
-  private Capability at(Skill skill, Assurance assurance) {
-    boolean ofPopulation =
-        skill.technique().limit().at(plan.brief().rules().assurance()).equals(skill.capability());
-    return ofPopulation ? skill.technique().limit().at(assurance) : skill.capability();
+    TirednessAndBreath spending =
+        new TirednessAndBreath(plan.brief().lines(), WholePart.of(somebody, stints));
+    return spending.tired(stretch).isEmpty() && spending.breathless(stretch).isEmpty();
   }
 }

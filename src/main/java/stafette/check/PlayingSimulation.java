@@ -27,7 +27,7 @@ public final class PlayingSimulation {
       readings[i] = new double[stint.loads().size()];
       for (int k = 0; k < readings[i].length; k++) {
         Stint.Load load = stint.loads().get(k);
-        Capability capability = stint.skill().orElseThrow().capability();
+        Capability capability = load.capability();
         double gap = Math.max(0, load.onsetMicros() - previous) * stretch;
         tiredness =
             untouched

@@ -4,14 +4,16 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
+import stafette.limits.Burst;
 import stafette.limits.Demand;
 import stafette.limits.Instrument;
 import stafette.limits.Technique;
+import stafette.limits.Way;
 import stafette.plan.Plan;
 import stafette.plan.Played;
 import stafette.plan.Player;
 import stafette.plan.Segment;
-import stafette.plan.Skill;
 import stafette.score.Line;
 import stafette.score.Place;
 import stafette.score.Stroke;
@@ -25,16 +27,16 @@ public final class SegmentRules {
   private final int last;
   private final Segment segment;
   private final Player player;
-  private final Skill skill;
+  private final Way way;
   private final Demand demand;
 
-  public SegmentRules(Played played, Player player, Skill skill, Demand demand, Segment segment) {
+  public SegmentRules(Played played, Player player, Way way, Demand demand, Segment segment) {
     this.line = played.line();
     this.first = played.first();
     this.last = played.last();
     this.segment = segment;
     this.player = player;
-    this.skill = skill;
+    this.way = way;
     this.demand = demand;
   }
 
@@ -42,7 +44,7 @@ public final class SegmentRules {
     return new SegmentRules(
         demands.played(segment),
         plan.player(segment),
-        plan.skill(segment),
+        plan.way(segment),
         demands.of(segment),
         segment);
   }
@@ -50,14 +52,10 @@ public final class SegmentRules {
   List<Finding> findings(double stretch) {
     List<Finding> findings = new ArrayList<>();
     range().ifPresent(findings::add);
-    TechniqueRules.obstacle(skill.technique(), line, first, last, stretch)
-        .ifPresent(
-            why ->
-                findings.add(
-                    Finding.at(
-                        Finding.FindingKind.TECHNIQUE,
-                        place(first),
-                        Sentence.of("{0} {1}", skill.technique(), why))));
+    uncovered().ifPresent(findings::add);
+    if (way.twinStrings() && !TechniqueRules.twins(line, first, last)) {
+      findings.add(TechniqueRules.withoutTwins(place(first)));
+    }
     rate(worst(Finding.FindingKind.PEAK), stretch).ifPresent(findings::add);
     rate(worst(Finding.FindingKind.MOVING), stretch).ifPresent(findings::add);
     return findings;
@@ -86,7 +84,7 @@ public final class SegmentRules {
   }
 
   /**
-   * How much of a limit a gap takes.
+   * How much of a limit a stroke takes with the last gaps before it.
    *
    * @param share 0 where nothing is tested
    */
@@ -96,11 +94,9 @@ public final class SegmentRules {
     Use worst = new Use(kind, first, 0, 1);
     for (int j = first + 1; j <= last; j++) {
       boolean peak = kind == Finding.FindingKind.PEAK;
-      int from = peak ? demand.peakFrom(first, j) : demand.moves(j) ? j - 1 : Integer.MIN_VALUE;
-      if (from >= 0) {
-        int limit = peak ? demand.peakMilli(j) : demand.movingMilli(j);
-        double share = Strain.use(line.onsetMicros(j) - line.onsetMicros(from), limit);
-        worst = share > worst.share ? new Use(kind, j, share, limit) : worst;
+      double share = (peak ? Burst.STROKES : Burst.NOTES).use(demand, line, first, j);
+      if (share > worst.share) {
+        worst = new Use(kind, j, share, peak ? demand.peakMilli(j) : demand.movingMilli(j));
       }
     }
     return worst;
@@ -115,7 +111,7 @@ public final class SegmentRules {
     double rate = limit * share;
     BigDecimal above = Wording.above(rate, limit);
     BigDecimal below = Wording.below(rate, limit);
-    Technique technique = skill.technique();
+    Technique technique = way.skills().get(demand.skill(use.stroke)).technique();
     Sentence advice = advice(share);
     Sentence sentence =
         use.kind == Finding.FindingKind.PEAK
@@ -130,9 +126,15 @@ public final class SegmentRules {
 
   private Sentence advice(double share) {
     Sentence tempo = Wording.tempo(line, 1 / share);
-    return player.skills().size() > 1
-        ? Sentence.of("choose a faster technique, or lower the tempo to {0}", tempo)
-        : Sentence.of("give it to a faster player, or lower the tempo to {0}", tempo);
+    return Sentence.of("give it to a faster player, or lower the tempo to {0}", tempo);
+  }
+
+  /** The first stroke that no technique covers, if there is one. */
+  private Optional<Finding> uncovered() {
+    return IntStream.rangeClosed(first, last)
+        .filter(j -> !demand.covered(j))
+        .mapToObj(j -> TechniqueRules.uncovered(place(j), line.stroke(j), player.instrument()))
+        .findFirst();
   }
 
   private Optional<Finding> range() {

@@ -8,11 +8,11 @@ import stafette.limits.Breath;
 import stafette.limits.Capability;
 import stafette.limits.Condition;
 import stafette.limits.Demand;
+import stafette.limits.Skill;
 import stafette.plan.GivenStretch;
 import stafette.plan.Played;
 import stafette.plan.Player;
 import stafette.plan.Segment;
-import stafette.plan.Skill;
 import stafette.score.Line;
 
 /**
@@ -20,12 +20,10 @@ import stafette.score.Line;
  * the score gives.
  *
  * @param segment which one; empty for a given passage
- * @param skill how it is played; empty only for a given passage of a player without skills
  * @param loads the strokes that tire
  * @param sounds in order, not overlapping; at least one
  */
-public record Stint(
-    Optional<Segment> segment, Optional<Skill> skill, List<Load> loads, List<StintSound> sounds) {
+public record Stint(Optional<Segment> segment, List<Load> loads, List<StintSound> sounds) {
   public Stint {
     loads = List.copyOf(loads);
     sounds = List.copyOf(sounds);
@@ -35,9 +33,10 @@ public record Stint(
    * A stroke that tires.
    *
    * @param sustainedMilli the rate that can go on there, in thousandths of a stroke a second
+   * @param capability what the player can do with the technique used there
    * @param graces grace notes before it
    */
-  record Load(long onsetMicros, double sustainedMilli, int graces) {}
+  record Load(long onsetMicros, double sustainedMilli, Capability capability, int graces) {}
 
   /**
    * A sound that takes breath.
@@ -46,15 +45,18 @@ public record Stint(
    */
   record StintSound(long onsetMicros, long endMicros, double use) {}
 
-  public static Stint of(
-      Player player, Skill skill, Demand demand, Played played, Segment segment) {
+  public static Stint of(Player player, Demand demand, Played played, Segment segment) {
     Line line = played.line();
     List<Load> loads = new ArrayList<>();
     List<StintSound> sounds = new ArrayList<>();
     for (int j = played.first(); j <= played.last(); j++) {
-      if (Tiredness.loads(skill, demand, played.first(), j)) {
+      if (demand.loads(played.first(), j)) {
         loads.add(
-            new Load(line.onsetMicros(j), demand.sustainedMilli(j), Tiredness.graces(line, j)));
+            new Load(
+                line.onsetMicros(j),
+                demand.sustainedMilli(j),
+                demand.capability(j),
+                Tiredness.graces(line, j)));
       }
       long end =
           j < played.last()
@@ -62,21 +64,21 @@ public record Stint(
               : line.endMicros(j);
       sounds.add(new StintSound(line.onsetMicros(j), end, useOfAir(player, line, j)));
     }
-    return new Stint(Optional.of(segment), Optional.of(skill), loads, sounds);
+    return new Stint(Optional.of(segment), loads, sounds);
   }
 
   /** A given passage, played with the skill that tires the player least. */
   static Stint given(GivenStretch busy, Optional<Skill> skill) {
-    double sustained = skill.map(s -> s.capability().sustainedMilli()).orElse(0);
     List<Load> loads =
-        skill.isEmpty()
-            ? List.of()
-            : busy.strokeMicros().stream().map(onset -> new Load(onset, sustained, 0)).toList();
+        skill.stream()
+            .map(Skill::capability)
+            .flatMap(
+                able ->
+                    busy.strokeMicros().stream()
+                        .map(onset -> new Load(onset, able.sustainedMilli(), able, 0)))
+            .toList();
     return new Stint(
-        Optional.empty(),
-        skill,
-        loads,
-        List.of(new StintSound(busy.fromMicros(), busy.toMicros(), 1)));
+        Optional.empty(), loads, List.of(new StintSound(busy.fromMicros(), busy.toMicros(), 1)));
   }
 
   boolean isGiven() {
@@ -89,20 +91,6 @@ public record Stint(
 
   long endMicros() {
     return sounds.get(sounds.size() - 1).endMicros();
-  }
-
-  /** The same stint in the hands of a player with another capability, rates scaled with it. */
-  Stint with(Capability capability) {
-    Skill before = skill.orElseThrow();
-    double ratio =
-        capability.sustainedMilli() / (double) Math.max(1, before.capability().sustainedMilli());
-    return new Stint(
-        segment,
-        Optional.of(new Skill(before.technique(), capability)),
-        loads.stream()
-            .map(load -> new Load(load.onsetMicros, load.sustainedMilli * ratio, load.graces))
-            .toList(),
-        sounds);
   }
 
   private static double useOfAir(Player player, Line line, int j) {

@@ -1,5 +1,6 @@
 package stafette.check;
 
+import stafette.limits.Burst;
 import stafette.limits.Demand;
 import stafette.plan.Weights;
 import stafette.score.Line;
@@ -24,30 +25,12 @@ public final class Strain {
   private Strain() {}
 
   /**
-   * What share of a limit a gap takes: the rate it makes, divided by the limit.
-   *
-   * @param gapMicros from stroke to stroke, above zero
-   * @param limitMilli in thousandths of a stroke a second, above zero
-   */
-  public static double use(long gapMicros, int limitMilli) {
-    return 1e9 / ((double) gapMicros * limitMilli);
-  }
-
-  /**
    * The larger of the shares of peak and moving limit that stroke {@code j} takes when the player
    * began with {@code first}; 0 where neither is tested.
    */
   public static double use(Demand demand, Line line, int first, int j) {
-    double use = 0;
-    int from = demand.peakFrom(first, j);
-    if (from >= 0) {
-      use = use(line.onsetMicros(j) - line.onsetMicros(from), demand.peakMilli(j));
-    }
-    if (j > first && demand.moves(j)) {
-      long gap = line.onsetMicros(j) - line.onsetMicros(j - 1);
-      use = Math.max(use, use(gap, demand.movingMilli(j)));
-    }
-    return use;
+    return Math.max(
+        Burst.STROKES.use(demand, line, first, j), Burst.NOTES.use(demand, line, first, j));
   }
 
   /** A share of a limit in words, rounded up, so that nothing beyond the limit is "100 %". */

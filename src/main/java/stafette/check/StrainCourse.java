@@ -61,7 +61,7 @@ public final class StrainCourse {
     List<Double> course = new ArrayList<>();
     int loads = 0;
     for (int j = played.first(); j <= played.last(); j++) {
-      if (Tiredness.loads(plan.skill(segment), demand, played.first(), j)) {
+      if (demand.loads(played.first(), j)) {
         loads++;
       }
       int sounds = course.size();

@@ -1,75 +1,52 @@
 package stafette.check;
 
 import java.util.HashSet;
-import java.util.Optional;
 import java.util.Set;
-import stafette.limits.Act;
-import stafette.limits.Demand;
-import stafette.limits.Groups;
 import stafette.limits.HarpPedals;
-import stafette.limits.Technique;
+import stafette.limits.Instrument;
 import stafette.score.Line;
 import stafette.score.Manner;
 import stafette.score.Pitch;
+import stafette.score.Place;
+import stafette.score.Stroke;
 import stafette.score.Tone;
 import stafette.words.Sentence;
 
-/**
- * Where a technique is used at all. The line is what the player really plays: in a hocket its own
- * strokes, whose rate is what a lowest rate is held against.
- */
+/** Which notes a player has no technique for. */
 public final class TechniqueRules {
   private TechniqueRules() {}
 
-  /**
-   * Whether a technique is used on what a player plays: the judge's own rule, for whoever plans.
-   * Groups and strings are a matter of each stretch and not asked here.
-   */
-  public static boolean serves(Technique technique, Line played) {
-    return goesAt(Demand.usualRatePerSecond(played), technique) && Demand.fits(technique, played);
+  /** That a player has no technique for a stroke. */
+  static Finding uncovered(Place place, Stroke stroke, Instrument instrument) {
+    return Finding.at(
+        Finding.FindingKind.TECHNIQUE,
+        place,
+        stroke.manner() == Manner.PLUCKED
+            ? Sentence.of(
+                "the score says pizzicato, and this {0} has no technique for it; allow one, or give"
+                    + " the note to somebody else",
+                instrument)
+            : Sentence.of(
+                "this {0} has no technique for the note (its slurs, repeated notes or rate); allow"
+                    + " one, or give the note to somebody else",
+                instrument));
   }
 
-  private static boolean goesAt(double usualPerSecond, Technique technique) {
-    return Tolerance.reaches(usualPerSecond, technique.lowestPerSecond());
-  }
-
-  /**
-   * Why a technique does not go for a stretch of a line with its times stretched, if it doesn't.
-   */
-  public static Optional<Sentence> obstacle(
-      Technique technique, Line line, int first, int last, double stretch) {
-    double usual = Demand.usualRatePerSecond(line) / stretch;
-    double lowest = technique.lowestPerSecond();
-    if (!goesAt(usual, technique)) {
-      return Optional.of(
-          Sentence.of(
-              "needs at least {0} notes a second, and the line has {1}; choose another technique or"
-                  + " a faster tempo",
-              Wording.below(usual, lowest), Wording.above(usual, lowest)));
-    }
-    if (!Demand.fits(technique, line)) {
-      return Optional.of(
-          Sentence.of(
-              "is not used on such a line ({0}); choose another technique",
-              custom(technique, line)));
-    }
-    if (technique.groups() == Groups.THREES && line.placeInThree(first) != 0) {
-      return Optional.of(Sentence.of("enters on the first of a group of three; move the entry"));
-    }
-    if (technique.twinStrings() && !twins(line, first, last)) {
-      return Optional.of(
-          Sentence.of(
-              "finds no setting of the pedals that gives every repeated note a twin string; choose"
-                  + " one string or other notes"));
-    }
-    return Optional.empty();
+  /** That the pedals give no twin strings. */
+  static Finding withoutTwins(Place place) {
+    return Finding.at(
+        Finding.FindingKind.TECHNIQUE,
+        place,
+        Sentence.of(
+            "twin strings: no setting of the pedals gives every repeated note a second string;"
+                + " choose single strings or other notes"));
   }
 
   /**
    * Whether one setting of the pedals gives every pitch of the stretch, and every one that is
    * repeated on two strings.
    */
-  static boolean twins(Line line, int first, int last) {
+  public static boolean twins(Line line, int first, int last) {
     Set<Integer> sounding = new HashSet<>();
     Set<Integer> repeated = new HashSet<>();
     Set<Integer> before = Set.of();
@@ -88,24 +65,5 @@ public final class TechniqueRules {
       before = keys;
     }
     return HarpPedals.twinsPossible(sounding, repeated);
-  }
-
-  private static Sentence custom(Technique technique, Line line) {
-    if (technique.act() == Act.BOW
-        && line.strokes().stream().anyMatch(stroke -> stroke.manner() == Manner.PLUCKED)) {
-      return Sentence.of("the score says pizzicato");
-    }
-    if (technique.pitches() == Technique.Pitches.REPEATED) {
-      return Sentence.of("only where each note repeats the one before");
-    }
-    if (technique.pitches() == Technique.Pitches.MOVING) {
-      return Sentence.of("only where no note repeats the one before");
-    }
-    if (technique.slurs() == Technique.SlurUse.NONE) {
-      return Sentence.of("only without slurs");
-    }
-    return technique.slurs() == Technique.SlurUse.ALL
-        ? Sentence.of("only under slurs")
-        : Sentence.of("only on beats divided into threes");
   }
 }

@@ -12,12 +12,12 @@ import stafette.words.Sentence;
  * The tempi round the present one between which a plan holds, all of them: a connected interval. A
  * tempo is a factor of the present one. All times of the line and of what the score gives scale
  * with it; rest before entries, catching breath and recovery don't, so both ends can come from them
- * as well as from rate.
+ * as well as from rate. The techniques stay those of the present tempo.
  *
- * <p>Bounds in closed form: peak and moving rates, least gap · limit; rest, silence ÷ rest needed;
- * the lowest rate of a technique, lowest ÷ usual rate. Tiredness and breath are followed outward to
- * the first failure ({@link TempoBoundSearch}), to within one part in ten thousand million. A plan
- * that still holds at a thousandth or at a thousand times its tempo has no bound there.
+ * <p>Bounds in closed form: rates, 1 ÷ the largest use; rest, silence ÷ rest needed. Tiredness and
+ * breath are followed outward to the first failure ({@link TempoBoundSearch}), to within one part
+ * in ten thousand million. A plan that still holds at a thousandth or at a thousand times its tempo
+ * has no bound there.
  *
  * @param slowestFactor the least factor at which the plan holds; 0 if any slower tempo will do
  * @param fastestFactor the largest; infinite if any faster tempo will do
@@ -97,13 +97,13 @@ public record TempoWindow(
         .filter(beats -> beats.signum() > 0)
         .filter(inward)
         .map(beats -> new TempoMark(present(plan).unit(), beats))
-        .filter(mark -> holds(AtTempo.of(plan, mark)))
+        .filter(mark -> holds(AtTempo.of(plan, mark), plan))
         .findFirst()
         .orElse(present(plan));
   }
 
-  private static boolean holds(Plan plan) {
-    return Judge.findings(plan, new Demands(plan.brief()), 1).isEmpty();
+  private static boolean holds(Plan atTempo, Plan written) {
+    return Judge.findings(atTempo, new Demands(atTempo.brief(), written.brief()), 1).isEmpty();
   }
 
   private static TempoMark present(Plan plan) {
@@ -128,8 +128,7 @@ public record TempoWindow(
       case TIREDNESS -> Sentence.of("tiredness");
       case BREATH -> Sentence.of("breath");
       case REST -> Sentence.of("rest before the entry");
-      case TECHNIQUE -> Sentence.of("lowest rate of the technique");
-      case SHAPE, OVERLAP, RANGE, BUSY, LOCK ->
+      case SHAPE, OVERLAP, RANGE, TECHNIQUE, BUSY, LOCK ->
           throw new IllegalStateException("the tempo has no part in this: " + kind);
     };
   }

@@ -1,7 +1,6 @@
 package stafette.check;
 
 import java.util.stream.DoubleStream;
-import stafette.limits.Demand;
 import stafette.plan.Plan;
 
 /** Both ends of the tempo window of a plan that holds, as factors of its tempo. */
@@ -11,7 +10,7 @@ record TempoWindowEnds(Plan plan, Demands demands) {
 
   /** 0 if the plan holds at the slowest tempo tried. */
   double slowestFactor() {
-    double slowest = end(Math.max(SLOWEST_TRIED, Math.min(1, lowest())));
+    double slowest = end(SLOWEST_TRIED);
     return slowest <= SLOWEST_TRIED ? 0 : slowest;
   }
 
@@ -29,17 +28,6 @@ record TempoWindowEnds(Plan plan, Demands demands) {
           new TempoReach(part, new TirednessAndBreath(plan.brief().lines(), part)).reach(reached);
     }
     return reached;
-  }
-
-  private double lowest() {
-    return plan.segments().stream()
-        .filter(segment -> plan.skill(segment).technique().lowestPerSecond() > 0)
-        .mapToDouble(
-            segment ->
-                plan.skill(segment).technique().lowestPerSecond()
-                    / Demand.usualRatePerSecond(demands.played(segment).line()))
-        .max()
-        .orElse(0);
   }
 
   private double highest() {

@@ -2,7 +2,6 @@ package stafette.check;
 
 import stafette.limits.Capability;
 import stafette.limits.Demand;
-import stafette.plan.Skill;
 import stafette.score.Line;
 
 /**
@@ -20,14 +19,6 @@ import stafette.score.Line;
  */
 public final class Tiredness {
   private Tiredness() {}
-
-  /**
-   * Whether stroke {@code j} loads a player who began with {@code first}: a stroke of tongue, bow
-   * or finger, the first note whatever it is, and every note where repeats count by key.
-   */
-  public static boolean loads(Skill skill, Demand demand, int first, int j) {
-    return j == first || demand.articulated(j) || skill.technique().act().repeatsByKey();
-  }
 
   /** The tiredness after a player's very first stroke with that many grace notes. */
   public static double atFirst(int graces, Capability capability) {
@@ -76,14 +67,14 @@ public final class Tiredness {
   }
 
   /** The tiredness after stroke {@code last} of a player who began fresh with {@code first}. */
-  public static double fresh(Skill skill, Demand demand, Line line, int first, int last) {
-    Capability capability = skill.capability();
-    double tiredness = atFirst(graces(line, first), capability);
+  public static double fresh(Demand demand, Line line, int first, int last) {
+    double tiredness = atFirst(graces(line, first), demand.capability(first));
     int previous = first;
     for (int j = first + 1; j <= last; j++) {
-      if (loads(skill, demand, first, j)) {
+      if (demand.loads(first, j)) {
         long gap = line.onsetMicros(j) - line.onsetMicros(previous);
-        tiredness = after(tiredness, gap, demand.sustainedMilli(j), graces(line, j), capability);
+        tiredness =
+            after(tiredness, gap, demand.sustainedMilli(j), graces(line, j), demand.capability(j));
         previous = j;
       }
     }

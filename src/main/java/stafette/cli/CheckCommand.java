@@ -1,7 +1,6 @@
 package stafette.cli;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -11,7 +10,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import stafette.ask.Allowance;
 import stafette.keep.LimitsInForce;
 import stafette.words.Refusal;
 import stafette.work.CheckScore;
@@ -35,11 +33,7 @@ final class CheckCommand implements Callable<Integer> {
       description = "Against which instruments: \"flute, harp, violin\".")
   private @Nullable String instruments;
 
-  @Option(
-      names = "--allow",
-      paramLabel = "TECHNIQUE",
-      description = "A technique that not everybody has, such as \"double tonguing\".")
-  private List<String> allow = new ArrayList<>();
+  @Mixin private TechniqueOptions techniques = new TechniqueOptions();
 
   @Option(names = "--json", description = "Prints JSON.")
   private boolean json;
@@ -75,14 +69,14 @@ final class CheckCommand implements Callable<Integer> {
   private CheckScore.CheckedScore checked(LimitsInForce limits) throws Refusal {
     if (line.namesALine()) {
       return CheckScore.line(
-          line.request(score, false), asked(), line.assurance(), Allowance.parse(allow), limits);
+          line.request(score, false), asked(), line.assurance(), techniques.allowances(), limits);
     }
     if (instruments != null || line.narrowsWithoutPart()) {
       throw Refusal.wrongUse(
           "which part? --as, --bars, --staff, --voice and --tone go with --part");
     }
     return CheckScore.passages(
-        score, line.tremolo(), line.tempoWish(), line.assurance(), Allowance.parse(allow), limits);
+        score, line.tremolo(), line.tempoWish(), line.assurance(), techniques.allowances(), limits);
   }
 
   private List<String> asked() {

@@ -11,9 +11,11 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import stafette.check.ShownTechnique;
 import stafette.check.Strain;
 import stafette.check.alone.Ease;
 import stafette.check.alone.LineVerdict;
+import stafette.check.alone.VerdictWords;
 import stafette.limits.Demand;
 import stafette.score.Line;
 import stafette.work.CheckScore;
@@ -61,7 +63,7 @@ final class CheckText {
         .forEach(
             report ->
                 report.answers().stream()
-                    .map(CheckScore.InstrumentVerdicts::ease)
+                    .map(LineVerdict::ease)
                     .max(Comparator.naturalOrder())
                     .ifPresent(ease -> counts.merge(ease, 1L, Long::sum)));
     String told =
@@ -99,63 +101,64 @@ final class CheckText {
         .toList();
   }
 
-  /** One line with a table of techniques. */
-  static String one(Line line, List<CheckScore.InstrumentVerdicts> answers) {
+  /** One line with a row for each instrument. */
+  static String one(Line line, List<LineVerdict> answers) {
     StringBuilder out =
         new StringBuilder(PlanText.line(line, Demand.usualRatePerSecond(line))).append('\n');
-    TextTable table =
-        new TextTable()
-            .row(
-                "instrument",
-                "technique",
-                "limit",
-                "takes",
-                "lasts",
-                "verdict",
-                "up to",
-                "otherwise");
-    for (CheckScore.InstrumentVerdicts answer : answers) {
-      for (LineVerdict row : answer.rows()) {
-        table.row(
-            answer.instrument().name(),
-            row.technique().name(),
-            NumberText.oneDecimal(row.capability().peakPerSecond()),
-            Strain.percent(row.use()),
-            lasts(row),
-            row.ease().text(),
-            fastest(row),
-            otherwise(row));
-      }
-      if (answer.rows().isEmpty()) {
-        table.row(answer.instrument().name(), "none applies", "", "", "", "beyond", "", "");
-      }
+    for (LineVerdict verdict : answers) {
+      out.append("  ")
+          .append(verdict.instrument().name())
+          .append(": ")
+          .append(verdict.ease().text())
+          .append(": ")
+          .append(VerdictWords.share(verdict))
+          .append('\n');
+      details(line, verdict).forEach(detail -> out.append("    ").append(detail).append('\n'));
     }
-    return out.append(table.text(2)).toString();
+    return out.toString();
   }
 
-  /** Rates always leave some tempo; air may not, since slower notes need more of it. */
-  private static String fastest(LineVerdict row) {
-    return row.fastestTempo()
-        .map(mark -> mark.inWords(RoundingMode.FLOOR, 0).toString())
-        .orElse(
-            row.ease() != Ease.OUT_OF_RANGE && row.breath() > 1
-                ? "no breath for it"
-                : "at no tempo");
-  }
-
-  private static String lasts(LineVerdict row) {
-    if (row.lastsSeconds().isEmpty()) {
-      return "goes on";
+  private static List<String> details(Line line, LineVerdict verdict) {
+    List<String> details = new ArrayList<>();
+    details.add(
+        "decides "
+            + VerdictWords.deciding(verdict, line)
+            + takes(verdict)
+            + "; with "
+            + ShownTechnique.inWords(verdict.techniques()));
+    if (verdict.strain() > 1 && verdict.ease() != Ease.OUT_OF_RANGE) {
+      lasts(verdict).ifPresent(details::add);
+      details.add(otherwise(verdict));
     }
-    String seconds = NumberText.oneDecimal(row.lastsSeconds().getAsDouble());
-    return seconds.equals("0.0") ? "not at all" : seconds + " s";
+    return details;
   }
 
-  private static String otherwise(LineVerdict row) {
-    return switch (row.thinning()) {
-      case ALL -> "";
-      case NOTHING -> "not thinned either";
-      default -> row.thinning().text();
+  private static String takes(LineVerdict verdict) {
+    return switch (verdict.limiting()) {
+      case RANGE, TECHNIQUE, PEDALS -> "";
+      default -> ", " + Strain.percent(verdict.strain());
+    };
+  }
+
+  /** Up to where it goes; nothing where that is the beginning. */
+  private static Optional<String> lasts(LineVerdict verdict) {
+    return verdict.lastsSeconds().stream()
+        .mapToObj(NumberText::oneDecimal)
+        .filter(seconds -> !seconds.equals("0.0"))
+        .map(seconds -> "goes for " + seconds + " s")
+        .findFirst();
+  }
+
+  private static String otherwise(LineVerdict verdict) {
+    String tempo =
+        verdict
+            .fastestTempo()
+            .map(mark -> "goes up to " + mark.inWords(RoundingMode.FLOOR, 0))
+            .orElse(verdict.breath() > 1 ? "no breath for it at any tempo" : "goes at no tempo");
+    return switch (verdict.thinning()) {
+      case ALL -> tempo;
+      case NOTHING -> tempo + "; not thinned either";
+      default -> tempo + "; or at this tempo " + verdict.thinning().text();
     };
   }
 }

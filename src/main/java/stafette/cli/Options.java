@@ -24,6 +24,7 @@ final class Options {
       case TONES -> "--tone";
       case PLAYERS -> "--players";
       case TECHNIQUES -> "--allow";
+      case PLAYER_TECHNIQUES -> "--set";
       case OVERLAP -> "--overlap";
       case REST -> "--ready";
       case FAVOUR -> "--favour";

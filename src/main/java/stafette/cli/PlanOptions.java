@@ -12,7 +12,6 @@ import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import stafette.ask.Allowance;
 import stafette.ask.LockWish;
 import stafette.ask.PlayerWish;
 import stafette.ask.Relaying;
@@ -43,12 +42,7 @@ final class PlanOptions {
       description = "Players with measured limits; all of them play if --players names nobody.")
   private @Nullable Path playersFile;
 
-  @Option(
-      names = "--allow",
-      paramLabel = "TECHNIQUE",
-      description =
-          "A technique that not everybody has: \"double tonguing\", or \"Clarinet 1: double tonguing\".")
-  private List<String> allow = new ArrayList<>();
+  @Mixin private TechniqueOptions techniques = new TechniqueOptions();
 
   @Option(
       names = "--overlap",
@@ -100,7 +94,7 @@ final class PlanOptions {
         score.request(file, cues),
         players == null ? List.of() : PlayerWish.parse(players),
         Optional.ofNullable(playersFile),
-        Allowance.parse(allow),
+        techniques.allowances(),
         score.assurance(),
         overlap,
         Conversions.seconds("--ready", ready, 0, 3600),

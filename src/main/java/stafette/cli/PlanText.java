@@ -6,6 +6,7 @@ import stafette.check.Cost;
 import stafette.check.HandoffCost;
 import stafette.check.JudgedPlan;
 import stafette.check.SegmentReport;
+import stafette.check.ShownTechnique;
 import stafette.check.Strain;
 import stafette.check.TempoWindow;
 import stafette.plan.Handoff;
@@ -66,7 +67,7 @@ final class PlanText {
   }
 
   private static String technique(Plan plan, Segment segment) {
-    String name = plan.skill(segment).technique().name();
+    String name = ShownTechnique.names(plan, segment);
     return switch (segment.pattern()) {
       case ALL -> name;
       case ODD -> name + ", begins the turns";

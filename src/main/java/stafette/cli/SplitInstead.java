@@ -61,7 +61,7 @@ final class SplitInstead {
 
   private void add(Allowance allowance) {
     String player = allowance.player().map(name -> name + ": ").orElse("");
-    add("--allow", player + allowance.technique());
+    add(allowance.instead() ? "--set" : "--allow", player + allowance.technique());
   }
 
   private void add(String option, String value) {

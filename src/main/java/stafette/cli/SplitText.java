@@ -4,10 +4,10 @@ import java.util.List;
 import java.util.Locale;
 import stafette.check.Finding;
 import stafette.check.JudgedPlan;
+import stafette.check.alone.LineVerdict;
 import stafette.limits.Demand;
 import stafette.plan.Plan;
 import stafette.split.Reason;
-import stafette.work.CheckScore;
 import stafette.work.Remedy;
 import stafette.work.SplitLine;
 import stafette.work.WriteScore;
@@ -23,7 +23,7 @@ final class SplitText {
    */
   static String of(
       SplitLine.SplitOutcome outcome,
-      List<CheckScore.InstrumentVerdicts> answers,
+      List<LineVerdict> answers,
       Details details,
       TimelineText.Shade ink) {
     return assumedTempo(outcome)

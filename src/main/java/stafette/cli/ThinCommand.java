@@ -1,7 +1,6 @@
 package stafette.cli;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -10,7 +9,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import stafette.ask.Allowance;
 import stafette.ask.PlayerWish;
 import stafette.keep.LimitsInForce;
 import stafette.keep.Outputs;
@@ -47,11 +45,7 @@ final class ThinCommand implements Callable<Integer> {
       description = "Players with measured limits.")
   private @Nullable Path playersFile;
 
-  @Option(
-      names = "--allow",
-      paramLabel = "TECHNIQUE",
-      description = "A technique that not everybody has, such as \"double tonguing\".")
-  private List<String> allow = new ArrayList<>();
+  @Mixin private TechniqueOptions techniques = new TechniqueOptions();
 
   @Option(
       names = "--ready",
@@ -100,7 +94,7 @@ final class ThinCommand implements Callable<Integer> {
         line.request(score, false),
         PlayerWish.parse(players),
         Optional.ofNullable(playersFile),
-        Allowance.parse(allow),
+        techniques.allowances(),
         line.assurance(),
         Conversions.seconds("--ready", ready, 0, 3600),
         search.seconds());

@@ -3,6 +3,7 @@ package stafette.cli;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import stafette.check.SegmentReport;
+import stafette.check.ShownTechnique;
 import stafette.check.Strain;
 import stafette.check.alone.ThinnedPart;
 import stafette.limits.Demand;
@@ -76,7 +77,7 @@ final class ThinText {
   private static String headline(ThinnedPart part, Plan plan) {
     return part.player().name()
         + ", "
-        + plan.skill(plan.segments().get(0)).technique().name()
+        + ShownTechnique.names(plan, plan.segments().get(0))
         + ": keeps "
         + part.strokes()
         + " of "

@@ -1,16 +1,13 @@
 package stafette.json;
 
-import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import stafette.check.alone.Ease;
+import stafette.check.alone.Limiting;
 import stafette.check.alone.LineVerdict;
 import stafette.check.alone.Thinning;
-import stafette.json.Means.Above;
 import stafette.json.Means.Items;
 import stafette.json.Means.Least;
 import stafette.limits.Demand;
@@ -20,9 +17,9 @@ import stafette.time.Movement;
 import stafette.time.TempoMark;
 
 /** What became of the fast passages of a score. */
-@Edition(format = "stafette-check", version = 1)
+@Edition(format = "stafette-check", version = 2)
 @Means("Fast passages of a score against the limits of instruments.")
-public record CheckJson(@Means("Passages.") List<PassageJson> passages) {
+public record CheckJson(@Means("Passages, worst first.") List<PassageJson> passages) {
   /** The text of the document. */
   public String text() {
     return Documents.text(this);
@@ -48,19 +45,21 @@ public record CheckJson(@Means("Passages.") List<PassageJson> passages) {
       @Means("How many strokes.") @Least(1) int strokes,
       @Means("From the first onset to the end of the last sound.") @Least(0) double seconds,
       @Means("Strokes a second.") RateJson rate,
-      @Means("Metronome mark at the first stroke.") String tempo,
+      @Means("At the first stroke.") PassageTempoJson tempo,
       @Means(
               "What to give the program to have the passage split among players who are proposed, quoted for a shell; null if the part can't be told from another.")
           Optional<String> command,
-      @Means("One for each technique that applies.") List<JudgedJson> judged,
-      @Means("The best that each instrument can do.") List<BestJson> instruments) {
+      @Means("One for each instrument asked for, or the part's own; none if that is unknown.")
+          List<JudgedJson> judged) {
     /**
      * A passage.
      *
-     * @param judged one for each technique that applies, of one instrument or several
+     * @param judged one for each instrument
+     * @param tempoStated whether the score states a tempo
      * @param command that splits it, if there is one
      */
-    public static PassageJson of(Line line, List<LineVerdict> judged, Optional<String> command) {
+    public static PassageJson of(
+        Line line, List<LineVerdict> judged, boolean tempoStated, Optional<String> command) {
       int last = line.count() - 1;
       return new PassageJson(
           line.source().part(),
@@ -75,10 +74,9 @@ public record CheckJson(@Means("Passages.") List<PassageJson> passages) {
           line.count(),
           LineJson.ofMicros(line.endMicros(last)),
           RateJson.of(line),
-          line.tempo().at(line.stroke(0).onset()).toString(),
+          new PassageTempoJson(line.tempo().at(line.stroke(0).onset()).toString(), !tempoStated),
           command,
-          judged.stream().map(JudgedJson::of).toList(),
-          BestJson.ofEach(judged));
+          judged.stream().map(verdict -> JudgedJson.of(verdict, line)).toList());
     }
   }
 
@@ -98,65 +96,58 @@ public record CheckJson(@Means("Passages.") List<PassageJson> passages) {
     }
   }
 
-  /** A passage with one technique. */
-  @Means("The passage with one technique, in the hands of one fresh player.")
+  /** At which tempo a passage begins. */
+  @Means("The tempo of a passage.")
+  record PassageTempoJson(
+      @Means("Metronome mark at the first stroke.") String mark,
+      @Means("Whether it is assumed, as the score states none.") boolean assumed) {}
+
+  /** A passage on one instrument. */
+  @Means("The passage in the hands of one fresh player of an instrument.")
   record JudgedJson(
       @Means("As in the tables of limits.") String instrument,
-      @Means("As in the tables of limits.") String technique,
-      @Means("Highest rate that is planned with, strokes a second.") @Above(0) double peak,
-      @Means("Largest share of a peak or moving limit; 1 is the whole.") @Least(0) double use,
-      @Means("Highest tiredness, 1 for spent.") @Least(0) double tiredness,
-      @Means("Largest share of the air spent.") @Least(0) double breath,
-      @Means("How long the player can play on from the first onset; null if it can go on.")
+      @Means("How many of 100 professional players manage it.") @Least(0) int share,
+      @Means(
+              "The word for the share: 98 and more comfortable, 84 demanding, 50 at the edge, 16 for the few, else beyond; or out of range.")
+          Ease verdict,
+      @Means("What decides.") Limiting limitedBy,
+      @Means("Where it takes most.") PlaceJson at,
+      @Means(
+              "Largest share of a rate, for a player at the assurance asked for; 1 is the whole limit.")
+          @Least(0)
+          double use,
+      @Means("Highest tiredness, for that player; 1 for spent.") @Least(0) double tiredness,
+      @Means("Largest share of the air spent, for that player.") @Least(0) double breath,
+      @Means("What the player uses, stretch by stretch.") List<ShownTechniqueJson> techniques,
+      @Means(
+              "How long that player can play on from the first onset; null if it can go on, or if nothing can be played.")
           @Least(0)
           Optional<Double> lastsSeconds,
       @Means(
-              "By the largest of use, tiredness and breath: up to 70, 90, 100 per cent, or beyond; or out of range.")
-          Ease verdict,
-      @Means("Fastest metronome mark at the start at which it goes; null if no tempo will do.")
+              "Fastest metronome mark at the start at which that player manages; null if no tempo will do.")
           Optional<String> fastestTempo,
-      @Means("The fullest pattern that can be played.") Thinning thinning,
-      @Means("Where the peak comes from.") String source,
+      @Means("The fullest pattern that that player manages.") Thinning thinning,
+      @Means("Where the figure that decides comes from.") String source,
       @Means(
               "How far to trust the figure: A measured and published, B stated by an expert and seen, C secondary or from memory, D no source.")
           Grade grade) {
-    static JudgedJson of(LineVerdict judged) {
+    static JudgedJson of(LineVerdict judged, Line line) {
       OptionalDouble lasts = judged.lastsSeconds();
       return new JudgedJson(
           judged.instrument().name(),
-          judged.technique().name(),
-          judged.capability().peakPerSecond(),
+          (int) Math.floor(judged.share()),
+          judged.ease(),
+          judged.limiting(),
+          PlaceJson.of(line, judged.stroke()),
           judged.use(),
           judged.tiredness(),
           judged.breath(),
+          judged.techniques().stream().map(ShownTechniqueJson::of).toList(),
           lasts.isPresent() ? Optional.of(lasts.getAsDouble()) : Optional.empty(),
-          judged.ease(),
           judged.fastestTempo().map(TempoMark::toString),
           judged.thinning(),
-          judged.technique().source().text(),
-          judged.technique().source().grade());
-    }
-  }
-
-  /** The best that an instrument can do. */
-  @Means("An instrument.")
-  record BestJson(
-      @Means("As in the tables of limits.") String instrument,
-      @Means("Of its best technique.") Ease verdict,
-      @Means("Its best technique.") String technique) {
-    private static final Comparator<LineVerdict> EASIEST =
-        Comparator.comparing(LineVerdict::ease).thenComparing(LineVerdict::strain);
-
-    /** In the order in which they were judged. */
-    static List<BestJson> ofEach(List<LineVerdict> judged) {
-      Map<String, LineVerdict> best = new LinkedHashMap<>();
-      judged.forEach(
-          row ->
-              best.merge(
-                  row.instrument().name(), row, (a, b) -> EASIEST.compare(b, a) < 0 ? b : a));
-      return best.values().stream()
-          .map(row -> new BestJson(row.instrument().name(), row.ease(), row.technique().name()))
-          .toList();
+          judged.source().text(),
+          judged.source().grade());
     }
   }
 }

@@ -19,8 +19,9 @@ record LockJson(
     @Means("First stroke.") @Least(0) int first,
     @Means("Last stroke, included.") @Least(0) int last,
     @Means("Whose.") @Missing Optional<String> player,
-    @Means("With which technique, for a segment; any if missing.") @Missing
-        Optional<String> technique) {
+    @Means("On single strings or on twin strings of the harp, for a segment; any if missing.")
+        @Missing
+        Optional<WayJson> way) {
   /** What must be kept. */
   enum Keep {
     HANDOFF,
@@ -31,10 +32,10 @@ record LockJson(
 
   static LockJson of(Lock lock, Brief brief) {
     Optional<Player> player = Lock.player(lock).stream().mapToObj(brief.players()::get).findFirst();
-    OptionalInt skill =
+    OptionalInt way =
         lock.match(
             at -> OptionalInt.empty(),
-            Lock.Exactly::skill,
+            Lock.Exactly::way,
             in -> OptionalInt.empty(),
             out -> OptionalInt.empty());
     return new LockJson(
@@ -43,8 +44,8 @@ record LockJson(
         lock.first(),
         lock.last(),
         player.map(Player::name),
-        skill.stream()
-            .mapToObj(index -> player.orElseThrow().skills().get(index).technique().name())
+        way.stream()
+            .mapToObj(index -> WayJson.of(player.orElseThrow().ways().get(index)))
             .findFirst());
   }
 
@@ -68,10 +69,9 @@ record LockJson(
               ? new Lock.In(relay, index, first, last)
               : new Lock.Out(relay, index, first, last));
     }
-    OptionalInt skill =
-        technique.map(name -> TechniqueJson.called(name, whose)).orElse(OptionalInt.empty());
-    return technique.isPresent() && skill.isEmpty()
+    OptionalInt how = way.map(own -> own.of(whose)).orElse(OptionalInt.empty());
+    return way.isPresent() && how.isEmpty()
         ? Optional.empty()
-        : Optional.of(new Lock.Exactly(relay, index, skill, first, last));
+        : Optional.of(new Lock.Exactly(relay, index, how, first, last));
   }
 }

@@ -160,7 +160,7 @@ public final class PlanFile {
       own.among(players, lines)
           .ifPresentOrElse(
               locks::add,
-              () -> spot.tell(Sentence.of("a lock names a player, technique or stroke not there")));
+              () -> spot.tell(Sentence.of("a lock names a player, way or stroke not there")));
     }
     spot.throwIfAny();
     return new Brief(lines, players, rules().with(locks));
@@ -213,8 +213,9 @@ public final class PlanFile {
                   spot.at(own.player())
                       .tell(
                           Sentence.of(
-                              "has no {0} from stroke {1} to {2} in this plan; split it again",
-                              Sentence.name(own.technique()), own.first(), own.last())));
+                              "has no such stretch from stroke {0} to {1} in this plan; split it"
+                                  + " again",
+                              own.first(), own.last())));
     }
     spot.throwIfAny();
     return segments.isEmpty() ? Optional.empty() : Optional.of(joined(brief, segments));

@@ -165,7 +165,13 @@ record PlayerJson(
     }
 
     Breath breath(Instrument base) {
-      return new Breath(capacity, least, full, base.breath().map(Breath::use).orElse(Map.of()));
+      double spread =
+          base.breath()
+              .filter(known -> known.capacitySeconds() == capacity)
+              .map(Breath::spread)
+              .orElse(0.0);
+      return new Breath(
+          capacity, least, full, spread, base.breath().map(Breath::use).orElse(Map.of()));
     }
   }
 

@@ -126,6 +126,7 @@ record PlayersJson(
           base.slurs(),
           base.groups(),
           base.twinStrings(),
+          base.takers(),
           true,
           limit,
           base.lowestPerSecond(),
@@ -156,6 +157,7 @@ record PlayersJson(
           capacity.orElse(base.capacitySeconds()),
           least.orElse(base.catchSeconds()),
           full.orElse(base.fullSeconds()),
+          capacity.isPresent() ? 0 : base.spread(),
           base.use());
     }
   }

@@ -9,6 +9,7 @@ import stafette.check.Effort;
 import stafette.check.JudgedPlan;
 import stafette.check.SegmentCost;
 import stafette.check.SegmentReport;
+import stafette.check.ShownTechnique;
 import stafette.json.Means.Least;
 import stafette.json.Means.Told;
 import stafette.plan.Brief;
@@ -20,7 +21,9 @@ import stafette.plan.Segment;
 @Means("A stretch of the line for one player.")
 record SegmentJson(
     @Means("Name of the player.") String player,
-    @Means("Name of the technique.") String technique,
+    @Means("On single strings, or on twin strings of the harp.") WayJson way,
+    @Means("What the player is told to use, stretch by stretch.") @Told
+        List<ShownTechniqueJson> techniques,
     @Means("Which relay.") @Least(0) int relay,
     @Means(
             "Which strokes the player takes: all, or in a hocket the first, third and further units (odd) or the others (even). A hocket pair has two entries with the same ends.")
@@ -55,7 +58,8 @@ record SegmentJson(
     SegmentReport report = judged.verdict().segments().get(index);
     return new SegmentJson(
         plan.player(segment).name(),
-        plan.skill(segment).technique().name(),
+        WayJson.of(plan.way(segment)),
+        ShownTechnique.of(plan, segment).stream().map(ShownTechniqueJson::of).toList(),
         segment.relay(),
         segment.pattern(),
         segment.first(),
@@ -73,11 +77,10 @@ record SegmentJson(
         EffortJson.of(Costing.effort(plan.brief(), segment)));
   }
 
-  /** The segment in a brief; empty if it names a player, technique or stroke not there. */
+  /** The segment in a brief; empty if it names a player, way or stroke not there. */
   Optional<Segment> in(Brief brief) {
     OptionalInt who = PlayerJson.called(player, brief.players());
-    OptionalInt how =
-        who.isEmpty() ? who : TechniqueJson.called(technique, brief.players().get(who.getAsInt()));
+    OptionalInt how = who.isEmpty() ? who : way.of(brief.players().get(who.getAsInt()));
     return how.isEmpty()
             || last < first
             || relay >= brief.lines().size()

@@ -2,8 +2,6 @@ package stafette.json;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
-import java.util.stream.IntStream;
 import stafette.json.Means.Above;
 import stafette.json.Means.Items;
 import stafette.json.Means.Least;
@@ -16,9 +14,10 @@ import stafette.limits.Demand;
 import stafette.limits.Grade;
 import stafette.limits.Instrument;
 import stafette.limits.Limit;
+import stafette.limits.Skill;
 import stafette.limits.Technique;
+import stafette.limits.Way;
 import stafette.plan.Player;
-import stafette.plan.Skill;
 import stafette.score.Line;
 import stafette.words.Sentence;
 
@@ -28,7 +27,7 @@ import stafette.words.Sentence;
 record TechniqueJson(
     @Means("As in the tables of limits.") String name,
     @Means(
-            "Highest rate for a moment, strokes a second. It holds from stroke to stroke of the tongue, bow or finger; where repeats is \"key\", from the last stroke on that same set of keys.")
+            "Highest rate in a burst, strokes a second, from stroke to stroke of the tongue, bow or finger; where repeats is \"key\", from the last stroke on that same set of keys.")
         @Above(0)
         double peak,
     @Means(
@@ -62,7 +61,8 @@ record TechniqueJson(
             "Repeated notes take two strings of the harp in turn; one setting of the pedals must serve the whole segment.")
         @Told
         boolean twinStrings,
-    @Means("Lowest usual rate of the line at which it works, strokes a second.") @Least(0) @Told
+    @Means("How many hands, fingers or syllables alternate.") @Least(1) @Told int takers,
+    @Means("Where strokes follow more slowly it is not used, strokes a second.") @Least(0) @Told
         double lowest,
     @Means("What the rates were reckoned from.") @Told PopulationJson population,
     @Means("Where the peak comes from.") @Told String source,
@@ -73,7 +73,8 @@ record TechniqueJson(
   static TechniqueJson of(Player player, Skill skill, Line line) {
     Technique technique = skill.technique();
     Capability capability = skill.capability();
-    Demand demand = Demand.of(player.instrument(), technique, capability, line);
+    Demand demand =
+        Demand.of(player.instrument(), new Way(technique.twinStrings(), List.of(skill)), line);
     return new TechniqueJson(
         technique.name(),
         capability.peakPerSecond(),
@@ -89,17 +90,11 @@ record TechniqueJson(
         technique.act().slurs(),
         technique.groups().size(),
         technique.twinStrings(),
+        technique.takers(),
         technique.lowestPerSecond(),
         PopulationJson.of(technique.limit()),
         technique.source().text(),
         technique.source().grade());
-  }
-
-  /** Which of a player's skills has this name. */
-  static OptionalInt called(String name, Player player) {
-    return IntStream.range(0, player.skills().size())
-        .filter(i -> player.skills().get(i).technique().name().equals(name))
-        .findFirst();
   }
 
   /** The skill of a player of that instrument, with the file's own figures. */

@@ -3,7 +3,9 @@ package stafette.json;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
 import stafette.check.SegmentReport;
+import stafette.check.ShownTechnique;
 import stafette.check.alone.ThinnedPart;
 import stafette.check.alone.Thinning;
 import stafette.json.Means.Items;
@@ -62,7 +64,11 @@ public record ThinningJson(
     }
 
     private static String technique(Plan plan) {
-      return plan.skill(plan.segments().get(0)).technique().name();
+      return plan.segments().stream()
+          .flatMap(segment -> ShownTechnique.of(plan, segment).stream())
+          .map(shown -> shown.technique().name())
+          .distinct()
+          .collect(Collectors.joining(", "));
     }
 
     private static double highest(ThinnedPart part, ToDoubleFunction<SegmentReport> figure) {

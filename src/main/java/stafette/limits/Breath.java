@@ -5,14 +5,40 @@ import java.util.Map;
 /**
  * How a wind player breathes.
  *
- * @param capacitySeconds how long the share of a full breath lasts that one plans with
+ * @param capacitySeconds how long the share of a full breath lasts that one plans with; in the
+ *     tables, what 84 of 100 players have
  * @param catchSeconds the shortest silence in which air can be taken
  * @param fullSeconds the silence that fills an empty player
+ * @param spread the standard deviation of the capacity between players, as a share of its mean; 0
+ *     for somebody's own figure
  * @param use what multiplies the use of air under which condition; 1 where nothing is said
  */
 public record Breath(
-    double capacitySeconds, double catchSeconds, double fullSeconds, Map<Condition, Double> use) {
+    double capacitySeconds,
+    double catchSeconds,
+    double fullSeconds,
+    double spread,
+    Map<Condition, Double> use) {
+  /** Labelled default of the planning model: the spread of the capacity between players. */
+  public static final double DEFAULT_SPREAD = 0.15;
+
   public Breath {
     use = Map.copyOf(use);
+  }
+
+  /** How the population breathes of which the tables tell. */
+  public Breath(
+      double capacitySeconds, double catchSeconds, double fullSeconds, Map<Condition, Double> use) {
+    this(capacitySeconds, catchSeconds, fullSeconds, DEFAULT_SPREAD, use);
+  }
+
+  /**
+   * How somebody breathes of whom another share of the population has as much air or more.
+   *
+   * @param planned the share that has this capacity
+   */
+  public Breath at(Assurance planned, Assurance wanted) {
+    double capacity = capacitySeconds * (1 + spread * wanted.z()) / (1 + spread * planned.z());
+    return new Breath(capacity, catchSeconds, fullSeconds, spread, use);
   }
 }

@@ -5,23 +5,22 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.Collectors;
 import stafette.score.Dynamic;
 import stafette.score.Line;
-import stafette.score.Manner;
 import stafette.score.Pitch;
 import stafette.score.Stroke;
 import stafette.score.Tone;
 
 /**
- * What each stroke of a line asks of one player with one technique: from which earlier stroke its
- * gap counts, and which rates hold there, factors for register, dynamic and motion reckoned in.
- * Rates are in thousandths of a stroke a second, rounded down.
+ * What each stroke of a line asks of one player: the technique that it is made with, from which
+ * earlier stroke its gap counts, and which rates hold there, factors for register, dynamic and
+ * motion reckoned in. Rates are in thousandths of a stroke a second, rounded down; needs are the
+ * least times from stroke to stroke in microseconds, rounded up.
  *
  * <p>Two gaps matter at a stroke {@code j}: that from the last stroke of the tongue, bow, finger or
- * on that same key, held against {@link #peakMilli}; and that from the note just before, held
- * against {@link #movingMilli} if the pitch changes. The first note that a player takes is always a
- * stroke, even under a slur.
+ * on that same key, which needs {@link #peakNeedMicros}; and that from the note just before, which
+ * needs {@link #movingNeedMicros} if the pitch changes; how many gaps count together says {@link
+ * Burst}. The first note that a player takes is always a stroke, even under a slur.
  *
  * <p>Tiredness follows the strokes of tongue, bow or finger. Where repeated notes count by key, it
  * follows every stroke: at the sustained rate of repeated notes if the stroke repeats the one just
@@ -30,60 +29,147 @@ import stafette.score.Tone;
 public final class Demand {
   private static final int NONE = -1;
 
-  private final boolean byKey;
-  private final boolean[] articulated;
-  private final boolean[] moves;
-  private final int[] previousStroke;
-  private final int[] previousSameKey;
+  private final Shape shape;
+  private final List<Skill> skills;
   private final int[] peak;
   private final int[] sustained;
   private final int[] moving;
-  private final double[] factor;
+  private final long[] peakNeed;
+  private final long[] movingNeed;
 
-  private Demand(Instrument instrument, Technique technique, Capability capability, Line line) {
-    int count = line.count();
-    byKey = technique.act().repeatsByKey();
-    articulated = new boolean[count];
-    moves = new boolean[count];
-    previousStroke = new int[count];
-    previousSameKey = new int[count];
-    peak = new int[count];
-    sustained = new int[count];
-    moving = new int[count];
-    factor = new double[count];
-    Map<Set<Integer>, Integer> lastOnKeys = new HashMap<>();
-    int lastStroke = NONE;
-    Set<Integer> keysBefore = Set.of();
-    for (int j = 0; j < count; j++) {
-      Stroke stroke = line.stroke(j);
-      Set<Integer> keys = keys(stroke);
-      moves[j] = j > 0 && !keys.equals(keysBefore);
-      keysBefore = keys;
-      articulated[j] =
-          stroke.measured() && !(technique.act().slurs() && stroke.slurred() && moves[j]);
-      previousStroke[j] = lastStroke;
-      previousSameKey[j] = lastOnKeys.getOrDefault(keys, NONE);
-      factor[j] = factorAt(instrument, technique, line, j);
-      peak[j] = scaled(capability.peakMilli(), factor[j]);
-      moving[j] =
-          capability.movingMilli() == Capability.UNLIMITED
-              ? Capability.UNLIMITED
-              : scaled(capability.movingMilli(), factor[j]);
-      double sustainedRate = capability.sustainedMilli();
-      if (byKey && moves[j] && moving[j] != Capability.UNLIMITED) {
-        sustainedRate *= (double) capability.movingMilli() / capability.peakMilli();
+  /**
+   * What of a demand no figure changes.
+   *
+   * @param technique for each stroke the index of its technique; that of the first where none
+   *     applies
+   * @param covered whether a technique applies
+   */
+  private record Shape(
+      int[] technique,
+      boolean[] covered,
+      boolean byKey,
+      boolean[] articulated,
+      boolean[] moves,
+      int[] previousStroke,
+      int[] previousSameKey,
+      double[] factor) {
+    static Shape of(Instrument instrument, Way way, Line line, int[] choice) {
+      List<Technique> techniques = way.skills().stream().map(Skill::technique).toList();
+      int count = line.count();
+      Shape shape =
+          new Shape(
+              new int[count],
+              new boolean[count],
+              techniques.get(0).act().repeatsByKey(),
+              new boolean[count],
+              new boolean[count],
+              new int[count],
+              new int[count],
+              new double[count]);
+      Map<Set<Integer>, Integer> lastOnKeys = new HashMap<>();
+      int lastStroke = NONE;
+      Set<Integer> keysBefore = Set.of();
+      for (int j = 0; j < count; j++) {
+        Stroke stroke = line.stroke(j);
+        Set<Integer> keys = stroke.keys();
+        shape.covered[j] = choice[j] != TechniqueByStroke.NONE;
+        shape.technique[j] = Math.max(0, choice[j]);
+        Technique technique = techniques.get(shape.technique[j]);
+        shape.moves[j] = j > 0 && !keys.equals(keysBefore);
+        keysBefore = keys;
+        shape.articulated[j] =
+            stroke.measured() && !(technique.act().slurs() && stroke.slurred() && shape.moves[j]);
+        shape.previousStroke[j] = lastStroke;
+        shape.previousSameKey[j] = lastOnKeys.getOrDefault(keys, NONE);
+        shape.factor[j] = factorAt(instrument, technique, line, j);
+        if (shape.articulated[j]) {
+          lastStroke = j;
+        }
+        lastOnKeys.put(keys, j);
       }
-      sustained[j] = scaled(sustainedRate, factor[j]);
-      if (articulated[j]) {
-        lastStroke = j;
-      }
-      lastOnKeys.put(keys, j);
+      return shape;
     }
   }
 
-  public static Demand of(
-      Instrument instrument, Technique technique, Capability capability, Line line) {
-    return new Demand(instrument, technique, capability, line);
+  private Demand(Shape shape, List<Skill> skills) {
+    this.shape = shape;
+    this.skills = skills;
+    int count = shape.technique.length;
+    peak = new int[count];
+    sustained = new int[count];
+    moving = new int[count];
+    peakNeed = new long[count];
+    movingNeed = new long[count];
+    for (int j = 0; j < count; j++) {
+      reckon(j);
+    }
+  }
+
+  private void reckon(int j) {
+    Capability capability = capability(j);
+    double factor = shape.factor[j];
+    peak[j] = scaled(capability.peakMilli(), factor);
+    moving[j] =
+        capability.movingMilli() == Capability.UNLIMITED
+            ? Capability.UNLIMITED
+            : scaled(capability.movingMilli(), factor);
+    double sustainedRate = capability.sustainedMilli();
+    if (shape.byKey && shape.moves[j] && moving[j] != Capability.UNLIMITED) {
+      sustainedRate *= (double) capability.movingMilli() / capability.peakMilli();
+    }
+    sustained[j] = scaled(sustainedRate, factor);
+    peakNeed[j] = needMicros(peak[j]);
+    movingNeed[j] = moves(j) ? needMicros(moving[j]) : 0;
+  }
+
+  private static long needMicros(int milli) {
+    return (1_000_000_000L + milli - 1) / Math.max(1, milli);
+  }
+
+  /** What a line asks of a player, each stroke being made with the best technique at its tempo. */
+  public static Demand of(Instrument instrument, Way way, Line line) {
+    return of(instrument, way, line, line);
+  }
+
+  /**
+   * What a line asks of a player who has settled the techniques on it at another tempo.
+   *
+   * @param settled the same strokes at the tempo at which the techniques are chosen
+   */
+  public static Demand of(Instrument instrument, Way way, Line line, Line settled) {
+    List<Technique> techniques = way.skills().stream().map(Skill::technique).toList();
+    int[] choice = TechniqueByStroke.of(techniques, settled);
+    return new Demand(Shape.of(instrument, way, line, choice), way.skills());
+  }
+
+  /** What the same strokes, made in the same way, ask of somebody with other figures. */
+  public Demand with(Way way) {
+    return new Demand(shape, way.skills());
+  }
+
+  /** Whether a stroke of a line can be made with a technique at all, at the line's tempo. */
+  public static boolean applies(Technique technique, Line line, int j) {
+    return TechniqueByStroke.applies(technique, line, j);
+  }
+
+  /** Whether the player has a technique for a stroke. */
+  public boolean covered(int j) {
+    return shape.covered[j];
+  }
+
+  /** Which of the way's skills a stroke is made with; the first where none applies. */
+  public int skill(int j) {
+    return shape.technique[j];
+  }
+
+  /** What the player can do with the technique of a stroke. */
+  public Capability capability(int j) {
+    return skills.get(shape.technique[j]).capability();
+  }
+
+  /** How many hands, fingers or syllables alternate at a stroke: one or two. */
+  int takers(int j) {
+    return skills.get(shape.technique[j]).technique().takers();
   }
 
   /**
@@ -91,7 +177,15 @@ public final class Demand {
    * here, not a finger change.
    */
   public boolean articulated(int j) {
-    return articulated[j];
+    return shape.articulated[j];
+  }
+
+  /**
+   * Whether stroke {@code j} tires a player who began with {@code first}: a stroke of tongue, bow
+   * or finger, the first note whatever it is, and every note where repeats count by key.
+   */
+  public boolean loads(int first, int j) {
+    return j == first || shape.articulated[j] || shape.byKey;
   }
 
   /**
@@ -99,13 +193,13 @@ public final class Demand {
    * began with stroke {@code first}; -1 if there is none to hold.
    */
   public int peakFrom(int first, int j) {
-    if (j <= first || !articulated[j]) {
+    if (j <= first || !shape.articulated[j]) {
       return NONE;
     }
-    if (byKey) {
-      return previousSameKey[j] >= first ? previousSameKey[j] : NONE;
+    if (shape.byKey) {
+      return shape.previousSameKey[j] >= first ? shape.previousSameKey[j] : NONE;
     }
-    return Math.max(previousStroke[j], first);
+    return Math.max(shape.previousStroke[j], first);
   }
 
   /**
@@ -113,7 +207,7 @@ public final class Demand {
    * began before {@code j}.
    */
   public boolean moves(int j) {
-    return moves[j] && moving[j] != Capability.UNLIMITED;
+    return shape.moves[j] && moving[j] != Capability.UNLIMITED;
   }
 
   public int peakMilli(int j) {
@@ -128,29 +222,23 @@ public final class Demand {
     return sustained[j];
   }
 
+  /** The least time since the last stroke of its chain that a stroke needs when it goes on. */
+  public long peakNeedMicros(int j) {
+    return peakNeed[j];
+  }
+
+  /** The least time since the note before that a stroke needs when it goes on; 0 if none. */
+  public long movingNeedMicros(int j) {
+    return movingNeed[j];
+  }
+
   /** What multiplies the technique's rates at a stroke. */
   public double factor(int j) {
-    return factor[j];
+    return shape.factor[j];
   }
 
   public int count() {
     return peak.length;
-  }
-
-  /**
-   * Whether the technique is used at all on such a line: its pitches, slurs, groups and lowest
-   * rate. Harp twins are a matter of each segment and not asked here.
-   */
-  public static boolean applies(Technique technique, Line line) {
-    return fits(technique, line) && usualRatePerSecond(line) >= technique.lowestPerSecond();
-  }
-
-  /** What of the demand no tempo changes: its pitches, slurs, groups and manner. */
-  public static boolean fits(Technique technique, Line line) {
-    return mannerFits(technique.act(), line)
-        && pitchesFit(technique.pitches(), line)
-        && slursFit(technique.slurs(), line)
-        && (technique.groups() != Groups.THREES || allInThrees(line));
   }
 
   /**
@@ -165,44 +253,6 @@ public final class Demand {
             .sorted()
             .toList();
     return gaps.isEmpty() ? 0 : 1e6 / Math.max(1, gaps.get((gaps.size() - 1) / 2));
-  }
-
-  /** What is plucked is not bowed. */
-  private static boolean mannerFits(Act act, Line line) {
-    return act != Act.BOW
-        || line.strokes().stream().noneMatch(stroke -> stroke.manner() == Manner.PLUCKED);
-  }
-
-  private static boolean pitchesFit(Technique.Pitches pitches, Line line) {
-    if (pitches == Technique.Pitches.ANY) {
-      return true;
-    }
-    boolean repeated = pitches == Technique.Pitches.REPEATED;
-    for (int j = 1; j < line.count(); j++) {
-      if (keys(line.stroke(j)).equals(keys(line.stroke(j - 1))) != repeated) {
-        return false;
-      }
-    }
-    return true;
-  }
-
-  private static boolean slursFit(Technique.SlurUse slurs, Line line) {
-    return switch (slurs) {
-      case ANY -> true;
-      case NONE -> line.strokes().stream().noneMatch(Stroke::slurred);
-      case ALL ->
-          line.strokes().stream().anyMatch(Stroke::slurred)
-              && line.strokes().stream().allMatch(s -> s.slurred() || s.slurContinues());
-    };
-  }
-
-  private static boolean allInThrees(Line line) {
-    for (int j = 0; j < line.count(); j++) {
-      if (line.placeInThree(j) < 0) {
-        return false;
-      }
-    }
-    return true;
   }
 
   private static double factorAt(Instrument instrument, Technique technique, Line line, int j) {
@@ -246,12 +296,6 @@ public final class Demand {
 
   private static Tone top(Stroke stroke) {
     return stroke.tones().get(stroke.tones().size() - 1);
-  }
-
-  private static Set<Integer> keys(Stroke stroke) {
-    return stroke.tones().size() == 1
-        ? Set.of(stroke.tones().get(0).key())
-        : stroke.tones().stream().map(Tone::key).collect(Collectors.toSet());
   }
 
   private static int scaled(double milli, double factor) {

@@ -80,6 +80,11 @@ public record Instrument(
         source);
   }
 
+  /** In the hands of somebody with whose air that share of the population, or more, manage. */
+  public Instrument breathing(Assurance assurance) {
+    return with(levelDecibel, breath.map(air -> air.at(Assurance.DEFAULT, assurance)), techniques);
+  }
+
   public boolean isWind() {
     return breath.isPresent();
   }

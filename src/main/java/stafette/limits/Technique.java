@@ -13,9 +13,10 @@ import stafette.words.Sentence;
  * @param slurs with which slurs
  * @param groups whether it comes in groups
  * @param twinStrings whether it takes two strings of the same pitch in turn (harp)
+ * @param takers how many hands, fingers or syllables alternate: one or two
  * @param expected whether a section professional can be relied on to have it
  * @param limit how fast it goes
- * @param lowestPerSecond below this usual rate of a line it does not work (sautillé); 0 if always
+ * @param lowestPerSecond where strokes follow more slowly it does not work (sautillé); 0 if always
  * @param factors what multiplies the limits under which condition; 1 where nothing is said
  * @param source where the figures come from
  * @param note a remark for the user, may be empty
@@ -27,6 +28,7 @@ public record Technique(
     SlurUse slurs,
     Groups groups,
     boolean twinStrings,
+    int takers,
     boolean expected,
     Limit limit,
     double lowestPerSecond,
@@ -34,8 +36,14 @@ public record Technique(
     Source source,
     String note)
     implements Sayable {
+  /**
+   * @throws IllegalArgumentException if there are more than two takers, or none
+   */
   public Technique {
     factors = Map.copyOf(factors);
+    if (takers != 1 && takers != 2) {
+      throw new IllegalArgumentException("one or two takers alternate: " + takers);
+    }
   }
 
   @Override

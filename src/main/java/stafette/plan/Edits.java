@@ -42,11 +42,11 @@ final class Edits {
     return turn >= 0 && turn < plan.turns().size();
   }
 
-  static boolean has(Plan plan, int player, int skill) {
+  static boolean has(Plan plan, int player, int way) {
     return player >= 0
         && player < plan.brief().players().size()
-        && skill >= 0
-        && skill < plan.brief().players().get(player).skills().size();
+        && way >= 0
+        && way < plan.brief().players().get(player).ways().size();
   }
 
   /**

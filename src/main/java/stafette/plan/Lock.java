@@ -47,7 +47,7 @@ public sealed interface Lock {
         && playing(lock).equals(OptionalInt.of(segment.player()))
         && lock.match(
             at -> false,
-            exactly -> exactly.skill().stream().allMatch(skill -> skill == segment.skill()),
+            exactly -> exactly.way().stream().allMatch(way -> way == segment.way()),
             in -> true,
             out -> false);
   }
@@ -84,9 +84,9 @@ public sealed interface Lock {
   /**
    * A segment with just these ends, played by one player alone.
    *
-   * @param skill with which of the player's skills; any if empty
+   * @param way with which of the player's ways; any if empty
    */
-  record Exactly(int relay, int player, OptionalInt skill, int first, int last) implements Lock {
+  record Exactly(int relay, int player, OptionalInt way, int first, int last) implements Lock {
     @Override
     public <T> T match(
         Function<? super At, ? extends T> at,

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import stafette.limits.Way;
 import stafette.score.Line;
 import stafette.words.Sentence;
 
@@ -17,7 +18,7 @@ import stafette.words.Sentence;
  */
 public record Plan(Brief brief, List<Segment> segments) {
   /**
-   * @throws IllegalArgumentException if a relay has no segment, one names a player, a skill or a
+   * @throws IllegalArgumentException if a relay has no segment, one names a player, a way or a
    *     stroke that does not exist, or a hocket lacks one of its two players
    */
   public Plan {
@@ -25,10 +26,10 @@ public record Plan(Brief brief, List<Segment> segments) {
     for (Segment segment : segments) {
       if (segment.relay() >= brief.lines().size()
           || segment.player() >= brief.players().size()
-          || segment.skill() >= brief.players().get(segment.player()).skills().size()
+          || segment.way() >= brief.players().get(segment.player()).ways().size()
           || segment.last() >= brief.line(segment.relay()).count()) {
         throw new IllegalArgumentException(
-            "the brief has no such player, skill or stroke: " + segment);
+            "the brief has no such player, way or stroke: " + segment);
       }
     }
     for (int relay = 0; relay < brief.lines().size(); relay++) {
@@ -58,8 +59,8 @@ public record Plan(Brief brief, List<Segment> segments) {
     return brief.players().get(segment.player());
   }
 
-  public Skill skill(Segment segment) {
-    return player(segment).skills().get(segment.skill());
+  public Way way(Segment segment) {
+    return player(segment).ways().get(segment.way());
   }
 
   public Line line(Segment segment) {

@@ -70,12 +70,12 @@ public sealed interface PlanEdit {
   /**
    * Gives a segment to somebody else.
    *
-   * @param skill with which of the player's skills
+   * @param way with which of the player's ways
    */
-  record Give(int segment, int player, int skill) implements PlanEdit {
+  record Give(int segment, int player, int way) implements PlanEdit {
     @Override
     public Optional<List<Turn>> applied(Plan plan) {
-      if (segment < 0 || segment >= plan.segments().size() || !Edits.has(plan, player, skill)) {
+      if (segment < 0 || segment >= plan.segments().size() || !Edits.has(plan, player, way)) {
         return Optional.empty();
       }
       Segment given = plan.segments().get(segment);
@@ -85,7 +85,7 @@ public sealed interface PlanEdit {
           turn ->
               turn.segments().stream().anyMatch(s -> !s.equals(given) && s.player() == player)
                   ? Optional.empty()
-                  : Optional.of(turn.with(given, given.of(player, skill))));
+                  : Optional.of(turn.with(given, given.of(player, way))));
     }
 
     @Override
@@ -100,17 +100,17 @@ public sealed interface PlanEdit {
    * @param stroke the first of the second part, the last of the first one
    * @param player who takes the second part
    */
-  record Split(int turn, int stroke, int player, int skill) implements PlanEdit {
+  record Split(int turn, int stroke, int player, int way) implements PlanEdit {
     @Override
     public Optional<List<Turn>> applied(Plan plan) {
-      if (!Edits.isTurn(plan, turn) || !Edits.has(plan, player, skill)) {
+      if (!Edits.isTurn(plan, turn) || !Edits.has(plan, player, way)) {
         return Optional.empty();
       }
       Turn split = plan.turns().get(turn);
       if (stroke <= split.first() || stroke >= split.last()) {
         return Optional.empty();
       }
-      Segment second = new Segment(split.relay(), player, skill, stroke, split.last(), Pattern.ALL);
+      Segment second = new Segment(split.relay(), player, way, stroke, split.last(), Pattern.ALL);
       List<Turn> turns = new ArrayList<>(plan.turns());
       turns.set(turn, split.between(split.first(), stroke));
       turns.add(turn + 1, new Turn(List.of(second)));
@@ -145,12 +145,12 @@ public sealed interface PlanEdit {
   }
 
   /** Deals a turn out between its player and another one, who plays the second share. */
-  record Pair(int turn, int player, int skill) implements PlanEdit {
+  record Pair(int turn, int player, int way) implements PlanEdit {
     @Override
     public Optional<List<Turn>> applied(Plan plan) {
       if (!Edits.isTurn(plan, turn)
           || plan.brief().rules().hocket() == Hocket.NO
-          || !Edits.has(plan, player, skill)
+          || !Edits.has(plan, player, way)
           || plan.turns().get(turn).isHocket()
           || plan.turns().get(turn).has(player)) {
         return Optional.empty();
@@ -159,8 +159,7 @@ public sealed interface PlanEdit {
       List<Turn> turns = new ArrayList<>(plan.turns());
       turns.set(
           turn,
-          new Turn(
-              List.of(alone.taking(Pattern.ODD), alone.of(player, skill).taking(Pattern.EVEN))));
+          new Turn(List.of(alone.taking(Pattern.ODD), alone.of(player, way).taking(Pattern.EVEN))));
       return Optional.of(turns);
     }
 

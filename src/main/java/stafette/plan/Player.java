@@ -2,7 +2,10 @@ package stafette.plan;
 
 import java.util.List;
 import java.util.Optional;
+import stafette.limits.Assurance;
 import stafette.limits.Instrument;
+import stafette.limits.Skill;
+import stafette.limits.Way;
 
 /**
  * One chair or desk.
@@ -10,8 +13,7 @@ import stafette.limits.Instrument;
  * @param name as in the score or as given
  * @param instrument what it plays
  * @param part the id of the player's part, if the score has one
- * @param skills the techniques to plan with, the first preferred; may be empty if none applies to
- *     the line
+ * @param skills the techniques it brings, the first preferred; may be empty
  * @param busy what the score already gives it, in order, on the line's clock
  */
 public record Player(
@@ -23,6 +25,31 @@ public record Player(
   public Player {
     skills = List.copyOf(skills);
     busy = List.copyOf(busy);
+  }
+
+  /** In which ways it may take a stretch; none without skills. */
+  public List<Way> ways() {
+    return Way.of(skills);
+  }
+
+  /** The same player with other skills. */
+  public Player with(List<Skill> others) {
+    return new Player(name, instrument, part, others, busy);
+  }
+
+  /**
+   * Somebody in this player's place of whom another share of the population is as good or better.
+   *
+   * @param planned for which share this player's figures are taken where they are the population's
+   */
+  public Player at(Assurance planned, Assurance wanted) {
+    Instrument own =
+        instrument.with(
+            instrument.levelDecibel(),
+            instrument.breath().map(breath -> breath.at(planned, wanted)),
+            instrument.techniques());
+    return new Player(
+        name, own, part, skills.stream().map(skill -> skill.at(planned, wanted)).toList(), busy);
   }
 
   /**

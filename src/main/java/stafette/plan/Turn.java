@@ -49,7 +49,7 @@ public record Turn(List<Segment> segments) {
   Turn between(int first, int last) {
     return new Turn(
         segments.stream()
-            .map(s -> new Segment(s.relay(), s.player(), s.skill(), first, last, s.pattern()))
+            .map(s -> new Segment(s.relay(), s.player(), s.way(), first, last, s.pattern()))
             .toList());
   }
 

@@ -2,6 +2,7 @@ package stafette.score;
 
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 import stafette.time.Length;
 import stafette.time.Position;
 import stafette.time.Span;
@@ -69,6 +70,18 @@ public record Stroke(
   /** Whether one of the tones is that one, whatever its spelling. */
   public boolean sounds(Tone tone) {
     return tones.stream().anyMatch(own -> own.key() == tone.key());
+  }
+
+  /** The keys or strings that its tones take, whatever their spelling. */
+  public Set<Integer> keys() {
+    return tones.size() == 1
+        ? Set.of(tones.get(0).key())
+        : tones.stream().map(Tone::key).collect(Collectors.toSet());
+  }
+
+  /** Whether just the same tones sound in another stroke, whatever their spelling. */
+  public boolean isLike(Stroke other) {
+    return keys().equals(other.keys());
   }
 
   /** The same stroke with only these of its tones. */

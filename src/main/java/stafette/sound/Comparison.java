@@ -44,7 +44,7 @@ public final class Comparison {
           new Segment(
               first.relay(),
               first.player(),
-              first.skill(),
+              first.way(),
               0,
               plan.line(first).count() - 1,
               Pattern.ALL));
@@ -81,7 +81,7 @@ public final class Comparison {
                 new Segment(
                     segment.relay(),
                     segment.player(),
-                    segment.skill(),
+                    segment.way(),
                     first,
                     segment.last(),
                     swap ? other(segment.pattern()) : segment.pattern()))

@@ -4,20 +4,20 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Who may take a stretch: a player of one kind with one technique, or an ordered pair of them in a
- * hocket, the one who begins first.
+ * Who may take a stretch: a player of one kind in one way, or an ordered pair of them in a hocket,
+ * the one who begins first.
  *
  * @param index among all actors
  * @param members one or two
  */
 record Actor(int index, List<ActorMember> members) {
   /**
-   * A player of a kind with one of its techniques.
+   * A player of a kind in one of its ways.
    *
    * @param kind index among the kinds
-   * @param skill index among the kind's techniques
+   * @param way index among the kind's ways
    */
-  record ActorMember(int kind, int skill) {}
+  record ActorMember(int kind, int way) {}
 
   Actor {
     members = List.copyOf(members);
@@ -27,8 +27,8 @@ record Actor(int index, List<ActorMember> members) {
   static List<Actor> all(List<PlayerKind> kinds, boolean pairs) {
     List<ActorMember> single = new ArrayList<>();
     for (int kind = 0; kind < kinds.size(); kind++) {
-      for (int skill = 0; skill < kinds.get(kind).player().skills().size(); skill++) {
-        single.add(new ActorMember(kind, skill));
+      for (int way = 0; way < kinds.get(kind).player().ways().size(); way++) {
+        single.add(new ActorMember(kind, way));
       }
     }
     List<Actor> actors = new ArrayList<>();
@@ -51,8 +51,8 @@ record Actor(int index, List<ActorMember> members) {
     return members.get(member).kind();
   }
 
-  int skill(int member) {
-    return members.get(member).skill();
+  int way(int member) {
+    return members.get(member).way();
   }
 
   /** How many players of a kind it takes. */

@@ -3,10 +3,12 @@ package stafette.split;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
+import stafette.limits.Burst;
 import stafette.limits.Demand;
+import stafette.limits.Skill;
 import stafette.plan.Brief;
 import stafette.plan.Player;
-import stafette.plan.Skill;
 import stafette.score.Line;
 import stafette.words.Sentence;
 import stafette.words.Settable;
@@ -56,8 +58,8 @@ final class Explanation {
             new Reason(
                 Optional.empty(),
                 Sentence.of(
-                    "{0} has no technique for such a line (its slurs, repeated notes or rate);"
-                        + " allow one that not everybody has{1}, or name another player",
+                    "{0} has no technique at all; allow one that not everybody has{1}, or name"
+                        + " another player",
                     player.name(), Settable.TECHNIQUES)));
       }
     }
@@ -89,26 +91,24 @@ final class Explanation {
     }
   }
 
-  /** Whether some player can play this stroke right after the one before. */
+  /** Whether some player can play this stroke with those before it that a burst takes in. */
   private boolean anybodyJoins(int j) {
-    return line.restsBefore(j)
+    int from = Math.max(0, j - Burst.MOST_GAPS);
+    return IntStream.rangeClosed(from + 1, j).anyMatch(line::restsBefore)
         || kinds.stream()
             .flatMap(kind -> kind.tables().stream())
             .filter(table -> table.line().equals(line))
-            .anyMatch(table -> table.row(j - 1).last() >= j || startsBefore(table, j));
+            .anyMatch(table -> table.row(from).last() >= j || startsBefore(table, from, j));
   }
 
-  private static boolean startsBefore(SegmentTable table, int j) {
-    for (int first = j - 1; first >= Math.max(0, j - 3); first--) {
-      if (table.row(first).last() >= j) {
-        return true;
-      }
-    }
-    return false;
+  private static boolean startsBefore(SegmentTable table, int from, int j) {
+    return IntStream.range(Math.max(0, from - 3), from)
+        .anyMatch(first -> table.row(first).last() >= j);
   }
 
   private Reason tooFast(int j) {
-    double rate = 1e6 / Math.max(1, line.onsetMicros(j) - line.onsetMicros(j - 1));
+    int from = Math.max(0, j - Burst.MOST_GAPS);
+    double rate = (j - from) * 1e6 / Math.max(1, line.onsetMicros(j) - line.onsetMicros(from));
     double fastest =
         brief.players().stream()
             .flatMap(player -> player.skills().stream())
@@ -122,8 +122,8 @@ final class Explanation {
                     + " the tempo, allow a faster technique{2}, or choose other instruments",
                 Sentence.decimal(rate, 1), Sentence.decimal(fastest, 1), Settable.TECHNIQUES)
             : Sentence.of(
-                "nobody can play this note together with the one before it: who is in range is too"
-                    + " slow or plays something else; add a player who has both");
+                "nobody can play this note together with those before it: who is in range is too"
+                    + " slow or plays something else; add a player who has them all");
     return new Reason(
         Optional.of(line.placeOf(j)), Sentence.of("{0}: {1}", line.placeOf(j), sentence));
   }

@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import stafette.limits.Breath;
 import stafette.limits.Capability;
+import stafette.limits.Skill;
 import stafette.plan.GivenStretch;
 import stafette.plan.Player;
-import stafette.plan.Skill;
 
 /**
  * What the score gives a player beside the line, as steps of effort. Where a passage asks too much

@@ -5,8 +5,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import stafette.limits.Instrument;
+import stafette.limits.Skill;
 import stafette.plan.GivenStretch;
-import stafette.plan.Skill;
 
 /**
  * What a search without locks has proven about crews: no lock makes a plan cheaper, so it holds

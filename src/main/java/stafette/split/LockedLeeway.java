@@ -112,7 +112,7 @@ final class LockedLeeway {
   private boolean is(Lock.Exactly lock, Actor actor) {
     return actor.size() == 1
         && actor.kind(0) == kind(lock.player())
-        && (lock.skill().isEmpty() || lock.skill().getAsInt() == actor.skill(0));
+        && (lock.way().isEmpty() || lock.way().getAsInt() == actor.way(0));
   }
 
   /** The bits of those locks that such a stretch covers as they ask. */

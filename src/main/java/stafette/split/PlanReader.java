@@ -38,7 +38,7 @@ final class PlanReader {
   private static Segment segment(Label label, Actor actor, int member, int last) {
     Pattern pattern = actor.size() == 1 ? Pattern.ALL : member == 0 ? Pattern.ODD : Pattern.EVEN;
     return new Segment(
-        label.relay(), label.player(member), actor.skill(member), label.first(), last, pattern);
+        label.relay(), label.player(member), actor.way(member), label.first(), last, pattern);
   }
 
   /** The same plan with players who are alike renamed, so that those listed first come first. */

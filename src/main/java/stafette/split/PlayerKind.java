@@ -6,11 +6,11 @@ import java.util.Optional;
 import java.util.Set;
 import stafette.limits.Breath;
 import stafette.limits.Capability;
+import stafette.limits.Skill;
 import stafette.plan.Brief;
 import stafette.plan.GivenStretch;
 import stafette.plan.Player;
 import stafette.plan.Rules;
-import stafette.plan.Skill;
 
 /**
  * Players who are alike: same instrument, skills and given passages. Knows their segments, and how
@@ -29,7 +29,7 @@ final class PlayerKind {
   private double slowestRecovery = Double.POSITIVE_INFINITY;
   private double fastestRecovery;
   private double restRecovery;
-  private double entryLoad;
+  private double entryLoad = Double.POSITIVE_INFINITY;
   private final List<SegmentTable> tables = new ArrayList<>();
 
   private PlayerKind(Rules rules, Player player, List<Integer> members) {
@@ -79,19 +79,21 @@ final class PlayerKind {
 
   /** Takes note of how fast the players of this kind recover in segments of a table. */
   void learn(SegmentTable table) {
-    Capability capability = table.skill().capability();
+    table.sustained().forEach(this::learn);
+    tables.add(table);
+  }
+
+  private void learn(Capability capability, SegmentTable.SustainedRates sustained) {
     double byRest = RoundedUnits.WHOLE / (capability.recoveryMillis() * 1e3);
     double perMilli = 1e6 / capability.staminaMilli();
     slowestRecovery =
-        Math.min(slowestRecovery, Math.min(byRest, table.leastSustainedMilli() * perMilli));
-    fastestRecovery =
-        Math.max(fastestRecovery, Math.max(byRest, table.mostSustainedMilli() * perMilli));
-    double bySustained = table.mostSustainedMilli() * perMilli;
+        Math.min(slowestRecovery, Math.min(byRest, sustained.leastMilli() * perMilli));
+    fastestRecovery = Math.max(fastestRecovery, Math.max(byRest, sustained.mostMilli() * perMilli));
+    double bySustained = sustained.mostMilli() * perMilli;
     restRecovery = Math.max(restRecovery, Math.min(byRest, bySustained));
     double stroke =
         bySustained <= byRest ? RoundedUnits.WHOLE * 1e3 / capability.staminaMilli() : 0;
-    entryLoad = tables.isEmpty() ? stroke : Math.min(entryLoad, stroke);
-    tables.add(table);
+    entryLoad = Math.min(entryLoad, stroke);
   }
 
   /** The tables that these players play from. */
@@ -110,7 +112,7 @@ final class PlayerKind {
 
   /** The least tiredness that an entry adds, beside what the rest before it takes away. */
   double entryLoad() {
-    return entryLoad;
+    return tables.isEmpty() ? 0 : entryLoad;
   }
 
   /** Whether the score gives these players passages of their own. */
@@ -125,7 +127,7 @@ final class PlayerKind {
 
   /** Tiredness right after the first stroke of a segment, its grace notes included. */
   long tirednessEntering(PlayerState state, SegmentTable table, int first) {
-    Capability capability = table.skill().capability();
+    Capability capability = table.demand().capability(first);
     long graces = RoundedUnits.graces(table.graces(first), capability);
     if (state.untouched()) {
       return graces;
@@ -244,10 +246,12 @@ final class PlayerKind {
     long gap = now - state.loadMicros();
     boolean fresh = true;
     for (SegmentTable table : tables) {
-      fresh &=
-          state.tiredness()
-                  + RoundedUnits.load(gap, table.leastSustainedMilli(), table.skill().capability())
-              <= 0;
+      for (var known : table.sustained().entrySet()) {
+        fresh &=
+            state.tiredness()
+                    + RoundedUnits.load(gap, known.getValue().leastMilli(), known.getKey())
+                <= 0;
+      }
     }
     return fresh ? PlayerState.RESTED : state;
   }

@@ -209,16 +209,13 @@ final class RelayOffers {
 
   private SegmentTable table(Actor actor, int member, int part) {
     return tables.computeIfAbsent(
-        List.of(actor.kind(member), actor.skill(member), part),
+        List.of(actor.kind(member), actor.way(member), part),
         key -> {
           PlayerKind kind = kinds.get(actor.kind(member));
           Line own = part == WHOLE ? line : halves.line(part);
           SegmentTable table =
               workbench.table(
-                  own,
-                  kind.player(),
-                  kind.player().skills().get(actor.skill(member)),
-                  rules.weights());
+                  own, kind.player(), kind.player().ways().get(actor.way(member)), rules.weights());
           kind.learn(table);
           return table;
         });

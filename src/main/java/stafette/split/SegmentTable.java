@@ -1,45 +1,45 @@
 package stafette.split;
 
-import java.util.IntSummaryStatistics;
-import java.util.stream.IntStream;
+import java.util.HashMap;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import stafette.check.TechniqueRules;
+import stafette.limits.Capability;
 import stafette.limits.Demand;
+import stafette.limits.Way;
 import stafette.plan.Player;
-import stafette.plan.Skill;
 import stafette.plan.Weights;
 import stafette.score.Line;
 
 /**
- * The segments that one kind of player can play with one technique when it comes fresh, with their
- * costs; worked out as asked for. None where the technique is not used on the line, which in a
- * hocket is the player's own strokes.
+ * The segments that one kind of player can play in one way when it comes fresh, with their costs;
+ * worked out as asked for.
  */
 final class SegmentTable {
   private final StrokeFigures figures;
   private final SegmentsMaker maker;
   private final @Nullable SegmentsFromStart[] rows;
-  private final int leastSustained;
-  private final int mostSustained;
-  private final boolean serves;
+  private final Map<Capability, SustainedRates> sustained = new HashMap<>();
 
-  SegmentTable(Line line, Player player, Skill skill, Weights weights) {
-    figures = new StrokeFigures(line, player, skill, weights);
+  /** The lowest and the highest sustained rate at the strokes made with one technique. */
+  record SustainedRates(int leastMilli, int mostMilli) {
+    private SustainedRates with(SustainedRates other) {
+      return new SustainedRates(
+          Math.min(leastMilli, other.leastMilli), Math.max(mostMilli, other.mostMilli));
+    }
+  }
+
+  SegmentTable(Line line, Player player, Way way, Weights weights) {
+    figures = new StrokeFigures(line, player, way, weights);
     maker = new SegmentsMaker(figures);
-    serves = TechniqueRules.serves(skill.technique(), line);
     rows = new SegmentsFromStart[line.count()];
-    IntSummaryStatistics sustained =
-        IntStream.range(0, line.count()).map(demand()::sustainedMilli).summaryStatistics();
-    leastSustained = sustained.getMin();
-    mostSustained = Math.max(sustained.getMax(), skill.capability().sustainedMilli());
+    for (int j = 0; j < line.count(); j++) {
+      int rate = demand().sustainedMilli(j);
+      sustained.merge(demand().capability(j), new SustainedRates(rate, rate), SustainedRates::with);
+    }
   }
 
   Line line() {
     return figures.line();
-  }
-
-  Skill skill() {
-    return figures.skill();
   }
 
   Demand demand() {
@@ -55,20 +55,15 @@ final class SegmentTable {
     return figures.graces(stroke);
   }
 
-  /** The lowest sustained rate at any stroke of the line. */
-  int leastSustainedMilli() {
-    return leastSustained;
-  }
-
-  /** The highest sustained rate at any stroke of the line or in a given passage. */
-  int mostSustainedMilli() {
-    return mostSustained;
+  /** The sustained rates by what the player can do with the techniques used on the line. */
+  Map<Capability, SustainedRates> sustained() {
+    return sustained;
   }
 
   SegmentsFromStart row(int first) {
     SegmentsFromStart row = rows[first];
     if (row == null) {
-      row = serves ? maker.row(first) : SegmentsFromStart.EMPTY;
+      row = maker.row(first);
       rows[first] = row;
     }
     return row;

@@ -43,15 +43,14 @@ final class SegmentsMaker {
     this.figures = figures;
     this.line = figures.line();
     this.breath = figures.breath();
-    this.twinStrings = figures.skill().technique().twinStrings();
+    this.twinStrings = figures.way().twinStrings();
   }
 
   /** All segments that begin with a stroke. */
   SegmentsFromStart row(int from) {
     begin(from);
     int length = 0;
-    int most = figures.enters(from) ? line.count() - from : 0;
-    while (length < most && reaches(from + length)) {
+    while (from + length < line.count() && reaches(from + length)) {
       length++;
       makeRoom(length);
     }
@@ -131,13 +130,13 @@ final class SegmentsMaker {
 
   private boolean tire(int j) {
     int k = j - first;
-    long more = RoundedUnits.graces(figures.graces(j), figures.capability());
+    long more = RoundedUnits.graces(figures.graces(j), figures.capability(j));
     if (k == 0) {
       drift[0] = 0;
       rise[0] = 0;
       fresh[0] = more;
       lastLoad[0] = j;
-      tiredness = Tiredness.atFirst(figures.graces(j), figures.capability());
+      tiredness = Tiredness.atFirst(figures.graces(j), figures.capability(j));
       return fresh[0] <= RoundedUnits.MOST;
     }
     boolean loads = figures.loads(first, j);
@@ -149,7 +148,7 @@ final class SegmentsMaker {
       long load = figures.load(before, j);
       drift[k] += load + more;
       fresh[k] = Math.max(0, fresh[k] + load) + more;
-      double graces = Tiredness.atFirst(figures.graces(j), figures.capability());
+      double graces = Tiredness.atFirst(figures.graces(j), figures.capability(j));
       tiredness = Tiredness.after(tiredness, figures.change(before, j), graces);
     }
     rise[k] = Math.max(rise[k - 1], drift[k]);

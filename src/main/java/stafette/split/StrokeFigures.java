@@ -6,26 +6,26 @@ import java.util.Optional;
 import stafette.check.Strain;
 import stafette.check.Tiredness;
 import stafette.limits.Breath;
+import stafette.limits.Burst;
 import stafette.limits.Capability;
 import stafette.limits.Condition;
 import stafette.limits.Demand;
-import stafette.limits.Groups;
 import stafette.limits.Instrument;
+import stafette.limits.Way;
 import stafette.plan.GivenStretch;
 import stafette.plan.Player;
-import stafette.plan.Skill;
 import stafette.plan.Weights;
 import stafette.score.Line;
 import stafette.score.Tone;
 
 /**
- * What each stroke of a line asks of one kind of player with one technique. What it asks of a
- * segment that began early enough before it, which is nearly always the case, is worked out once.
+ * What each stroke of a line asks of one kind of player in one way. What it asks of a segment that
+ * began early enough before it, which is nearly always the case, is worked out once.
  */
 final class StrokeFigures {
   private final Line line;
   private final Player player;
-  private final Skill skill;
+  private final Way way;
   private final Demand demand;
   private final Weights weights;
   private final boolean[] reached;
@@ -34,16 +34,17 @@ final class StrokeFigures {
   private final int[] graces;
   private final boolean[] within;
   private final long[] strain;
+  private final int[] earliest;
   private final int[] lastBefore;
   private final long[] load;
   private final double[] change;
 
-  StrokeFigures(Line line, Player player, Skill skill, Weights weights) {
+  StrokeFigures(Line line, Player player, Way way, Weights weights) {
     this.line = line;
     this.player = player;
-    this.skill = skill;
+    this.way = way;
     this.weights = weights;
-    this.demand = Demand.of(player.instrument(), skill.technique(), skill.capability(), line);
+    this.demand = Demand.of(player.instrument(), way, line);
     int count = line.count();
     reached = new boolean[count];
     register = new int[count];
@@ -51,6 +52,7 @@ final class StrokeFigures {
     graces = new int[count];
     within = new boolean[count];
     strain = new long[count];
+    earliest = new int[count];
     lastBefore = new int[count];
     load = new long[count];
     change = new double[count];
@@ -84,12 +86,14 @@ final class StrokeFigures {
   }
 
   private void reckonEffort(int j) {
+    earliest[j] =
+        Math.min(Burst.STROKES.earliest(demand, 0, j), Burst.NOTES.earliest(demand, 0, j));
     within[j] = judgedWithin(0, j);
     strain[j] = judgedStrain(0, j);
     lastBefore[j] = lastLoadBefore(j);
     long gap = line.onsetMicros(j) - line.onsetMicros(lastBefore[j]);
-    load[j] = RoundedUnits.load(gap, demand.sustainedMilli(j), capability());
-    change[j] = Tiredness.change((double) gap, demand.sustainedMilli(j), capability());
+    load[j] = RoundedUnits.load(gap, demand.sustainedMilli(j), capability(j));
+    change[j] = Tiredness.change((double) gap, demand.sustainedMilli(j), capability(j));
   }
 
   private int lastLoadBefore(int j) {
@@ -104,8 +108,8 @@ final class StrokeFigures {
     return line;
   }
 
-  Skill skill() {
-    return skill;
+  Way way() {
+    return way;
   }
 
   Demand demand() {
@@ -116,8 +120,8 @@ final class StrokeFigures {
     return weights;
   }
 
-  Capability capability() {
-    return skill.capability();
+  Capability capability(int j) {
+    return demand.capability(j);
   }
 
   Optional<Breath> breath() {
@@ -145,12 +149,7 @@ final class StrokeFigures {
 
   /** Whether a stroke loads a player who began with {@code first}. */
   boolean loads(int first, int j) {
-    return Tiredness.loads(skill, demand, first, j);
-  }
-
-  /** Whether a segment may begin with a stroke. */
-  boolean enters(int first) {
-    return skill.technique().groups() != Groups.THREES || line.placeInThree(first) == 0;
+    return demand.loads(first, j);
   }
 
   /**
@@ -184,7 +183,7 @@ final class StrokeFigures {
         : RoundedUnits.load(
             line.onsetMicros(j) - line.onsetMicros(lastLoad),
             demand.sustainedMilli(j),
-            capability());
+            capability(j));
   }
 
   /** The change of tiredness at a stroke that loads, in the judge's own figures. */
@@ -194,24 +193,18 @@ final class StrokeFigures {
         : Tiredness.change(
             (double) (line.onsetMicros(j) - line.onsetMicros(lastLoad)),
             demand.sustainedMilli(j),
-            capability());
+            capability(j));
   }
 
   /** Whether a stroke asks of this segment what it asks of one that began with the line. */
   private boolean usual(int first, int j) {
-    return j > first && demand.peakFrom(first, j) == demand.peakFrom(0, j);
+    return j > first && earliest[j] >= first;
   }
 
   private boolean judgedWithin(int first, int j) {
-    int from = demand.peakFrom(first, j);
-    if (from >= 0
-        && (line.onsetMicros(j) - line.onsetMicros(from)) * demand.peakMilli(j) < 1_000_000_000L) {
-      return false;
-    }
-    return j == first
-        || !demand.moves(j)
-        || (line.onsetMicros(j) - line.onsetMicros(j - 1)) * demand.movingMilli(j)
-            >= 1_000_000_000L;
+    return demand.covered(j)
+        && Burst.STROKES.holds(demand, line, first, j)
+        && Burst.NOTES.holds(demand, line, first, j);
   }
 
   private long judgedStrain(int first, int j) {

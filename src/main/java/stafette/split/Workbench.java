@@ -4,13 +4,13 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import stafette.limits.Instrument;
+import stafette.limits.Way;
 import stafette.plan.Brief;
 import stafette.plan.GivenStretch;
 import stafette.plan.Halves;
 import stafette.plan.Hocket;
 import stafette.plan.Player;
 import stafette.plan.Rules;
-import stafette.plan.Skill;
 import stafette.plan.Weights;
 import stafette.score.Line;
 
@@ -25,7 +25,7 @@ public final class Workbench {
   private final Map<Dealt, Halves> halves = new HashMap<>();
 
   private record Likeness(
-      Line line, Instrument instrument, List<GivenStretch> busy, Skill skill, Weights weights) {}
+      Line line, Instrument instrument, List<GivenStretch> busy, Way way, Weights weights) {}
 
   private final Map<TableKey, KnownBounds> floors = new HashMap<>();
 
@@ -33,10 +33,10 @@ public final class Workbench {
 
   private record Dealt(Line line, Hocket hocket) {}
 
-  SegmentTable table(Line line, Player player, Skill skill, Weights weights) {
+  SegmentTable table(Line line, Player player, Way way, Weights weights) {
     return tables.computeIfAbsent(
-        new Likeness(line, player.instrument(), player.busy(), skill, weights),
-        key -> new SegmentTable(line, player, skill, weights));
+        new Likeness(line, player.instrument(), player.busy(), way, weights),
+        key -> new SegmentTable(line, player, way, weights));
   }
 
   Halves halves(Brief brief, int relay) {

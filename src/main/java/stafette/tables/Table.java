@@ -13,7 +13,7 @@ enum Table {
   TECHNIQUES(
       "techniques.csv",
       "instrument, technique, act, peak, deviation, source, grade",
-      "pitches, slurs, groups, twin strings, expected, sustained, stamina, recovery, moving,"
+      "pitches, slurs, groups, twin strings, takers, expected, sustained, stamina, recovery, moving,"
           + " lowest, note"),
   FACTORS("factors.csv", "instrument, technique, condition, factor, source, grade", "note"),
   WEIGHTS("weights.csv", "name, value", "comment"),

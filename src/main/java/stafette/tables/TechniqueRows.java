@@ -27,6 +27,7 @@ final class TechniqueRows {
         oneOf(row, "slurs", Technique.SlurUse.values()),
         oneOf(row, "groups", Groups.values()),
         row.oneOf("twin strings", YES_NO, TRUTH),
+        row.oneOf("takers", List.of("1", "2"), List.of(1, 2)),
         row.oneOf("expected", List.of("yes", "no"), List.of(true, false)),
         limit(row),
         row.notNegative("lowest").orElse(0),

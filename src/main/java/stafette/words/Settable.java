@@ -11,6 +11,8 @@ public enum Settable implements Sayable {
   PLAYERS,
   /** Techniques that not everybody has. */
   TECHNIQUES,
+  /** The techniques of one player, in place of all expected ones. */
+  PLAYER_TECHNIQUES,
   OVERLAP,
   /** The rest before an entry. */
   REST,

@@ -8,7 +8,6 @@ import java.util.Optional;
 import stafette.ask.Allowance;
 import stafette.ask.LineRequest;
 import stafette.ask.TempoWish;
-import stafette.check.alone.Ease;
 import stafette.check.alone.FastPassages;
 import stafette.check.alone.LineTrial;
 import stafette.check.alone.LineVerdict;
@@ -32,39 +31,19 @@ public final class CheckScore {
   private CheckScore() {}
 
   /**
-   * One instrument's answer to a line.
-   *
-   * @param instrument which
-   * @param rows one for each technique that applies, the best first
-   */
-  public record InstrumentVerdicts(Instrument instrument, List<LineVerdict> rows) {
-    /** The ease of the best technique; beyond if none applies. */
-    public Ease ease() {
-      return rows.stream()
-          .map(LineVerdict::ease)
-          .min(Comparator.naturalOrder())
-          .orElse(Ease.BEYOND);
-    }
-
-    private double strain() {
-      return rows.stream().mapToDouble(LineVerdict::strain).min().orElse(Double.POSITIVE_INFINITY);
-    }
-  }
-
-  /**
    * A line with the answers of instruments.
    *
    * @param line the line
    * @param answers one for each instrument asked; empty if the part's instrument is unknown
    */
-  public record PassageVerdicts(Line line, List<InstrumentVerdicts> answers) {
+  public record PassageVerdicts(Line line, List<LineVerdict> answers) {
     /** Whether an instrument that was asked can't play it. */
     public boolean hasFindings() {
       return answers.stream().anyMatch(answer -> !answer.ease().plays());
     }
 
     private double worst() {
-      return answers.stream().mapToDouble(InstrumentVerdicts::strain).max().orElse(0);
+      return answers.stream().mapToDouble(LineVerdict::strain).max().orElse(0);
     }
   }
 
@@ -167,7 +146,7 @@ public final class CheckScore {
       LimitsInForce limits)
       throws Refusal {
     LineRequest.FoundLine found = request.find();
-    List<InstrumentVerdicts> answers = new ArrayList<>();
+    List<LineVerdict> answers = new ArrayList<>();
     for (Instrument instrument : asked(found, instruments, limits)) {
       answers.add(answer(found.line(), instrument, instrument.name(), assurance, allowances));
     }
@@ -201,13 +180,14 @@ public final class CheckScore {
     return instruments;
   }
 
-  static InstrumentVerdicts answer(
+  static LineVerdict answer(
       Line line,
       Instrument instrument,
       String player,
       Assurance assurance,
       List<Allowance> allowances) {
     List<Technique> usable = Allowance.usable(allowances, player, instrument, List.of(line));
-    return new InstrumentVerdicts(instrument, LineTrial.of(line, instrument, assurance, usable));
+    return LineTrial.of(
+        line, instrument, assurance, usable.isEmpty() ? instrument.techniques() : usable);
   }
 }

@@ -20,15 +20,16 @@ import stafette.check.JudgedPlan;
 import stafette.keep.LimitsInForce;
 import stafette.keep.OpenScore;
 import stafette.limits.Capability;
+import stafette.limits.Skill;
 import stafette.limits.Technique;
 import stafette.limits.TypedNames;
+import stafette.limits.Way;
 import stafette.plan.Brief;
 import stafette.plan.Lock;
 import stafette.plan.Plan;
 import stafette.plan.Player;
 import stafette.plan.Seat;
 import stafette.plan.Segment;
-import stafette.plan.Skill;
 import stafette.score.Line;
 import stafette.score.NoSuchLine;
 import stafette.score.ToneChoice;
@@ -321,7 +322,7 @@ public final class OpenLine {
 
   /**
    * A plan that was made for something else, taken over: its segments as they are, by the names of
-   * players and techniques. Empty if one of them or a stroke is not here.
+   * players and their ways. Empty if one of them or a stroke is not here.
    */
   public Optional<Plan> adopted(Plan plan) {
     List<Segment> segments = new ArrayList<>();
@@ -343,12 +344,11 @@ public final class OpenLine {
 
   private Optional<Segment> adopted(Plan plan, Segment segment) {
     List<Player> players = brief().players();
-    String technique = plan.skill(segment).technique().name();
     for (int i = 0; i < players.size(); i++) {
-      List<Skill> skills = players.get(i).skills();
-      for (int k = 0; k < skills.size(); k++) {
+      List<Way> ways = players.get(i).ways();
+      for (int k = 0; k < ways.size(); k++) {
         if (players.get(i).name().equals(plan.player(segment).name())
-            && skills.get(k).technique().name().equals(technique)) {
+            && ways.get(k).twinStrings() == plan.way(segment).twinStrings()) {
           return Optional.of(
               new Segment(
                   segment.relay(), i, k, segment.first(), segment.last(), segment.pattern()));

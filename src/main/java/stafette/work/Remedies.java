@@ -7,9 +7,7 @@ import java.util.Optional;
 import stafette.ask.Briefing;
 import stafette.check.alone.Thinning;
 import stafette.keep.LimitsInForce;
-import stafette.limits.Demand;
 import stafette.plan.Brief;
-import stafette.plan.Player;
 import stafette.score.Line;
 import stafette.words.Refusal;
 
@@ -60,19 +58,7 @@ final class Remedies {
   }
 
   private static Brief thinned(Brief brief, Line line) {
-    List<Player> players =
-        brief.players().stream()
-            .map(
-                p ->
-                    new Player(
-                        p.name(),
-                        p.instrument(),
-                        p.part(),
-                        p.skills().stream()
-                            .filter(skill -> Demand.applies(skill.technique(), line))
-                            .toList(),
-                        p.busy()))
-            .toList();
-    return new Brief(Collections.nCopies(brief.lines().size(), line), players, brief.rules());
+    return new Brief(
+        Collections.nCopies(brief.lines().size(), line), brief.players(), brief.rules());
   }
 }

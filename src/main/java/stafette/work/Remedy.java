@@ -8,10 +8,10 @@ import stafette.ask.PlayerWish;
 import stafette.ask.SplitRequest;
 import stafette.check.JudgedPlan;
 import stafette.check.SegmentReport;
+import stafette.limits.Skill;
 import stafette.plan.Brief;
 import stafette.plan.Player;
 import stafette.plan.Rules;
-import stafette.plan.Skill;
 import stafette.words.Sentence;
 
 /**

@@ -42,9 +42,8 @@ public final class Reports {
                     report ->
                         CheckJson.PassageJson.of(
                             report.line(),
-                            report.answers().stream()
-                                .flatMap(answer -> answer.rows().stream())
-                                .toList(),
+                            report.answers(),
+                            checked.score().score().tempoStated(),
                             command.apply(report)))
                 .toList())
         .text();

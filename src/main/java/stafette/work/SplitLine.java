@@ -12,6 +12,7 @@ import stafette.ask.SplitRequest;
 import stafette.check.Judge;
 import stafette.check.JudgedPlan;
 import stafette.check.Verdict;
+import stafette.check.alone.LineVerdict;
 import stafette.keep.LimitsInForce;
 import stafette.keep.OpenScore;
 import stafette.plan.Brief;
@@ -132,9 +133,8 @@ public final class SplitLine {
   }
 
   /** What each instrument among the players would make of the whole line, alone. */
-  public static List<CheckScore.InstrumentVerdicts> answers(
-      SplitOutcome outcome, SplitRequest request) {
-    Map<String, CheckScore.InstrumentVerdicts> answers = new LinkedHashMap<>();
+  public static List<LineVerdict> answers(SplitOutcome outcome, SplitRequest request) {
+    Map<String, LineVerdict> answers = new LinkedHashMap<>();
     for (Player player : outcome.brief().players()) {
       answers.computeIfAbsent(
           player.instrument().name(),

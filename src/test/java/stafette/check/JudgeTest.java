@@ -17,11 +17,11 @@ import stafette.check.alone.LineTrial;
 import stafette.limits.Assurance;
 import stafette.limits.Capability;
 import stafette.limits.Instrument;
+import stafette.limits.Skill;
 import stafette.plan.Brief;
 import stafette.plan.Plan;
 import stafette.plan.Player;
 import stafette.plan.Segment;
-import stafette.plan.Skill;
 import stafette.score.Line;
 
 /** What is true of every verdict. */
@@ -88,7 +88,7 @@ class JudgeTest {
   }
 
   private static Ease ease(Line line) {
-    return LineTrial.of(line, PIPE, Assurance.DEFAULT, PIPE.techniques()).get(0).ease();
+    return LineTrial.of(line, PIPE, Assurance.DEFAULT, PIPE.techniques()).ease();
   }
 
   /** strokes a second = metronome mark × notes to a beat ÷ 60, by the meaning of the mark. */

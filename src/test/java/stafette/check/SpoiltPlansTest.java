@@ -30,6 +30,7 @@ import stafette.limits.Groups;
 import stafette.limits.Instrument;
 import stafette.limits.Limit;
 import stafette.limits.Range;
+import stafette.limits.Skill;
 import stafette.limits.Source;
 import stafette.limits.Technique;
 import stafette.plan.Brief;
@@ -40,7 +41,6 @@ import stafette.plan.Plan;
 import stafette.plan.Player;
 import stafette.plan.Rules;
 import stafette.plan.Segment;
-import stafette.plan.Skill;
 import stafette.score.Line;
 import stafette.score.Pitch;
 import stafette.score.Step;
@@ -382,7 +382,7 @@ class SpoiltPlansTest {
         Technique.Pitches.ANY,
         Technique.SlurUse.ANY,
         groups,
-        twins,
+        twins, 1,
         true,
         new Limit(12, 1.5, 10, OptionalDouble.empty(), 8, OptionalDouble.empty()),
         lowest,

@@ -12,9 +12,10 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import stafette.Invented;
 import stafette.check.alone.Ease;
+import stafette.check.ShownTechnique;
+import stafette.check.alone.Limiting;
 import stafette.check.alone.LineVerdict;
 import stafette.check.alone.Thinning;
-import stafette.limits.Assurance;
 import stafette.limits.Instrument;
 import stafette.time.TempoMark;
 
@@ -68,9 +69,9 @@ class CheckJsonTest {
     return CheckJson.PassageJson.of(
         Invented.line(1, 4, 120),
         List.of(
-            judged(REED, 1.2, Ease.BEYOND),
             judged(REED, 0.8, Ease.DEMANDING),
             judged(PIPE, 1.1, Ease.BEYOND)),
+        true,
         Optional.of("split score.musicxml --part P1 --bars \"#1-#1\" --players \"Reed 1\""));
   }
 
@@ -78,15 +79,18 @@ class CheckJsonTest {
     boolean plays = ease.plays();
     return new LineVerdict(
         instrument,
-        instrument.techniques().get(0),
-        instrument.techniques().get(0).limit().at(Assurance.DEFAULT),
+        List.of(new ShownTechnique(instrument.techniques().get(0), 0, 3)),
         8,
+        plays ? 90 : 2.5,
+        ease,
+        Limiting.BURST,
+        2,
         use,
         0.2,
         0,
         plays ? OptionalDouble.of(1.5) : OptionalDouble.empty(),
-        ease,
         plays ? Optional.of(TempoMark.QUARTER_120) : Optional.empty(),
-        Thinning.HALF);
+        Thinning.HALF,
+        instrument.techniques().get(0).source());
   }
 }

@@ -25,6 +25,7 @@ import stafette.limits.Assurance;
 import stafette.limits.Catalogue;
 import stafette.limits.Demand;
 import stafette.limits.Instrument;
+import stafette.limits.Skill;
 import stafette.plan.Brief;
 import stafette.plan.Favour;
 import stafette.plan.GivenStretch;
@@ -34,7 +35,6 @@ import stafette.plan.Player;
 import stafette.plan.Rules;
 import stafette.plan.Seat;
 import stafette.plan.Segment;
-import stafette.plan.Skill;
 import stafette.score.Dynamic;
 import stafette.score.Grace;
 import stafette.score.Line;
@@ -339,25 +339,18 @@ class PlanJsonTest {
             Rules.DEFAULT_READY_SECONDS,
             Favour.BALANCE,
             TABLES.weights());
-    int tongue = skill(flute, "double tonguing");
-    int hands = skill(harp, "alternate hands");
     return new Plan(
         new Brief(line, List.of(flute, harp), rules),
         List.of(
-            new Segment(0, tongue, 0, 16),
-            new Segment(1, hands, 16, 32),
-            new Segment(0, tongue, 32, line.count() - 1)));
-  }
-
-  private static int skill(Player player, String technique) {
-    return player.skills().stream().map(s -> s.technique().name()).toList().indexOf(technique);
+            new Segment(0, 0, 0, 16),
+            new Segment(1, 0, 16, 32),
+            new Segment(0, 0, 32, line.count() - 1)));
   }
 
   private static Player player(String name, String instrument, Line line, List<GivenStretch> busy) {
     Instrument known = TABLES.catalogue().find(instrument).orElseThrow();
     List<Skill> skills =
         known.techniques().stream()
-            .filter(technique -> Demand.applies(technique, line))
             .map(t -> new Skill(t, t.limit().at(Assurance.DEFAULT)))
             .toList();
     return new Player(name, known, Optional.of("P2"), skills, busy);

@@ -61,10 +61,10 @@ final class AllPlans {
   private void collect() {
     int count = brief.line().count();
     for (int player = 0; player < brief.players().size(); player++) {
-      for (int skill = 0; skill < brief.players().get(player).skills().size(); skill++) {
+      for (int way = 0; way < brief.players().get(player).ways().size(); way++) {
         for (int first = 0; first < count; first++) {
           for (int last = first; last < count; last++) {
-            Segment segment = new Segment(player, skill, first, last);
+            Segment segment = new Segment(player, way, first, last);
             if (isPossible(segment)) {
               possible.add(segment);
             }

@@ -131,8 +131,8 @@ final class AllRelays {
   private List<Segment> segments(int relay, int first, int last, Pattern pattern) {
     List<Segment> segments = new ArrayList<>();
     for (int player = 0; player < brief.players().size(); player++) {
-      for (int skill = 0; skill < brief.players().get(player).skills().size(); skill++) {
-        segments.add(new Segment(relay, player, skill, first, last, pattern));
+      for (int way = 0; way < brief.players().get(player).ways().size(); way++) {
+        segments.add(new Segment(relay, player, way, first, last, pattern));
       }
     }
     return segments;
@@ -142,7 +142,7 @@ final class AllRelays {
     Brief alone = new Brief(brief.line(relay), brief.players(), brief.rules().with(List.of()));
     List<Segment> first =
         turn.stream()
-            .map(s -> new Segment(0, s.player(), s.skill(), s.first(), s.last(), s.pattern()))
+            .map(s -> new Segment(0, s.player(), s.way(), s.first(), s.last(), s.pattern()))
             .toList();
     boolean possible =
         Judge.judge(new Plan(alone, first)).findings().stream()

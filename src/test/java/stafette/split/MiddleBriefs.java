@@ -21,6 +21,7 @@ import stafette.limits.Groups;
 import stafette.limits.Instrument;
 import stafette.limits.Limit;
 import stafette.limits.Range;
+import stafette.limits.Skill;
 import stafette.limits.Source;
 import stafette.limits.Technique;
 import stafette.plan.Brief;
@@ -29,7 +30,6 @@ import stafette.plan.GivenStretch;
 import stafette.plan.OverlapRule;
 import stafette.plan.Player;
 import stafette.plan.Rules;
-import stafette.plan.Skill;
 import stafette.score.Dynamic;
 import stafette.score.Grace;
 import stafette.score.Line;
@@ -193,7 +193,7 @@ public final class MiddleBriefs {
         Technique.Pitches.ANY,
         Technique.SlurUse.ANY,
         groups,
-        twins,
+        twins, 1,
         true,
         new Limit(12, 1, 10, OptionalDouble.empty(), 8, OptionalDouble.empty()),
         0,
@@ -210,7 +210,6 @@ public final class MiddleBriefs {
     int recoveryMillis = between(307, 2203);
     List<Skill> skills =
         instrument.techniques().stream()
-            .filter(technique -> Demand.applies(technique, line))
             .map(technique -> new Skill(technique, capability(line, recoveryMillis)))
             .toList();
     return new Player(

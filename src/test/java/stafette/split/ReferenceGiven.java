@@ -14,9 +14,9 @@ import java.util.Optional;
 import stafette.check.Tiredness;
 import stafette.limits.Breath;
 import stafette.limits.Capability;
+import stafette.limits.Skill;
 import stafette.plan.GivenStretch;
 import stafette.plan.Player;
-import stafette.plan.Skill;
 
 /**
  * What the score gives one player, in the constraint model. A passage can't spend more than there
@@ -62,7 +62,7 @@ final class ReferenceGiven {
         passage.busy().strokeMicros().get(0),
         passage.busy().fromMicros(),
         skill.capability().sustainedMilli(),
-        skill,
+        skill.capability(),
         0,
         passage.tired().get(0),
         passage.airBefore(),

@@ -16,10 +16,10 @@ import java.util.function.Function;
 import stafette.check.Tiredness;
 import stafette.limits.Capability;
 import stafette.limits.Demand;
+import stafette.limits.Skill;
 import stafette.plan.Brief;
 import stafette.plan.Player;
 import stafette.plan.Segment;
-import stafette.plan.Skill;
 import stafette.score.Line;
 import stafette.split.ReferenceModel.Choice;
 
@@ -62,7 +62,7 @@ final class ReferencePart {
       long onsetMicros,
       long soundMicros,
       int sustainedMilli,
-      Skill skill,
+      Capability capability,
       int graces,
       IntVar tired,
       Optional<IntVar> air,
@@ -71,11 +71,11 @@ final class ReferencePart {
   /** One end of a rest: after so many given passages, in a plan for which the literal is true. */
   private record Side<T>(Literal present, int passages, Optional<T> state) {}
 
-  private record Gap(int skill, int from, int to) {}
+  private record Gap(int way, int from, int to) {}
 
   private record Ending(int last, int lastLoad) {}
 
-  private record Start(int skill, int first) {}
+  private record Start(int way, int first) {}
 
   ReferencePart(CpModel model, Brief brief, Player player, List<Choice> own) {
     this.model = model;
@@ -84,8 +84,8 @@ final class ReferencePart {
     this.readyMicros = brief.rules().readyMicros(player);
     this.own = own;
     demands =
-        player.skills().stream()
-            .map(s -> Demand.of(player.instrument(), s.technique(), s.capability(), line))
+        player.ways().stream()
+            .map(way -> Demand.of(player.instrument(), way, line))
             .toList();
     lungs =
         player.instrument().breath().map(breath -> new ReferenceAir(model, line, player, breath));
@@ -166,25 +166,26 @@ final class ReferencePart {
     for (int passage = 0; passage < passages; passage++) {
       result.add(new Side<>(model.trueLiteral(), passage, Optional.of(given.taken(passage))));
     }
-    grouped(own, s -> new Start(s.skill(), s.first()))
+    grouped(own, s -> new Start(s.way(), s.first()))
         .forEach(
             (start, some) -> {
               long onset = line.onsetMicros(start.first());
-              Skill skill = player.skills().get(start.skill());
-              int sustained = demands.get(start.skill()).sustainedMilli(start.first());
+              Demand demand = demands.get(start.way());
+              Capability capability = demand.capability(start.first());
+              int sustained = demand.sustainedMilli(start.first());
               Taken taken =
                   new Taken(
                       true,
                       onset,
                       onset,
                       sustained,
-                      skill,
+                      capability,
                       graces(start.first()),
                       tired[start.first()],
                       lungs.map(air -> air.before(start.first())),
                       Optional.empty());
               Literal present = anyOf(some);
-              atLeast(present, tired[start.first()], graces(start.first()), skill.capability());
+              atLeast(present, tired[start.first()], graces(start.first()), capability);
               result.add(new Side<>(present, passagesBefore(onset), Optional.of(taken)));
             });
     return result;
@@ -195,7 +196,7 @@ final class ReferencePart {
   }
 
   private void rest(Literal rests, Brought before, Taken after) {
-    Capability capability = after.skill().capability();
+    Capability capability = after.capability();
     long gap = Math.max(0, after.onsetMicros() - before.loadMicros());
     long change =
         ReferenceShares.change(gap, after.sustainedMilli(), capability)
@@ -216,7 +217,7 @@ final class ReferencePart {
       int previous = segment.first();
       for (int j = segment.first() + 1; j <= segment.last(); j++) {
         if (loads(segment, j)) {
-          gaps.computeIfAbsent(new Gap(segment.skill(), previous, j), g -> new ArrayList<>())
+          gaps.computeIfAbsent(new Gap(segment.way(), previous, j), g -> new ArrayList<>())
               .add(choice);
           previous = j;
         }
@@ -225,8 +226,8 @@ final class ReferencePart {
     gaps.forEach(
         (gap, some) -> {
           Literal plays = anyOf(some);
-          Capability capability = player.skills().get(gap.skill()).capability();
-          int sustained = demands.get(gap.skill()).sustainedMilli(gap.to());
+          Capability capability = demands.get(gap.way()).capability(gap.to());
+          int sustained = demands.get(gap.way()).sustainedMilli(gap.to());
           long time = line.onsetMicros(gap.to()) - line.onsetMicros(gap.from());
           long change =
               ReferenceShares.change(time, sustained, capability)
@@ -247,8 +248,7 @@ final class ReferencePart {
   }
 
   private boolean loads(Segment segment, int j) {
-    return Tiredness.loads(
-        player.skills().get(segment.skill()), demands.get(segment.skill()), segment.first(), j);
+    return demands.get(segment.way()).loads(segment.first(), j);
   }
 
   private int lastLoad(Segment segment, int last) {

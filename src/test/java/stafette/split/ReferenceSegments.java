@@ -22,9 +22,9 @@ final class ReferenceSegments {
   static List<Priced> of(Brief brief) {
     List<Priced> result = new ArrayList<>();
     for (int player = 0; player < brief.players().size(); player++) {
-      for (int skill = 0; skill < brief.players().get(player).skills().size(); skill++) {
+      for (int way = 0; way < brief.players().get(player).ways().size(); way++) {
         for (int first = 0; first < brief.line().count(); first++) {
-          collect(brief, player, skill, first, result);
+          collect(brief, player, way, first, result);
         }
       }
     }
@@ -36,9 +36,9 @@ final class ReferenceSegments {
    * be, where a longer one ends with a softer note.
    */
   private static void collect(
-      Brief brief, int player, int skill, int first, List<Priced> segments) {
+      Brief brief, int player, int way, int first, List<Priced> segments) {
     for (int last = first; last < brief.line().count(); last++) {
-      Segment segment = new Segment(player, skill, first, last);
+      Segment segment = new Segment(player, way, first, last);
       Verdict verdict = Judge.judge(new Plan(brief, List.of(segment)));
       List<Finding> against =
           verdict.findings().stream().filter(ReferenceSegments::isItsOwn).toList();

@@ -18,6 +18,7 @@ import org.junit.jupiter.api.Test;
 import stafette.Invented;
 import stafette.check.Judge;
 import stafette.check.Verdict;
+import stafette.limits.Skill;
 import stafette.limits.Technique;
 import stafette.plan.Brief;
 import stafette.plan.GivenStretch;
@@ -26,7 +27,6 @@ import stafette.plan.Lock;
 import stafette.plan.Plan;
 import stafette.plan.Player;
 import stafette.plan.Rules;
-import stafette.plan.Skill;
 import stafette.score.Line;
 import stafette.score.Stroke;
 import stafette.time.Length;
@@ -161,7 +161,7 @@ class RelaysTest {
             plain.pitches(),
             plain.slurs(),
             plain.groups(),
-            false,
+            false, 1,
             true,
             plain.limit(),
             6.7,

@@ -18,6 +18,7 @@ import stafette.limits.Groups;
 import stafette.limits.Instrument;
 import stafette.limits.Limit;
 import stafette.limits.Range;
+import stafette.limits.Skill;
 import stafette.limits.Source;
 import stafette.limits.Technique;
 import stafette.plan.Brief;
@@ -27,7 +28,6 @@ import stafette.plan.Lock;
 import stafette.plan.OverlapRule;
 import stafette.plan.Player;
 import stafette.plan.Rules;
-import stafette.plan.Skill;
 import stafette.score.Dynamic;
 import stafette.score.Grace;
 import stafette.score.Line;
@@ -190,8 +190,9 @@ public final class SmallBriefs {
                     random.nextBoolean() ? Map.of() : Map.of(Condition.LOUD, 1.37)))
             : Optional.empty();
     List<Technique> techniques = new ArrayList<>();
-    for (int i = 0; i < 1 + random.nextInt(2); i++) {
-      techniques.add(technique("technique " + i));
+    Act act = Act.values()[random.nextInt(Act.values().length)];
+    for (int i = 0; i < 1 + random.nextInt(3); i++) {
+      techniques.add(technique("technique " + i, act, i == 0));
     }
     Range range = new Range(57 + random.nextInt(4), 73 + random.nextInt(8));
     return new Instrument(
@@ -209,17 +210,25 @@ public final class SmallBriefs {
         Source.COMMON_PRACTICE);
   }
 
-  private Technique technique(String name) {
-    Act act = Act.values()[random.nextInt(Act.values().length)];
+  /** The first one of an instrument goes on nearly all notes. */
+  private Technique technique(String name, Act act, boolean first) {
+    boolean anywhere = first && random.nextInt(6) > 0;
     return new Technique(
         name,
         act,
-        Technique.Pitches.ANY,
-        Technique.SlurUse.ANY,
-        random.nextInt(6) == 0 ? Groups.THREES : Groups.ANY,
-        false,
+        anywhere ? Technique.Pitches.ANY : anyOf(Technique.Pitches.values()),
+        anywhere ? Technique.SlurUse.ANY : anyOf(Technique.SlurUse.values()),
+        !anywhere && random.nextInt(3) == 0 ? Groups.THREES : Groups.ANY,
+        !first && act == Act.STRING && random.nextBoolean(),
+        1 + random.nextInt(2),
         true,
-        new Limit(12, 1, 10, OptionalDouble.empty(), 0.05, OptionalDouble.empty()),
+        new Limit(
+            10 + random.nextInt(3),
+            1,
+            8 + random.nextInt(3),
+            OptionalDouble.empty(),
+            0.05,
+            OptionalDouble.empty()),
         random.nextInt(4) == 0 ? 2 + random.nextInt(60) / 10.0 : 0,
         random.nextBoolean()
             ? Map.of()
@@ -228,13 +237,16 @@ public final class SmallBriefs {
         "");
   }
 
+  private <E> E anyOf(E[] values) {
+    return values[random.nextInt(values.length)];
+  }
+
   private Player player(String name, Instrument instrument, Line line) {
     List<Skill> skills = new ArrayList<>();
     int recoveryMillis =
         random.nextInt(5) > 0 ? 51 + random.nextInt(600) : 301 + random.nextInt(4_000);
     for (Technique technique : instrument.techniques()) {
-      boolean applies = stafette.limits.Demand.applies(technique, line);
-      if (applies) {
+      if (random.nextInt(12) > 0) {
         skills.add(new Skill(technique, capability(recoveryMillis)));
       }
     }

@@ -1,42 +1,41 @@
 package stafette.check.alone;
 
-import stafette.check.Tolerance;
-
-/** How hard something is, by the largest share of a limit that it takes. */
+/**
+ * How hard something is, by how many of 100 professional players manage it; the borders are whole
+ * standard deviations.
+ */
 public enum Ease {
-  /** Up to 70 %. */
-  COMFORTABLE("comfortable", 0.7),
-  /** Up to 90 %. */
-  DEMANDING("demanding", 0.9),
-  /** Up to 100 %. */
-  AT_THE_EDGE("at the edge", 1),
-  BEYOND("beyond", Double.POSITIVE_INFINITY),
+  COMFORTABLE("comfortable", 98),
+  DEMANDING("demanding", 84),
+  AT_THE_EDGE("at the edge", 50),
+  FOR_THE_FEW("for the few", 16),
+  BEYOND("beyond", 0),
   /** The instrument doesn't have the notes, at whatever tempo. */
-  OUT_OF_RANGE("out of range", Double.POSITIVE_INFINITY);
+  OUT_OF_RANGE("out of range", 0);
 
   private final String text;
-  private final double most;
+  private final double least;
 
-  Ease(String text, double most) {
+  Ease(String text, double least) {
     this.text = text;
-    this.most = most;
+    this.least = least;
   }
 
   public String text() {
     return text;
   }
 
-  /** The ease of what takes that share of a limit, 1 the whole. */
+  /** The ease of what so many of 100 players manage. */
   public static Ease of(double share) {
     for (Ease ease : values()) {
-      if (Tolerance.within(share, ease.most)) {
+      if (share >= ease.least) {
         return ease;
       }
     }
     return BEYOND;
   }
 
-  /** Whether it can be played. */
+  /** Whether at least a few can play it. */
   public boolean plays() {
     return compareTo(BEYOND) < 0;
   }

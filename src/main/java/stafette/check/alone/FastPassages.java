@@ -4,8 +4,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.function.Function;
+import java.util.function.IntToDoubleFunction;
+import java.util.stream.IntStream;
 import stafette.limits.Act;
 import stafette.limits.Assurance;
 import stafette.limits.Demand;
@@ -26,9 +29,10 @@ import stafette.words.Sentence;
 /**
  * Finds the fast passages of a score: maximal runs of at least {@link #LEAST_STROKES} strokes in
  * one voice whose every gap is shorter than 1/({@link #SHARE} × peak) of the best technique that
- * applies. Plucked strokes are runs of their own. Which one applies is settled on the run that the
- * slowest technique of the instrument makes, among techniques that are expected of everybody and
- * can go on. Unmeasured tremolos end a run, and so does the end of a movement.
+ * applies to the stroke that ends it. Plucked strokes are runs of their own. Which one applies is
+ * settled on the run that the slowest technique of the instrument makes, among techniques that are
+ * expected of everybody and can go on. Unmeasured tremolos end a run, and so does the end of a
+ * movement.
  */
 public final class FastPassages {
   private static final int LEAST_STROKES = 8;
@@ -90,7 +94,7 @@ public final class FastPassages {
 
   private void search(Part part, Voice voice, Manner manner, List<Technique> techniques) {
     double slowest = techniques.stream().mapToDouble(this::peak).min().orElse(unknownPeakPerSecond);
-    for (List<Stroke> run : runs(voice.strokes(), manner, slowest)) {
+    for (List<Stroke> run : runs(voice.strokes(), manner, j -> slowest)) {
       found.addAll(
           Fault.at(
               () -> Sentence.of("{0}, bar {1}", part.name(), bar(run)),
@@ -110,15 +114,20 @@ public final class FastPassages {
       List<Technique> techniques,
       double slowest) {
     Line line = line(part, voice, run);
-    double best =
-        techniques.stream()
-            .filter(technique -> Demand.applies(technique, line))
-            .mapToDouble(this::peak)
-            .max()
-            .orElse(slowest);
-    return runs(run, manner, best).stream()
+    double[] best =
+        IntStream.range(0, run.size())
+            .mapToDouble(j -> bestPeak(techniques, line, j).orElse(slowest))
+            .toArray();
+    return runs(run, manner, j -> best[j]).stream()
         .map(fast -> new Passage(part, voice, line(part, voice, fast)))
         .toList();
+  }
+
+  private OptionalDouble bestPeak(List<Technique> techniques, Line line, int j) {
+    return techniques.stream()
+        .filter(technique -> Demand.applies(technique, line, j))
+        .mapToDouble(this::peak)
+        .max();
   }
 
   private double peak(Technique technique) {
@@ -129,7 +138,13 @@ public final class FastPassages {
     return score.line(part, voice, strokes, new ToneChoice.All());
   }
 
-  private List<List<Stroke>> runs(List<Stroke> strokes, Manner manner, double peakPerSecond) {
+  /**
+   * Runs of strokes of a manner.
+   *
+   * @param peakPerSecond by the number of the stroke that ends a gap
+   */
+  private List<List<Stroke>> runs(
+      List<Stroke> strokes, Manner manner, IntToDoubleFunction peakPerSecond) {
     List<List<Stroke>> runs = new ArrayList<>();
     OptionalInt start = OptionalInt.empty();
     for (int j = 0; j <= strokes.size(); j++) {
@@ -138,7 +153,7 @@ public final class FastPassages {
               && j < strokes.size()
               && counts(strokes.get(j - 1), manner)
               && counts(strokes.get(j), manner)
-              && isFast(strokes.get(j - 1), strokes.get(j), peakPerSecond);
+              && isFast(strokes.get(j - 1), strokes.get(j), peakPerSecond.applyAsDouble(j));
       if (!follows && start.isPresent()) {
         if (j - start.getAsInt() >= LEAST_STROKES) {
           runs.add(strokes.subList(start.getAsInt(), j));

@@ -3,80 +3,91 @@ package stafette.check.alone;
 import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import stafette.limits.Assurance;
-import stafette.limits.Demand;
 import stafette.limits.Instrument;
+import stafette.limits.Skill;
 import stafette.limits.Technique;
+import stafette.limits.Way;
 import stafette.score.Line;
 
-/**
- * Tries one line on one instrument: what becomes of it in the hands of one fresh player with each
- * of some techniques.
- */
+/** Tries one line on one instrument: what becomes of it in the hands of one fresh player. */
 public final class LineTrial {
+  private static final Comparator<LineVerdict> BETTER =
+      Comparator.comparing(LineVerdict::ease)
+          .thenComparing(Comparator.comparingDouble(LineVerdict::share).reversed())
+          .thenComparingDouble(LineVerdict::strain);
+
   private LineTrial() {}
 
   /**
-   * One row for each technique that is used on such a line, best first: by ease, then by strain,
-   * then in the order given. A line to which the pedals of the harp give no twin strings is beyond
-   * them at any tempo. Where the instrument lacks a note of the line, every row is out of range,
-   * and only a thinning that leaves it out can be played.
+   * The verdict in the way in which most players manage, the first of equals. Where the instrument
+   * lacks a note of the line it is out of range, and only a thinning that leaves it out can be
+   * played.
    *
-   * @param assurance the share of players who should manage
-   * @param techniques of that instrument, those to be tried
+   * @param assurance the share of players for whom fastest tempo and thinning are told
+   * @param techniques of that instrument, those that its players bring; at least one
    */
-  public static List<LineVerdict> of(
+  public static LineVerdict of(
       Line line, Instrument instrument, Assurance assurance, List<Technique> techniques) {
-    return techniques.stream()
-        .filter(technique -> Demand.applies(technique, line))
-        .map(
-            technique ->
-                judged(
-                    new SoloPlayer(line, instrument, technique, technique.limit().at(assurance))))
-        .sorted(Comparator.comparing(LineVerdict::ease).thenComparingDouble(LineVerdict::strain))
-        .toList();
+    return inEachWay(line, instrument, assurance, techniques)
+        .map(LineTrial::judged)
+        .reduce((one, other) -> BETTER.compare(other, one) < 0 ? other : one)
+        .orElseThrow();
   }
 
   /**
-   * The least share of a peak rate that one of some techniques needs; empty if none is used on such
-   * a line. A quick look: nothing is said of tiredness, breath, range and other tempi.
+   * The largest share of a rate that the line takes; empty if there are notes without a technique.
+   * A quick look: nothing is said of tiredness, breath, range and other tempi.
    */
   public static OptionalDouble leastUse(
       Line line, Instrument instrument, Assurance assurance, List<Technique> techniques) {
-    return techniques.stream()
-        .filter(technique -> Demand.applies(technique, line))
-        .map(
-            technique ->
-                new SoloPlayer(line, instrument, technique, technique.limit().at(assurance)))
+    return inEachWay(line, instrument, assurance, techniques)
+        .filter(SoloPlayer::serves)
         .mapToDouble(SoloPlayer::use)
         .min();
   }
 
+  private static Stream<SoloPlayer> inEachWay(
+      Line line, Instrument instrument, Assurance assurance, List<Technique> techniques) {
+    List<Skill> skills =
+        techniques.stream()
+            .map(technique -> new Skill(technique, technique.limit().at(assurance)))
+            .toList();
+    return IntStream.range(0, Way.of(skills).size())
+        .mapToObj(
+            way -> new SoloPlayer(line, instrument.breathing(assurance), skills, way, assurance));
+  }
+
   private static LineVerdict judged(SoloPlayer solo) {
+    double share = solo.share();
+    boolean holds = solo.holdsAt(1);
+    SoloPlayer.Decides decides = solo.decides();
     return new LineVerdict(
         solo.instrument(),
-        solo.technique(),
-        solo.capability(),
+        solo.techniques(),
         solo.highestPerSecond(),
+        share,
+        solo.ease(share),
+        decides.limiting(),
+        decides.stroke(),
         solo.use(),
         solo.tiredness(),
         solo.breath(),
         solo.lastsSeconds(),
-        solo.ease(),
         solo.fastestTempo(),
-        solo.ease().plays() ? Thinning.ALL : thinned(solo));
+        holds ? Thinning.ALL : thinned(solo),
+        decides.source());
   }
 
-  /** The fullest pattern that leaves something out and can be played with the technique. */
+  /** The fullest pattern that leaves something out and can be played. */
   private static Thinning thinned(SoloPlayer solo) {
     return Thinning.partial().stream()
         .filter(
-            pattern -> pattern.of(solo.line()).filter(rest -> plays(solo.with(rest))).isPresent())
+            pattern ->
+                pattern.of(solo.line()).filter(rest -> solo.with(rest).holdsAt(1)).isPresent())
         .findFirst()
         .orElse(Thinning.NOTHING);
-  }
-
-  private static boolean plays(SoloPlayer thinned) {
-    return Demand.applies(thinned.technique(), thinned.line()) && thinned.ease().plays();
   }
 }

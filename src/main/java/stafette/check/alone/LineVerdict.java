@@ -1,41 +1,56 @@
 package stafette.check.alone;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import stafette.limits.Capability;
+import stafette.check.ShownTechnique;
 import stafette.limits.Instrument;
-import stafette.limits.Technique;
+import stafette.limits.Source;
 import stafette.time.TempoMark;
 
 /**
- * What becomes of one line with one technique in the hands of one fresh player.
+ * What becomes of one line in the hands of one fresh player of an instrument, in the better of its
+ * ways of playing.
  *
+ * @param techniques what the player uses, stretch by stretch; empty if the instrument has none
  * @param ratePerSecond the highest rate from note to note
- * @param use the largest share of a peak or moving limit
- * @param tiredness the highest
- * @param breath the largest share of the air spent; 0 for instruments without breath
- * @param lastsSeconds how long the player can play on from the line's first onset: the onset of the
- *     first stroke that fails, 0 if that is the first one whose rate is tested at all; empty if the
- *     whole line holds
- * @param ease by the largest of use, tiredness and breath
- * @param fastestTempo the fastest mark at the line's start at which it can be played, in the unit
- *     in force there and rounded down to whole beats, at most a hundred times the present one;
+ * @param share how many of 100 professional players manage the line, 0 to 100
+ * @param ease the word for it
+ * @param limiting what decides
+ * @param stroke where: the stroke at which it takes most
+ * @param use the largest share of a rate that the line takes from a player at the assurance asked
+ *     for
+ * @param tiredness the highest, for that player
+ * @param breath the largest share of the air spent, for that player; 0 for instruments without
+ *     breath
+ * @param lastsSeconds how long that player can play on from the line's first onset: the onset of
+ *     the first stroke that fails; empty if the whole line holds
+ * @param fastestTempo the fastest mark at the line's start at which that player manages, in the
+ *     unit in force there and rounded down to whole beats, at most a hundred times the present one;
  *     empty if no tempo will do
- * @param thinning the fullest pattern that can be played
+ * @param thinning the fullest pattern that that player manages
+ * @param source where the figure that decides comes from
  */
 public record LineVerdict(
     Instrument instrument,
-    Technique technique,
-    Capability capability,
+    List<ShownTechnique> techniques,
     double ratePerSecond,
+    double share,
+    Ease ease,
+    Limiting limiting,
+    int stroke,
     double use,
     double tiredness,
     double breath,
     OptionalDouble lastsSeconds,
-    Ease ease,
     Optional<TempoMark> fastestTempo,
-    Thinning thinning) {
-  /** The largest of use, tiredness and breath. */
+    Thinning thinning,
+    Source source) {
+  public LineVerdict {
+    techniques = List.copyOf(techniques);
+  }
+
+  /** The largest of use, tiredness and breath, for a player at the assurance asked for. */
   public double strain() {
     return Math.max(use, Math.max(tiredness, breath));
   }

@@ -5,13 +5,15 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalLong;
+import java.util.OptionalInt;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
+import stafette.check.Finding;
 import stafette.check.PlayingSimulation;
 import stafette.check.SegmentRules;
+import stafette.check.ShownTechnique;
 import stafette.check.Stint;
 import stafette.check.Strain;
 import stafette.check.TechniqueRules;
@@ -19,22 +21,26 @@ import stafette.check.TirednessAndBreath;
 import stafette.check.Tolerance;
 import stafette.check.WholePart;
 import stafette.check.Wording;
+import stafette.limits.Assurance;
 import stafette.limits.Breath;
-import stafette.limits.Capability;
 import stafette.limits.Demand;
 import stafette.limits.Instrument;
+import stafette.limits.Skill;
+import stafette.limits.Source;
 import stafette.limits.Technique;
+import stafette.limits.Way;
 import stafette.plan.Played;
 import stafette.plan.Player;
 import stafette.plan.Segment;
-import stafette.plan.Skill;
 import stafette.score.Line;
 import stafette.time.Position;
 import stafette.time.Rational;
 import stafette.time.TempoMark;
 
 /**
- * One fresh player who plays a whole line with one technique, at its own tempo or another.
+ * One fresh player who plays a whole line in one way, at its own tempo or another.
+ *
+ * <p>The share of players who manage is found by bisection, for every limit is monotone in it.
  *
  * <p>A tempo is a factor of the line's own. Rates bound it from above in closed form, tiredness
  * does so by bisection, as it only grows with the tempo. Breath does not: a faster line takes less
@@ -49,36 +55,45 @@ final class SoloPlayer {
   private static final double LEAST_FACTOR = 1e-3;
   private static final int BISECTIONS = 60;
 
+  /** Fewer than one of a thousand are nobody, more than 999 everybody. */
+  private static final double NOBODY = 0.1;
+
+  private static final double EVERYBODY = 99.9;
+  private static final int SHARE_BISECTIONS = 14;
+
   private final Line line;
-  private final Technique technique;
-  private final Capability capability;
+  private final Player player;
+  private final int way;
+  private final Assurance planned;
   private final Demand demand;
+  private final Segment whole;
+  private final Played played;
   private final SegmentRules rules;
   private final WholePart part;
   private final TirednessAndBreath spending;
   private final double use;
-  private final double usualPerSecond;
 
-  SoloPlayer(Line line, Instrument instrument, Technique technique, Capability capability) {
+  /**
+   * @param skills what the player brings, for the share planned
+   * @param way index among the ways of such a player
+   */
+  SoloPlayer(Line line, Instrument instrument, List<Skill> skills, int way, Assurance planned) {
     this.line = line;
-    this.technique = technique;
-    this.capability = capability;
-    Skill skill = new Skill(technique, capability);
-    Player player =
-        new Player(instrument.name(), instrument, Optional.empty(), List.of(skill), List.of());
-    Segment whole = new Segment(0, 0, 0, line.count() - 1);
-    demand = Demand.of(instrument, technique, capability, line);
-    Played played = new Played(line, 0, line.count() - 1);
-    rules = new SegmentRules(played, player, skill, demand, whole);
-    part = new WholePart(player, List.of(Stint.of(player, skill, demand, played, whole)));
+    this.way = way;
+    this.planned = planned;
+    player = new Player(instrument.name(), instrument, Optional.empty(), skills, List.of());
+    whole = new Segment(0, way, 0, line.count() - 1);
+    played = new Played(line, 0, line.count() - 1);
+    demand = Demand.of(instrument, player.ways().get(way), line);
+    rules = new SegmentRules(played, player, player.ways().get(way), demand, whole);
+    part = WholePart.of(player, List.of(Stint.of(player, demand, played, whole)));
     spending = new TirednessAndBreath(List.of(line), part);
     use = rules.worst().share();
-    usualPerSecond = Demand.usualRatePerSecond(line);
   }
 
-  /** The same player with the same technique on another line. */
+  /** The same player on another line. */
   SoloPlayer with(Line other) {
-    return new SoloPlayer(other, instrument(), technique, capability);
+    return new SoloPlayer(other, instrument(), player.skills(), way, planned);
   }
 
   Line line() {
@@ -86,22 +101,52 @@ final class SoloPlayer {
   }
 
   Instrument instrument() {
-    return part.player().instrument();
+    return player.instrument();
   }
 
-  Technique technique() {
-    return technique;
+  List<ShownTechnique> techniques() {
+    return ShownTechnique.of(
+        instrument(), player.ways().get(way), line, played.first(), played.last());
   }
 
-  Capability capability() {
-    return capability;
-  }
-
-  Ease ease() {
-    if (!inRange()) {
-      return Ease.OUT_OF_RANGE;
+  /** How many of 100 players manage, from 0 to 100. */
+  double share() {
+    if (!inRange() || !serves() || !manages(NOBODY)) {
+      return 0;
     }
-    return serves() ? Ease.of(Math.max(use, Math.max(tiredness(), breath()))) : Ease.BEYOND;
+    if (manages(EVERYBODY)) {
+      return 100;
+    }
+    double holds = NOBODY;
+    double fails = EVERYBODY;
+    for (int step = 0; step < SHARE_BISECTIONS; step++) {
+      double middle = (holds + fails) / 2;
+      if (manages(middle)) {
+        holds = middle;
+      } else {
+        fails = middle;
+      }
+    }
+    return holds;
+  }
+
+  private boolean manages(double percent) {
+    Player somebody = player.at(planned, new Assurance(percent));
+    Way own = somebody.ways().get(way);
+    Demand asked = demand.with(own);
+    if (!Tolerance.within(
+        new SegmentRules(played, somebody, own, asked, whole).worst().share(), 1)) {
+      return false;
+    }
+    TirednessAndBreath spent =
+        new TirednessAndBreath(
+            List.of(line),
+            WholePart.of(somebody, List.of(Stint.of(somebody, asked, played, whole))));
+    return spent.tired(1).isEmpty() && spent.breathless(1).isEmpty();
+  }
+
+  Ease ease(double share) {
+    return inRange() ? Ease.of(share) : Ease.OUT_OF_RANGE;
   }
 
   private boolean inRange() {
@@ -124,25 +169,82 @@ final class SoloPlayer {
     return lungs().map(lungs -> highest(PlayingSimulation.breath(part, lungs, 1))).orElse(0.0);
   }
 
-  /** Whether groups and strings are there for the technique, at whatever tempo. */
-  private boolean serves() {
-    return TechniqueRules.obstacle(technique, line, 0, line.count() - 1, 1).isEmpty();
+  /** Whether there are techniques and strings for all notes, at whatever tempo. */
+  boolean serves() {
+    return uncovered().isEmpty()
+        && (!player.ways().get(way).twinStrings()
+            || TechniqueRules.twins(line, played.first(), played.last()));
+  }
+
+  private OptionalInt uncovered() {
+    return IntStream.range(0, line.count()).filter(j -> !demand.covered(j)).findFirst();
   }
 
   /**
-   * The onset of the first stroke that fails, in seconds; 0 if that is the first one whose rate is
-   * tested at all, or the technique does not serve; empty if all strokes hold.
+   * What decides how many manage.
+   *
+   * @param stroke where it takes most
+   * @param source where the figure comes from
+   */
+  record Decides(Limiting limiting, int stroke, Source source) {}
+
+  Decides decides() {
+    OptionalInt outside = strokesOutOfRange().findFirst();
+    if (outside.isPresent()) {
+      return new Decides(Limiting.RANGE, outside.getAsInt(), instrument().source());
+    }
+    if (!serves()) {
+      return uncovered().isPresent()
+          ? decides(Limiting.TECHNIQUE, uncovered().getAsInt())
+          : decides(Limiting.PEDALS, 0);
+    }
+    double tired = tiredness();
+    double air = breath();
+    if (air > Math.max(use, tired)) {
+      double[] course = PlayingSimulation.breath(part, lungs().orElseThrow(), 1)[0];
+      return new Decides(Limiting.BREATH, largest(course), instrument().source());
+    }
+    if (tired > use) {
+      int load = largest(PlayingSimulation.tiredness(part, 1)[0]);
+      int stroke =
+          IntStream.range(0, line.count())
+              .filter(j -> demand.loads(0, j))
+              .skip(load)
+              .findFirst()
+              .orElse(0);
+      return decides(Limiting.TIREDNESS, stroke);
+    }
+    SegmentRules.Use worst = rules.worst();
+    return decides(
+        worst.kind() == Finding.FindingKind.MOVING ? Limiting.MOVING : Limiting.BURST,
+        worst.stroke());
+  }
+
+  private Decides decides(Limiting limiting, int stroke) {
+    Technique technique = player.ways().get(way).skills().get(demand.skill(stroke)).technique();
+    return new Decides(limiting, stroke, technique.source());
+  }
+
+  private static int largest(double[] readings) {
+    return IntStream.range(0, readings.length)
+        .reduce((one, other) -> readings[other] > readings[one] ? other : one)
+        .orElse(0);
+  }
+
+  /**
+   * The onset of the first stroke that fails, in seconds; empty if all strokes hold, or nothing can
+   * be played at all.
    */
   OptionalDouble lastsSeconds() {
     if (!serves()) {
-      return OptionalDouble.of(0);
+      return OptionalDouble.empty();
     }
     LongStream failures =
         Stream.of(spending.tired(1), spending.breathless(1))
             .flatMap(Optional::stream)
             .mapToLong(TirednessAndBreath.Excess::micros);
     LongStream outside = strokesOutOfRange().mapToLong(line::onsetMicros).limit(1);
-    return LongStream.concat(LongStream.concat(failures, outside), tooFast().stream())
+    return LongStream.concat(LongStream.concat(failures, outside), tooFast())
         .mapToDouble(micros -> micros / 1e6)
         .min();
   }
@@ -167,7 +269,7 @@ final class SoloPlayer {
             (long) Math.floor(most * (1 + Tolerance.SHARE)), n -> n > 0, n -> n - 1)
         .filter(beats -> playsAt(beats / perMinute))
         .mapToObj(beats -> new TempoMark(present.unit(), Rational.of(beats)))
-        .filter(mark -> with(line.at(line.tempo().scaledTo(start, mark))).playsAt(1))
+        .filter(mark -> with(line.at(line.tempo().scaledTo(start, mark))).holdsAt(1))
         .findFirst();
   }
 
@@ -206,23 +308,22 @@ final class SoloPlayer {
         .distinct();
   }
 
+  /** Whether the player manages at a factor of the tempo. */
+  boolean holdsAt(double factor) {
+    return inRange() && serves() && playsAt(factor);
+  }
+
   private boolean playsAt(double factor) {
-    return Tolerance.reaches(usualPerSecond * factor, technique.lowestPerSecond())
-        && Tolerance.within(use * factor, 1)
+    return Tolerance.within(use * factor, 1)
         && spending.tired(1 / factor).isEmpty()
         && spending.breathless(1 / factor).isEmpty();
   }
 
-  private OptionalLong tooFast() {
-    boolean first = true;
-    for (int j = 1; j < line.count(); j++) {
-      double use = Strain.use(demand, line, 0, j);
-      if (!Tolerance.within(use, 1)) {
-        return OptionalLong.of(first ? 0 : line.onsetMicros(j));
-      }
-      first &= use == 0;
-    }
-    return OptionalLong.empty();
+  private LongStream tooFast() {
+    return IntStream.range(1, line.count())
+        .filter(j -> !Tolerance.within(Strain.use(demand, line, 0, j), 1))
+        .mapToLong(line::onsetMicros)
+        .limit(1);
   }
 
   private IntStream strokesOutOfRange() {

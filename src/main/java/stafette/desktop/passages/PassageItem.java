@@ -2,10 +2,11 @@ package stafette.desktop.passages;
 
 import java.util.Comparator;
 import java.util.Optional;
+import stafette.check.ShownTechnique;
 import stafette.check.alone.Ease;
 import stafette.check.alone.LineVerdict;
-import stafette.limits.Technique;
 import stafette.score.Line;
+import stafette.words.Sentence;
 import stafette.work.CheckScore;
 
 /**
@@ -23,21 +24,22 @@ record PassageItem(
     double rate,
     Optional<BestVerdict> best) {
   /** What the part's own instrument makes of it. */
-  record BestVerdict(Technique technique, double strain, Ease ease) {}
+  record BestVerdict(Sentence technique, double strain, Ease ease) {}
 
   static PassageItem of(CheckScore.PassageVerdicts report) {
     Line line = report.line();
     Optional<LineVerdict> best =
-        report.answers().stream()
-            .flatMap(answer -> answer.rows().stream())
-            .min(Comparator.comparing(LineVerdict::ease).thenComparingDouble(LineVerdict::strain));
+        report.answers().stream().min(Comparator.comparing(LineVerdict::ease));
     return new PassageItem(
         line.placeOf(0).part(),
         line.placeOf(0).at().bar(),
         line.placeOf(line.count() - 1).at().bar(),
         line.count(),
         highestRate(line),
-        best.map(row -> new BestVerdict(row.technique(), row.strain(), row.ease())));
+        best.map(
+            row ->
+                new BestVerdict(
+                    ShownTechnique.inWords(row.techniques()), row.strain(), row.ease())));
   }
 
   private static double highestRate(Line line) {

@@ -9,7 +9,7 @@ import javafx.scene.layout.GridPane;
 import stafette.desktop.texts.Texts;
 import stafette.desktop.texts.Typed;
 import stafette.limits.Capability;
-import stafette.plan.Skill;
+import stafette.limits.Skill;
 
 /** A player's limits, a row for each technique; another figure is one that was measured. */
 final class LimitsGrid extends GridPane {

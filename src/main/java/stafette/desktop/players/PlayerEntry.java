@@ -2,8 +2,8 @@ package stafette.desktop.players;
 
 import java.util.List;
 import java.util.Optional;
+import stafette.limits.Skill;
 import stafette.plan.Seat;
-import stafette.plan.Skill;
 
 /**
  * A player as the panel shows it.

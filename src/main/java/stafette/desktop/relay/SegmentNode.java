@@ -7,6 +7,7 @@ import javafx.scene.input.ContextMenuEvent;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.Region;
+import stafette.check.ShownTechnique;
 import stafette.desktop.texts.Texts;
 import stafette.plan.Segment;
 import stafette.time.Span;
@@ -67,7 +68,7 @@ final class SegmentNode extends Region {
             "relay.segment",
             index + 1,
             view.shown().plan().player(segment).name(),
-            texts.say(view.shown().plan().skill(segment).technique()),
+            texts.say(ShownTechnique.inWords(view.shown().plan(), segment)),
             view.place(texts, segment.relay(), segment.first()),
             view.place(texts, segment.relay(), segment.last()),
             texts.percent(view.shown().strain(index)));

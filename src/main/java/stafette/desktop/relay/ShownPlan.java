@@ -3,6 +3,7 @@ package stafette.desktop.relay;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import stafette.check.ShownTechnique;
 import stafette.check.SpentReadings;
 import stafette.check.Strain;
 import stafette.check.Verdict;
@@ -115,7 +116,7 @@ record ShownPlan(
   /** What can stand beside a segment, the fullest first: "96 % double tonguing". */
   List<String> labels(int segment) {
     String strain = Strain.percent(strain(segment));
-    String technique = texts.say(plan.skill(segments().get(segment)).technique());
+    String technique = texts.say(ShownTechnique.inWords(plan, segments().get(segment)));
     return List.of(strain + "  " + technique, strain);
   }
 

@@ -24,7 +24,7 @@ final class Locking {
         ? new Lock.Exactly(
             segment.relay(),
             segment.player(),
-            OptionalInt.of(segment.skill()),
+            OptionalInt.of(segment.way()),
             segment.first(),
             segment.last())
         : new Lock.In(segment.relay(), segment.player(), segment.first(), segment.last());

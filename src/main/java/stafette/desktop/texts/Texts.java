@@ -99,7 +99,7 @@ public final class Texts {
   private static Optional<String> label(Settable settable) {
     return switch (settable) {
       case TONES -> Optional.of("line.tone");
-      case PLAYERS, TECHNIQUES -> Optional.of("window.players");
+      case PLAYERS, TECHNIQUES, PLAYER_TECHNIQUES -> Optional.of("window.players");
       case OVERLAP -> Optional.of("rules.overlap");
       case REST -> Optional.of("rules.ready");
       case FAVOUR -> Optional.of("rules.favour");

@@ -17,10 +17,10 @@ import stafette.check.JudgedPlan;
 import stafette.check.TempoWindow;
 import stafette.check.Traits;
 import stafette.desktop.texts.Texts;
+import stafette.limits.Way;
 import stafette.plan.Favour;
 import stafette.plan.Plan;
 import stafette.plan.Segment;
-import stafette.plan.Skill;
 import stafette.score.Place;
 import stafette.words.Sentence;
 import stafette.work.SideBySide;
@@ -158,11 +158,11 @@ final class AlternativesTable extends VBox {
                 new TableTurn(
                     new Segment(s.relay(), 0, 0, s.first(), s.last(), s.pattern()),
                     plan.player(s).name(),
-                    plan.skill(s)))
+                    plan.way(s)))
         .toList();
   }
 
-  private record TableTurn(Segment segment, String player, Skill skill) {}
+  private record TableTurn(Segment segment, String player, Way way) {}
 
   /** Whether this was found for the notes of a plan, at its tempo. */
   boolean isFor(Plan plan) {

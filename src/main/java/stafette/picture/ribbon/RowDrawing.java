@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import stafette.check.ShownTechnique;
 import stafette.check.Strain;
 import stafette.picture.ink.Box;
 import stafette.picture.ink.Face;
@@ -198,7 +199,7 @@ final class RowDrawing {
         id("segment", index, span),
         plan.player(segment).name()
             + ", "
-            + plan.skill(segment).technique().name()
+            + ShownTechnique.names(plan, segment)
             + ", "
             + relay.at(segment, segment.first())
             + " to "
@@ -210,7 +211,7 @@ final class RowDrawing {
   private Map<String, String> data(int index, Segment segment, Span span) {
     Map<String, String> data = new LinkedHashMap<>();
     data.put("player", relay.plan().player(segment).name());
-    data.put("technique", relay.plan().skill(segment).technique().name());
+    data.put("technique", ShownTechnique.names(relay.plan(), segment));
     data.put("first", Integer.toString(segment.first()));
     data.put("last", Integer.toString(segment.last()));
     data.put("from", relay.at(segment, segment.first()));
@@ -234,7 +235,7 @@ final class RowDrawing {
     double left = row.xWithin(span.start());
     double room = row.xWithin(span.end()) - left;
     String strain = Strain.percent(strain(index));
-    String technique = relay.plan().skill(segment).technique().name();
+    String technique = ShownTechnique.names(relay.plan(), segment);
     List<Mark.Lettering> choices = new ArrayList<>();
     for (String text : List.of(strain + "  " + technique, strain)) {
       for (double indent : new double[] {2, 10, 19, 28}) {

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
 import stafette.limits.HarpPedals;
-import stafette.limits.Technique;
+import stafette.limits.Way;
 import stafette.plan.Played;
 import stafette.score.Pitch;
 import stafette.score.Tone;
@@ -14,7 +14,7 @@ import stafette.score.Tone;
 final class PedalWords {
   private PedalWords() {}
 
-  static String of(Played played, Technique technique) {
+  static String of(Played played, Way way) {
     Set<Integer> sounding = new HashSet<>();
     Set<Integer> repeated = new HashSet<>();
     List<Tone> before = List.of();
@@ -26,7 +26,7 @@ final class PedalWords {
       }
       before = tones;
     }
-    return HarpPedals.settingFor(sounding, technique.twinStrings() ? repeated : Set.of())
+    return HarpPedals.settingFor(sounding, way.twinStrings() ? repeated : Set.of())
         .map(setting -> "pedals " + setting)
         .orElse("no one setting of the pedals has all notes: change on the way");
   }

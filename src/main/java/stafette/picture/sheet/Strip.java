@@ -113,7 +113,7 @@ final class Strip {
 
   private String pedals(TurnWords turn) {
     return who.instrument().family().equals("harp")
-        ? PedalWords.of(turn.played(), plan.skill(turn.segment()).technique())
+        ? PedalWords.of(turn.played(), plan.way(turn.segment()))
         : "";
   }
 

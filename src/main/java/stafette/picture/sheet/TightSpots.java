@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import stafette.check.SegmentReport;
+import stafette.check.ShownTechnique;
 import stafette.check.Strain;
 import stafette.check.StrainCourse;
 import stafette.check.Verdict;
@@ -68,7 +69,7 @@ final class TightSpots {
 
   private static String what(Plan plan, SegmentReport report) {
     if (report.strain() <= report.use()) {
-      return "of the fastest " + plan.skill(report.segment()).technique().name();
+      return "of the fastest " + ShownTechnique.names(plan, report.segment());
     }
     return report.strain() <= report.tiredness() ? "tired" : "of the breath spent";
   }

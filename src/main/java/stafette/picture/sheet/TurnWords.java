@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import stafette.check.SegmentReport;
+import stafette.check.ShownTechnique;
 import stafette.check.Strain;
 import stafette.plan.Handoff;
 import stafette.plan.Lock;
@@ -106,7 +107,7 @@ final class TurnWords {
   }
 
   String technique() {
-    return plan.skill(segment).technique().name();
+    return ShownTechnique.names(plan, segment);
   }
 
   /** Which notes of a hocket are the player's, and with whom it is shared. */

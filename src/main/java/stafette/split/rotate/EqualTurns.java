@@ -98,8 +98,8 @@ public record EqualTurns(List<Integer> firsts, List<Integer> lasts) {
         out -> true);
   }
 
-  public Segment segment(int turn, int player, int skill) {
-    return new Segment(player, skill, first(turn), last(turn));
+  public Segment segment(int turn, int player, int way) {
+    return new Segment(player, way, first(turn), last(turn));
   }
 
   public int count() {

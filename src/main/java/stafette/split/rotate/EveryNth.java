@@ -1,6 +1,4 @@
 package stafette.split.rotate;
 
-/**
- * What it costs one player to take every n-th turn, with the technique for which it costs least.
- */
-public record EveryNth(int skill, int points) {}
+/** What it costs one player to take every n-th turn, in the way in which it costs least. */
+public record EveryNth(int way, int points) {}

@@ -23,9 +23,9 @@ import stafette.words.Sentence;
 import stafette.words.Settable;
 
 /**
- * The cheapest regular rotation: the players take turns in a fixed order, each with one technique,
- * a unit each ({@link RotationUnit}: a beat, half a bar, one, two or four bars), so that it
- * rehearses itself. Each lands on the first stroke of the next unit, where the next player enters.
+ * The cheapest regular rotation: the players take turns in a fixed order, each in one way, a unit
+ * each ({@link RotationUnit}: a beat, half a bar, one, two or four bars), so that it rehearses
+ * itself. Each lands on the first stroke of the next unit, where the next player enters.
  *
  * <p>If the rules or a leaving instrument's target ask for more than the landing note, the overlap
  * is the same at all handoffs, and every way of beginning it earlier or ending it later is tried.

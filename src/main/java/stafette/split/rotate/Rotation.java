@@ -190,8 +190,8 @@ public final class Rotation {
       int place = turn % places;
       int kind = order.kindAt.get(place);
       int before = Collections.frequency(order.kindAt.subList(0, place), kind);
-      int skill = own(place, kind).orElseThrow().skill();
-      segments.add(turns.segment(turn, kinds.get(kind).get(before), skill));
+      int way = own(place, kind).orElseThrow().way();
+      segments.add(turns.segment(turn, kinds.get(kind).get(before), way));
     }
     return segments;
   }

@@ -42,7 +42,7 @@ public final class TurnCosts {
     meeting = new int[turns.count() - 1][][];
     for (int turn = 0; turn < turns.count(); turn++) {
       for (int kind = 0; kind < kinds.size(); kind++) {
-        own[turn][kind] = bySkill(turn, kinds.get(kind).get(0));
+        own[turn][kind] = byWay(turn, kinds.get(kind).get(0));
       }
     }
     for (int turn = 0; turn < meeting.length; turn++) {
@@ -54,9 +54,9 @@ public final class TurnCosts {
     return brief.players().get(kinds.get(kind).get(0)).instrument();
   }
 
-  private int[] bySkill(int turn, int player) {
-    return IntStream.range(0, brief.players().get(player).skills().size())
-        .map(skill -> trial.pointsAlone(turns.segment(turn, player, skill)).orElse(Rotation.NEVER))
+  private int[] byWay(int turn, int player) {
+    return IntStream.range(0, brief.players().get(player).ways().size())
+        .map(way -> trial.pointsAlone(turns.segment(turn, player, way)).orElse(Rotation.NEVER))
         .toArray();
   }
 
@@ -98,20 +98,20 @@ public final class TurnCosts {
   }
 
   /**
-   * What every n-th turn costs a kind at least, with one technique for all of them, what it brings
-   * along from turn to turn left aside; {@link Rotation#NEVER} if it can't take one of them.
+   * What every n-th turn costs a kind at least, in one way for all of them, what it brings along
+   * from turn to turn left aside; {@link Rotation#NEVER} if it can't take one of them.
    */
   public int leastNth(int kind, int from, int every) {
     return IntStream.range(0, own[from][kind].length)
-        .map(skill -> nth(kind, skill, from, every))
+        .map(way -> nth(kind, way, from, every))
         .min()
         .orElse(Rotation.NEVER);
   }
 
-  private int nth(int kind, int skill, int from, int every) {
+  private int nth(int kind, int way, int from, int every) {
     int sum = 0;
     for (int turn = from; turn < own.length; turn += every) {
-      sum = Math.min(Rotation.NEVER, sum + own[turn][kind][skill]);
+      sum = Math.min(Rotation.NEVER, sum + own[turn][kind][way]);
     }
     return sum;
   }
@@ -119,17 +119,17 @@ public final class TurnCosts {
   /** What every n-th turn costs a kind with all that it brings along; empty if it can't. */
   public Optional<EveryNth> cheapestNth(int kind, int from, int every) {
     return IntStream.range(0, own[from][kind].length)
-        .mapToObj(skill -> new EveryNth(skill, nth(kind, skill, from, every)))
+        .mapToObj(way -> new EveryNth(way, nth(kind, way, from, every)))
         .filter(nth -> nth.points() < Rotation.NEVER)
         .sorted(Comparator.comparingInt(EveryNth::points))
-        .filter(nth -> trial.points(segments(kind, nth.skill(), from, every)).isPresent())
+        .filter(nth -> trial.points(segments(kind, nth.way(), from, every)).isPresent())
         .findFirst();
   }
 
-  private List<Segment> segments(int kind, int skill, int from, int every) {
+  private List<Segment> segments(int kind, int way, int from, int every) {
     List<Segment> segments = new ArrayList<>();
     for (int turn = from; turn < turns.count(); turn += every) {
-      segments.add(turns.segment(turn, kinds.get(kind).get(0), skill));
+      segments.add(turns.segment(turn, kinds.get(kind).get(0), way));
     }
     return segments;
   }

@@ -7,15 +7,17 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import stafette.check.Strain;
-import stafette.check.Tiredness;
 import stafette.check.Tolerance;
 import stafette.check.alone.ThinnedStroke;
 import stafette.limits.Breath;
+import stafette.limits.Burst;
+import stafette.limits.Capability;
 import stafette.limits.Condition;
 import stafette.limits.Demand;
+import stafette.limits.Skill;
+import stafette.limits.Way;
 import stafette.plan.GivenStretch;
 import stafette.plan.Player;
-import stafette.plan.Skill;
 import stafette.score.Line;
 import stafette.score.Stroke;
 import stafette.score.Tone;
@@ -24,42 +26,41 @@ import stafette.split.Spent;
 
 /**
  * Goes on from what was kept so far with the strokes of one more stretch, if the player can. What
- * these ask depends on the last strokes before them alone: back to the last one that loads, or
- * where repeated notes count by key, as long as a gap can matter.
+ * these ask depends on the last strokes before them alone: back to the last one that loads, and as
+ * far as a burst can reach.
  */
 final class ThinStep {
   private static final double MICROS_TIMES_MILLI = 1e9;
 
   private final Line whole;
   private final Player player;
-  private final Skill skill;
+  private final Way way;
   private final long readyMicros;
   private final GivenSpending given;
   private final Optional<Breath> lungs;
   private final long memoryMicros;
-  private final long harmlessMicros;
   private final Map<List<ThinnedStroke>, Local> known = new HashMap<>();
   private final Map<List<Tone>, ThinnedStroke> longAgo = new HashMap<>();
 
-  ThinStep(Line whole, Player player, Skill skill, long readyMicros) {
+  ThinStep(Line whole, Player player, Way way, long readyMicros) {
     this.whole = whole;
     this.player = player;
-    this.skill = skill;
+    this.way = way;
     this.readyMicros = readyMicros;
     given = new GivenSpending(player);
     lungs = player.instrument().breath();
-    int peak = skill.capability().peakMilli();
-    memoryMicros = skill.technique().act().repeatsByKey() ? longestGap(skill, peak) : 0;
-    harmlessMicros = longestGap(skill, Math.min(peak, skill.capability().movingMilli()));
+    memoryMicros = way.skills().stream().mapToLong(ThinStep::longestBurst).max().orElse(0);
   }
 
-  /** No longer gap is beyond the limit, whatever the conditions. */
-  private static long longestGap(Skill skill, int limitMilli) {
-    double slowest = limitMilli;
+  /** No longer time is too short for a burst, whatever the conditions. */
+  private static long longestBurst(Skill skill) {
+    Capability capability = skill.capability();
+    double slowest = Math.min(capability.peakMilli(), capability.movingMilli());
     for (double factor : skill.technique().factors().values()) {
       slowest *= Math.min(1, factor);
     }
-    return (long) Math.ceil(MICROS_TIMES_MILLI / Math.max(1, Math.floor(slowest) - 1));
+    double gap = MICROS_TIMES_MILLI / Math.max(1, Math.floor(slowest) - 1);
+    return (long) Math.ceil(Burst.MOST_GAPS * gap);
   }
 
   /**
@@ -119,7 +120,7 @@ final class ThinStep {
   }
 
   private boolean isLongBefore(Stroke one, Stroke next) {
-    return whole.micros(next.onset()) - whole.micros(one.onset()) >= harmlessMicros
+    return whole.micros(next.onset()) - whole.micros(one.onset()) >= memoryMicros
         && one.span().end().isBefore(next.onset());
   }
 
@@ -145,7 +146,7 @@ final class ThinStep {
     Line line = ThinnedStroke.line(whole, strokes);
     return new Local(
         line,
-        Demand.of(player.instrument(), skill.technique(), skill.capability(), line),
+        Demand.of(player.instrument(), way, line),
         IntStream.range(0, line.count()).mapToObj(j -> useOfAir(line, j)).toList());
   }
 
@@ -182,15 +183,17 @@ final class ThinStep {
 
   private ThinState struck(ThinState before, Local local, int j) {
     int first = before.run.orElse(j);
-    boolean fast = Tolerance.within(Strain.use(local.demand, local.line, first, j), 1);
+    boolean fast =
+        local.demand.covered(j)
+            && Tolerance.within(Strain.use(local.demand, local.line, first, j), 1);
     Spent effort = before.effort;
-    if (Tiredness.loads(skill, local.demand, first, j)) {
+    if (local.demand.loads(first, j)) {
       effort =
           effort.load(
               local.line.onsetMicros(j),
               local.demand.sustainedMilli(j),
               local.line.stroke(j).graces().size(),
-              skill.capability(),
+              local.demand.capability(j),
               Spent.Role.OWN);
     }
     effort =
@@ -213,7 +216,7 @@ final class ThinStep {
     int last = all.size() - 1;
     int first = state.run.orElseThrow();
     int from = last;
-    while (from > first && !Tiredness.loads(skill, local.demand, first, from)) {
+    while (from > first && !local.demand.loads(first, from)) {
       from--;
     }
     while (from > 0

@@ -13,6 +13,7 @@ import stafette.check.Judge;
 import stafette.check.alone.ThinnedPart;
 import stafette.check.alone.ThinnedStroke;
 import stafette.check.alone.Thinning;
+import stafette.limits.Technique;
 import stafette.plan.Brief;
 import stafette.plan.GivenStretch;
 import stafette.plan.Plan;
@@ -110,7 +111,7 @@ public final class Thinner {
   /**
    * The fullest part for a player.
    *
-   * @param player with the skills that may be used, the first of equals preferred
+   * @param player with the skills that it brings
    */
   public static ThinnedPart thin(Line line, Player player, Rules rules) {
     return thin(line, player, rules, () -> false, progress -> {}).part();
@@ -129,20 +130,31 @@ public final class Thinner {
       Rules rules,
       BooleanSupplier stop,
       Consumer<ThinProgress> progress) {
-    Thinner thinner = new Thinner(line, player, rules, stop, progress);
+    Thinner thinner = new Thinner(line, onAnyNotes(player), rules, stop, progress);
     ThinnedPart part = thinner.fullest();
     return new Found(part, !thinner.stopped);
+  }
+
+  /**
+   * The player without techniques for repeated notes alone, or for changing ones: which notes of a
+   * thinned part are repeated shows only when the next one is known.
+   */
+  private static Player onAnyNotes(Player player) {
+    return player.with(
+        player.skills().stream()
+            .filter(skill -> skill.technique().pitches() == Technique.Pitches.ANY)
+            .toList());
   }
 
   private ThinnedPart fullest() {
     Optional<ThinLabel> best = Optional.empty();
     Optional<ThinnedPart> part = Optional.empty();
     for (boolean sounding : player.instrument().isWind() ? List.of(true, false) : List.of(true)) {
-      for (int skill = 0; skill < player.skills().size() && !isStopped(); skill++) {
-        Optional<ThinLabel> found = best(skill, sounding);
+      for (int way = 0; way < player.ways().size() && !isStopped(); way++) {
+        Optional<ThinLabel> found = best(way, sounding);
         long value = found.map(ThinLabel::value).orElse(Long.MIN_VALUE);
         if (value > best.map(ThinLabel::value).orElse(Long.MIN_VALUE)) {
-          Optional<ThinnedPart> made = used(part(found.orElseThrow(), skill));
+          Optional<ThinnedPart> made = used(part(found.orElseThrow(), way));
           best = made.isPresent() ? found : best;
           part = made.isPresent() ? made : part;
         }
@@ -151,9 +163,9 @@ public final class Thinner {
     return part.orElseGet(this::nothing);
   }
 
-  private Optional<ThinLabel> best(int skill, boolean sounding) {
+  private Optional<ThinLabel> best(int way, boolean sounding) {
     long ready = rules.readyMicros(player);
-    ThinStep step = new ThinStep(line, player, player.skills().get(skill), ready);
+    ThinStep step = new ThinStep(line, player, player.ways().get(way), ready);
     List<ThinLabel> labels =
         List.of(new ThinLabel(Optional.empty(), Optional.empty(), 0, ThinStep.ThinState.START));
     List<List<ThinChoices.Choice>> all = new ThinChoices(line, player, ready, sounding).all();
@@ -229,22 +241,20 @@ public final class Thinner {
     return before.value + choice.kept().size() * STROKE - (changes ? 1 : 0);
   }
 
-  private ThinnedPart part(ThinLabel label, int skill) {
+  private ThinnedPart part(ThinLabel label, int way) {
     List<ThinChoices.Choice> choices = label.choices();
     List<ThinnedStroke> kept = choices.stream().flatMap(choice -> choice.kept().stream()).toList();
     Optional<Plan> plan =
-        kept.isEmpty()
-            ? Optional.empty()
-            : Optional.of(plan(ThinnedStroke.line(line, kept), skill));
+        kept.isEmpty() ? Optional.empty() : Optional.of(plan(ThinnedStroke.line(line, kept), way));
     return new ThinnedPart(line, player, stretches(choices), plan);
   }
 
-  private Plan plan(Line left, int skill) {
+  private Plan plan(Line left, int way) {
     List<Segment> segments = new ArrayList<>();
     int first = 0;
     for (int j = 1; j <= left.count(); j++) {
       if (j == left.count() || isGivenBetween(left.onsetMicros(j - 1), left.onsetMicros(j))) {
-        segments.add(new Segment(0, skill, first, j - 1));
+        segments.add(new Segment(0, way, first, j - 1));
         first = j;
       }
     }

@@ -1,20 +1,25 @@
 package stafette.split.why;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.ToIntFunction;
 import java.util.function.UnaryOperator;
 import stafette.limits.Breath;
 import stafette.limits.Capability;
+import stafette.limits.Condition;
 import stafette.limits.Groups;
 import stafette.limits.Instrument;
 import stafette.limits.Range;
+import stafette.limits.Skill;
 import stafette.limits.Technique;
 import stafette.plan.Brief;
+import stafette.plan.Lock;
 import stafette.plan.OverlapRule;
 import stafette.plan.Player;
-import stafette.plan.Skill;
 import stafette.score.Line;
 import stafette.score.Pitch;
 import stafette.words.Sayable;
@@ -70,13 +75,34 @@ enum Constraint implements Sayable {
       case READY -> instruments(brief.with(brief.rules().withReady(0)), Constraint::catchingAtOnce);
       case BREATH -> instruments(brief, Constraint::neverOutOfBreath);
       case RANGE -> instruments(brief, instrument -> boundless(instrument, brief));
-      case TECHNIQUES -> players(brief, p -> with(p, p.instrument(), allSkills(p, brief)));
+      case TECHNIQUES ->
+          players(
+              brief.with(brief.rules().with(inAnyWay(brief.rules().locks()))),
+              p -> p.with(oneForAll(p, brief)));
       case TIREDNESS -> capabilities(brief, Constraint::untiring);
       case RATES -> capabilities(brief, Constraint::unlimited);
       case BUSY ->
           players(
               brief, p -> new Player(p.name(), p.instrument(), p.part(), p.skills(), List.of()));
     };
+  }
+
+  private static List<Lock> inAnyWay(List<Lock> locks) {
+    return locks.stream()
+        .map(
+            lock ->
+                lock.<Lock>match(
+                    at -> at,
+                    exactly ->
+                        new Lock.Exactly(
+                            exactly.relay(),
+                            exactly.player(),
+                            OptionalInt.empty(),
+                            exactly.first(),
+                            exactly.last()),
+                    in -> in,
+                    out -> out))
+        .toList();
   }
 
   private static OverlapRule anyOverlap(Brief brief) {
@@ -136,31 +162,70 @@ enum Constraint implements Sayable {
         instrument.source());
   }
 
-  /** What the player has keeps its place; what the instrument offers besides follows. */
-  private static List<Skill> allSkills(Player player, Brief brief) {
-    List<Skill> skills = new ArrayList<>();
-    player.skills().forEach(s -> skills.add(new Skill(anywhere(s.technique()), s.capability())));
+  /** One technique for all notes that is as good in everything as the best that there is. */
+  private static List<Skill> oneForAll(Player player, Brief brief) {
+    List<Skill> all = new ArrayList<>(player.skills());
     player.instrument().techniques().stream()
         .filter(t -> player.skills().stream().noneMatch(s -> s.technique().equals(t)))
-        .map(t -> new Skill(anywhere(t), t.limit().at(brief.rules().assurance())))
-        .forEach(skills::add);
-    return skills;
+        .map(t -> new Skill(t, t.limit().at(brief.rules().assurance())))
+        .forEach(all::add);
+    return all.isEmpty() ? List.of() : List.of(best(all));
   }
 
-  private static Technique anywhere(Technique technique) {
-    return new Technique(
-        technique.name(),
-        technique.act(),
-        Technique.Pitches.ANY,
-        Technique.SlurUse.ANY,
-        Groups.ANY,
-        false,
-        true,
-        technique.limit(),
-        0,
-        technique.factors(),
-        technique.source(),
-        technique.note());
+  private static Skill best(List<Skill> all) {
+    Technique first = all.get(0).technique();
+    int peak = most(all, s -> s.capability().peakMilli());
+    int moving = most(all, s -> s.capability().movingMilli());
+    double perMoving = (double) peak / moving;
+    int sustained =
+        (int)
+            Math.ceil(
+                all.stream()
+                    .map(Skill::capability)
+                    .mapToDouble(c -> c.sustainedMilli() * Math.max(1, changing(c) * perMoving))
+                    .max()
+                    .orElseThrow());
+    Map<Condition, Double> factors = new EnumMap<>(Condition.class);
+    for (Condition condition : Condition.values()) {
+      all.stream()
+          .mapToDouble(skill -> skill.technique().factors().getOrDefault(condition, 1.0))
+          .max()
+          .ifPresent(factor -> factors.put(condition, factor));
+    }
+    Technique technique =
+        new Technique(
+            first.name(),
+            first.act(),
+            Technique.Pitches.ANY,
+            Technique.SlurUse.ANY,
+            Groups.ANY,
+            false,
+            most(all, skill -> skill.technique().takers()),
+            true,
+            first.limit(),
+            0,
+            factors,
+            first.source(),
+            first.note());
+    return new Skill(
+        technique,
+        new Capability(
+            peak,
+            sustained,
+            most(all, s -> s.capability().staminaMilli()),
+            -most(all, s -> -s.capability().recoveryMillis()),
+            moving));
+  }
+
+  private static int most(List<Skill> all, ToIntFunction<Skill> figure) {
+    return all.stream().mapToInt(figure).max().orElseThrow();
+  }
+
+  /** How much faster changing notes go than repeated ones, where the technique limits them. */
+  private static double changing(Capability capability) {
+    return capability.movingMilli() == Capability.UNLIMITED
+        ? 1
+        : (double) capability.movingMilli() / capability.peakMilli();
   }
 
   private static Capability untiring(Capability capability) {

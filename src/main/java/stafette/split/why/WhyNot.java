@@ -9,10 +9,10 @@ import java.util.function.BooleanSupplier;
 import java.util.function.IntFunction;
 import java.util.function.ToDoubleFunction;
 import stafette.limits.Demand;
+import stafette.limits.Skill;
 import stafette.plan.Brief;
 import stafette.plan.OverlapRule;
 import stafette.plan.Player;
-import stafette.plan.Skill;
 import stafette.score.Line;
 import stafette.score.Place;
 import stafette.score.Stroke;
@@ -146,9 +146,8 @@ public final class WhyNot {
     List<Player> without = brief.players().stream().filter(p -> p.skills().isEmpty()).toList();
     return without.isEmpty()
         ? Sentence.of(
-            "only those are used that fit the notes and that everybody can be relied on to have")
-        : Sentence.of(
-            "{0} has none for such a line (its slurs, repeated notes or rate)", names(without));
+            "only those are used that everybody can be relied on to have, as the notes ask")
+        : Sentence.of("{0} has none", names(without));
   }
 
   private Sentence overlap() {

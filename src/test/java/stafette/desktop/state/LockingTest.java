@@ -52,7 +52,7 @@ class LockingTest {
     assertFalse(Lock.keeps(new Lock.Out(0, SEGMENT.player(), first, last), SEGMENT));
     assertFalse(
         Lock.keeps(
-            new Lock.Exactly(0, SEGMENT.player(), OptionalInt.of(SEGMENT.skill() + 1), first, last),
+            new Lock.Exactly(0, SEGMENT.player(), OptionalInt.of(SEGMENT.way() + 1), first, last),
             SEGMENT));
   }
 }

@@ -24,6 +24,7 @@ import stafette.check.TempoWindow;
 import stafette.limits.Assurance;
 import stafette.limits.HarpPedals;
 import stafette.limits.Instrument;
+import stafette.limits.Skill;
 import stafette.picture.ink.Box;
 import stafette.picture.ink.Drawing;
 import stafette.picture.ink.Face;
@@ -38,7 +39,6 @@ import stafette.plan.Hocket;
 import stafette.plan.Plan;
 import stafette.plan.Player;
 import stafette.plan.Segment;
-import stafette.plan.Skill;
 import stafette.tables.LimitTables;
 
 /** The sheet for the rehearsal. */

@@ -111,9 +111,9 @@ final class AllRotations {
     for (int player = 0; player < brief.players().size(); player++) {
       int next = player;
       if (playersAndSkills.stream().noneMatch(taken -> taken[0] == next)) {
-        for (int skill = 0; skill < brief.players().get(player).skills().size(); skill++) {
+        for (int way = 0; way < brief.players().get(player).ways().size(); way++) {
           List<int[]> longer = new ArrayList<>(playersAndSkills);
-          longer.add(new int[] {player, skill});
+          longer.add(new int[] {player, way});
           order(turns, longer);
         }
       }

@@ -135,7 +135,7 @@ class RegularTest {
     for (int k = 0; k < segments.size(); k++) {
       assertEquals(k * unit, segments.get(k).first());
       assertEquals(segments.get(k % players).player(), segments.get(k).player());
-      assertEquals(segments.get(k % players).skill(), segments.get(k).skill());
+      assertEquals(segments.get(k % players).way(), segments.get(k).way());
     }
     plan.handoffs().forEach(handoff -> assertEquals(1, handoff.shared()));
   }

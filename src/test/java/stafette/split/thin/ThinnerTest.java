@@ -30,13 +30,13 @@ import stafette.limits.Breath;
 import stafette.limits.Capability;
 import stafette.limits.Instrument;
 import stafette.limits.Range;
+import stafette.limits.Skill;
 import stafette.limits.Technique;
 import stafette.plan.Brief;
 import stafette.plan.GivenStretch;
 import stafette.plan.Plan;
 import stafette.plan.Player;
 import stafette.plan.Segment;
-import stafette.plan.Skill;
 import stafette.score.Line;
 import stafette.score.Manner;
 import stafette.score.Pitch;
@@ -94,7 +94,7 @@ class ThinnerTest {
         plain.pitches(),
         plain.slurs(),
         plain.groups(),
-        plain.twinStrings(),
+        plain.twinStrings(), 1,
         plain.expected(),
         plain.limit(),
         plain.lowestPerSecond(),

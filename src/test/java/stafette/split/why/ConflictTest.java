@@ -21,6 +21,7 @@ import stafette.limits.Breath;
 import stafette.limits.Capability;
 import stafette.limits.Instrument;
 import stafette.limits.Range;
+import stafette.limits.Skill;
 import stafette.limits.Technique;
 import stafette.plan.Brief;
 import stafette.plan.GivenStretch;
@@ -29,7 +30,6 @@ import stafette.plan.OverlapRule;
 import stafette.plan.Plan;
 import stafette.plan.Player;
 import stafette.plan.Rules;
-import stafette.plan.Skill;
 import stafette.score.Drum;
 import stafette.score.Line;
 import stafette.score.Pitch;
@@ -94,7 +94,7 @@ class ConflictTest {
             tongue.pitches(),
             tongue.slurs(),
             tongue.groups(),
-            false,
+            false, 1,
             true,
             tongue.limit(),
             0,

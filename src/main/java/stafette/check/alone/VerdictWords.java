@@ -1,0 +1,50 @@
+package stafette.check.alone;
+
+import stafette.limits.Grade;
+import stafette.score.Line;
+import stafette.words.Sentence;
+
+/** Verdicts as musicians say them. */
+public final class VerdictWords {
+  private static final int STEP = 5;
+
+  private VerdictWords() {}
+
+  /**
+   * How many manage, in steps that the figure bears: "about 60 of 100 manage; no published figure".
+   */
+  public static Sentence share(LineVerdict verdict) {
+    return switch (verdict.ease()) {
+      case OUT_OF_RANGE -> Sentence.of("the instrument lacks notes of it");
+      case COMFORTABLE -> Sentence.of("nearly everybody manages{0}", figure(verdict));
+      case BEYOND ->
+          verdict.share() < 1
+              ? Sentence.of("nobody manages{0}", figure(verdict))
+              : Sentence.of("fewer than 16 of 100 manage{0}", figure(verdict));
+      default ->
+          Sentence.of(
+              "about {0} of 100 manage{1}",
+              (int) (Math.floor(verdict.share() / STEP) * STEP), figure(verdict));
+    };
+  }
+
+  private static Sentence figure(LineVerdict verdict) {
+    Grade grade = verdict.source().grade();
+    return grade == Grade.D ? Sentence.of("; no published figure") : Sentence.NONE;
+  }
+
+  /** What decides, and where: "burst at bar 14, beat 2". */
+  public static Sentence deciding(LineVerdict verdict, Line line) {
+    Sentence what =
+        switch (verdict.limiting()) {
+          case BURST -> Sentence.of("burst");
+          case MOVING -> Sentence.of("changing notes");
+          case TIREDNESS -> Sentence.of("tiredness");
+          case BREATH -> Sentence.of("breath");
+          case RANGE -> Sentence.of("range");
+          case TECHNIQUE -> Sentence.of("no technique");
+          case PEDALS -> Sentence.of("pedals");
+        };
+    return Sentence.of("{0} at {1}", what, line.placeOf(verdict.stroke()).at());
+  }
+}

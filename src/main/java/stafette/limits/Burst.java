@@ -1,0 +1,117 @@
+package stafette.limits;
+
+import stafette.score.Line;
+
+/**
+ * How near the last few gaps before a stroke come to a limit.
+ *
+ * <p>No single gap is a limit: people place two strokes close together far more easily than they
+ * keep the rate. Over the last one, two, three or four gaps of a chain since the segment began, the
+ * time taken must be at least what the strokes that end them need, divided by 1.5, 1.25, 1.1 and 1;
+ * where two takers alternate (two hands, two fingers, two syllables) by 2, 1.5, 1.2 and 1. Two
+ * kinds of chains run through a player's strokes: those of tongue or bow, or on the same key, which
+ * need 1/peak each; and all notes in a row, which need 1/moving each where the pitch changes. The
+ * divisors are a judgement (common practice, no source).
+ *
+ * <p>Needs are whole microseconds, rounded up once, and the divisors are fractions, so that whoever
+ * compares them with times gets the same answer.
+ */
+public enum Burst {
+  /** Strokes of tongue, bow, finger or mallet. */
+  STROKES {
+    @Override
+    int before(Demand demand, int first, int j) {
+      return demand.peakFrom(first, j);
+    }
+
+    @Override
+    long needMicros(Demand demand, int j) {
+      return demand.peakNeedMicros(j);
+    }
+  },
+  /** All notes in a row. */
+  NOTES {
+    @Override
+    int before(Demand demand, int first, int j) {
+      return j > first ? j - 1 : NONE;
+    }
+
+    @Override
+    long needMicros(Demand demand, int j) {
+      return demand.movingNeedMicros(j);
+    }
+  };
+
+  /** How many gaps are looked at together at the most. */
+  public static final int MOST_GAPS = 4;
+
+  private static final int NONE = -1;
+
+  /** By the number of gaps less one, the least common denominator of both rows of parts. */
+  private static final int[] WHOLE = {6, 15, 66, 1};
+
+  /** What of a need counts, by takers less one and gaps less one: 1/1.5 is four sixths. */
+  private static final int[][] PARTS = {{4, 12, 60, 1}, {3, 10, 55, 1}};
+
+  abstract int before(Demand demand, int first, int j);
+
+  abstract long needMicros(Demand demand, int j);
+
+  /**
+   * The largest share of the time that the last gaps before a stroke leave which their strokes
+   * need; 0 where nothing is tested, and 1 at the limit.
+   *
+   * @param first the stroke with which the segment begins
+   */
+  public double use(Demand demand, Line line, int first, int j) {
+    double use = 0;
+    for (int gaps = 1; gaps <= MOST_GAPS; gaps++) {
+      long need = 0;
+      int at = j;
+      for (int gap = 0; gap < gaps; gap++) {
+        int from = before(demand, first, at);
+        if (from < 0) {
+          return use;
+        }
+        need += needMicros(demand, at) * PARTS[demand.takers(at) - 1][gaps - 1];
+        at = from;
+      }
+      long micros = line.onsetMicros(j) - line.onsetMicros(at);
+      use = Math.max(use, (double) need / (micros * WHOLE[gaps - 1]));
+    }
+    return use;
+  }
+
+  /** Whether the last gaps before a stroke leave its strokes time enough, exactly. */
+  public boolean holds(Demand demand, Line line, int first, int j) {
+    for (int gaps = 1; gaps <= MOST_GAPS; gaps++) {
+      long need = 0;
+      int at = j;
+      for (int gap = 0; gap < gaps; gap++) {
+        int from = before(demand, first, at);
+        if (from < 0) {
+          return true;
+        }
+        need += needMicros(demand, at) * PARTS[demand.takers(at) - 1][gaps - 1];
+        at = from;
+      }
+      if (need > (line.onsetMicros(j) - line.onsetMicros(at)) * WHOLE[gaps - 1]) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** The first stroke on which it depends what the last gaps before one ask; itself if none. */
+  public int earliest(Demand demand, int first, int j) {
+    int at = j;
+    for (int gap = 0; gap < MOST_GAPS; gap++) {
+      int from = before(demand, first, at);
+      if (from < 0) {
+        return at;
+      }
+      at = from;
+    }
+    return at;
+  }
+}

@@ -1,0 +1,92 @@
+package stafette.limits;
+
+import java.util.List;
+import java.util.OptionalInt;
+import java.util.stream.IntStream;
+import stafette.score.Line;
+import stafette.score.Manner;
+import stafette.score.Stroke;
+
+/**
+ * Which technique each stroke of a line is made with. It is chosen once for a line and a player, on
+ * the tables' means at the line's tempo, so that no share of the population and no segment changes
+ * it: of those that apply to a stroke the one with the highest sustained rate, then the highest
+ * peak, then one for groups of three, then the first in the table.
+ */
+final class TechniqueByStroke {
+  static final int NONE = -1;
+
+  private final List<Technique> techniques;
+  private final Line line;
+
+  private TechniqueByStroke(List<Technique> techniques, Line line) {
+    this.techniques = techniques;
+    this.line = line;
+  }
+
+  /** For each stroke the index of its technique, {@link #NONE} where none applies. */
+  static int[] of(List<Technique> techniques, Line line) {
+    TechniqueByStroke choice = new TechniqueByStroke(techniques, line);
+    return IntStream.range(0, line.count()).map(choice::best).toArray();
+  }
+
+  private int best(int j) {
+    OptionalInt best =
+        IntStream.range(0, techniques.size())
+            .filter(index -> applies(techniques.get(index), line, j))
+            .reduce(
+                (one, other) -> isBetter(techniques.get(other), techniques.get(one)) ? other : one);
+    return best.orElse(NONE);
+  }
+
+  private static boolean isBetter(Technique one, Technique other) {
+    Limit limit = one.limit();
+    int bySustained =
+        Double.compare(limit.sustainedPerSecond(), other.limit().sustainedPerSecond());
+    int byPeak = Double.compare(limit.peakPerSecond(), other.limit().peakPerSecond());
+    if (bySustained != 0 || byPeak != 0) {
+      return bySustained != 0 ? bySustained > 0 : byPeak > 0;
+    }
+    return one.groups() == Groups.THREES && other.groups() != Groups.THREES;
+  }
+
+  /** Whether a stroke can be made with a technique at all. */
+  static boolean applies(Technique technique, Line line, int j) {
+    return mannerFits(technique.act(), line.stroke(j))
+        && pitchesFit(technique.pitches(), line, j)
+        && slursFit(technique.slurs(), line.stroke(j))
+        && (technique.groups() != Groups.THREES || line.placeInThree(j) >= 0)
+        && isFastEnough(technique.lowestPerSecond(), line, j);
+  }
+
+  /** What is plucked is not bowed. */
+  private static boolean mannerFits(Act act, Stroke stroke) {
+    return act != Act.BOW || stroke.manner() != Manner.PLUCKED;
+  }
+
+  private static boolean pitchesFit(Technique.Pitches pitches, Line line, int j) {
+    return pitches == Technique.Pitches.ANY
+        || (pitches == Technique.Pitches.REPEATED) == isRepeated(line, j);
+  }
+
+  /** Whether a stroke is like the one before or after it. */
+  private static boolean isRepeated(Line line, int j) {
+    return (j > 0 && line.stroke(j).isLike(line.stroke(j - 1)))
+        || (j + 1 < line.count() && line.stroke(j).isLike(line.stroke(j + 1)));
+  }
+
+  private static boolean slursFit(Technique.SlurUse slurs, Stroke stroke) {
+    return slurs == Technique.SlurUse.ANY || (slurs == Technique.SlurUse.ALL) == stroke.slurred();
+  }
+
+  /** By the gap that the stroke ends; of the first one, the gap that it begins. */
+  private static boolean isFastEnough(double lowestPerSecond, Line line, int j) {
+    if (lowestPerSecond == 0) {
+      return true;
+    }
+    int from = Math.max(0, j - 1);
+    return from + 1 < line.count()
+        && (line.onsetMicros(from + 1) - line.onsetMicros(from)) * lowestPerSecond
+            <= 1e6 * (1 + 1e-9);
+  }
+}
