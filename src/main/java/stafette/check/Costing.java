@@ -1,6 +1,7 @@
 package stafette.check;
 
 import java.util.List;
+import stafette.limits.Breath;
 import stafette.limits.Demand;
 import stafette.limits.Instrument;
 import stafette.plan.Brief;
@@ -12,12 +13,21 @@ import stafette.plan.Segment;
 import stafette.plan.Turn;
 import stafette.plan.Weights;
 import stafette.score.Line;
+import stafette.time.Rank;
 
 /**
  * What a plan costs under its weights, whether it holds or not. All but the price of the players
  * depends on one segment alone or on one handoff alone.
  */
 public final class Costing {
+  /** The longest turn that is called short: two seconds. */
+  public static final long USUAL_TURN_MICROS = 2_000_000;
+
+  private static final int OF_FOUR = 0;
+  private static final int OF_TWO = 1;
+  private static final int ELSEWHERE = 2;
+  private static final int WITHIN_SLUR = 3;
+
   private Costing() {}
 
   public static Cost of(Plan plan) {
@@ -51,8 +61,11 @@ public final class Costing {
     for (int j = played.first(); j <= played.last(); j++) {
       outside += comfortable(player.instrument(), played.line(), j) ? 0 : 1;
     }
+    Weights weights = brief.rules().weights();
     return new SegmentCost(
-        effort(brief, segment, demands).points(), outside * brief.rules().weights().register());
+        effort(brief, segment, demands).points(),
+        shortPoints(brief.line(segment.relay()), segment.first(), segment.last(), weights),
+        outside * weights.register());
   }
 
   /** What the strain of one segment is made of. */
@@ -70,7 +83,53 @@ public final class Costing {
       fast += Strain.strokeMicropoints(Strain.use(demand, line, played.first(), j), weights);
     }
     double tiredness = Tiredness.fresh(demand, line, played.first(), played.last());
-    return new Effort(fast, Strain.endMicropoints(tiredness, weights));
+    Player player = brief.players().get(segment.player());
+    double breath =
+        player.instrument().breath().map(lungs -> freshBreath(player, lungs, played)).orElse(0.0);
+    return new Effort(fast, Strain.endMicropoints(tiredness, breath, weights));
+  }
+
+  /** The share of air spent at the end of what a player plays who came fresh. */
+  private static double freshBreath(Player player, Breath lungs, Played played) {
+    Line line = played.line();
+    double spent = 0;
+    for (int j = played.first(); j < played.last(); j++) {
+      double use = Stint.useOfAir(player, line, j);
+      long next = line.onsetMicros(j + 1);
+      long end = Math.min(line.endMicros(j), next);
+      spent = Breathing.blown(spent, (end - line.onsetMicros(j)) / 1e6, use, lungs);
+      spent = Breathing.silent(spent, (next - end) / 1e6, use, lungs);
+    }
+    int last = played.last();
+    double seconds = (line.endMicros(last) - line.onsetMicros(last)) / 1e6;
+    return Breathing.blown(spent, seconds, Stint.useOfAir(player, line, last), lungs);
+  }
+
+  /**
+   * What a turn costs that is shorter than a bar, or than two seconds where a bar lasts longer; up
+   * to its landing note, or to the end of the sound where nobody enters on it.
+   */
+  public static int shortPoints(Line line, int first, int last, Weights weights) {
+    long usual = Math.min(line.barMicros(first), USUAL_TURN_MICROS);
+    return shortPoints(usual, length(line, first, last), weights);
+  }
+
+  /**
+   * What a turn costs that is shorter than usual.
+   *
+   * @param usualMicros the smaller of a bar and two seconds
+   */
+  public static int shortPoints(long usualMicros, long micros, Weights weights) {
+    long missing = usualMicros - micros;
+    return missing <= 0
+        ? 0
+        : Math.toIntExact((2L * weights.shortTurn() * missing + usualMicros) / (2 * usualMicros));
+  }
+
+  /** How long a turn lasts that takes these strokes. */
+  public static long length(Line line, int first, int last) {
+    boolean ends = last == line.count() - 1 || line.restsBefore(last + 1);
+    return (ends ? line.endMicros(last) : line.onsetMicros(last)) - line.onsetMicros(first);
   }
 
   /** The cost of one handoff. */
@@ -88,8 +147,25 @@ public final class Costing {
         Math.max(0, weights.handoff() - cover),
         weights.entry().get(line.rank(entry).ordinal()),
         weights.landing().get(line.rank(landing).ordinal()),
+        phrase(line, entry, landing, weights),
         beside * weights.overlap(),
         Pairing.worst(brief, handoff).blend(weights));
+  }
+
+  /** What it costs to hand over there, as phrases go. */
+  public static int phrase(Line line, int entry, int landing, Weights weights) {
+    int number = line.phrase(landing);
+    int place =
+        cutsSlur(line, entry) || cutsSlur(line, landing)
+            ? WITHIN_SLUR
+            : line.rank(landing) != Rank.BAR || number % 2 != 0
+                ? ELSEWHERE
+                : number % 4 == 0 ? OF_FOUR : OF_TWO;
+    return weights.phrase().get(place);
+  }
+
+  static boolean cutsSlur(Line line, int j) {
+    return line.stroke(j).slurred() && line.stroke(j).slurContinues();
   }
 
   /** The target of an overlap; of a pair, the longer one of the two. */

@@ -21,6 +21,7 @@ final class Demands {
   private final Brief settled;
   private final Map<List<Integer>, Demand> known = new HashMap<>();
   private final Map<Integer, Halves> halves = new HashMap<>();
+  private final Map<Integer, Halves> settledHalves = new HashMap<>();
 
   Demands(Brief brief) {
     this(brief, brief);
@@ -60,9 +61,9 @@ final class Demands {
   }
 
   private Line settledLine(Segment segment) {
-    return settled == brief
-        ? played(segment).line()
-        : settled.halves(segment.relay()).of(segment).line();
+    return segment.pattern() == Pattern.ALL
+        ? settled.line(segment.relay())
+        : settledHalves.computeIfAbsent(segment.relay(), settled::halves).of(segment).line();
   }
 
   private int half(Segment segment) {

@@ -5,19 +5,19 @@ package stafette.check;
  * formula.
  *
  * @param fastMicropoints for notes near the limit of their rate
- * @param tiredMicropoints for tiredness at the segment's end
+ * @param spentMicropoints for tiredness or breath at the segment's end
  */
-public record Effort(long fastMicropoints, long tiredMicropoints) {
+public record Effort(long fastMicropoints, long spentMicropoints) {
   /** Both together, in whole points as they are paid. */
   public int points() {
-    return Strain.points(fastMicropoints + tiredMicropoints);
+    return Strain.points(fastMicropoints + spentMicropoints);
   }
 
   public double fastPoints() {
     return fastMicropoints / 1e6;
   }
 
-  public double tiredPoints() {
-    return tiredMicropoints / 1e6;
+  public double spentPoints() {
+    return spentMicropoints / 1e6;
   }
 }

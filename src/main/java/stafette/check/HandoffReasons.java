@@ -5,6 +5,7 @@ import stafette.plan.Brief;
 import stafette.plan.Handoff;
 import stafette.plan.Weights;
 import stafette.score.Line;
+import stafette.time.Rank;
 import stafette.words.Sentence;
 
 /**
@@ -13,11 +14,17 @@ import stafette.words.Sentence;
  * @param handoff its price and its cover
  * @param entry where in the bar who enters begins
  * @param landing where in the bar who leaves ends
+ * @param phrase where in the phrase it lands, or what it cuts
  * @param overlap how much they share beside what was aimed at
  * @param blend from what instrument to what; of hocket pairs the two that blend worst
  */
 public record HandoffReasons(
-    Sentence handoff, Sentence entry, Sentence landing, Sentence overlap, Sentence blend) {
+    Sentence handoff,
+    Sentence entry,
+    Sentence landing,
+    Sentence phrase,
+    Sentence overlap,
+    Sentence blend) {
   public static HandoffReasons of(Brief brief, Handoff handoff) {
     Line line = brief.line(handoff.enters().relay());
     Weights weights = brief.rules().weights();
@@ -28,6 +35,7 @@ public record HandoffReasons(
             : price(weights, line.cover(handoff.leaves().last())),
         Sentence.of("enters {0}", at(line, handoff.enters().first())),
         Sentence.of("lands {0}", at(line, handoff.leaves().last())),
+        phrase(line, handoff),
         free
             ? Sentence.of("nothing shared")
             : overlap(handoff.shared(), Costing.target(brief, handoff.leaves())),
@@ -51,6 +59,22 @@ public record HandoffReasons(
               : Sentence.of("on half the beat");
       case ELSEWHERE -> Sentence.of("off the beat");
     };
+  }
+
+  private static Sentence phrase(Line line, Handoff handoff) {
+    int landing = handoff.leaves().last();
+    if (Costing.cutsSlur(line, handoff.enters().first()) || Costing.cutsSlur(line, landing)) {
+      return Sentence.of("under a slur that goes on");
+    }
+    if (line.rank(landing) != Rank.BAR) {
+      return Sentence.of("inside a bar");
+    }
+    int number = line.phrase(landing);
+    return number == 0
+        ? Sentence.of("where a phrase begins")
+        : number == 1
+            ? Sentence.of("after 1 bar of the phrase")
+            : Sentence.of("after {0} bars of the phrase", number);
   }
 
   private static boolean isThird(Line line, int stroke) {

@@ -4,10 +4,11 @@ package stafette.check;
  * What one segment costs, in points.
  *
  * @param strain for effort, as if the player came fresh
+ * @param shortTurn for being shorter than a bar, or than two seconds
  * @param register for strokes outside the player's comfortable range
  */
-public record SegmentCost(int strain, int register) {
+public record SegmentCost(int strain, int shortTurn, int register) {
   public int total() {
-    return strain + register;
+    return strain + shortTurn + register;
   }
 }

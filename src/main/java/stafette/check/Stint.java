@@ -93,7 +93,7 @@ public record Stint(Optional<Segment> segment, List<Load> loads, List<StintSound
     return sounds.get(sounds.size() - 1).endMicros();
   }
 
-  private static double useOfAir(Player player, Line line, int j) {
+  static double useOfAir(Player player, Line line, int j) {
     Map<Condition, Double> use = player.instrument().breath().map(Breath::use).orElse(Map.of());
     if (use.isEmpty()) {
       return 1;

@@ -10,14 +10,14 @@ import stafette.score.Line;
  *
  * <pre>
  * x = Σ strain · ((u − knee)/(1 − knee))²  over its strokes but the first with u &gt; knee
- *     + end · f²                            once, at its last stroke
+ *     + spent · s²                          once, at its last stroke
  * points = ⌊x + ½⌋
  * </pre>
  *
- * where u is the {@link #use} at a stroke and f the {@link Tiredness} after the last one. To be
- * exact and free of any order, each summand is rounded once to a millionth of a point and the
- * millionths are added as whole numbers; so whoever reckons a segment's cost with these functions
- * gets the same figure.
+ * where u is the {@link #use} at a stroke and s what tiredness or breath have passed their knees
+ * after the last one, as {@link #endMicropoints} has it. To be exact and free of any order, each
+ * summand is rounded once to a millionth of a point and the millionths are added as whole numbers;
+ * so whoever reckons a segment's cost with these functions gets the same figure.
  */
 public final class Strain {
   private static final long MICROPOINTS = 1_000_000;
@@ -52,9 +52,20 @@ public final class Strain {
     return Math.round(weights.strain() * beyond * beyond * MICROPOINTS);
   }
 
-  /** What a segment's end at that tiredness costs, in millionths of a point. */
-  public static long endMicropoints(double tiredness, Weights weights) {
-    return Math.round(weights.end() * tiredness * tiredness * MICROPOINTS);
+  /**
+   * What a segment's end costs whose player came fresh, in millionths of a point.
+   *
+   * @param tiredness after its last stroke
+   * @param breath the share of air spent at the end of its last sound
+   */
+  public static long endMicropoints(double tiredness, double breath, Weights weights) {
+    double spent =
+        Math.max(beyond(tiredness, weights.tiredKnee()), beyond(breath, weights.breathKnee()));
+    return Math.round(weights.spent() * spent * spent * MICROPOINTS);
+  }
+
+  private static double beyond(double share, double knee) {
+    return Math.max(0, (share - knee) / (1 - knee));
   }
 
   /** Whole points, half rounded up. */

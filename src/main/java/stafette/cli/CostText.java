@@ -33,7 +33,15 @@ final class CostText {
   private String segments() {
     TextTable table =
         new TextTable()
-            .row("player", "from", "to", "fast notes", "tired at the end", "register", "points");
+            .row(
+                "player",
+                "from",
+                "to",
+                "fast notes",
+                "spent at the end",
+                "short",
+                "register",
+                "points");
     for (int i = 0; i < plan.segments().size(); i++) {
       Segment segment = plan.segments().get(i);
       SegmentCost parts = cost.segments().get(i);
@@ -43,7 +51,8 @@ final class CostText {
           PlanText.at(plan.line(segment), segment.first()),
           PlanText.at(plan.line(segment), segment.last()),
           NumberText.oneDecimal(effort.fastPoints()),
-          NumberText.oneDecimal(effort.tiredPoints()),
+          NumberText.oneDecimal(effort.spentPoints()),
+          Integer.toString(parts.shortTurn()),
           Integer.toString(parts.register()),
           Integer.toString(parts.total()));
     }
@@ -65,6 +74,7 @@ final class CostText {
               why.handoff().toString())
           .row("", "", "entry", Integer.toString(parts.entry()), why.entry().toString())
           .row("", "", "landing", Integer.toString(parts.landing()), why.landing().toString())
+          .row("", "", "phrase", Integer.toString(parts.phrase()), why.phrase().toString())
           .row("", "", "overlap", Integer.toString(parts.overlap()), why.overlap().toString())
           .row("", "", "blend", Integer.toString(parts.blend()), why.blend().toString());
     }
@@ -78,7 +88,9 @@ final class CostText {
     TextTable table =
         new TextTable()
             .row(
-                "segments", Integer.toString(segments), "fast notes and tiredness rounded together")
+                "segments",
+                Integer.toString(segments),
+                "fast notes and what is spent rounded together")
             .row("handoffs", Integer.toString(handoffs), "");
     if (cost.hockets() > 0) {
       table.row("hockets", Integer.toString(cost.hockets()), "for the stretches of pairs");

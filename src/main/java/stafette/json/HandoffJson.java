@@ -64,11 +64,17 @@ record HandoffJson(
       @Means("For being one, less cover.") int handoff,
       @Means("For the rank of the entry.") int entry,
       @Means("For the rank of the landing.") int landing,
+      @Means("For where in the phrase it lands, or a slur that it cuts.") int phrase,
       @Means("For strokes shared beside the target.") int overlap,
       @Means("For the distance of the instruments.") int blend) {
     static HandoffCostJson of(HandoffCost cost) {
       return new HandoffCostJson(
-          cost.handoff(), cost.entry(), cost.landing(), cost.overlap(), cost.blend());
+          cost.handoff(),
+          cost.entry(),
+          cost.landing(),
+          cost.phrase(),
+          cost.overlap(),
+          cost.blend());
     }
   }
 
@@ -78,6 +84,7 @@ record HandoffJson(
       @Means("Its price, and what covers it.") String handoff,
       @Means("Where in the bar who enters begins.") String entry,
       @Means("Where in the bar who leaves ends.") String landing,
+      @Means("Where in the phrase it lands, or what it cuts.") String phrase,
       @Means("How much they share beside what was aimed at.") String overlap,
       @Means("From what instrument to what.") String blend) {
     static WhyJson of(HandoffReasons why) {
@@ -85,6 +92,7 @@ record HandoffJson(
           why.handoff().toString(),
           why.entry().toString(),
           why.landing().toString(),
+          why.phrase().toString(),
           why.overlap().toString(),
           why.blend().toString());
     }

@@ -1,5 +1,6 @@
 package stafette.json;
 
+import com.google.gson.annotations.SerializedName;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -93,9 +94,11 @@ record SegmentJson(
   @Means("Points that a segment costs.")
   record SegmentCostJson(
       @Means("For effort, as if the player came fresh.") int strain,
+      @SerializedName("short") @Means("For being shorter than a bar, or than two seconds.")
+          int shortTurn,
       @Means("For strokes outside the comfortable range.") int register) {
     static SegmentCostJson of(SegmentCost cost) {
-      return new SegmentCostJson(cost.strain(), cost.register());
+      return new SegmentCostJson(cost.strain(), cost.shortTurn(), cost.register());
     }
   }
 
@@ -103,10 +106,10 @@ record SegmentJson(
   @Means("What points of strain are made of.")
   record EffortJson(
       @Means("For notes near the limit of their rate.") @Least(0) double fast,
-      @Means("For tiredness at the segment's end, as if the player came fresh.") @Least(0)
-          double tired) {
+      @Means("For tiredness or breath at the segment's end, as if the player came fresh.") @Least(0)
+          double spent) {
     static EffortJson of(Effort effort) {
-      return new EffortJson(effort.fastPoints(), effort.tiredPoints());
+      return new EffortJson(effort.fastPoints(), effort.spentPoints());
     }
   }
 }

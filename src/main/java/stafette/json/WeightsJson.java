@@ -1,5 +1,6 @@
 package stafette.json;
 
+import com.google.gson.annotations.SerializedName;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -30,9 +31,21 @@ record WeightsJson(
         double strain,
     @Means("The share of the peak from which strain counts.") @Least(0) @Below(1) double knee,
     @Means(
-            "At the end of a segment: end * tiredness^2, the player having come fresh. Both are summed for a segment and rounded half up once.")
+            "At the end of a segment, the player having come fresh: spent * s^2, s the largest of 0, (tiredness - tiredKnee) / (1 - tiredKnee) and (breath - breathKnee) / (1 - breathKnee). Summed with strain for a segment and rounded half up once.")
         @Least(0)
-        double end,
+        double spent,
+    @Means("The tiredness from which it counts.") @Least(0) @Below(1) double tiredKnee,
+    @Means("The share of breath from which it counts.") @Least(0) @Below(1) double breathKnee,
+    @Means(
+            "For a handoff: where it lands on the first of a bar whose number in its phrase 4 divides; 2 divides; elsewhere; and instead, where it cuts a slur.")
+        @Items(least = 4, most = 4)
+        @Least(0)
+        List<Integer> phrase,
+    @SerializedName("short")
+        @Means(
+            "For a turn of length L below U, the smaller of a bar and two seconds, in microseconds: floor((2 * short * (U - L) + U) / (2 * U)).")
+        @Least(0)
+        int shortTurn,
     @Means("For each decibel of difference between two levels beyond decibelFree, rounded half up.")
         @Least(0)
         double decibel,
@@ -55,7 +68,11 @@ record WeightsJson(
         new TreeMap<>(weights.overlapTargets()),
         weights.strain(),
         weights.knee(),
-        weights.end(),
+        weights.spent(),
+        weights.tiredKnee(),
+        weights.breathKnee(),
+        weights.phrase(),
+        weights.shortTurn(),
         weights.decibel(),
         weights.decibelFree(),
         weights.register(),
@@ -75,7 +92,11 @@ record WeightsJson(
         overlapTargets,
         strain,
         knee,
-        end,
+        spent,
+        tiredKnee,
+        breathKnee,
+        phrase,
+        shortTurn,
         decibel,
         decibelFree,
         register,

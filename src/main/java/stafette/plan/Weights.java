@@ -15,7 +15,14 @@ import stafette.limits.Instrument;
  * @param overlapTargets the target by leaving instrument's name; 1 where nothing is said
  * @param strain at full rate, for each stroke: strain · ((u − knee)/(1 − knee))²
  * @param knee the share of the peak from which strain counts
- * @param end at full tiredness at a segment's end: end · f²
+ * @param spent at a segment's end: spent · s², s the larger of (f − tiredKnee)/(1 − tiredKnee) for
+ *     tiredness f and (b − breathKnee)/(1 − breathKnee) for the share b of breath spent, or 0
+ * @param tiredKnee the tiredness from which it counts
+ * @param breathKnee the share of breath from which it counts
+ * @param phrase for a handoff whose landing is on the first of a bar of its phrase that 4 divides,
+ *     or 2; elsewhere; and where it cuts a slur: four figures
+ * @param shortTurn for a turn of no length at all; less the nearer it comes to a bar, or two
+ *     seconds
  * @param decibel for each decibel of difference beyond {@code decibelFree}
  * @param decibelFree a difference in level that costs nothing
  * @param register for each stroke outside the comfortable range
@@ -34,7 +41,11 @@ public record Weights(
     Map<String, Integer> overlapTargets,
     double strain,
     double knee,
-    double end,
+    double spent,
+    double tiredKnee,
+    double breathKnee,
+    List<Integer> phrase,
+    int shortTurn,
     double decibel,
     double decibelFree,
     int register,
@@ -45,6 +56,7 @@ public record Weights(
   public Weights {
     entry = List.copyOf(entry);
     landing = List.copyOf(landing);
+    phrase = List.copyOf(phrase);
     overlapTargets = Map.copyOf(overlapTargets);
     blend = Map.copyOf(blend);
   }
@@ -79,13 +91,13 @@ public record Weights(
   public Weights favouring(Favour favour) {
     return switch (favour) {
       case BALANCE, REGULAR -> this;
-      case HANDOFFS -> with(60, strain, end, decibel, player, blend, blendOther);
-      case STRAIN -> with(handoff, strain * 3, end * 3, decibel, player, blend, blendOther);
+      case HANDOFFS -> with(60, strain, spent, decibel, player, blend, blendOther);
+      case STRAIN -> with(handoff, strain * 3, spent * 3, decibel, player, blend, blendOther);
       case BLEND ->
           with(
               handoff,
               strain,
-              end,
+              spent,
               decibel * 4,
               player,
               blend.entrySet().stream()
@@ -93,19 +105,19 @@ public record Weights(
                       java.util.stream.Collectors.toMap(
                           Map.Entry::getKey, entry -> entry.getValue() * 4)),
               blendOther * 4);
-      case PLAYERS -> with(handoff, strain, end, decibel, 200, blend, blendOther);
+      case PLAYERS -> with(handoff, strain, spent, decibel, 200, blend, blendOther);
     };
   }
 
   /** These weights with another price for each player used. */
   public Weights withPlayer(int points) {
-    return with(handoff, strain, end, decibel, points, blend, blendOther);
+    return with(handoff, strain, spent, decibel, points, blend, blendOther);
   }
 
   private Weights with(
       int newHandoff,
       double newStrain,
-      double newEnd,
+      double newSpent,
       double newDecibel,
       int newPlayer,
       Map<String, Integer> newBlend,
@@ -119,7 +131,11 @@ public record Weights(
         overlapTargets,
         newStrain,
         knee,
-        newEnd,
+        newSpent,
+        tiredKnee,
+        breathKnee,
+        phrase,
+        shortTurn,
         newDecibel,
         decibelFree,
         register,

@@ -2,6 +2,7 @@ package stafette.score;
 
 import java.util.List;
 import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 import stafette.time.Bar;
 import stafette.time.Bars;
 import stafette.time.Length;
@@ -29,6 +30,7 @@ public final class Line {
   private final long[] onsets;
   private final long[] ends;
   private final long[] beats;
+  private int @Nullable [] phrases;
   private final Rank[] ranks;
   private final boolean[] rests;
   private final int[] threes;
@@ -238,6 +240,25 @@ public final class Line {
    */
   public long beatMicros(int index) {
     return beats[index];
+  }
+
+  /** How long the bar lasts in which a stroke falls, an incomplete one as if it were full. */
+  public long barMicros(int index) {
+    return clock.barMicros(strokes.get(index).onset());
+  }
+
+  /**
+   * The number of a stroke's bar in its phrase, counted from 0 at the line's first full bar, anew
+   * where the metre or a section changes or the line itself shows a phrase; bars before the first
+   * full one count back from −1.
+   */
+  public int phrase(int index) {
+    int[] known = phrases;
+    if (known == null) {
+      known = Phrases.of(strokes, bars);
+      phrases = known;
+    }
+    return known[index];
   }
 
   public Rank rank(int index) {

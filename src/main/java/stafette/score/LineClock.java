@@ -57,6 +57,12 @@ final class LineClock {
     return tempo.secondsAt(position).minus(zeroSeconds).times(MICROS).rounded().longValueExact();
   }
 
+  /** How long the bar lasts in which an onset falls, an incomplete one as if it were full. */
+  long barMicros(Position onset) {
+    Bar bar = bars.at(onset);
+    return roundedUp(Span.of(bar.span().start(), bar.meter().length()));
+  }
+
   BeatOnClock beat(Position onset) {
     return beats.computeIfAbsent(onset, this::reckonBeat);
   }

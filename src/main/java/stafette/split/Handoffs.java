@@ -2,6 +2,7 @@ package stafette.split;
 
 import java.util.List;
 import java.util.stream.Stream;
+import stafette.check.Costing;
 import stafette.limits.Instrument;
 import stafette.plan.OverlapRule;
 import stafette.plan.Weights;
@@ -127,6 +128,7 @@ final class Handoffs {
     return Math.max(0, weights.handoff() - cover)
         + weights.entry().get(line.rank(start).ordinal())
         + weights.landing().get(line.rank(end).ordinal())
+        + Costing.phrase(line, start, end, weights)
         + beside * weights.overlap()
         + blend(leaving, entering);
   }

@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import stafette.check.Costing;
 import stafette.plan.Brief;
 import stafette.plan.Halves;
 import stafette.plan.Hocket;
@@ -192,7 +193,10 @@ final class RelayOffers {
       points[length++] =
           other < from[1]
               ? Relaxation.NEVER
-              : rows[0].points(one) + rows[1].points(other) + weights().hocket();
+              : rows[0].points(one)
+                  + rows[1].points(other)
+                  + 2 * Costing.shortPoints(line, first, last, weights())
+                  + weights().hocket();
     }
     points = Arrays.copyOf(points, length);
     filter(actor, first, points);
@@ -215,7 +219,11 @@ final class RelayOffers {
           Line own = part == WHOLE ? line : halves.line(part);
           SegmentTable table =
               workbench.table(
-                  own, kind.player(), kind.player().ways().get(actor.way(member)), rules.weights());
+                  own,
+                  kind.player(),
+                  kind.player().ways().get(actor.way(member)),
+                  rules.weights(),
+                  part == WHOLE);
           kind.learn(table);
           return table;
         });

@@ -28,9 +28,12 @@ final class SegmentTable {
     }
   }
 
-  SegmentTable(Line line, Player player, Way way, Weights weights) {
+  /**
+   * @param wholeLine whether turns are stretches of this line; in a hocket they are not
+   */
+  SegmentTable(Line line, Player player, Way way, Weights weights, boolean wholeLine) {
     figures = new StrokeFigures(line, player, way, weights);
-    maker = new SegmentsMaker(figures);
+    maker = new SegmentsMaker(figures, wholeLine);
     rows = new SegmentsFromStart[line.count()];
     for (int j = 0; j < line.count(); j++) {
       int rate = demand().sustainedMilli(j);

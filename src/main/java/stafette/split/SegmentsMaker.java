@@ -4,6 +4,8 @@ import java.util.Arrays;
 import java.util.HashSet;
 import java.util.Optional;
 import java.util.Set;
+import stafette.check.Breathing;
+import stafette.check.Costing;
 import stafette.check.Strain;
 import stafette.check.Tiredness;
 import stafette.limits.Breath;
@@ -22,6 +24,7 @@ final class SegmentsMaker {
   private final Line line;
   private final Optional<Breath> breath;
   private final boolean twinStrings;
+  private final boolean wholeLine;
   private int[] points = new int[FIRST_ROOM];
   private long[] drift = new long[FIRST_ROOM];
   private long[] rise = new long[FIRST_ROOM];
@@ -36,10 +39,17 @@ final class SegmentsMaker {
   private long micropoints;
   private int outside;
   private double tiredness;
+  private double breathSpent;
+  private double breathAtEnd;
+  private long usualTurn;
   private long airDriftNow;
   private long airFreshNow;
 
-  SegmentsMaker(StrokeFigures figures) {
+  /**
+   * @param wholeLine whether turns are stretches of this line, so that what short ones cost is told
+   */
+  SegmentsMaker(StrokeFigures figures, boolean wholeLine) {
+    this.wholeLine = wholeLine;
     this.figures = figures;
     this.line = figures.line();
     this.breath = figures.breath();
@@ -64,6 +74,9 @@ final class SegmentsMaker {
     micropoints = 0;
     outside = 0;
     tiredness = 0;
+    breathSpent = 0;
+    breathAtEnd = 0;
+    usualTurn = Math.min(line.barMicros(from), Costing.USUAL_TURN_MICROS);
     airDriftNow = 0;
     airFreshNow = 0;
   }
@@ -165,6 +178,12 @@ final class SegmentsMaker {
       sound(j - 1, Math.min(line.endMicros(j - 1), line.onsetMicros(j)), lungs);
       silence(j, lungs);
     }
+    breathAtEnd =
+        Breathing.blown(
+            breathSpent,
+            (line.endMicros(j) - line.onsetMicros(j)) / 1e6,
+            figures.useOfAir(j),
+            lungs);
     long own =
         RoundedUnits.spent(
             line.endMicros(j) - line.onsetMicros(j), figures.useOfAir(j), lungs.capacitySeconds());
@@ -179,10 +198,13 @@ final class SegmentsMaker {
         RoundedUnits.spent(end - line.onsetMicros(j), figures.useOfAir(j), lungs.capacitySeconds());
     airDriftNow += spent;
     airFreshNow += spent;
+    breathSpent =
+        Breathing.blown(breathSpent, (end - line.onsetMicros(j)) / 1e6, figures.useOfAir(j), lungs);
   }
 
   private void silence(int j, Breath lungs) {
     long silence = line.onsetMicros(j) - Math.min(line.endMicros(j - 1), line.onsetMicros(j));
+    breathSpent = Breathing.silent(breathSpent, silence / 1e6, figures.useOfAir(j - 1), lungs);
     if (silence >= Math.ceil(lungs.catchSeconds() * 1e6)) {
       long back = RoundedUnits.givenBack(silence, lungs.fullSeconds());
       airDriftNow -= back;
@@ -200,7 +222,12 @@ final class SegmentsMaker {
     }
     outside += figures.register(j);
     points[j - first] =
-        Strain.points(micropoints + Strain.endMicropoints(tiredness, figures.weights())) + outside;
+        Strain.points(
+                micropoints + Strain.endMicropoints(tiredness, breathAtEnd, figures.weights()))
+            + outside
+            + (wholeLine
+                ? Costing.shortPoints(usualTurn, Costing.length(line, first, j), figures.weights())
+                : 0);
     return true;
   }
 

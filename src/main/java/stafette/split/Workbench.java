@@ -25,7 +25,12 @@ public final class Workbench {
   private final Map<Dealt, Halves> halves = new HashMap<>();
 
   private record Likeness(
-      Line line, Instrument instrument, List<GivenStretch> busy, Way way, Weights weights) {}
+      Line line,
+      Instrument instrument,
+      List<GivenStretch> busy,
+      Way way,
+      Weights weights,
+      boolean whole) {}
 
   private final Map<TableKey, KnownBounds> floors = new HashMap<>();
 
@@ -33,10 +38,15 @@ public final class Workbench {
 
   private record Dealt(Line line, Hocket hocket) {}
 
-  SegmentTable table(Line line, Player player, Way way, Weights weights) {
+  /**
+   * The segments of a player in one way.
+   *
+   * @param whole whether turns are stretches of this line; in a hocket they are not
+   */
+  SegmentTable table(Line line, Player player, Way way, Weights weights, boolean whole) {
     return tables.computeIfAbsent(
-        new Likeness(line, player.instrument(), player.busy(), way, weights),
-        key -> new SegmentTable(line, player, way, weights));
+        new Likeness(line, player.instrument(), player.busy(), way, weights, whole),
+        key -> new SegmentTable(line, player, way, weights, whole));
   }
 
   Halves halves(Brief brief, int relay) {

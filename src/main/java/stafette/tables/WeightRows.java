@@ -15,6 +15,8 @@ final class WeightRows {
   private static final int MOST = 1_000_000;
   private static final List<String> PLACES =
       List.of("on the bar", "on a beat", "on half a beat", "elsewhere");
+  private static final List<String> PHRASES =
+      List.of("of four bars", "of two bars", "elsewhere", "within a slur");
   private static final List<String> NAMES =
       List.of(
           "handoff",
@@ -30,7 +32,14 @@ final class WeightRows {
           "overlap",
           "strain",
           "knee",
-          "end",
+          "spent",
+          "tired knee",
+          "breath knee",
+          "phrase of four bars",
+          "phrase of two bars",
+          "phrase elsewhere",
+          "phrase within a slur",
+          "short",
           "decibel",
           "decibel free",
           "register",
@@ -94,8 +103,12 @@ final class WeightRows {
         whole("overlap"),
         targets,
         decimal("strain"),
-        knee(),
-        decimal("end"),
+        knee("knee"),
+        decimal("spent"),
+        knee("tired knee"),
+        knee("breath knee"),
+        PHRASES.stream().map(place -> whole("phrase " + place)).toList(),
+        whole("short"),
         decimal("decibel"),
         decimal("decibel free"),
         whole("register"),
@@ -113,10 +126,10 @@ final class WeightRows {
     return row(name).map(row -> row.demanded("value", row.notNegative("value"))).orElse(0.0);
   }
 
-  private double knee() {
-    double knee = decimal("knee");
+  private double knee(String name) {
+    double knee = decimal(name);
     if (knee >= 1) {
-      row("knee").ifPresent(row -> row.refuse("value", "0 or above and below 1"));
+      row(name).ifPresent(row -> row.refuse("value", "0 or above and below 1"));
     }
     return knee;
   }

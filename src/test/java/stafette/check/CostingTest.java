@@ -54,29 +54,59 @@ class CostingTest {
   }
 
   /**
-   * Piper: 16 strokes at u = 0.8 cost 6 · (1/3)² each, 10.667; f = 16 · (1 − 7/8) / 20 = 0.1 at the
-   * end costs 0.4. Hornist: 15 strokes at u = 1 cost 90; f = 15/8/20 costs 0.35; 16 strokes out of
-   * the comfortable range cost 2 each. Handoff: 12 less 4 of cover; blend 20 and 5 · (5 − 3).
+   * Piper: of 16 strokes after the first the third has u = 0.8 / 1.1, and costs 0.050; 13 have u =
+   * 0.8 and cost 6 · (1/3)² each, 8.667; f = 0.1 at the end is free. Hornist, u = 1: the second has
+   * 1 / 1.25, 0.667; the third 1 / 1.1, 2.915; 12 cost 6 each; 16 strokes out of the comfortable
+   * range cost 2 each. Handoff: 12 less 4 of cover; 12 after one bar of a phrase; blend 20 and 5 ·
+   * (5 − 3).
    */
   @Test
   void a_plan_part_by_part() {
     Cost cost = cost(new Segment(0, 0, 0, 16), new Segment(1, 0, 16, 31));
-    assertEquals(List.of(new SegmentCost(11, 0), new SegmentCost(90, 32)), cost.segments());
-    assertEquals(List.of(new HandoffCost(8, 0, 0, 0, 30)), cost.handoffs());
+    assertEquals(List.of(new SegmentCost(9, 0, 0), new SegmentCost(76, 0, 32)), cost.segments());
+    assertEquals(List.of(new HandoffCost(8, 0, 0, 12, 0, 30)), cost.handoffs());
     assertEquals(50, cost.players());
-    assertEquals(11 + 90 + 32 + 38 + 50, cost.total());
+    assertEquals(9 + 76 + 32 + 50 + 50, cost.total());
   }
 
   @Test
   void entries_and_landings_are_paid_by_their_place_in_the_bar() {
-    assertEquals(new HandoffCost(12, 5, 0, 0, 30), handoffAt(8, 8), "on a beat");
-    assertEquals(new HandoffCost(12, 40, 30, 0, 30), handoffAt(10, 10), "on half a beat");
-    assertEquals(new HandoffCost(12, 100, 80, 0, 30), handoffAt(11, 11), "elsewhere");
+    assertEquals(new HandoffCost(12, 5, 0, 12, 0, 30), handoffAt(8, 8), "on a beat");
+    assertEquals(new HandoffCost(12, 40, 30, 12, 0, 30), handoffAt(10, 10), "on half a beat");
+    assertEquals(new HandoffCost(12, 100, 80, 12, 0, 30), handoffAt(11, 11), "elsewhere");
   }
 
   @Test
   void strokes_shared_beside_the_landing_note_are_paid() {
-    assertEquals(new HandoffCost(8, 100, 0, 15, 30), handoffAt(13, 16));
+    assertEquals(new HandoffCost(8, 100, 0, 12, 15, 30), handoffAt(13, 16));
+  }
+
+  @Test
+  void a_handoff_after_four_bars_is_free_and_after_two_costs_half() {
+    Line line = Invented.line(8, 4, 120);
+    assertEquals(12, Costing.phrase(line, 16, 16, Invented.WEIGHTS), "one bar");
+    assertEquals(6, Costing.phrase(line, 32, 32, Invented.WEIGHTS), "two");
+    assertEquals(0, Costing.phrase(line, 64, 64, Invented.WEIGHTS), "four");
+    assertEquals(12, Costing.phrase(line, 68, 68, Invented.WEIGHTS), "inside a bar");
+  }
+
+  /** A turn of a quarter of a bar: 24 · (2 − 0.5) / 2 = 18; of a whole one nothing. */
+  @Test
+  void a_turn_shorter_than_a_bar_or_two_seconds_costs_by_what_it_lacks() {
+    assertEquals(18, Costing.shortPoints(LINE, 0, 4, Invented.WEIGHTS));
+    assertEquals(0, Costing.shortPoints(LINE, 0, 16, Invented.WEIGHTS));
+    Line slow = Invented.line(2, 4, 60);
+    assertEquals(0, Costing.shortPoints(slow, 0, 8, Invented.WEIGHTS), "two seconds");
+    assertEquals(24, Costing.shortPoints(LINE, 3, 3, Invented.WEIGHTS), "one note, handed on");
+  }
+
+  /** 120 · ((0.7 − 0.4) / 0.6)² = 30 and 120 · ((0.75 − 0.5) / 0.5)² = 30; below the knees 0. */
+  @Test
+  void what_is_spent_at_the_end_costs_from_its_knee_on() {
+    assertEquals(30_000_000, Strain.endMicropoints(0.7, 0, Invented.WEIGHTS));
+    assertEquals(30_000_000, Strain.endMicropoints(0, 0.75, Invented.WEIGHTS));
+    assertEquals(30_000_000, Strain.endMicropoints(0.7, 0.6, Invented.WEIGHTS), "the larger");
+    assertEquals(0, Strain.endMicropoints(0.4, 0.5, Invented.WEIGHTS));
   }
 
   private static HandoffCost handoffAt(int entry, int landing) {
@@ -105,6 +135,8 @@ class CostingTest {
     Brief brief = Invented.brief(LINE, PIPER);
     SegmentCost first = Costing.segment(brief, new Segment(0, 0, 0, 15));
     SegmentCost second = Costing.segment(brief, new Segment(0, 0, 16, 31));
-    assertEquals(first, second);
+    assertEquals(first.strain(), second.strain());
+    assertEquals(2, first.shortTurn(), "one sixteenth short of a bar, to its landing note");
+    assertEquals(0, second.shortTurn(), "the last turn lasts to the end of its sound");
   }
 }

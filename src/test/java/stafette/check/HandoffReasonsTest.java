@@ -39,10 +39,11 @@ class HandoffReasonsTest {
     for (int i = 0; i < plan.segments().size(); i++) {
       SegmentCost parts = cost.segments().get(i);
       assertEquals(parts.strain(), Costing.effort(plan.brief(), plan.segments().get(i)).points());
-      sum += parts.strain() + parts.register();
+      sum += parts.strain() + parts.shortTurn() + parts.register();
     }
     for (HandoffCost parts : cost.handoffs()) {
-      sum += parts.handoff() + parts.entry() + parts.landing() + parts.overlap() + parts.blend();
+      sum += parts.handoff() + parts.entry() + parts.landing() + parts.phrase();
+      sum += parts.overlap() + parts.blend();
     }
     assertEquals(cost.total(), sum);
   }
@@ -176,7 +177,11 @@ class HandoffReasonsTest {
         Map.of("pipe", strokes),
         w.strain(),
         w.knee(),
-        w.end(),
+        w.spent(),
+        w.tiredKnee(),
+        w.breathKnee(),
+        w.phrase(),
+        w.shortTurn(),
         w.decibel(),
         w.decibelFree(),
         w.register(),

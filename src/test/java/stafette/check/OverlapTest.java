@@ -94,7 +94,7 @@ class OverlapTest {
     Line late = Invented.lineOf(strokes, 120);
     List<SegmentReport> reports = reports(new Plan(Invented.brief(late, ONE, TWO), HALVES));
     assertEquals(8, reports.get(0).ratePerSecond(), 1e-9);
-    assertEquals(0.8, reports.get(0).use(), 1e-9);
+    assertEquals(0.8 / 1.5, reports.get(0).use(), 1e-9, "one close gap");
     assertEquals(4, reports.get(1).ratePerSecond(), 1e-9);
   }
 

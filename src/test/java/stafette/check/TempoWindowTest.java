@@ -117,7 +117,7 @@ class TempoWindowTest {
     assertEquals("nothing", window.slowestLimit().toString());
     assertEquals(1.25, window.fastestFactor(), 1e-6);
     assertEquals("quarter = 150", window.fastestText().toString());
-    assertEquals("peak rate of Piper at bar 1, beat 1+1/4", window.fastestLimit().toString());
+    assertEquals("peak rate of Piper at bar 1, beat 2", window.fastestLimit().toString());
   }
 
   private static Player piper(double peak, double sustained, double stamina) {

@@ -11,8 +11,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import stafette.Invented;
-import stafette.check.alone.Ease;
 import stafette.check.ShownTechnique;
+import stafette.check.alone.Ease;
 import stafette.check.alone.Limiting;
 import stafette.check.alone.LineVerdict;
 import stafette.check.alone.Thinning;
@@ -68,9 +68,7 @@ class CheckJsonTest {
   private static CheckJson.PassageJson passage() {
     return CheckJson.PassageJson.of(
         Invented.line(1, 4, 120),
-        List.of(
-            judged(REED, 0.8, Ease.DEMANDING),
-            judged(PIPE, 1.1, Ease.BEYOND)),
+        List.of(judged(REED, 0.8, Ease.DEMANDING), judged(PIPE, 1.1, Ease.BEYOND)),
         true,
         Optional.of("split score.musicxml --part P1 --bars \"#1-#1\" --players \"Reed 1\""));
   }

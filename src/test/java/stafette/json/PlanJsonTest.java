@@ -23,7 +23,6 @@ import stafette.check.JudgedPlan;
 import stafette.check.TempoWindow;
 import stafette.limits.Assurance;
 import stafette.limits.Catalogue;
-import stafette.limits.Demand;
 import stafette.limits.Instrument;
 import stafette.limits.Skill;
 import stafette.plan.Brief;

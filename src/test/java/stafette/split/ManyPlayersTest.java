@@ -47,7 +47,7 @@ class ManyPlayersTest {
 
   @Test
   void that_no_plan_exists_is_proven_for_all_together() {
-    Splitter search = search(brief(able(), 320));
+    Splitter search = search(brief(able(), 480));
     SplitResult.None none = assertInstanceOf(SplitResult.None.class, search.run());
     assertTrue(none.reasons().get(0).text().toString().contains("beyond the peak"));
     assertTrue(search.work() < 50_000, "work " + search.work());

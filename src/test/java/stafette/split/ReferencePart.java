@@ -13,10 +13,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
-import stafette.check.Tiredness;
 import stafette.limits.Capability;
 import stafette.limits.Demand;
-import stafette.limits.Skill;
 import stafette.plan.Brief;
 import stafette.plan.Player;
 import stafette.plan.Segment;
@@ -83,10 +81,7 @@ final class ReferencePart {
     this.player = player;
     this.readyMicros = brief.rules().readyMicros(player);
     this.own = own;
-    demands =
-        player.ways().stream()
-            .map(way -> Demand.of(player.instrument(), way, line))
-            .toList();
+    demands = player.ways().stream().map(way -> Demand.of(player.instrument(), way, line)).toList();
     lungs =
         player.instrument().breath().map(breath -> new ReferenceAir(model, line, player, breath));
     tired = new IntVar[line.count()];

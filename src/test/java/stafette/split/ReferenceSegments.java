@@ -35,8 +35,7 @@ final class ReferenceSegments {
    * A segment that can't be played is no better for going on; one that spoils a given passage may
    * be, where a longer one ends with a softer note.
    */
-  private static void collect(
-      Brief brief, int player, int way, int first, List<Priced> segments) {
+  private static void collect(Brief brief, int player, int way, int first, List<Priced> segments) {
     for (int last = first; last < brief.line().count(); last++) {
       Segment segment = new Segment(player, way, first, last);
       Verdict verdict = Judge.judge(new Plan(brief, List.of(segment)));

@@ -43,6 +43,7 @@ record CostRow(String what, int points, String why) {
     String place = texts.say(at(plan.line(segment), segment.first()));
     String name = plan.player(segment).name();
     rows.add(new CostRow(texts.get("cost.strain", name, place), cost.strain(), ""));
+    rows.add(new CostRow(texts.get("cost.short", name, place), cost.shortTurn(), ""));
     rows.add(new CostRow(texts.get("cost.register", name, place), cost.register(), ""));
   }
 
@@ -56,6 +57,7 @@ record CostRow(String what, int points, String why) {
     rows.add(new CostRow(texts.get("cost.entry", place), cost.entry(), texts.say(why.entry())));
     rows.add(
         new CostRow(texts.get("cost.landing", place), cost.landing(), texts.say(why.landing())));
+    rows.add(new CostRow(texts.get("cost.phrase", place), cost.phrase(), texts.say(why.phrase())));
     rows.add(
         new CostRow(texts.get("cost.overlap", place), cost.overlap(), texts.say(why.overlap())));
     rows.add(new CostRow(texts.get("cost.blend", place), cost.blend(), texts.say(why.blend())));

@@ -30,6 +30,7 @@ import stafette.plan.OverlapRule;
 import stafette.plan.Plan;
 import stafette.plan.Player;
 import stafette.plan.Rules;
+import stafette.plan.Segment;
 import stafette.score.Drum;
 import stafette.score.Line;
 import stafette.score.Pitch;
@@ -79,9 +80,22 @@ class ConflictTest {
     Optional<Plan> plan = AnyPlan.of(brief, () -> false).plan();
     Assume.that(plan.isPresent());
     for (Constraint constraint : Constraint.values()) {
-      Plan freer = new Plan(constraint.thoughtAwayIn(brief), plan.get().segments());
+      Plan freer = plan(constraint.thoughtAwayIn(brief), plan.get().segments());
       assertEquals(List.of(), Judge.judge(freer).findings(), () -> constraint + " " + plan);
     }
+  }
+
+  /** Where all techniques are one, there is one way. */
+  private static Plan plan(Brief freer, List<Segment> segments) {
+    return new Plan(
+        freer,
+        segments.stream()
+            .map(
+                s ->
+                    freer.players().get(s.player()).ways().size() > s.way()
+                        ? s
+                        : new Segment(s.relay(), s.player(), 0, s.first(), s.last(), s.pattern()))
+            .toList());
   }
 
   @Test
@@ -94,7 +108,8 @@ class ConflictTest {
             tongue.pitches(),
             tongue.slurs(),
             tongue.groups(),
-            false, 1,
+            false,
+            1,
             true,
             tongue.limit(),
             0,
@@ -186,7 +201,7 @@ class ConflictTest {
     Player none = new Player(free.name(), free.instrument(), free.part(), List.of(), List.of());
     Brief brief = Invented.brief(Invented.line(2, 4, 60), none);
     assertEquals(List.of(Constraint.TECHNIQUES), conflict(brief).constraints());
-    assertTrue(said(brief).contains("Flute 1 has none for such a line"), said(brief));
+    assertTrue(said(brief).contains("Flute 1 has none"), said(brief));
   }
 
   @Test
