@@ -9,7 +9,6 @@ import stafette.limits.Groups;
 import stafette.limits.HarpPedals;
 import stafette.limits.Technique;
 import stafette.score.Line;
-import stafette.score.Manner;
 import stafette.score.Pitch;
 import stafette.score.Tone;
 import stafette.words.Sentence;
@@ -92,7 +91,7 @@ public final class TechniqueRules {
 
   private static Sentence custom(Technique technique, Line line) {
     if (technique.act() == Act.BOW
-        && line.strokes().stream().anyMatch(stroke -> stroke.manner() == Manner.PLUCKED)) {
+        && line.strokes().stream().anyMatch(stroke -> stroke.manner().isPlucked())) {
       return Sentence.of("the score says pizzicato");
     }
     if (technique.pitches() == Technique.Pitches.REPEATED) {

@@ -8,7 +8,6 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import stafette.score.Dynamic;
 import stafette.score.Line;
-import stafette.score.Manner;
 import stafette.score.Pitch;
 import stafette.score.Stroke;
 import stafette.score.Tone;
@@ -170,7 +169,7 @@ public final class Demand {
   /** What is plucked is not bowed. */
   private static boolean mannerFits(Act act, Line line) {
     return act != Act.BOW
-        || line.strokes().stream().noneMatch(stroke -> stroke.manner() == Manner.PLUCKED);
+        || line.strokes().stream().noneMatch(stroke -> stroke.manner().isPlucked());
   }
 
   private static boolean pitchesFit(Technique.Pitches pitches, Line line) {

@@ -21,7 +21,6 @@ import stafette.plan.Player;
 import stafette.plan.Turn;
 import stafette.score.Dynamic;
 import stafette.score.Line;
-import stafette.score.Manner;
 import stafette.score.Stroke;
 import stafette.score.Value;
 import stafette.time.Bar;
@@ -115,7 +114,7 @@ final class Assigned {
     boolean bowed =
         player.instrument().techniques().stream().anyMatch(each -> each.act() == Act.PLUCK);
     strokes.stream()
-        .filter(stroke -> bowed && stroke.manner() == Manner.PLUCKED)
+        .filter(stroke -> bowed && stroke.manner().isPlucked())
         .findFirst()
         .ifPresent(stroke -> sign(stroke, "pizz."));
   }

@@ -73,7 +73,7 @@ final class NotationsMaker {
   }
 
   private static void addMarks(List<Object> list, Stroke stroke) {
-    if (!stroke.measured()) {
+    if (stroke.isTremolo()) {
       list.add(tremolo());
     }
     Set<Articulation> marks = stroke.articulations();
