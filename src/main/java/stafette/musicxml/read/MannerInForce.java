@@ -9,7 +9,7 @@ import stafette.score.Manner;
  *
  * @param trembling whether words ask for a tremolo
  */
-record MannerInForce(Manner manner, boolean trembling) {
+public record MannerInForce(Manner manner, boolean trembling) {
   static final MannerInForce PLAIN = new MannerInForce(Manner.PLAIN, false);
 
   MannerInForce with(Attack attack) {

@@ -11,15 +11,18 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import stafette.musicxml.text.Element;
+import stafette.musicxml.text.UnreadableScore;
+import stafette.musicxml.text.XmlWalk;
 import stafette.score.Attack;
 import stafette.score.Contact;
+import stafette.score.Manner;
 
 /**
  * What changes a way of playing, and the words that say so: Italian, which all scores use, and the
  * usual English, German and French ones. Where several could begin at one place of a text, the
  * first of this list is meant.
  */
-enum MannerMark implements UnaryOperator<MannerInForce> {
+public enum MannerMark implements UnaryOperator<MannerInForce> {
   NOT_PLUCKED("(?:non|senza) pizz", before -> before.without(Attack.PLUCKED)),
   PLUCKED(
       "pizz(?:\\b|icat)|gezupft\\b|pinc[ée]s?\\b",
@@ -119,6 +122,33 @@ enum MannerMark implements UnaryOperator<MannerInForce> {
             .map(Element::text)
             .collect(Collectors.joining(" "));
     return Stream.concat(mutes, in(words).stream()).toList();
+  }
+
+  /**
+   * What an element of a measure, as it stands in a score that was read, makes of what is in force.
+   */
+  public static Manner after(Manner before, String element) {
+    try {
+      MannerInForce inForce = new MannerInForce(before, false);
+      for (MannerMark mark : inMeasure(XmlWalk.open(element).element())) {
+        inForce = mark.apply(inForce);
+      }
+      return inForce.manner();
+    } catch (UnreadableScore e) {
+      throw new IllegalStateException("what was read can't be read again: " + element, e);
+    }
+  }
+
+  private static List<MannerMark> inMeasure(Element element) {
+    return switch (element.name()) {
+      case "direction" ->
+          Stream.concat(
+                  inDirection(element).stream(),
+                  element.all("sound").stream().flatMap(sound -> inSound(sound).stream()))
+              .toList();
+      case "sound" -> inSound(element);
+      default -> List.of();
+    };
   }
 
   /** What a sound element asks for. */

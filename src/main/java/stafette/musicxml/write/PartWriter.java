@@ -70,7 +70,8 @@ final class PartWriter {
 
   /** What changes: stretches of bars, and signs for the part's own notes that follow them. */
   List<Replacement> replacements() throws UnwritablePlan {
-    List<Replacement> replacements = new ArrayList<>();
+    List<Replacement> replacements =
+        new ArrayList<>(MannerSigns.addTo(assigned, origin, part, fragments));
     for (int index : assigned.touched()) {
       Bar bar = line.bars().get(index);
       if (index < part.measures().size()) {
