@@ -99,7 +99,7 @@ public enum MannerMark implements UnaryOperator<MannerInForce> {
   }
 
   /** What some words ask for, in order. */
-  static List<MannerMark> in(String text) {
+  public static List<MannerMark> in(String text) {
     List<MannerMark> marks = new ArrayList<>();
     Matcher found = WORDS.matcher(text.toLowerCase(Locale.ROOT).replaceAll("\\s+", " "));
     while (found.find()) {
@@ -124,18 +124,21 @@ public enum MannerMark implements UnaryOperator<MannerInForce> {
     return Stream.concat(mutes, in(words).stream()).toList();
   }
 
-  /**
-   * What an element of a measure, as it stands in a score that was read, makes of what is in force.
-   */
-  public static Manner after(Manner before, String element) {
+  /** What is in force after some marks. */
+  public static Manner after(Manner before, List<MannerMark> marks) {
+    MannerInForce inForce = new MannerInForce(before, false);
+    for (MannerMark mark : marks) {
+      inForce = mark.apply(inForce);
+    }
+    return inForce.manner();
+  }
+
+  /** What an element of a measure asks for, as it stands in the text of a score that was read. */
+  public static List<MannerMark> inElement(String text) {
     try {
-      MannerInForce inForce = new MannerInForce(before, false);
-      for (MannerMark mark : inMeasure(XmlWalk.open(element).element())) {
-        inForce = mark.apply(inForce);
-      }
-      return inForce.manner();
+      return inMeasure(XmlWalk.open(text).element());
     } catch (UnreadableScore e) {
-      throw new IllegalStateException("what was read can't be read again: " + element, e);
+      throw new IllegalStateException("what was read can't be read again: " + text, e);
     }
   }
 

@@ -1,9 +1,10 @@
 package stafette.musicxml.write;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.Deque;
 import java.util.EnumSet;
-import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -26,8 +27,6 @@ import stafette.score.Stroke;
  * the instrument can't do is not said.
  */
 final class MannerSigns {
-  private static final Set<String> MAY_SAY_SO = Set.of("direction", "sound");
-
   private final Assigned assigned;
   private final Set<Attack> attacks;
   private final boolean bowed;
@@ -68,38 +67,45 @@ final class MannerSigns {
     MannerSigns signs = new MannerSigns(assigned);
     SignText text = new SignText(origin, fragments);
     List<Replacement> restored = new ArrayList<>();
-    Iterator<Stroke> strokes = assigned.inOrder().iterator();
-    Optional<Stroke> next = next(strokes);
+    Deque<Stroke> left = new ArrayDeque<>(assigned.inOrder());
     for (MeasureText measure : part.measures()) {
       List<ElementText> elements =
           measure.elements().stream().sorted(Comparator.comparing(ElementText::onset)).toList();
       for (ElementText element : elements) {
-        while (next.filter(stroke -> !stroke.onset().isAfter(element.onset())).isPresent()) {
-          signs.say(next.get());
-          next = next(strokes);
+        while (!left.isEmpty() && !left.getFirst().onset().isAfter(element.onset())) {
+          signs.say(left.removeFirst());
         }
-        if (MAY_SAY_SO.contains(element.name())) {
-          signs.read(element.span().in(origin.text()));
-        } else if (assigned.leaves(element)) {
+        signs.read(marks(element, origin));
+        if (assigned.leaves(element)) {
           signs
               .restored(element)
               .ifPresent(sign -> restored.add(text.before(element, measure, sign)));
         }
       }
     }
-    next.ifPresent(signs::say);
-    strokes.forEachRemaining(signs::say);
+    left.forEach(signs::say);
     return restored;
   }
 
-  private static Optional<Stroke> next(Iterator<Stroke> strokes) {
-    return strokes.hasNext() ? Optional.of(strokes.next()) : Optional.empty();
+  /** Something that stands in the part. */
+  private void read(List<MannerMark> marks) {
+    former = able(MannerMark.after(former, marks));
+    now = able(MannerMark.after(now, marks));
   }
 
-  /** Something that stands in the part. */
-  private void read(String element) {
-    former = able(MannerMark.after(former, element));
-    now = able(MannerMark.after(now, element));
+  private static List<MannerMark> marks(ElementText element, Origin origin) {
+    return element.name().equals("direction") || element.name().equals("sound")
+        ? MannerMark.inElement(element.span().in(origin.text()))
+        : List.of();
+  }
+
+  /** Whether an element of a part says what a sign would say, in whatever form. */
+  static boolean says(ElementText element, Sign sign, Origin origin) {
+    return element.onset().equals(sign.at())
+        && sign.words()
+            .map(MannerMark::in)
+            .filter(marks -> !marks.isEmpty() && marks.equals(marks(element, origin)))
+            .isPresent();
   }
 
   private void say(Stroke stroke) {

@@ -194,6 +194,16 @@ class MannerSignsTest {
   }
 
   @Test
+  void what_stands_at_the_entry_in_another_form_is_not_said_once_more() throws Exception {
+    String arco = words("arco").replace("<words>", "<words font-style=\"italic\">");
+    Document before =
+        score(
+            List.of(QUARTERS, QUARTERS, QUARTERS),
+            List.of(words("pizz.") + OWN, arco + rest(48), OWN));
+    assertEquals(List.of("0 pizz.", "4 arco"), said(written(before, "Own", "violin", 4, 6), "Own"));
+  }
+
+  @Test
   void two_turns_between_own_notes_are_told_once() throws Exception {
     Document before =
         score(
