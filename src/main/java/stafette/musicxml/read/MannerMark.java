@@ -23,48 +23,34 @@ import stafette.score.Manner;
  * first of this list is meant.
  */
 public enum MannerMark implements UnaryOperator<MannerInForce> {
-  NOT_PLUCKED("(?:non|senza) pizz", before -> before.without(Attack.PLUCKED)),
-  PLUCKED(
-      "pizz(?:\\b|icat)|gezupft\\b|pinc[ée]s?\\b",
-      before -> before.with(Attack.PLUCKED).trembling(false)),
-  BOWED(
-      "arco\\b|gestrichen\\b|mit (?:dem )?bogen\\b|archet\\b|bowed\\b",
-      before -> before.with(Attack.PLAIN).trembling(false)),
-  DRAWN_WITH_WOOD(
-      "(?:col(?:l[ae]?)? leg(?:no|n|\\.)?|c\\. ?l(?:egno|\\.)) ?tratt",
-      before -> before.with(Attack.DRAWN_WITH_WOOD)),
+  NOT_PLUCKED("(?:non|senza) pizz"),
+  PLUCKED("pizz(?:\\b|icat)|gezupft\\b|pinc[ée]s?\\b"),
+  BOWED("arco\\b|gestrichen\\b|mit (?:dem )?bogen\\b|archet\\b|bowed\\b"),
+  DRAWN_WITH_WOOD("(?:col(?:l[ae]?)? leg(?:no|n|\\.)?|c\\. ?l(?:egno|\\.)) ?tratt"),
   STRUCK_WITH_WOOD(
       "col(?:l[ae]?)? leg(?:no\\b|n?\\.)|c\\. ?l(?:egno\\b|\\.)|mit (?:dem )?holze?\\b"
-          + "|avec (?:le )?bois\\b|with (?:the )?wood\\b",
-      before -> before.with(Attack.STRUCK_WITH_WOOD)),
-  NOT_FLUTTERED(
-      "(?:non|senza|ohne|sans|no) (?:fl(?:at|ut)ter|flzg?\\b|frull)",
-      before -> before.without(Attack.FLUTTERED)),
-  FLUTTERED("flatter|flatt\\b|flutter|flzg?\\b|frull", before -> before.with(Attack.FLUTTERED)),
+          + "|avec (?:le )?bois\\b|with (?:the )?wood\\b"),
+  NOT_FLUTTERED("(?:non|senza|ohne|sans|no) (?:fl(?:at|ut)ter|flzg?\\b|frull)"),
+  FLUTTERED("flatter|flatt\\b|flutter|flzg?\\b|frull"),
   AT_THE_BRIDGE(
       "(?:sul |s\\. ?)?pont(?:\\b|icel)|(?:am|auf dem|nahe am) steg\\b"
-          + "|(?:sur le |au |près du )chevalet\\b|(?:at|on|near) (?:the )?bridge\\b",
-      before -> before.with(Contact.AT_THE_BRIDGE)),
+          + "|(?:sur le |au |près du )chevalet\\b|(?:at|on|near) (?:the )?bridge\\b"),
   OVER_THE_FINGERBOARD(
       "(?:sul(?:la)? |s\\. ?)tast(?:o\\b|iera\\b|\\.)|(?:am|auf dem) griffbr|sur la touche\\b"
-          + "|(?:on|over) (?:the )?fingerboard\\b",
-      before -> before.with(Contact.OVER_THE_FINGERBOARD)),
+          + "|(?:on|over) (?:the )?fingerboard\\b"),
   UNMUTED(
       "(?:senza |via |s\\. ?|lev\\w+ |togl\\w+ )(?:l[ae] |il |i )?sord|sord(?:in[aeio]|\\.)? via\\b"
           + "|(?:ohne|o\\.) (?:dämpf|dpf)|(?:dämpfer|dpf\\.?) (?:weg|fort|ab)"
           + "|(?:sans|[oô]te\\w*|enlev\\w+) (?:l[ae]s? )?sourd|sourdines? [oô]t"
           + "|(?:without|no|remove|take off) (?:the )?mutes?\\b|mutes? (?:off|out)\\b|unmuted?\\b"
-          + "|open\\b(?! string)|offen\\b|ouverts?\\b|apert[oi]\\b",
-      before -> before.withMute(false)),
+          + "|open\\b(?! string)|offen\\b|ouverts?\\b|apert[oi]\\b"),
   MUTED(
       "sord(?:in[aeio])?\\b|dämpf(?:er|ern)\\b|gedämpft\\b|dpf\\b|sourd(?:ines?)?\\b"
-          + "|mutes?\\b|muted\\b",
-      before -> before.withMute(true)),
-  NO_TREMOLO("(?:non|senza|ohne|nicht|sans|no|not) trem", before -> before.trembling(false)),
-  TREMOLO("trem(?:ol|\\b)", before -> before.trembling(true)),
+          + "|mutes?\\b|muted\\b"),
+  NO_TREMOLO("(?:non|senza|ohne|nicht|sans|no|not) trem"),
+  TREMOLO("trem(?:ol|\\b)"),
   ORDINARY(
-      "ord(?:in(?:ario|aire|ary))?\\b|nat(?:urale?|urel)?\\b|norm(?:al|ale)?\\b|gewöhnlich\\b",
-      MannerMark::ordinary);
+      "ord(?:in(?:ario|aire|ary))?\\b|nat(?:urale?|urel)?\\b|norm(?:al|ale)?\\b|gewöhnlich\\b");
 
   private static final Pattern WORDS =
       Pattern.compile(
@@ -74,15 +60,33 @@ public enum MannerMark implements UnaryOperator<MannerInForce> {
           Pattern.UNICODE_CHARACTER_CLASS);
 
   private final String words;
-  private final UnaryOperator<MannerInForce> change;
 
-  MannerMark(String words, UnaryOperator<MannerInForce> change) {
+  MannerMark(String words) {
     this.words = words;
-    this.change = change;
   }
 
   private String group() {
     return "mark" + ordinal();
+  }
+
+  @Override
+  public MannerInForce apply(MannerInForce before) {
+    return switch (this) {
+      case NOT_PLUCKED -> before.without(Attack.PLUCKED);
+      case PLUCKED -> before.with(Attack.PLUCKED).trembling(false);
+      case BOWED -> before.with(Attack.PLAIN).trembling(false);
+      case DRAWN_WITH_WOOD -> before.with(Attack.DRAWN_WITH_WOOD);
+      case STRUCK_WITH_WOOD -> before.with(Attack.STRUCK_WITH_WOOD);
+      case NOT_FLUTTERED -> before.without(Attack.FLUTTERED);
+      case FLUTTERED -> before.with(Attack.FLUTTERED);
+      case AT_THE_BRIDGE -> before.with(Contact.AT_THE_BRIDGE);
+      case OVER_THE_FINGERBOARD -> before.with(Contact.OVER_THE_FINGERBOARD);
+      case UNMUTED -> before.withMute(false);
+      case MUTED -> before.withMute(true);
+      case NO_TREMOLO -> before.trembling(false);
+      case TREMOLO -> before.trembling(true);
+      case ORDINARY -> ordinary(before);
+    };
   }
 
   /** What was plucked or muted stays so. */
@@ -91,11 +95,6 @@ public enum MannerMark implements UnaryOperator<MannerInForce> {
         .with(before.manner().isPlucked() ? Attack.PLUCKED : Attack.PLAIN)
         .with(Contact.PLAIN)
         .trembling(false);
-  }
-
-  @Override
-  public MannerInForce apply(MannerInForce before) {
-    return change.apply(before);
   }
 
   /** What some words ask for, in order. */

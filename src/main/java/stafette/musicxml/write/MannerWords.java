@@ -35,8 +35,8 @@ final class MannerWords {
 
   /** Whether something ends that has no other opposite than what is usual. */
   private static boolean endsWithUsual(Manner before, Manner after) {
-    return before.contact() != Contact.PLAIN && after.contact() == Contact.PLAIN
-        || before.attack() == Attack.FLUTTERED && after.attack() == Attack.PLAIN;
+    return (before.contact() != Contact.PLAIN && after.contact() == Contact.PLAIN)
+        || (before.attack() == Attack.FLUTTERED && after.attack() == Attack.PLAIN);
   }
 
   private static String word(Attack attack) {

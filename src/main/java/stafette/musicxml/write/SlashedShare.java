@@ -131,12 +131,12 @@ final class SlashedShare {
     return slashed.elements().stream().noneMatch(element -> notes.in(element).isEmpty())
         && strokes.stream().noneMatch(stroke -> isSlurredBeyond(stroke, slashed.span()))
         && (treatment != SourceTreatment.CUE
-            || lines.size() == 1 && strokes.stream().noneMatch(Stroke::slurred));
+            || (lines.size() == 1 && strokes.stream().noneMatch(Stroke::slurred)));
   }
 
   private static boolean isSlurredBeyond(Stroke stroke, Span tremolo) {
-    return stroke.slurred() && stroke.onset().equals(tremolo.start())
-        || stroke.slurContinues() && stroke.span().end().equals(tremolo.end());
+    return (stroke.slurred() && stroke.onset().equals(tremolo.start()))
+        || (stroke.slurContinues() && stroke.span().end().equals(tremolo.end()));
   }
 
   private void writeOut(Slashed slashed, MeasureText measure, Bar bar, SourceTreatment treatment)
