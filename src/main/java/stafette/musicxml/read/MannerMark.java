@@ -50,7 +50,7 @@ public enum MannerMark implements UnaryOperator<MannerInForce> {
   NO_TREMOLO("(?:non|senza|ohne|nicht|sans|no|not) trem"),
   TREMOLO("trem(?:ol|\\b)"),
   ORDINARY(
-      "ord(?:in(?:ario|aire|ary))?\\b|nat(?:urale?|urel)?\\b|norm(?:al|ale)?\\b|gewöhnlich\\b");
+      "ord(?:in(?:ario|aire|ary)?)?\\b|nat(?:urale?|urel)?\\b|norm(?:al|ale)?\\b|gewöhnlich\\b");
 
   private static final Pattern WORDS =
       Pattern.compile(

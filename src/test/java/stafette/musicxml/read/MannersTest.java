@@ -112,7 +112,8 @@ class MannersTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"arco", "ord.", "ordinario", "normal", "gewöhnlich", "nat.", "pizz."})
+  @ValueSource(
+      strings = {"arco", "ord.", "ordin.", "ordinario", "normal", "gewöhnlich", "nat.", "pizz."})
   void the_wood_goes_with_the_bow_and_with_what_is_usual(String text) throws UnreadableScore {
     assertEnds(STRUCK, "col legno", text);
   }
