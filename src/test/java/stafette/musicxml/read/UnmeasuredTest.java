@@ -70,6 +70,13 @@ class UnmeasuredTest {
   }
 
   @Test
+  void at_short_notes_it_names_what_is_written_out() throws UnreadableScore {
+    String sixteenths = note("A", 4, 3, "<type>16th</type>").repeat(4);
+    assertEquals("-----x", read("Viola", words("trem."), sixteenths, PLAIN, SLASHED));
+    assertEquals("x----x", read("Viola", words("trem."), PLAIN, sixteenths, PLAIN));
+  }
+
+  @Test
   void the_user_may_have_slashes_counted_all_the_same() throws UnreadableScore {
     assertEquals(2, strokes("Viola", Tremolo.MEASURED, words("trem."), SLASHED).size());
     assertEquals(2, strokes("Flute", Tremolo.MEASURED, words("frull."), SLASHED).size());
