@@ -5,7 +5,6 @@ import java.util.Set;
 import stafette.limits.HarpPedals;
 import stafette.limits.Instrument;
 import stafette.score.Line;
-import stafette.score.Manner;
 import stafette.score.Pitch;
 import stafette.score.Place;
 import stafette.score.Stroke;
@@ -21,7 +20,7 @@ public final class TechniqueRules {
     return Finding.at(
         Finding.FindingKind.TECHNIQUE,
         place,
-        stroke.manner() == Manner.PLUCKED
+        stroke.manner().isPlucked()
             ? Sentence.of(
                 "the score says pizzicato, and this {0} has no technique for it; allow one, or give"
                     + " the note to somebody else",

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import stafette.score.Line;
-import stafette.score.Manner;
 import stafette.score.Stroke;
 
 /**
@@ -61,7 +60,7 @@ final class TechniqueByStroke {
 
   /** What is plucked is not bowed. */
   private static boolean mannerFits(Act act, Stroke stroke) {
-    return act != Act.BOW || stroke.manner() != Manner.PLUCKED;
+    return act != Act.BOW || !stroke.manner().isPlucked();
   }
 
   private static boolean pitchesFit(Technique.Pitches pitches, Line line, int j) {

@@ -165,7 +165,7 @@ public final class Line {
 
   /** Whether all of it is plucked on a bowed instrument. */
   public boolean isPlucked() {
-    return strokes.stream().allMatch(stroke -> stroke.manner() == Manner.PLUCKED);
+    return strokes.stream().allMatch(stroke -> stroke.manner().isPlucked());
   }
 
   public int count() {

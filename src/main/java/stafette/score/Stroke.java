@@ -17,7 +17,8 @@ import stafette.time.Span;
  * @param graces grace notes before it, each an extra stroke
  * @param slurred whether it stands under a slur, not as its first note
  * @param slurContinues whether a slur goes on from here to the next note
- * @param measured false for an unmeasured tremolo: noted, not judged
+ * @param measured false for an unmeasured tremolo, flutter-tonguing on slashes and the notes of a
+ *     trill: noted, not judged
  * @param articulations marks on it
  * @param dynamic what is in force
  * @param manner how it is made
@@ -57,6 +58,11 @@ public record Stroke(
 
   public Span span() {
     return Span.of(onset, length());
+  }
+
+  /** Whether it is an unmeasured tremolo: one stroke, made of many that nobody counts. */
+  public boolean isTremolo() {
+    return !measured && manner.attack() != Attack.TRILLED;
   }
 
   public boolean accented() {

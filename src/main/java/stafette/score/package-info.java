@@ -8,6 +8,8 @@
  *   <li>A stroke is one attack. Notes tied to it belong to it, measured tremolos are already
  *       spelled out, and grace notes hang on the stroke that they lead to: they take time from it,
  *       have no place of their own, and can't be parted from it.
+ *   <li>A trill that is written out under its sign is one stroke: its first note. The others stay
+ *       where the file has them, so that they can be given away and written, but are not measured.
  *   <li>A {@link stafette.score.Line} carries its own clock: onsets are rounded once to
  *       microseconds, so that everyone who asks what is playable reckons with the same numbers.
  * </ul>

@@ -99,7 +99,7 @@ record Touch(int velocity, double share) {
       at += each;
     }
     long end = Math.max(at + GAP_MICROS, touch.end(stroke, from, writtenEnd, next));
-    long pulses = stroke.measured() ? 1 : Math.max(1, (end - at) / TREMOLO_MICROS);
+    long pulses = stroke.isTremolo() ? Math.max(1, (end - at) / TREMOLO_MICROS) : 1;
     for (long i = 0; i < pulses; i++) {
       Note pulse =
           new Note(

@@ -14,8 +14,8 @@ import stafette.limits.Assurance;
 import stafette.limits.Demand;
 import stafette.limits.Instrument;
 import stafette.limits.Technique;
+import stafette.score.Attack;
 import stafette.score.Line;
-import stafette.score.Manner;
 import stafette.score.Part;
 import stafette.score.Score;
 import stafette.score.Stroke;
@@ -65,12 +65,12 @@ public final class FastPassages {
       Optional<Instrument> instrument = instrumentOf.apply(part);
       for (Voice voice : part.voices()) {
         int before = passages.found.size();
-        for (Manner manner : Manner.values()) {
+        for (Attack attack : Attack.values()) {
           passages.search(
               part,
               voice,
-              manner,
-              instrument.map(known -> lasting(known, manner)).orElse(List.of()));
+              attack,
+              instrument.map(known -> lasting(known, attack)).orElse(List.of()));
         }
         passages
             .found
@@ -82,9 +82,9 @@ public final class FastPassages {
   }
 
   /** Techniques that can go on, of those that everybody is expected to have for such strokes. */
-  private static List<Technique> lasting(Instrument instrument, Manner manner) {
+  private static List<Technique> lasting(Instrument instrument, Attack attack) {
     boolean plucked =
-        manner == Manner.PLUCKED
+        attack == Attack.PLUCKED
             && instrument.techniques().stream().anyMatch(each -> each.act() == Act.PLUCK);
     return instrument.techniques().stream()
         .filter(each -> plucked ? each.act() == Act.PLUCK : each.expected())
@@ -92,13 +92,13 @@ public final class FastPassages {
         .toList();
   }
 
-  private void search(Part part, Voice voice, Manner manner, List<Technique> techniques) {
+  private void search(Part part, Voice voice, Attack attack, List<Technique> techniques) {
     double slowest = techniques.stream().mapToDouble(this::peak).min().orElse(unknownPeakPerSecond);
-    for (List<Stroke> run : runs(voice.strokes(), manner, j -> slowest)) {
+    for (List<Stroke> run : runs(voice.strokes(), attack, j -> slowest)) {
       found.addAll(
           Fault.at(
               () -> Sentence.of("{0}, bar {1}", part.name(), bar(run)),
-              () -> within(part, voice, manner, run, techniques, slowest)));
+              () -> within(part, voice, attack, run, techniques, slowest)));
     }
   }
 
@@ -109,7 +109,7 @@ public final class FastPassages {
   private List<Passage> within(
       Part part,
       Voice voice,
-      Manner manner,
+      Attack attack,
       List<Stroke> run,
       List<Technique> techniques,
       double slowest) {
@@ -118,7 +118,7 @@ public final class FastPassages {
         IntStream.range(0, run.size())
             .mapToDouble(j -> bestPeak(techniques, line, j).orElse(slowest))
             .toArray();
-    return runs(run, manner, j -> best[j]).stream()
+    return runs(run, attack, j -> best[j]).stream()
         .map(fast -> new Passage(part, voice, line(part, voice, fast)))
         .toList();
   }
@@ -139,20 +139,20 @@ public final class FastPassages {
   }
 
   /**
-   * Runs of strokes of a manner.
+   * Runs of strokes that are attacked alike.
    *
    * @param peakPerSecond by the number of the stroke that ends a gap
    */
   private List<List<Stroke>> runs(
-      List<Stroke> strokes, Manner manner, IntToDoubleFunction peakPerSecond) {
+      List<Stroke> strokes, Attack attack, IntToDoubleFunction peakPerSecond) {
     List<List<Stroke>> runs = new ArrayList<>();
     OptionalInt start = OptionalInt.empty();
     for (int j = 0; j <= strokes.size(); j++) {
       boolean follows =
           j > 0
               && j < strokes.size()
-              && counts(strokes.get(j - 1), manner)
-              && counts(strokes.get(j), manner)
+              && counts(strokes.get(j - 1), attack)
+              && counts(strokes.get(j), attack)
               && isFast(strokes.get(j - 1), strokes.get(j), peakPerSecond.applyAsDouble(j));
       if (!follows && start.isPresent()) {
         if (j - start.getAsInt() >= LEAST_STROKES) {
@@ -160,15 +160,15 @@ public final class FastPassages {
         }
         start = OptionalInt.empty();
       }
-      if (start.isEmpty() && j < strokes.size() && counts(strokes.get(j), manner)) {
+      if (start.isEmpty() && j < strokes.size() && counts(strokes.get(j), attack)) {
         start = OptionalInt.of(j);
       }
     }
     return runs;
   }
 
-  private static boolean counts(Stroke stroke, Manner manner) {
-    return stroke.measured() && stroke.manner() == manner;
+  private static boolean counts(Stroke stroke, Attack attack) {
+    return stroke.measured() && stroke.manner().attack() == attack;
   }
 
   private boolean isFast(Stroke before, Stroke stroke, double peakPerSecond) {

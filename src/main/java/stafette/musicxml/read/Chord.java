@@ -58,6 +58,17 @@ record Chord(
     return first().modification().map(TimeModification::ratio).orElse(Rational.ONE);
   }
 
+  /** How it alone is played, against what is in force. */
+  MannerInForce played(MannerInForce inForce) {
+    MannerInForce played = inForce;
+    for (WrittenNote note : notes) {
+      for (MannerMark mark : note.manners()) {
+        played = mark.apply(played);
+      }
+    }
+    return played;
+  }
+
   Set<Articulation> articulations() {
     Set<Articulation> all = EnumSet.noneOf(Articulation.class);
     notes.forEach(note -> all.addAll(note.notations().articulations()));

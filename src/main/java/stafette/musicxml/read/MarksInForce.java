@@ -1,5 +1,6 @@
 package stafette.musicxml.read;
 
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
@@ -7,8 +8,9 @@ import java.util.Map;
 import java.util.NavigableMap;
 import java.util.TreeMap;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 import stafette.score.Dynamic;
-import stafette.score.Manner;
 import stafette.time.Bars;
 import stafette.time.Position;
 
@@ -21,7 +23,8 @@ final class MarksInForce<T> {
   private static final int NO_STAFF = 0;
 
   private final T first;
-  private final Map<Integer, NavigableMap<Position, T>> byStaff = new HashMap<>();
+  private final Map<Integer, NavigableMap<Position, List<UnaryOperator<T>>>> byStaff =
+      new HashMap<>();
 
   private MarksInForce(T first) {
     this.first = first;
@@ -32,8 +35,8 @@ final class MarksInForce<T> {
     return of(Dynamic.MF, part, WrittenMeasure::dynamics, bars);
   }
 
-  static MarksInForce<Manner> manners(WrittenPart part, Bars bars) {
-    return of(Manner.PLAIN, part, WrittenMeasure::manners, bars);
+  static MarksInForce<MannerInForce> manners(WrittenPart part, Bars bars) {
+    return of(MannerInForce.PLAIN, part, WrittenMeasure::manners, bars);
   }
 
   private static <T> MarksInForce<T> of(
@@ -43,7 +46,10 @@ final class MarksInForce<T> {
       for (PlacedMark<T> mark : marks.apply(part.measures().get(i))) {
         all.byStaff
             .computeIfAbsent(mark.staff().orElse(NO_STAFF), staff -> new TreeMap<>())
-            .put(TempoLayout.placed(bars.get(i).span().start(), mark.offset()), mark.left());
+            .computeIfAbsent(
+                TempoLayout.placed(bars.get(i).span().start(), mark.offset()),
+                at -> new ArrayList<>())
+            .add(mark.change());
       }
     }
     return all;
@@ -51,12 +57,26 @@ final class MarksInForce<T> {
 
   /** What holds on a staff, from where on. */
   NavigableMap<Position, T> on(int staff) {
-    NavigableMap<Position, T> marks = new TreeMap<>(Map.of(Position.START, first));
+    NavigableMap<Position, List<UnaryOperator<T>>> marks = new TreeMap<>();
     Collection<Integer> staves =
         byStaff.containsKey(staff) ? List.of(NO_STAFF, staff) : byStaff.keySet();
     for (int each : staves) {
-      marks.putAll(byStaff.getOrDefault(each, new TreeMap<>()));
+      byStaff
+          .getOrDefault(each, new TreeMap<>())
+          .forEach((at, changes) -> marks.merge(at, changes, MarksInForce::joined));
     }
-    return marks;
+    NavigableMap<Position, T> inForce = new TreeMap<>(Map.of(Position.START, first));
+    T before = first;
+    for (Map.Entry<Position, List<UnaryOperator<T>>> mark : marks.entrySet()) {
+      for (UnaryOperator<T> change : mark.getValue()) {
+        before = change.apply(before);
+      }
+      inForce.put(mark.getKey(), before);
+    }
+    return inForce;
+  }
+
+  private static <E> List<E> joined(List<E> first, List<E> then) {
+    return Stream.concat(first.stream(), then.stream()).toList();
   }
 }

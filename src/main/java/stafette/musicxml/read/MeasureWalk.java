@@ -11,7 +11,6 @@ import stafette.musicxml.text.TextSpan;
 import stafette.musicxml.text.UnreadableScore;
 import stafette.musicxml.text.XmlWalk;
 import stafette.score.Dynamic;
-import stafette.score.Manner;
 import stafette.time.Length;
 import stafette.time.Meter;
 import stafette.time.Rational;
@@ -27,7 +26,7 @@ final class MeasureWalk {
   private final List<WrittenMeasure.Child> children = new ArrayList<>();
   private final List<WrittenMeasure.PlacedTempo> tempi = new ArrayList<>();
   private final List<PlacedMark<Dynamic>> dynamics = new ArrayList<>();
-  private final List<PlacedMark<Manner>> manners = new ArrayList<>();
+  private final List<PlacedMark<MannerInForce>> manners = new ArrayList<>();
   private Length cursor = Length.ZERO;
   private Length lastOnset = Length.ZERO;
   private Length content = Length.ZERO;
@@ -120,7 +119,8 @@ final class MeasureWalk {
         .ifPresent(
             dynamic ->
                 dynamics.add(
-                    new PlacedMark<>(onset.quarters(), Optional.of(note.text().staff()), dynamic)));
+                    new PlacedMark<>(
+                        onset.quarters(), Optional.of(note.text().staff()), before -> dynamic)));
     if (!note.text().chord()) {
       lastOnset = cursor;
       Length end = cursor.plus(note.text().length());
@@ -166,13 +166,11 @@ final class MeasureWalk {
           TempoSign.ofMetronome(sign).ifPresent(tempo -> addTempo(offset, tempo));
         } else if (sign.name().equals("dynamics")) {
           DynamicMark.leftBy(sign)
-              .ifPresent(left -> dynamics.add(new PlacedMark<>(offset, staff, left)));
-        } else if (sign.name().equals("words")) {
-          MannerMark.leftBy(sign.text())
-              .ifPresent(left -> manners.add(new PlacedMark<>(offset, staff, left)));
+              .ifPresent(left -> dynamics.add(new PlacedMark<>(offset, staff, before -> left)));
         }
       }
     }
+    addManners(offset, staff, MannerMark.inDirection(direction));
     Optional<Element> sound = direction.child("sound");
     if (sound.isPresent()) {
       readSound(sound.get(), sound.get().has("offset") ? offsetOf(sound.get()) : offset, staff);
@@ -181,7 +179,11 @@ final class MeasureWalk {
 
   private void readSound(Element sound, Rational offset, Optional<Integer> staff) {
     TempoSign.ofSound(sound).ifPresent(tempo -> addTempo(offset, tempo));
-    MannerMark.leftBy(sound).ifPresent(left -> manners.add(new PlacedMark<>(offset, staff, left)));
+    addManners(offset, staff, MannerMark.inSound(sound));
+  }
+
+  private void addManners(Rational offset, Optional<Integer> staff, List<MannerMark> marks) {
+    marks.forEach(mark -> manners.add(new PlacedMark<>(offset, staff, mark)));
   }
 
   private void addTempo(Rational offset, TempoSign sign) {

@@ -21,6 +21,7 @@ import stafette.score.Dynamic;
  * @param tupletStops how many tuplets end here
  * @param slurs ends of slurs, in order
  * @param tremolo slashes through its stem
+ * @param trill signs of a trill
  * @param articulations and bowings
  * @param dynamic what a dynamic mark on the note leaves in force
  */
@@ -31,10 +32,20 @@ record Notations(
     int tupletStops,
     List<SlurEnd> slurs,
     Optional<Slashes> tremolo,
+    TrillSigns trill,
     Set<Articulation> articulations,
     Optional<Dynamic> dynamic) {
   static final Notations NONE =
-      new Notations(false, false, 0, 0, List.of(), Optional.empty(), Set.of(), Optional.empty());
+      new Notations(
+          false,
+          false,
+          0,
+          0,
+          List.of(),
+          Optional.empty(),
+          TrillSigns.NONE,
+          Set.of(),
+          Optional.empty());
 
   private static final Map<String, Articulation> ARTICULATIONS =
       Map.of(
@@ -48,6 +59,8 @@ record Notations(
           "stress", Articulation.STRESS,
           "up-bow", Articulation.UP_BOW,
           "down-bow", Articulation.DOWN_BOW);
+
+  private static final Set<String> TRILLS = Set.of("trill-mark", "shake");
 
   /**
    * One end of a slur.
@@ -73,6 +86,17 @@ record Notations(
    */
   record Slashes(int count, Joined joined, boolean measured) {}
 
+  /**
+   * Signs of a trill.
+   *
+   * @param marked whether its sign stands here
+   * @param starts whether a wavy line begins here
+   * @param stops whether a wavy line ends here
+   */
+  record TrillSigns(boolean marked, boolean starts, boolean stops) {
+    static final TrillSigns NONE = new TrillSigns(false, false, false);
+  }
+
   static Notations in(Element note) throws Malformed {
     List<Element> marks = new ArrayList<>();
     for (Element notations : note.all("notations")) {
@@ -88,6 +112,7 @@ record Notations(
         count(marks, "tuplet", "stop"),
         slurs(marks),
         slashes(marks),
+        trill(marks),
         articulations(marks),
         marks.stream()
             .filter(mark -> mark.name().equals("dynamics"))
@@ -130,6 +155,18 @@ record Notations(
           default -> Joined.NOTHING;
         };
     return new Slashes(count, joined, !tremolo.says("type", "unmeasured"));
+  }
+
+  private static TrillSigns trill(List<Element> marks) {
+    List<Element> ornaments =
+        marks.stream()
+            .filter(mark -> mark.name().equals("ornaments"))
+            .flatMap(mark -> mark.children().stream())
+            .toList();
+    return new TrillSigns(
+        ornaments.stream().anyMatch(sign -> TRILLS.contains(sign.name())),
+        any(ornaments, "wavy-line", "start"),
+        any(ornaments, "wavy-line", "stop"));
   }
 
   private static Set<Articulation> articulations(List<Element> marks) {

@@ -12,9 +12,9 @@ import java.util.NavigableMap;
 import java.util.Set;
 import java.util.TreeMap;
 import stafette.musicxml.read.Notations.Joined;
+import stafette.score.Attack;
 import stafette.score.Dynamic;
 import stafette.score.Grace;
-import stafette.score.Manner;
 import stafette.score.Stroke;
 import stafette.score.Tone;
 import stafette.score.Tremolo;
@@ -28,15 +28,19 @@ final class PartStrokes {
   private final List<Chord> chords;
   private final Slurs slurs;
   private final Slashing slashing;
+  private final AskedManners asked;
+  private final Trills trills;
   private final Ties ties = new Ties();
   private final Map<VoiceKey, Pending> voices = new LinkedHashMap<>();
   private final Map<Integer, Integer> secondOf = new HashMap<>();
   private final Set<Integer> seconds = new HashSet<>();
 
-  private PartStrokes(List<Chord> chords, Slashing slashing) {
+  private PartStrokes(List<Chord> chords, Slashing slashing, AskedManners asked) {
     this.chords = chords;
     this.slurs = Slurs.of(chords);
     this.slashing = slashing;
+    this.asked = asked;
+    this.trills = Trills.of(chords);
   }
 
   private record VoiceKey(int staff, String name) {}
@@ -52,13 +56,14 @@ final class PartStrokes {
 
   /** The voices of a part, by staff, then in order of appearance. */
   static List<Voice> of(WrittenPart part, Bars bars, Tremolo tremolo, boolean withCues) {
-    PartStrokes strokes =
-        new PartStrokes(Chords.of(part, bars, withCues), Slashing.of(part, tremolo));
+    List<Chord> chords = Chords.of(part, bars, withCues);
+    AskedManners asked = AskedManners.of(chords, MarksInForce.manners(part, bars));
+    PartStrokes strokes = new PartStrokes(chords, Slashing.of(part, tremolo), asked);
     strokes.joinTremolos();
     for (int i = 0; i < strokes.chords.size(); i++) {
       strokes.add(i);
     }
-    return strokes.finished(MarksInForce.dynamics(part, bars), MarksInForce.manners(part, bars));
+    return strokes.finished(MarksInForce.dynamics(part, bars));
   }
 
   /** Finds for each first note of a two-note tremolo the second one. */
@@ -73,7 +78,7 @@ final class PartStrokes {
       if (first != null
           && chord.isJoined(Joined.WITH_PREVIOUS)
           && chords.get(first).end().equals(chord.onset())
-          && slashing.isMeasured(chords.get(first), chord)) {
+          && slashing.isMeasured(chords.get(first), chord, asked.of(first))) {
         secondOf.put(first, i);
         seconds.add(i);
       } else if (chord.isJoined(Joined.WITH_NEXT)) {
@@ -90,7 +95,7 @@ final class PartStrokes {
       alternate(index, secondOf.get(index));
     } else if (seconds.contains(index)) {
       return;
-    } else if (chord.isJoined(Joined.NOTHING) && slashing.isMeasured(chord)) {
+    } else if (chord.isJoined(Joined.NOTHING) && slashing.isMeasured(chord, asked.of(index))) {
       repeat(index);
     } else {
       strike(index);
@@ -129,7 +134,7 @@ final class PartStrokes {
       StrokeDraft stroke =
           i == 0
               ? begin(index, chord.onset(), chord.tones())
-              : goOn(chord, beats.get(i).onset(), chord.tones(), slurInside);
+              : goOn(index, beats.get(i).onset(), chord.tones(), slurInside);
       stroke.prolong(beats.get(i).value(), last ? slurs.goingOn(index) : slurInside);
       if (last) {
         chord.notes().forEach(note -> ties.leadOn(note, chord, stroke));
@@ -142,14 +147,14 @@ final class PartStrokes {
     Chord from = chords.get(first);
     Chord to = chords.get(second);
     List<Slashing.TremoloBeat> beats = Slashing.alternating(from, to);
-    boolean slurInside = slurs.goingOn(first);
+    boolean slurInside = slashing.slursPairs() || slurs.goingOn(first);
     for (int i = 0; i < beats.size(); i++) {
       boolean last = i == beats.size() - 1;
       List<Tone> tones = i % 2 == 0 ? from.tones() : to.tones();
       StrokeDraft stroke =
           i == 0
               ? begin(first, from.onset(), tones)
-              : goOn(from, beats.get(i).onset(), tones, slurInside);
+              : goOn(first, beats.get(i).onset(), tones, slurInside);
       stroke.prolong(beats.get(i).value(), last ? slurs.goingOn(second) : slurInside);
     }
   }
@@ -158,22 +163,26 @@ final class PartStrokes {
   private StrokeDraft begin(int index, Position onset, List<Tone> tones) {
     Chord chord = chords.get(index);
     Pending voice = voice(chord);
+    MannerInForce manner = asked.of(index);
+    boolean trilled = trills.goOnAt(index);
     StrokeDraft stroke =
         new StrokeDraft(
             onset,
             tones,
             voice.takeGraces(),
             slurs.under(index),
-            slashing.isMeasured(chord),
-            chord.articulations());
+            !trilled && slashing.isMeasured(chord, manner),
+            chord.articulations(),
+            trilled ? manner.manner().with(Attack.TRILLED) : manner.manner());
     voice.strokes().add(stroke);
     return stroke;
   }
 
   /** A further stroke of a tremolo. */
-  private StrokeDraft goOn(Chord chord, Position onset, List<Tone> tones, boolean slurred) {
-    StrokeDraft stroke = new StrokeDraft(onset, tones, List.of(), slurred, true, Set.of());
-    voice(chord).strokes().add(stroke);
+  private StrokeDraft goOn(int index, Position onset, List<Tone> tones, boolean slurred) {
+    StrokeDraft stroke =
+        new StrokeDraft(onset, tones, List.of(), slurred, true, Set.of(), asked.of(index).manner());
+    voice(chords.get(index)).strokes().add(stroke);
     return stroke;
   }
 
@@ -183,16 +192,15 @@ final class PartStrokes {
         key -> new Pending(new ArrayList<>(), new ArrayList<>()));
   }
 
-  private List<Voice> finished(MarksInForce<Dynamic> dynamics, MarksInForce<Manner> manners) {
+  private List<Voice> finished(MarksInForce<Dynamic> dynamics) {
     List<Voice> result = new ArrayList<>();
     voices.forEach(
         (key, pending) -> {
           NavigableMap<Position, Dynamic> marks = dynamics.on(key.staff());
-          NavigableMap<Position, Manner> ways = manners.on(key.staff());
           NavigableMap<Position, Stroke> strokes = new TreeMap<>();
           pending
               .strokes()
-              .forEach(draft -> strokes.putIfAbsent(draft.onset(), draft.finished(marks, ways)));
+              .forEach(draft -> strokes.putIfAbsent(draft.onset(), draft.finished(marks)));
           if (!strokes.isEmpty()) {
             result.add(new Voice(key.staff(), key.name(), List.copyOf(strokes.values())));
           }

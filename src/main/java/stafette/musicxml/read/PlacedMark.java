@@ -1,6 +1,7 @@
 package stafette.musicxml.read;
 
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import stafette.time.Rational;
 
 /**
@@ -8,6 +9,6 @@ import stafette.time.Rational;
  *
  * @param offset quarters from the start of its bar; a direction's own offset may lead out of it
  * @param staff the staff for which it stands; empty for all
- * @param left what it leaves in force
+ * @param change what it makes of what was in force
  */
-record PlacedMark<T>(Rational offset, Optional<Integer> staff, T left) {}
+record PlacedMark<T>(Rational offset, Optional<Integer> staff, UnaryOperator<T> change) {}

@@ -8,6 +8,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import stafette.musicxml.read.Notations.Joined;
 import stafette.musicxml.read.Notations.Slashes;
+import stafette.score.Attack;
 import stafette.score.Tremolo;
 import stafette.score.Value;
 import stafette.time.Length;
@@ -16,11 +17,15 @@ import stafette.time.Rational;
 
 /**
  * How the tremolos of one part are played. Slashes add to a note's own beams: a quarter with three
- * and an eighth with two go in thirty-seconds.
+ * and an eighth with two go in thirty-seconds. Words may say that they are not counted: tremolo on
+ * bows and in rolls, flutter-tonguing on winds.
  */
 final class Slashing {
   /** From so many slashes on, bowed strings and rolled percussion play unmeasured. */
   private static final int UNMEASURED_SLASHES = 3;
+
+  /** The branches whose slashes between two notes are finger changes in one breath. */
+  private static final List<String> BLOWN = List.of("wind.", "brass.");
 
   /** Longer notes than that are not spelled out; nobody counts them. */
   private static final Length LONGEST = Length.ofQuarters(64, 1);
@@ -32,19 +37,27 @@ final class Slashing {
   private static final List<String> BOWED_OR_ROLLED =
       List.of("strings.", "drum.", "metal.", "wood.", "pitched-percussion.", "rattle.");
 
-  private static final Pattern NAMES =
+  private static final Pattern BOWED_OR_ROLLED_NAMES =
       Pattern.compile(
           "violin|violon|viol[ae]\\b|cell[oi]|contrab|contreb|kontrab|double ?bass|geige|bratsche"
               + "|streich|\\bstrings?\\b|\\barchi\\b|\\bv(?:l|ln|la|lc|c)s?\\b|\\bvl[ae]\\b"
               + "|timpan|pauke|timbal|drum|trommel|tambur|cymbal|becken|piatti|gong|tam-?tam"
               + "|triang|tambourin|marimba|xylo|vibraphon|glockenspiel|percuss|schlag|snare|block");
 
+  private static final Pattern BLOWN_NAMES =
+      Pattern.compile(
+          "fl[aöû]?u?t|piccol|ottavin|obo[ei]|hautbois|cor anglais|clar|klarin|basset|fag|basson?\\b"
+              + "|bassoon|sax|sassof|horn|hörn|\\bcorn|\\bcors?\\b|trump|trompet|tromb|posaun|cornet|kornett"
+              + "|euphon|eufon|\\btub[ae]|recorder|\\b(?:picc|fl|ob|cl|bsn|hn|tpt|tbn)s?\\b");
+
   private final Tremolo tremolo;
   private final boolean bowedOrRolled;
+  private final boolean blown;
 
-  private Slashing(Tremolo tremolo, boolean bowedOrRolled) {
+  private Slashing(Tremolo tremolo, boolean bowedOrRolled, boolean blown) {
     this.tremolo = tremolo;
     this.bowedOrRolled = bowedOrRolled;
+    this.blown = blown;
   }
 
   /** One stroke of a tremolo that is spelled out. */
@@ -53,20 +66,29 @@ final class Slashing {
   /** By the part's instrument sounds, else by its names. */
   static Slashing of(WrittenPart part, Tremolo tremolo) {
     PartList.ListedPart listed = part.listed();
-    boolean bowedOrRolled =
-        listed.sounds().isEmpty()
-            ? Stream.concat(Stream.of(listed.name()), listed.instrumentNames().stream())
-                .anyMatch(name -> NAMES.matcher(name.toLowerCase(Locale.ROOT)).find())
-            : listed.sounds().stream()
-                .anyMatch(sound -> BOWED_OR_ROLLED.stream().anyMatch(sound::startsWith));
-    return new Slashing(tremolo, bowedOrRolled);
+    return new Slashing(
+        tremolo,
+        is(listed, BOWED_OR_ROLLED, BOWED_OR_ROLLED_NAMES),
+        is(listed, BLOWN, BLOWN_NAMES));
   }
 
-  /** Whether the slashes of a chord, if it has any, stand for so and so many strokes. */
-  boolean isMeasured(Chord chord) {
+  private static boolean is(PartList.ListedPart listed, List<String> branches, Pattern names) {
+    return listed.sounds().isEmpty()
+        ? Stream.concat(Stream.of(listed.name()), listed.instrumentNames().stream())
+            .anyMatch(name -> names.matcher(name.toLowerCase(Locale.ROOT)).find())
+        : listed.sounds().stream().anyMatch(sound -> branches.stream().anyMatch(sound::startsWith));
+  }
+
+  /** Whether two notes that slashes join are slurred wherever no slur stands. */
+  boolean slursPairs() {
+    return blown;
+  }
+
+  /** Whether the slashes of a chord, or the words over it, stand for strokes that are counted. */
+  boolean isMeasured(Chord chord, MannerInForce asked) {
     Optional<Slashes> slashes = chord.slashes();
     if (slashes.isEmpty()) {
-      return true;
+      return !(bowedOrRolled && asked.trembling());
     }
     if (!slashes.get().measured() || chord.length().compareTo(LONGEST) > 0) {
       return false;
@@ -77,13 +99,16 @@ final class Slashing {
     return switch (tremolo) {
       case MEASURED -> true;
       case UNMEASURED -> false;
-      case AS_WRITTEN -> !(bowedOrRolled && slashes.get().count() >= UNMEASURED_SLASHES);
+      case AS_WRITTEN ->
+          bowedOrRolled
+              ? slashes.get().count() < UNMEASURED_SLASHES && !asked.trembling()
+              : asked.manner().attack() != Attack.FLUTTERED;
     };
   }
 
   /** Whether slashes that join two chords stand for strokes that can be counted. */
-  boolean isMeasured(Chord first, Chord second) {
-    return isMeasured(first) && countable(first.length().plus(second.length()), first);
+  boolean isMeasured(Chord first, Chord second, MannerInForce asked) {
+    return isMeasured(first, asked) && countable(first.length().plus(second.length()), first);
   }
 
   private static boolean countable(Length length, Chord slashed) {

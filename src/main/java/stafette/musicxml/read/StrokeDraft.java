@@ -21,6 +21,7 @@ final class StrokeDraft {
   private final boolean slurred;
   private final boolean measured;
   private final Set<Articulation> articulations;
+  private final Manner manner;
   private final List<Value> values = new ArrayList<>();
   private Position end;
   private boolean slurContinues;
@@ -31,7 +32,8 @@ final class StrokeDraft {
       List<Grace> graces,
       boolean slurred,
       boolean measured,
-      Set<Articulation> articulations) {
+      Set<Articulation> articulations,
+      Manner manner) {
     this.onset = onset;
     this.end = onset;
     this.tones = tones;
@@ -39,6 +41,7 @@ final class StrokeDraft {
     this.slurred = slurred;
     this.measured = measured;
     this.articulations = articulations;
+    this.manner = manner;
   }
 
   /** Lets it sound longer; what holds of the added note about slurs holds of all. */
@@ -56,8 +59,7 @@ final class StrokeDraft {
     return end;
   }
 
-  Stroke finished(
-      NavigableMap<Position, Dynamic> dynamics, NavigableMap<Position, Manner> manners) {
+  Stroke finished(NavigableMap<Position, Dynamic> dynamics) {
     return new Stroke(
         onset,
         tones,
@@ -68,6 +70,6 @@ final class StrokeDraft {
         measured,
         articulations,
         dynamics.floorEntry(onset).getValue(),
-        manners.floorEntry(onset).getValue());
+        manner);
   }
 }

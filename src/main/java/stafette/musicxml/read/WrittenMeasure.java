@@ -5,7 +5,6 @@ import java.util.Optional;
 import stafette.musicxml.text.Origin.Attributes;
 import stafette.musicxml.text.TextSpan;
 import stafette.score.Dynamic;
-import stafette.score.Manner;
 import stafette.time.Length;
 import stafette.time.Meter;
 import stafette.time.Rational;
@@ -37,7 +36,7 @@ record WrittenMeasure(
     List<Child> elements,
     List<PlacedTempo> tempi,
     List<PlacedMark<Dynamic>> dynamics,
-    List<PlacedMark<Manner>> manners,
+    List<PlacedMark<MannerInForce>> manners,
     Length content) {
 
   /**

@@ -1,5 +1,6 @@
 package stafette.musicxml.read;
 
+import java.util.List;
 import java.util.Optional;
 import stafette.musicxml.text.DecimalText;
 import stafette.musicxml.text.Element;
@@ -24,6 +25,7 @@ import stafette.words.Sentence;
  * @param value its written value with dots, before any tuplet; empty if it states none
  * @param modification its tuplet's ratio
  * @param notations the marks on it
+ * @param manners how it alone is played
  */
 record WrittenNote(
     NoteText text,
@@ -32,7 +34,8 @@ record WrittenNote(
     boolean tiedOn,
     Optional<Length> value,
     Optional<TimeModification> modification,
-    Notations notations) {
+    Notations notations,
+    List<MannerMark> manners) {
   private static final int MOST_STAVES = 99;
   private static final int LOWEST_OCTAVE = -1;
   private static final int HIGHEST_OCTAVE = 10;
@@ -69,7 +72,8 @@ record WrittenNote(
             .flatMap(type -> BeatUnit.of(type, note.all("dot").size()))
             .map(BeatUnit::length),
         TimeModification.in(note),
-        notations);
+        notations,
+        MannerMark.onNote(note));
   }
 
   /** The duration of a note, backup or forward; zero if there is none. */

@@ -10,8 +10,9 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.IntPredicate;
 import java.util.stream.Stream;
-import stafette.limits.Act;
+import stafette.musicxml.text.Origin.ElementText;
 import stafette.musicxml.text.Origin.NoteText;
 import stafette.musicxml.write.BarItem.SoundingItem;
 import stafette.plan.Handoff;
@@ -19,9 +20,9 @@ import stafette.plan.Plan;
 import stafette.plan.Played;
 import stafette.plan.Player;
 import stafette.plan.Turn;
+import stafette.score.Attack;
 import stafette.score.Dynamic;
 import stafette.score.Line;
-import stafette.score.Manner;
 import stafette.score.Stroke;
 import stafette.score.Value;
 import stafette.time.Bar;
@@ -110,14 +111,9 @@ final class Assigned {
     return player;
   }
 
-  /** Has a part of which nothing is known say where its player begins to pluck a bowed string. */
-  void sayPlucked() {
-    boolean bowed =
-        player.instrument().techniques().stream().anyMatch(each -> each.act() == Act.PLUCK);
-    strokes.stream()
-        .filter(stroke -> bowed && stroke.manner() == Manner.PLUCKED)
-        .findFirst()
-        .ifPresent(stroke -> sign(stroke, "pizz."));
+  /** All that the player has to play. */
+  List<Stroke> inOrder() {
+    return strokes.stream().sorted(Comparator.comparing(Stroke::onset)).toList();
   }
 
   /** Indices of the bars in which there is something to write. */
@@ -165,6 +161,15 @@ final class Assigned {
             || owned.get(j).tones().stream().anyMatch(tone -> tone.key() == note.key()));
   }
 
+  /** Whether an element of the part strikes a note that is left as it is. */
+  boolean leaves(ElementText element) {
+    return element
+        .note()
+        .filter(note -> !note.rest() && !note.cue() && !note.tiedFrom() && !note.chord())
+        .filter(note -> !owns(element.onset(), note))
+        .isPresent();
+  }
+
   /** The last owned stroke that begins no later than a position; -1 if all begin later. */
   private int lastUpTo(Position position) {
     int low = -1;
@@ -180,18 +185,35 @@ final class Assigned {
     return low;
   }
 
-  /** Slurs that begin or end on a stroke, only between strokes that follow one another. */
-  NotationsMaker.SlurNumbers slurs(int index) {
-    boolean comes = isJoined(index);
-    boolean goesOn = index + 1 < strokes.size() && isJoined(index + 1);
-    return new NotationsMaker.SlurNumbers(goesOn && !comes, comes && !goesOn);
+  /** What begins or ends on a stroke, only between strokes that follow one another. */
+  NotationsMaker.NoteSpans spans(int index) {
+    return new NotationsMaker.NoteSpans(
+        reach(index, this::isJoined), reach(index, this::isTrilledOn));
+  }
+
+  /**
+   * How strokes hang together at one of them.
+   *
+   * @param joined whether a stroke hangs together with the one before
+   */
+  private NotationsMaker.Reach reach(int index, IntPredicate joined) {
+    boolean comes = joined.test(index);
+    boolean goesOn = index + 1 < strokes.size() && joined.test(index + 1);
+    return new NotationsMaker.Reach(goesOn && !comes, comes && !goesOn);
   }
 
   /** Whether a slur leads to a stroke from the one before. */
   private boolean isJoined(int index) {
+    return follows(index) && strokes.get(index).slurred() && strokes.get(index - 1).slurContinues();
+  }
+
+  /** Whether a stroke is one of a trill that has begun before it. */
+  private boolean isTrilledOn(int index) {
+    return follows(index) && strokes.get(index).manner().attack() == Attack.TRILLED;
+  }
+
+  private boolean follows(int index) {
     return !entries.contains(index)
-        && strokes.get(index).slurred()
-        && strokes.get(index - 1).slurContinues()
         && strokes.get(index - 1).span().end().equals(strokes.get(index).onset());
   }
 
@@ -242,7 +264,8 @@ final class Assigned {
         .orElseThrow();
   }
 
-  private void sign(Stroke stroke, String words) {
+  /** Has words stand over a stroke. */
+  void sign(Stroke stroke, String words) {
     add(new Sign(stroke.onset(), Optional.of(words), Optional.empty()));
   }
 

@@ -131,8 +131,8 @@ final class BarText {
     }
     BarItem.SoundingItem sound = item.sound().get();
     Stroke stroke = assigned.stroke(sound.stroke());
-    NotationsMaker.SlurNumbers slurs =
-        sound.first() ? assigned.slurs(sound.stroke()) : NotationsMaker.SlurNumbers.NONE;
-    return maker.notes(item, sound, stroke, slurs, divisions);
+    NotationsMaker.NoteSpans spans =
+        sound.first() ? assigned.spans(sound.stroke()) : NotationsMaker.NoteSpans.NONE;
+    return maker.notes(item, sound, stroke, spans, divisions);
   }
 }

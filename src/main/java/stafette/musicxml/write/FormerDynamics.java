@@ -8,15 +8,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.audiveris.proxymusic.Direction;
 import stafette.musicxml.read.DynamicMark;
 import stafette.musicxml.text.Origin;
 import stafette.musicxml.text.Origin.ElementText;
 import stafette.musicxml.text.Origin.MeasureText;
 import stafette.musicxml.text.Origin.PartText;
 import stafette.musicxml.text.Replacement;
-import stafette.musicxml.text.TextSpan;
-import stafette.musicxml.text.TextStyle;
 import stafette.musicxml.write.Assigned.Sign;
 import stafette.score.Dynamic;
 import stafette.score.Part;
@@ -102,11 +99,11 @@ final class FormerDynamics {
   List<Replacement> restored(Part voices, Assigned assigned, Fragments fragments) {
     List<Replacement> restored = new ArrayList<>();
     Map<Position, Map<Integer, Dynamic>> before = dynamics(voices);
-    TextStyle style = TextStyle.of(origin);
+    SignText text = new SignText(origin, fragments);
     for (MeasureText measure : part.measures()) {
       List<ElementText> notes =
           measure.elements().stream()
-              .filter(element -> isOwn(element, assigned))
+              .filter(assigned::leaves)
               .sorted(Comparator.comparing(ElementText::onset))
               .toList();
       for (ElementText note : notes) {
@@ -114,16 +111,9 @@ final class FormerDynamics {
         Optional<Dynamic> former =
             Optional.ofNullable(before.getOrDefault(note.onset(), Map.of()).get(staff));
         if (former.filter(dynamic -> isLost(dynamic, note.onset(), staff)).isPresent()) {
-          Optional<Integer> onStaff =
-              note.attributes().staves() > 1 ? Optional.of(staff) : Optional.empty();
           Sign sign = new Sign(note.onset(), Optional.empty(), former);
-          add(sign, onStaff);
-          String text =
-              fragments.text("direction", Direction.class, SignMaker.direction(sign, onStaff));
-          String lineBreak = style.breakWithin(origin.text(), measure);
-          int at = note.span().start();
-          restored.add(
-              new Replacement(new TextSpan(at, at), style.set(text, lineBreak) + lineBreak));
+          add(sign, SignText.staffOf(note));
+          restored.add(text.before(note, measure, sign));
         }
       }
     }
@@ -140,14 +130,6 @@ final class FormerDynamics {
       }
     }
     return dynamics;
-  }
-
-  private static boolean isOwn(ElementText element, Assigned assigned) {
-    return element
-        .note()
-        .filter(note -> !note.rest() && !note.cue() && !note.tiedFrom() && !note.chord())
-        .filter(note -> !assigned.owns(element.onset(), note))
-        .isPresent();
   }
 
   /** Whether the last mark before a note is one that was written, and says something else. */

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.audiveris.proxymusic.Articulations;
 import org.audiveris.proxymusic.EmptyPlacement;
+import org.audiveris.proxymusic.EmptyTrillSound;
 import org.audiveris.proxymusic.Notations;
 import org.audiveris.proxymusic.ObjectFactory;
 import org.audiveris.proxymusic.Ornaments;
@@ -19,6 +20,7 @@ import org.audiveris.proxymusic.TiedType;
 import org.audiveris.proxymusic.Tremolo;
 import org.audiveris.proxymusic.TremoloType;
 import org.audiveris.proxymusic.Tuplet;
+import org.audiveris.proxymusic.WavyLine;
 import org.audiveris.proxymusic.YesNo;
 import stafette.musicxml.write.BarItem.SoundingItem;
 import stafette.score.Articulation;
@@ -33,9 +35,19 @@ final class NotationsMaker {
 
   private NotationsMaker() {}
 
-  /** Whether slurs begin or end on a note. */
-  record SlurNumbers(boolean starts, boolean stops) {
-    static final SlurNumbers NONE = new SlurNumbers(false, false);
+  /**
+   * What reaches over several strokes.
+   *
+   * @param starts whether it begins on a note
+   * @param stops whether it ends on a note
+   */
+  record Reach(boolean starts, boolean stops) {
+    static final Reach NONE = new Reach(false, false);
+  }
+
+  /** Slurs, and trills that are written out, on a note. */
+  record NoteSpans(Reach slur, Reach trill) {
+    static final NoteSpans NONE = new NoteSpans(Reach.NONE, Reach.NONE);
   }
 
   /**
@@ -43,14 +55,14 @@ final class NotationsMaker {
    *
    * @param struck the stroke, on the first of its values
    */
-  static Optional<Notations> of(BarItem item, Optional<Stroke> struck, SlurNumbers slurs) {
+  static Optional<Notations> of(BarItem item, Optional<Stroke> struck, NoteSpans spans) {
     Notations notations = new Notations();
     List<Object> list = notations.getTiedOrSlurOrTuplet();
     item.sound().ifPresent(sound -> addTied(list, sound));
-    if (slurs.stops()) {
+    if (spans.slur().stops()) {
       list.add(slur(StartStopContinue.STOP));
     }
-    if (slurs.starts()) {
+    if (spans.slur().starts()) {
       list.add(slur(StartStopContinue.START));
     }
     if (item.edge().starts()) {
@@ -59,6 +71,7 @@ final class NotationsMaker {
     if (item.edge().stops()) {
       list.add(tuplet(StartStop.STOP, item));
     }
+    addTrill(list, spans.trill());
     struck.ifPresent(stroke -> addMarks(list, stroke));
     return list.isEmpty() ? Optional.empty() : Optional.of(notations);
   }
@@ -73,7 +86,7 @@ final class NotationsMaker {
   }
 
   private static void addMarks(List<Object> list, Stroke stroke) {
-    if (!stroke.measured()) {
+    if (stroke.isTremolo()) {
       list.add(tremolo());
     }
     Set<Articulation> marks = stroke.articulations();
@@ -122,6 +135,28 @@ final class NotationsMaker {
     Ornaments ornaments = new Ornaments();
     ornaments.getTrillMarkOrTurnOrDelayedTurn().add(FACTORY.createOrnamentsTremolo(tremolo));
     return ornaments;
+  }
+
+  private static void addTrill(List<Object> list, Reach trill) {
+    Ornaments ornaments = new Ornaments();
+    List<JAXBElement<?>> signs = ornaments.getTrillMarkOrTurnOrDelayedTurn();
+    if (trill.stops()) {
+      signs.add(FACTORY.createOrnamentsWavyLine(wavyLine(StartStopContinue.STOP)));
+    }
+    if (trill.starts()) {
+      signs.add(FACTORY.createOrnamentsTrillMark(new EmptyTrillSound()));
+      signs.add(FACTORY.createOrnamentsWavyLine(wavyLine(StartStopContinue.START)));
+    }
+    if (!signs.isEmpty()) {
+      list.add(ornaments);
+    }
+  }
+
+  private static WavyLine wavyLine(StartStopContinue type) {
+    WavyLine line = new WavyLine();
+    line.setType(type);
+    line.setNumber(1);
+    return line;
   }
 
   private static Tied tied(TiedType type) {

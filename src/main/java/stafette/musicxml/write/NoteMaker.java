@@ -68,7 +68,7 @@ record NoteMaker(
       rest.setMeasure(YesNo.YES);
     }
     note.setRest(rest);
-    NotationsMaker.of(item, Optional.empty(), NotationsMaker.SlurNumbers.NONE)
+    NotationsMaker.of(item, Optional.empty(), NotationsMaker.NoteSpans.NONE)
         .ifPresent(note.getNotations()::add);
     return note;
   }
@@ -78,7 +78,7 @@ record NoteMaker(
       BarItem item,
       SoundingItem sound,
       Stroke stroke,
-      NotationsMaker.SlurNumbers slurs,
+      NotationsMaker.NoteSpans spans,
       int divisions) {
     List<Note> notes = new ArrayList<>();
     if (sound.first()) {
@@ -100,7 +100,7 @@ record NoteMaker(
       }
       Optional<Stroke> marked = sound.first() && !chord ? Optional.of(stroke) : Optional.empty();
       BarItem shown = chord ? item.withEdge(BarItem.Edge.NONE) : item;
-      NotationsMaker.of(shown, marked, chord ? NotationsMaker.SlurNumbers.NONE : slurs)
+      NotationsMaker.of(shown, marked, chord ? NotationsMaker.NoteSpans.NONE : spans)
           .ifPresent(note.getNotations()::add);
       notes.add(note);
       chord = true;

@@ -70,7 +70,8 @@ final class PartWriter {
 
   /** What changes: stretches of bars, and signs for the part's own notes that follow them. */
   List<Replacement> replacements() throws UnwritablePlan {
-    List<Replacement> replacements = new ArrayList<>();
+    List<Replacement> replacements =
+        new ArrayList<>(MannerSigns.addTo(assigned, origin, part, fragments));
     for (int index : assigned.touched()) {
       Bar bar = line.bars().get(index);
       if (index < part.measures().size()) {
@@ -256,7 +257,7 @@ final class PartWriter {
         .map(Pitch.class::cast);
   }
 
-  /** The signs to write: all of the run's but dynamics that stand there in another form. */
+  /** The signs to write: all of the run's but those that stand there in another form. */
   private List<Sign> signs(MeasureText measure, VoiceRun run, Optional<Integer> staff, Bar bar) {
     return assigned.signs(bar.index()).stream()
         .filter(sign -> run.span().contains(sign.at()))
@@ -265,7 +266,8 @@ final class PartWriter {
                 measure.elements().stream()
                     .noneMatch(
                         element ->
-                            dynamics.says(element, sign, run.staff())
+                            (dynamics.says(element, sign, run.staff())
+                                    || MannerSigns.says(element, sign, origin))
                                 && !isOwnSign(element, staff, bar)))
         .toList();
   }

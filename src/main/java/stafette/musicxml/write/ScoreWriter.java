@@ -205,7 +205,7 @@ public final class ScoreWriter {
   private void add(Line line, Assigned assigned, Optional<PartText> neighbour)
       throws UnwritablePlan {
     PartText model = partOf(line.source().part()).orElseThrow();
-    assigned.sayPlucked();
+    MannerSigns.addTo(assigned);
     NewPart part = new NewPart(origin, model, line, assigned, fragments, newId());
     Optional<TextSpan> entry = neighbour.flatMap(PartText::scorePart);
     String entryBreak =

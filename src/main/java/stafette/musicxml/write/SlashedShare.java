@@ -122,12 +122,21 @@ final class SlashedShare {
     return end;
   }
 
-  /** Only where nothing but the lines sounds, nothing is slurred, and one line alone is cued. */
+  /**
+   * Only where nothing but the lines sounds, no slur leads in or out, nor from what sounds to a
+   * cue, and one line alone is cued.
+   */
   private boolean canBeTakenApart(
       Slashed slashed, List<Stroke> strokes, SourceTreatment treatment) {
     return slashed.elements().stream().noneMatch(element -> notes.in(element).isEmpty())
-        && strokes.stream().noneMatch(s -> s.slurred() || s.slurContinues())
-        && (treatment != SourceTreatment.CUE || lines.size() == 1);
+        && strokes.stream().noneMatch(stroke -> isSlurredBeyond(stroke, slashed.span()))
+        && (treatment != SourceTreatment.CUE
+            || (lines.size() == 1 && strokes.stream().noneMatch(Stroke::slurred)));
+  }
+
+  private static boolean isSlurredBeyond(Stroke stroke, Span tremolo) {
+    return (stroke.slurred() && stroke.onset().equals(tremolo.start()))
+        || (stroke.slurContinues() && stroke.span().end().equals(tremolo.end()));
   }
 
   private void writeOut(Slashed slashed, MeasureText measure, Bar bar, SourceTreatment treatment)

@@ -13,6 +13,8 @@
  *   <li>A player's strokes are written from a list of the player's own, whether or not they follow
  *       one another: a half of a hocket and a thinned line are lines with gaps. Slurs and beams
  *       join only strokes between which nothing is silent.
+ *   <li>Words for ways of playing stand where the line, or what goes on after it, is played
+ *       otherwise than what was before; a part's own words are never taken out.
  *   <li>A background part takes the place of whatever notes of the line its bars had; a bar in
  *       which just these stand already is left alone.
  * </ul>

@@ -127,7 +127,7 @@ final class StemGroup {
       addFlags(marks);
     }
     for (int i = 0; i < notes.size(); i++) {
-      if (!notes.get(i).sound().measured()) {
+      if (notes.get(i).sound().isTremolo()) {
         addTremolo(i, marks);
       }
     }

@@ -348,6 +348,39 @@ class OwnShareTest {
     }
   }
 
+  @ParameterizedTest
+  @EnumSource(SourceTreatment.class)
+  void slurs_within_a_tremolo_of_a_wind_keep_it_whole_only_where_others_notes_are_cues(
+      SourceTreatment treatment) throws Exception {
+    String two =
+        "<type>half</type><time-modification><actual-notes>2</actual-notes>"
+            + "<normal-notes>1</normal-notes></time-modification><notations><ornaments>"
+            + "<tremolo type=\"%s\">2</tremolo></ornaments></notations>";
+    String wind =
+        "</part-name><score-instrument id=\"P1-I1\"><instrument-name>Oboe</instrument-name>"
+            + "<instrument-sound>wind.reed.oboe</instrument-sound></score-instrument>";
+    Document before =
+        TwoParts.read(
+            piano(
+                    ATTRIBUTES
+                        + note("A", 4, 12, String.format(two, "start"))
+                        + note("C", 5, 12, String.format(two, "stop"))
+                        + note("B", 4, 3, "").repeat(8))
+                .origin()
+                .text()
+                .replaceFirst("</part-name>", wind));
+    Plan plan = plan(before, Optional.empty(), 5, 15);
+    assertTrue(plan.line().stroke(1).slurred());
+    WrittenScore written = TwoParts.write(before, plan, treatment);
+    boolean whole =
+        written.changes().stream().anyMatch(change -> change.toString().contains("stays whole"));
+    assertEquals(treatment == SourceTreatment.CUE, whole, written.changes().toString());
+    if (!whole) {
+      Document after = written(before, plan, treatment);
+      assertEquals(share(plan), TwoParts.strokes(after, "P1"), pianoText(after));
+    }
+  }
+
   @Test
   void a_tremolo_with_tones_beside_the_line_stays_and_that_is_said() throws Exception {
     String chord =
