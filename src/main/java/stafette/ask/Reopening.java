@@ -97,7 +97,12 @@ public record Reopening(OpenScore score, Brief brief, Map<String, Seat> seats, S
     Map<String, Instrument> own = new LinkedHashMap<>();
     for (Player player : brief.players()) {
       Instrument instrument = player.instrument();
-      if (!limits.catalogue().find(instrument.name()).equals(Optional.of(instrument))) {
+      Optional<Instrument> known =
+          limits
+              .catalogue()
+              .find(instrument.name())
+              .map(each -> each.breathing(brief.rules().assurance()));
+      if (!known.equals(Optional.of(instrument))) {
         own.put(player.name(), instrument);
       }
     }

@@ -21,6 +21,8 @@ public record Finding(FindingKind kind, Place place, Sentence message) {
     RANGE,
     /** The highest rate in a burst. */
     PEAK,
+    /** Turns that are too short for their speed. */
+    TURN,
     /** The highest rate of changing notes. */
     MOVING,
     /** Strokes beyond the rate that can go on. */

@@ -24,11 +24,13 @@ public final class Judge {
 
   public static Verdict judge(Plan plan) {
     Demands demands = new Demands(plan.brief());
-    double odds = new Odds(plan, demands, 1).ofAll();
+    Odds.Shares shares = new Odds(plan, demands, 1).shares();
+    double odds = shares.ofAll();
     return new Verdict(
         findings(plan, demands, 1),
         reports(plan, demands),
         Costing.of(plan),
+        shares.ofHardest(),
         odds,
         Math.min(odds, oddsAtHeadroom(plan, demands)));
   }
@@ -39,7 +41,7 @@ public final class Judge {
     boolean nobody =
         findings(plan, demands, stretch).stream()
             .anyMatch(finding -> finding.kind() == Finding.FindingKind.REST);
-    return nobody ? 0 : new Odds(plan, demands, stretch).ofAll();
+    return nobody ? 0 : new Odds(plan, demands, stretch).shares().ofAll();
   }
 
   /** What the players of a plan can't do, each for itself; how their segments meet is not asked. */
@@ -55,6 +57,10 @@ public final class Judge {
   /** What is wrong when all times of the score are stretched by a factor. */
   static List<Finding> findings(Plan plan, Demands demands, double stretch) {
     List<Finding> findings = new ArrayList<>(ShapeRules.findings(plan));
+    for (Segment segment : plan.segments()) {
+      ShortTurn.finding(plan.player(segment), demands.of(segment), demands.played(segment), stretch)
+          .ifPresent(findings::add);
+    }
     findings.addAll(playing(plan, demands, stretch));
     return findings;
   }

@@ -39,14 +39,22 @@ final class Odds {
     this.stretch = stretch;
   }
 
-  /** That all manage: the product over the players used. */
-  double ofAll() {
-    return Judge.players(plan).mapToDouble(this::of).reduce(1, (a, b) -> a * b);
+  /** Of each player used, the share of the population who manage that part. */
+  Shares shares() {
+    return new Shares(Judge.players(plan).mapToDouble(this::of).boxed().toList());
   }
 
-  /** The share of the population who manage the hardest part. */
-  double ofHardest() {
-    return Judge.players(plan).mapToDouble(this::of).min().orElse(1);
+  /** Shares between 0 and 1. */
+  record Shares(List<Double> each) {
+    /** That all manage. */
+    double ofAll() {
+      return each.stream().reduce(1.0, (a, b) -> a * b);
+    }
+
+    /** Who manage the hardest part. */
+    double ofHardest() {
+      return each.stream().reduce(1.0, Math::min);
+    }
   }
 
   private double of(int player) {
@@ -82,7 +90,8 @@ final class Odds {
       Demand demand = known.computeIfAbsent(demands.of(segment), own -> own.with(way));
       Played played = demands.played(segment);
       SegmentRules rules = new SegmentRules(played, somebody, way, demand, segment);
-      if (!Tolerance.within(rules.worst().share() / stretch, 1)) {
+      double joined = ShortTurn.use(demand, played.line(), played.first(), played.last());
+      if (!Tolerance.within(Math.max(joined, rules.worst().share()) / stretch, 1)) {
         return false;
       }
       stints.add(Stint.of(somebody, demand, played, segment));

@@ -5,6 +5,7 @@ import java.util.OptionalInt;
 import stafette.plan.Brief;
 import stafette.plan.Lock;
 import stafette.plan.Plan;
+import stafette.plan.Player;
 import stafette.plan.Segment;
 
 /**
@@ -44,8 +45,13 @@ public final class PartTrial {
   private boolean plays(Plan plan) {
     int player = plan.segments().get(0).player();
     return plan.segments().stream()
-            .allMatch(s -> SegmentRules.of(plan, s, demands).findings(1).isEmpty())
+            .allMatch(s -> SegmentRules.of(plan, s, demands).findings(1).isEmpty() && isJoined(s))
         && PartRules.of(plan, WholePart.of(plan, player, demands)).findings(1).isEmpty();
+  }
+
+  private boolean isJoined(Segment segment) {
+    Player player = brief.players().get(segment.player());
+    return ShortTurn.finding(player, demands.of(segment), demands.played(segment), 1).isEmpty();
   }
 
   private boolean keepsLocks(Plan plan, int player) {

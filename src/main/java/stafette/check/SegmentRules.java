@@ -22,6 +22,9 @@ import stafette.words.Sentence;
 
 /** What holds inside a segment, whatever its player did before: range, technique, rates. */
 public final class SegmentRules {
+  /** What needs in whole nanoseconds may be beside the exact ones. */
+  private static final double ROUNDED = 1e-7;
+
   private final Line line;
   private final int first;
   private final int last;
@@ -125,7 +128,7 @@ public final class SegmentRules {
   }
 
   private Sentence advice(double share) {
-    Sentence tempo = Wording.tempo(line, 1 / share);
+    Sentence tempo = Wording.tempo(line, (1 + ROUNDED) / share);
     return Sentence.of("give it to a faster player, or lower the tempo to {0}", tempo);
   }
 

@@ -123,7 +123,7 @@ public record TempoWindow(
 
   private static Sentence limit(Finding.FindingKind kind) {
     return switch (kind) {
-      case PEAK -> Sentence.of("peak rate");
+      case PEAK, TURN -> Sentence.of("peak rate");
       case MOVING -> Sentence.of("rate of changing notes");
       case TIREDNESS -> Sentence.of("tiredness");
       case BREATH -> Sentence.of("breath");

@@ -2,6 +2,8 @@ package stafette.check;
 
 import java.util.stream.DoubleStream;
 import stafette.plan.Plan;
+import stafette.plan.Played;
+import stafette.plan.Segment;
 
 /** Both ends of the tempo window of a plan that holds, as factors of its tempo. */
 record TempoWindowEnds(Plan plan, Demands demands) {
@@ -31,14 +33,19 @@ record TempoWindowEnds(Plan plan, Demands demands) {
   }
 
   private double highest() {
-    DoubleStream rates =
-        plan.segments().stream()
-            .mapToDouble(segment -> 1 / SegmentRules.of(plan, segment, demands).worst().share());
+    DoubleStream rates = plan.segments().stream().mapToDouble(segment -> 1 / largestUse(segment));
     DoubleStream rests =
         Judge.players(plan)
             .mapToObj(player -> WholePart.of(plan, player, demands))
             .flatMapToDouble(this::byRest);
     return DoubleStream.concat(rates, rests).min().orElse(Double.POSITIVE_INFINITY);
+  }
+
+  private double largestUse(Segment segment) {
+    Played played = demands.played(segment);
+    return Math.max(
+        SegmentRules.of(plan, segment, demands).worst().share(),
+        ShortTurn.use(demands.of(segment), played.line(), played.first(), played.last()));
   }
 
   private DoubleStream byRest(WholePart part) {

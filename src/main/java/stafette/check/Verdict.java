@@ -9,6 +9,7 @@ import java.util.List;
  *     player; empty if the plan holds
  * @param segments one report for each segment, in order
  * @param cost under the plan's own weights
+ * @param hardest the share of players who manage the hardest part, between 0 and 1
  * @param odds that all players manage, between 0 and 1
  * @param oddsAtHeadroom that they would manage the same plan at {@link #HEADROOM} times the tempo;
  *     never more than {@code odds}
@@ -17,6 +18,7 @@ public record Verdict(
     List<Finding> findings,
     List<SegmentReport> segments,
     Cost cost,
+    double hardest,
     double odds,
     double oddsAtHeadroom) {
   /** What a conductor may add on the night: five per cent; a choice of ours, no measured figure. */

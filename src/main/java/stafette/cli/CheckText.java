@@ -14,6 +14,7 @@ import java.util.stream.Stream;
 import stafette.check.ShownTechnique;
 import stafette.check.Strain;
 import stafette.check.alone.Ease;
+import stafette.check.alone.Limiting;
 import stafette.check.alone.LineVerdict;
 import stafette.check.alone.VerdictWords;
 import stafette.limits.Demand;
@@ -110,7 +111,7 @@ final class CheckText {
           .append(verdict.instrument().name())
           .append(": ")
           .append(verdict.ease().text())
-          .append(": ")
+          .append("; ")
           .append(VerdictWords.share(verdict))
           .append('\n');
       details(line, verdict).forEach(detail -> out.append("    ").append(detail).append('\n'));
@@ -121,7 +122,7 @@ final class CheckText {
   private static List<String> details(Line line, LineVerdict verdict) {
     List<String> details = new ArrayList<>();
     details.add(
-        "decides "
+        "decides: "
             + VerdictWords.deciding(verdict, line)
             + takes(verdict)
             + "; with "
@@ -140,11 +141,13 @@ final class CheckText {
     };
   }
 
-  /** Up to where it goes; nothing where that is the beginning. */
+  /** Up to where strength or air lasts; nothing below a second. */
   private static Optional<String> lasts(LineVerdict verdict) {
+    boolean inTime =
+        verdict.limiting() == Limiting.TIREDNESS || verdict.limiting() == Limiting.BREATH;
     return verdict.lastsSeconds().stream()
+        .filter(seconds -> inTime && seconds >= 1)
         .mapToObj(NumberText::oneDecimal)
-        .filter(seconds -> !seconds.equals("0.0"))
         .map(seconds -> "goes for " + seconds + " s")
         .findFirst();
   }
@@ -153,12 +156,12 @@ final class CheckText {
     String tempo =
         verdict
             .fastestTempo()
-            .map(mark -> "goes up to " + mark.inWords(RoundingMode.FLOOR, 0))
+            .map(mark -> "goes at up to " + mark.inWords(RoundingMode.FLOOR, 0))
             .orElse(verdict.breath() > 1 ? "no breath for it at any tempo" : "goes at no tempo");
     return switch (verdict.thinning()) {
       case ALL -> tempo;
       case NOTHING -> tempo + "; not thinned either";
-      default -> tempo + "; or at this tempo " + verdict.thinning().text();
+      default -> tempo + "; or thinned at this tempo: " + verdict.thinning().text();
     };
   }
 }

@@ -85,6 +85,14 @@ final class PreviewCommand implements Callable<Integer> {
               opened.score().file()
                   + ": has changed since the plan was made; it is judged as it stands now");
     }
+    if (opened.earlier()) {
+      output
+          .err()
+          .println(
+              file
+                  + ": was kept by an earlier release; players, turns and locks are as they were,"
+                  + " limits and weights are those in force");
+    }
     output
         .out()
         .print(

@@ -9,8 +9,10 @@ import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import java.util.regex.Pattern;
 import stafette.words.Sentence;
 import stafette.words.UnreadableFile;
@@ -72,21 +74,23 @@ final class Documents {
    * Reads a document that people may have written or damaged.
    *
    * @param file what to call it in messages
-   * @param editions a record for each version of its format; the document says which it is
+   * @param record of the present version
+   * @param earlier what makes a document of an earlier version one of this
    * @throws UnreadableFile if it is no JSON, of another format or a later version, or with all that
    *     does not fit the record
    */
-  static <T> T read(String file, String text, List<Class<? extends T>> editions)
+  static <T> T read(
+      String file, String text, Class<T> record, Map<Integer, UnaryOperator<JsonObject>> earlier)
       throws UnreadableFile {
     Spot spot = Spot.of(file);
-    JsonObject found = opened(file, text, edition(editions.get(0)).format());
+    Edition edition = edition(record);
+    JsonObject found = opened(file, text, edition.format());
     int version = version(found, spot);
-    Class<? extends T> record =
-        editions.stream()
-            .filter(one -> edition(one).version() == version)
-            .findFirst()
-            .orElseThrow(() -> later(file));
-    JsonObject fitted = new Fitting(edition(record).byHand()).object(found, record, spot);
+    if (version != edition.version() && !earlier.containsKey(version)) {
+      throw later(file);
+    }
+    JsonObject present = earlier.getOrDefault(version, same -> same).apply(found);
+    JsonObject fitted = new Fitting(edition.byHand()).object(present, record, spot);
     spot.throwIfAny();
     return GSON.fromJson(fitted, record);
   }
@@ -102,6 +106,13 @@ final class Documents {
       throw new UnreadableFile(List.of(Sentence.of("{0}: format must be \"{1}\"", file, format)));
     }
     return found;
+  }
+
+  /** The version that a text says it has; 1 if it says nothing that can be read. */
+  static int version(String file, String text) throws UnreadableFile {
+    return JsonText.parsed(file, text) instanceof JsonObject found
+        ? version(found, Spot.of(file))
+        : 1;
   }
 
   private static int version(JsonObject document, Spot spot) {

@@ -49,7 +49,9 @@ record Form<T>(
           SettingsJson.CountOrBeat.class,
           SettingsJson.CountOrBeat.form(),
           PlayerJson.OneOrEach.class,
-          PlayerJson.OneOrEach.form());
+          PlayerJson.OneOrEach.form(),
+          WayFiguresJson.FigureJson.class,
+          WayFiguresJson.FigureJson.form());
 
   /** The form of a type, if its values are not bound in the usual way. */
   static Optional<Form<?>> of(Class<?> type) {

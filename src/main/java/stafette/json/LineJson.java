@@ -123,6 +123,11 @@ public record LineJson(
           @Most(3)
           int rank,
       @Means(
+              "Number of its bar in its phrase, from 0 at the line's first full bar, anew where the metre, a section or the line's own pattern changes; bars before count back from -1.")
+          int phrase,
+      @Means("How long its bar lasts, an incomplete one as if it were full, in seconds.") @Above(0)
+          double barSeconds,
+      @Means(
               "Points that attacks of other parts take off a handoff that lands here, before the weight coverMost limits them.")
           @Least(0)
           int cover,
@@ -139,13 +144,15 @@ public record LineJson(
               "Under a slur, not as its first note. Where a technique has \"slurs\", such a stroke is a finger change and no stroke of tongue or bow, unless its pitch is that of the stroke before.")
           boolean slurred,
       @Means("A slur goes on from here to the next stroke.") boolean slurContinues,
-      @Means("False for an unmeasured tremolo: it loads nothing.") boolean measured,
+      @Means(
+              "False for an unmeasured tremolo, flutter-tonguing or the notes of a trill: it loads nothing.")
+          boolean measured,
       @Means(
               "Grace notes before it: each is one more stroke of tiredness here, none in the test of peaks.")
           @Least(0)
           int graces,
       @Means(
-              "Place in a group of three, 0 to 2, where the beat is divided into equal threes; else -1. Techniques in groups of 3 enter at 0.")
+              "Place in a group of three, 0 to 2, where the beat is divided into equal threes; else -1.")
           @Least(-1)
           @Most(2)
           int inThree) {
@@ -158,6 +165,8 @@ public record LineJson(
           ofMicros(line.endMicros(j) - line.onsetMicros(j)),
           ofMicros(line.beatMicros(j)),
           line.rank(j).ordinal(),
+          line.phrase(j),
+          ofMicros(line.barMicros(j)),
           line.cover(j),
           stroke.tones().stream().map(Tone::key).toList(),
           stroke.tones().stream().map(StrokeJson::name).toList(),

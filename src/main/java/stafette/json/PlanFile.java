@@ -8,7 +8,10 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import stafette.limits.Assurance;
 import stafette.limits.Catalogue;
+import stafette.limits.Skill;
+import stafette.limits.Technique;
 import stafette.plan.Brief;
 import stafette.plan.Lock;
 import stafette.plan.Plan;
@@ -16,6 +19,7 @@ import stafette.plan.Player;
 import stafette.plan.Rules;
 import stafette.plan.Seat;
 import stafette.plan.Segment;
+import stafette.plan.Weights;
 import stafette.score.Line;
 import stafette.time.TempoMark;
 import stafette.words.Sentence;
@@ -26,10 +30,22 @@ import stafette.words.UnreadableFile;
  * under which rules, and who plays what.
  */
 public final class PlanFile {
-  private final PlanJson plan;
+  private static final int FIRST = 1;
 
-  private PlanFile(PlanJson plan) {
+  private final PlanJson plan;
+  private final boolean first;
+
+  private PlanFile(PlanJson plan, boolean first) {
     this.plan = plan;
+    this.first = first;
+  }
+
+  /**
+   * Whether an earlier release kept it, of another planning model: then what was proven is left
+   * out, and figures and weights are those in force.
+   */
+  public boolean isOfEarlierRelease() {
+    return first;
   }
 
   /**
@@ -70,7 +86,9 @@ public final class PlanFile {
    * @throws UnreadableFile with everything that is wrong in the text
    */
   public static PlanFile read(String file, String text) throws UnreadableFile {
-    PlanJson plan = Documents.read(file, text, List.of(PlanJson.class));
+    boolean first = Documents.version(file, text) == FIRST;
+    PlanJson plan =
+        Documents.read(file, text, PlanJson.class, Map.of(FIRST, FirstEdition::upgraded));
     Spot spot = Spot.of(file);
     plan.score().check(spot.in("score"));
     plan.line().check(spot.in("line"));
@@ -80,7 +98,7 @@ public final class PlanFile {
       plan.relays().get(i).line().ifPresent(line -> line.check(relay.in("line")));
     }
     spot.throwIfAny();
-    return new PlanFile(plan);
+    return new PlanFile(plan, first);
   }
 
   /** Where the line stands. */
@@ -103,13 +121,22 @@ public final class PlanFile {
     return plan.line().mark();
   }
 
-  /** The settings, with the weights as they were and without locks. */
-  public Rules rules() {
-    return plan.settings().rules();
+  /**
+   * The settings, without locks.
+   *
+   * @param inForce weights that favour nothing, for a plan of an earlier release
+   */
+  public Rules rules(Weights inForce) {
+    Rules kept = plan.settings().rules();
+    return first ? kept.favouring(kept.favour(), inForce) : kept;
   }
 
   /** What the search had proven when the plan was kept. */
   public Search search() {
+    return first ? new Search(PlanJson.Result.STOPPED, Optional.empty(), 0, List.of()) : proven();
+  }
+
+  private Search proven() {
     return new Search(
         plan.result(),
         plan.bound(),
@@ -138,12 +165,14 @@ public final class PlanFile {
 
   /**
    * What was asked, for a line taken from the score once more in each relay. Techniques are as the
-   * catalogue has them, rates, breath and level as the file has them.
+   * catalogue has them, rates, breath and level as the file has them; of an earlier release's plan
+   * the players' techniques are those that are expected, and figures the population's.
    *
+   * @param inForce weights that favour nothing, for a plan of an earlier release
    * @throws UnreadableFile if a line has another number of strokes, or an instrument or technique
    *     is not known
    */
-  public Brief brief(List<Line> lines, Catalogue catalogue) throws UnreadableFile {
+  public Brief brief(List<Line> lines, Catalogue catalogue, Weights inForce) throws UnreadableFile {
     Spot spot = Spot.of(score().file());
     for (int relay = 0; relay < lines.size(); relay++) {
       if (lines.get(relay).count() != strokes(relay)) {
@@ -163,7 +192,7 @@ public final class PlanFile {
               () -> spot.tell(Sentence.of("a lock names a player, way or stroke not there")));
     }
     spot.throwIfAny();
-    return new Brief(lines, players, rules().with(locks));
+    return new Brief(lines, players, rules(inForce).with(locks));
   }
 
   /** Whether lines taken from the score once more have as many strokes as they had. */
@@ -177,11 +206,12 @@ public final class PlanFile {
    *
    * @throws UnreadableFile if an instrument or technique is not known
    */
-  public Brief withoutLocks(List<Line> lines, Catalogue catalogue) throws UnreadableFile {
+  public Brief withoutLocks(List<Line> lines, Catalogue catalogue, Weights inForce)
+      throws UnreadableFile {
     Spot spot = Spot.of(score().file());
     List<Player> players = players(catalogue, spot);
     spot.throwIfAny();
-    return new Brief(lines, players, rules());
+    return new Brief(lines, players, rules(inForce));
   }
 
   private int strokes(int relay) {
@@ -193,8 +223,24 @@ public final class PlanFile {
       spot.tell(Sentence.of("the plan needs players, each with a name of its own"));
     }
     return plan.players().stream()
-        .flatMap(player -> player.player(catalogue, spot.at(player.name())).stream())
+        .flatMap(
+            player ->
+                player
+                    .player(catalogue, plan.settings().rules().assurance(), spot.at(player.name()))
+                    .stream())
+        .map(player -> first ? ofPopulation(player) : player)
         .toList();
+  }
+
+  /** The player with what is expected of everybody, and what the plan used besides. */
+  private Player ofPopulation(Player player) {
+    Assurance assurance = plan.settings().rules().assurance();
+    List<Technique> used = player.skills().stream().map(Skill::technique).toList();
+    return player.with(
+        player.instrument().techniques().stream()
+            .filter(technique -> technique.expected() || used.contains(technique))
+            .map(technique -> new Skill(technique, technique.limit().at(assurance)))
+            .toList());
   }
 
   /**

@@ -11,6 +11,7 @@ import stafette.check.Finding;
 import stafette.check.JudgedPlan;
 import stafette.check.Verdict;
 import stafette.check.ear.Ear;
+import stafette.json.Means.Above;
 import stafette.json.Means.Flat;
 import stafette.json.Means.Items;
 import stafette.json.Means.Least;
@@ -27,7 +28,7 @@ import stafette.split.SplitResult;
  * A plan with all it rests on, so that another program can verify constraints and cost without this
  * one, and {@link PlanFile} can open it again. The same plan gives the same text, in every locale.
  */
-@Edition(format = "stafette-plan", version = 1)
+@Edition(format = "stafette-plan", version = 2)
 @Means(
     "A line split over players, with all it rests on. Also the file that a plan is saved in. Plans can be verified from it alone: times in seconds, rates a second, costs in whole points.")
 public record PlanJson(
@@ -55,6 +56,13 @@ public record PlanJson(
         @Told
         Optional<Integer> hocketsCost,
     @Means("No plan costs less; null where none exists.") Optional<Integer> bound,
+    @Means("How many of 100 players were asked to manage each part.") @Above(0) @Told double share,
+    @Means(
+            "How many of 100 players manage the hardest part of the plan, below share where it does not hold; null without a plan.")
+        @Least(0)
+        @Most(100)
+        @Told
+        Optional<Double> reached,
     @Means("Odds that all players manage, 0 to 1; null without a plan.") @Least(0) @Most(1) @Told
         Optional<Double> odds,
     @Means(
@@ -111,6 +119,8 @@ public record PlanJson(
         cost.map(Cost::players),
         cost.map(Cost::hockets),
         bound(result),
+        brief.rules().assurance().percent(),
+        verdict.map(said -> said.hardest() * 100),
         verdict.map(Verdict::odds),
         verdict.map(Verdict::oddsAtHeadroom),
         searchSeconds,

@@ -12,15 +12,19 @@ import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 import stafette.json.Means.Above;
 import stafette.json.Means.Items;
+import stafette.json.Means.Least;
 import stafette.json.Means.Missing;
 import stafette.json.Means.Only;
 import stafette.json.Means.Told;
+import stafette.limits.Assurance;
 import stafette.limits.Breath;
+import stafette.limits.Capability;
 import stafette.limits.Catalogue;
 import stafette.limits.Condition;
 import stafette.limits.Demand;
 import stafette.limits.Instrument;
 import stafette.limits.Range;
+import stafette.limits.Skill;
 import stafette.plan.Brief;
 import stafette.plan.GivenStretch;
 import stafette.plan.Player;
@@ -45,6 +49,11 @@ record PlayerJson(
     @Means("What the score already gives the player, in order: stretches without silence.")
         List<BusyJson> busy,
     @Means("What the player can choose from, the first preferred.") List<TechniqueJson> techniques,
+    @Means(
+            "By way of playing, plain or twins, and in hockets odd and even: what each stroke of the first line asks.")
+        @Told
+        Map<String, WayFiguresJson> ways,
+    @Means("Least rest before an entry, seconds.") @Least(0) @Told double ready,
     @Means("The longest of the techniques' recoveries, seconds; each technique's own decides.")
         @Told
         double recovery,
@@ -66,8 +75,10 @@ record PlayerJson(
         instrument.family(),
         player.part(),
         Optional.of(true).filter(free -> freed.contains(player.name())),
-        player.busy().stream().map(BusyJson::of).toList(),
+        player.busy().stream().map(busy -> BusyJson.of(busy, player)).toList(),
         player.skills().stream().map(skill -> TechniqueJson.of(player, skill, line)).toList(),
+        WayFiguresJson.of(player, brief),
+        LineJson.ofMicros(brief.rules().readyMicros(player)),
         player.skills().stream()
             .mapToDouble(skill -> skill.capability().recoverySeconds())
             .max()
@@ -95,8 +106,8 @@ record PlayerJson(
   }
 
   /** The player among these instruments, with the file's own figures. */
-  Optional<Player> player(Catalogue catalogue, Spot spot) {
-    Optional<Instrument> base = catalogue.find(instrument);
+  Optional<Player> player(Catalogue catalogue, Assurance assurance, Spot spot) {
+    Optional<Instrument> base = catalogue.find(instrument).map(known -> known.breathing(assurance));
     if (base.isEmpty()) {
       spot.tell(catalogue.unknown(instrument));
     }
@@ -116,12 +127,24 @@ record PlayerJson(
       @Means("Onset of its first stroke, seconds from the line's first stroke; may be negative.")
           double from,
       @Means("End of its last sound, seconds.") double to,
-      @Means("Onsets of its strokes, seconds; slurred ones left out.") List<Double> strokes) {
-    static BusyJson of(GivenStretch busy) {
+      @Means("Onsets of its strokes, seconds; slurred ones left out.") List<Double> strokes,
+      @Means("The rate that can go on there, strokes a second; 0 without a technique.")
+          @Least(0)
+          @Told
+          double sustained,
+      @Means("Strokes beyond sustained from fresh to spent; 0 without a technique.") @Least(0) @Told
+          double stamina,
+      @Means("Rest from spent to fresh, seconds; 0 without a technique.") @Least(0) @Told
+          double recovery) {
+    static BusyJson of(GivenStretch busy, Player player) {
+      Optional<Capability> able = player.leastTiringSkill().map(Skill::capability);
       return new BusyJson(
           LineJson.ofMicros(busy.fromMicros()),
           LineJson.ofMicros(busy.toMicros()),
-          busy.strokeMicros().stream().map(LineJson::ofMicros).toList());
+          busy.strokeMicros().stream().map(LineJson::ofMicros).toList(),
+          able.map(Capability::sustainedPerSecond).orElse(0.0),
+          able.map(Capability::staminaStrokes).orElse(0.0),
+          able.map(Capability::recoverySeconds).orElse(0.0));
     }
 
     GivenStretch busy() {

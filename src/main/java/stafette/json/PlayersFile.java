@@ -44,7 +44,7 @@ public record PlayersFile(Map<String, Instrument> players, Map<String, Seat> sea
   public static PlayersFile read(String file, String text, Catalogue catalogue)
       throws UnreadableFile {
     List<PlayersJson.MeasuredPlayerJson> measured =
-        Documents.read(file, text, List.of(PlayersJson.class)).players();
+        Documents.read(file, text, PlayersJson.class, Map.of()).players();
     Spot spot = Spot.of(file);
     Map<String, Instrument> players = new LinkedHashMap<>();
     Map<String, Seat> seats = new LinkedHashMap<>();

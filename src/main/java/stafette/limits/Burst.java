@@ -13,7 +13,7 @@ import stafette.score.Line;
  * need 1/peak each; and all notes in a row, which need 1/moving each where the pitch changes. The
  * divisors are a judgement (common practice, no source).
  *
- * <p>Needs are whole microseconds, rounded up once, and the divisors are fractions, so that whoever
+ * <p>Needs are whole nanoseconds, rounded up once, and the divisors are fractions, so that whoever
  * compares them with times gets the same answer.
  */
 public enum Burst {
@@ -25,8 +25,8 @@ public enum Burst {
     }
 
     @Override
-    long needMicros(Demand demand, int j) {
-      return demand.peakNeedMicros(j);
+    long needNanos(Demand demand, int j) {
+      return demand.peakNeedNanos(j);
     }
   },
   /** All notes in a row. */
@@ -37,8 +37,8 @@ public enum Burst {
     }
 
     @Override
-    long needMicros(Demand demand, int j) {
-      return demand.movingNeedMicros(j);
+    long needNanos(Demand demand, int j) {
+      return demand.movingNeedNanos(j);
     }
   };
 
@@ -46,6 +46,9 @@ public enum Burst {
   public static final int MOST_GAPS = 4;
 
   private static final int NONE = -1;
+
+  /** In a microsecond. */
+  private static final long NANOS = 1000;
 
   /** By the number of gaps less one, the least common denominator of both rows of parts. */
   private static final int[] WHOLE = {6, 15, 66, 1};
@@ -55,7 +58,7 @@ public enum Burst {
 
   abstract int before(Demand demand, int first, int j);
 
-  abstract long needMicros(Demand demand, int j);
+  abstract long needNanos(Demand demand, int j);
 
   /**
    * The largest share of the time that the last gaps before a stroke leave which their strokes
@@ -73,11 +76,11 @@ public enum Burst {
         if (from < 0) {
           return use;
         }
-        need += needMicros(demand, at) * PARTS[demand.takers(at) - 1][gaps - 1];
+        need += needNanos(demand, at) * PARTS[demand.takers(at) - 1][gaps - 1];
         at = from;
       }
-      long micros = line.onsetMicros(j) - line.onsetMicros(at);
-      use = Math.max(use, (double) need / (micros * WHOLE[gaps - 1]));
+      long nanos = (line.onsetMicros(j) - line.onsetMicros(at)) * NANOS;
+      use = Math.max(use, (double) need / (nanos * WHOLE[gaps - 1]));
     }
     return use;
   }
@@ -92,10 +95,40 @@ public enum Burst {
         if (from < 0) {
           return true;
         }
-        need += needMicros(demand, at) * PARTS[demand.takers(at) - 1][gaps - 1];
+        need += needNanos(demand, at) * PARTS[demand.takers(at) - 1][gaps - 1];
         at = from;
       }
-      if (need > (line.onsetMicros(j) - line.onsetMicros(at)) * WHOLE[gaps - 1]) {
+      if (need > (line.onsetMicros(j) - line.onsetMicros(at)) * NANOS * WHOLE[gaps - 1]) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /**
+   * The largest share of the time of a whole chain of a stretch which its strokes need, without any
+   * relief; 0 where nothing is tested.
+   */
+  public double ofWhole(Demand demand, Line line, int first, int last) {
+    double use = 0;
+    for (int j = first + 1; j <= last; j++) {
+      if (isLast(demand, first, last, j)) {
+        long need = 0;
+        int at = j;
+        for (int from = before(demand, first, at); from >= 0; from = before(demand, first, at)) {
+          need += needNanos(demand, at);
+          at = from;
+        }
+        long nanos = (line.onsetMicros(j) - line.onsetMicros(at)) * NANOS;
+        use = at < j ? Math.max(use, (double) need / nanos) : use;
+      }
+    }
+    return use;
+  }
+
+  private boolean isLast(Demand demand, int first, int last, int j) {
+    for (int later = j + 1; later <= last; later++) {
+      if (before(demand, first, later) == j) {
         return false;
       }
     }

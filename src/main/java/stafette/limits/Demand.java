@@ -15,11 +15,11 @@ import stafette.score.Tone;
  * What each stroke of a line asks of one player: the technique that it is made with, from which
  * earlier stroke its gap counts, and which rates hold there, factors for register, dynamic and
  * motion reckoned in. Rates are in thousandths of a stroke a second, rounded down; needs are the
- * least times from stroke to stroke in microseconds, rounded up.
+ * least times from stroke to stroke in nanoseconds, rounded up.
  *
  * <p>Two gaps matter at a stroke {@code j}: that from the last stroke of the tongue, bow, finger or
- * on that same key, which needs {@link #peakNeedMicros}; and that from the note just before, which
- * needs {@link #movingNeedMicros} if the pitch changes; how many gaps count together says {@link
+ * on that same key, which needs {@link #peakNeedNanos}; and that from the note just before, which
+ * needs {@link #movingNeedNanos} if the pitch changes; how many gaps count together says {@link
  * Burst}. The first note that a player takes is always a stroke, even under a slur.
  *
  * <p>Tiredness follows the strokes of tongue, bow or finger. Where repeated notes count by key, it
@@ -118,12 +118,12 @@ public final class Demand {
       sustainedRate *= (double) capability.movingMilli() / capability.peakMilli();
     }
     sustained[j] = scaled(sustainedRate, factor);
-    peakNeed[j] = needMicros(peak[j]);
-    movingNeed[j] = moves(j) ? needMicros(moving[j]) : 0;
+    peakNeed[j] = needNanos(peak[j]);
+    movingNeed[j] = moves(j) ? needNanos(moving[j]) : 0;
   }
 
-  private static long needMicros(int milli) {
-    return (1_000_000_000L + milli - 1) / Math.max(1, milli);
+  private static long needNanos(int milli) {
+    return (1_000_000_000_000L + milli - 1) / Math.max(1, milli);
   }
 
   /** What a line asks of a player, each stroke being made with the best technique at its tempo. */
@@ -168,7 +168,7 @@ public final class Demand {
   }
 
   /** How many hands, fingers or syllables alternate at a stroke: one or two. */
-  int takers(int j) {
+  public int takers(int j) {
     return skills.get(shape.technique[j]).technique().takers();
   }
 
@@ -223,12 +223,12 @@ public final class Demand {
   }
 
   /** The least time since the last stroke of its chain that a stroke needs when it goes on. */
-  public long peakNeedMicros(int j) {
+  public long peakNeedNanos(int j) {
     return peakNeed[j];
   }
 
   /** The least time since the note before that a stroke needs when it goes on; 0 if none. */
-  public long movingNeedMicros(int j) {
+  public long movingNeedNanos(int j) {
     return movingNeed[j];
   }
 

@@ -191,7 +191,7 @@ final class RelayOffers {
         break;
       }
       points[length++] =
-          other < from[1]
+          other < from[1] || !rows[0].goes(one) || !rows[1].goes(other)
               ? Relaxation.NEVER
               : rows[0].points(one)
                   + rows[1].points(other)

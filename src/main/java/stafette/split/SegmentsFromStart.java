@@ -89,6 +89,11 @@ final class SegmentsFromStart {
     return first + points.length - 1;
   }
 
+  /** Whether a turn up to a stroke that can be reached is long enough for its speed. */
+  boolean goes(int last) {
+    return points(last) < Relaxation.NEVER;
+  }
+
   int points(int last) {
     return points[last - first];
   }

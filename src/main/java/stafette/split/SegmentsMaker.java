@@ -221,14 +221,17 @@ final class SegmentsMaker {
       micropoints += figures.strain(first, j);
     }
     outside += figures.register(j);
-    points[j - first] =
-        Strain.points(
-                micropoints + Strain.endMicropoints(tiredness, breathAtEnd, figures.weights()))
-            + outside
-            + (wholeLine
-                ? Costing.shortPoints(usualTurn, Costing.length(line, first, j), figures.weights())
-                : 0);
+    points[j - first] = figures.joins(first, j) ? pointsUpTo(j) : Relaxation.NEVER;
     return true;
+  }
+
+  private int pointsUpTo(int j) {
+    return Strain.points(
+            micropoints + Strain.endMicropoints(tiredness, breathAtEnd, figures.weights()))
+        + outside
+        + (wholeLine
+            ? Costing.shortPoints(usualTurn, Costing.length(line, first, j), figures.weights())
+            : 0);
   }
 
   /**

@@ -3,8 +3,10 @@ package stafette.split;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import stafette.check.ShortTurn;
 import stafette.check.Strain;
 import stafette.check.Tiredness;
+import stafette.check.Tolerance;
 import stafette.limits.Breath;
 import stafette.limits.Burst;
 import stafette.limits.Capability;
@@ -205,6 +207,11 @@ final class StrokeFigures {
     return demand.covered(j)
         && Burst.STROKES.holds(demand, line, first, j)
         && Burst.NOTES.holds(demand, line, first, j);
+  }
+
+  /** Whether a turn of these strokes is long enough for its speed. */
+  boolean joins(int first, int last) {
+    return Tolerance.within(ShortTurn.use(demand, line, first, last), 1);
   }
 
   private long judgedStrain(int first, int j) {

@@ -42,6 +42,7 @@ public final class OpenPlan {
    * @param seats of players whose seats are known, by name
    * @param freed players who leave out for the line what the score gives them
    * @param scoreChanged whether the score is no longer the one that the plan was made for
+   * @param earlier whether an earlier release kept it: figures and weights are those in force
    * @param search what was proven when the plan was kept
    */
   public record Opened(
@@ -50,6 +51,7 @@ public final class OpenPlan {
       Map<String, Seat> seats,
       Set<String> freed,
       boolean scoreChanged,
+      boolean earlier,
       PlanFile.Search search) {}
 
   /**
@@ -75,6 +77,7 @@ public final class OpenPlan {
         read.seats(),
         read.freed(),
         read.scoreChanged(),
+        read.file().isOfEarlierRelease(),
         read.search());
   }
 
@@ -96,6 +99,8 @@ public final class OpenPlan {
   public enum ScoreNow {
     /** It is as it was. */
     SAME,
+    /** It is as it was; figures and weights are those in force, as an earlier release kept it. */
+    EARLIER,
     /** It has changed, but the plan still fits the line. */
     CHANGED,
     /** It has changed, or the limits have, and the plan and its locks fit no longer. */
@@ -116,7 +121,8 @@ public final class OpenPlan {
         OpenLine.of(new Reopening(read.score(), read.brief(), read.seats(), read.freed()), limits);
     Optional<JudgedPlan> judged = read.plan().flatMap(line::adopted).map(JudgedPlan::of);
     boolean unfit = !read.fits() || judged.isPresent() != read.plan().isPresent();
-    ScoreNow now = unfit ? ScoreNow.UNFIT : read.scoreChanged() ? ScoreNow.CHANGED : ScoreNow.SAME;
+    ScoreNow same = read.file().isOfEarlierRelease() ? ScoreNow.EARLIER : ScoreNow.SAME;
+    ScoreNow now = unfit ? ScoreNow.UNFIT : read.scoreChanged() ? ScoreNow.CHANGED : same;
     Optional<SplitLine.SplitOutcome> found =
         now == ScoreNow.SAME
             ? result(read.search(), judged)
@@ -186,8 +192,8 @@ public final class OpenPlan {
       boolean fits = mustFit || plan.fits(lines);
       Brief brief =
           fits
-              ? plan.brief(lines, limits.catalogue())
-              : plan.withoutLocks(lines, limits.catalogue());
+              ? plan.brief(lines, limits.catalogue(), limits.weights())
+              : plan.withoutLocks(lines, limits.catalogue(), limits.weights());
       return new Read(
           score,
           plan,

@@ -218,11 +218,11 @@ class ReopeningTest {
       while (from < brief.line(relay).count()) {
         int last = Math.min(brief.line(relay).count() - 1, from + 8 + random.nextInt(40));
         int player = random.nextInt(brief.players().size());
-        int skills = brief.players().get(player).skills().size();
-        if (skills == 0) {
+        int ways = brief.players().get(player).ways().size();
+        if (ways == 0) {
           return Optional.empty();
         }
-        segments.add(new Segment(relay, player, random.nextInt(skills), from, last, Pattern.ALL));
+        segments.add(new Segment(relay, player, random.nextInt(ways), from, last, Pattern.ALL));
         from = last + 1;
       }
     }

@@ -83,7 +83,10 @@ class OddsTest {
     assertTrue(0 <= verdict.oddsAtHeadroom() && verdict.oddsAtHeadroom() <= verdict.odds());
   }
 
-  /** The same odds as those of a plan whose line goes faster, as long as everybody has rest. */
+  /**
+   * The same odds as those of a plan whose line goes faster, as long as everybody has rest; no more
+   * than at the plan's own tempo, where notes take more breath.
+   */
   @Property(tries = 100)
   void five_per_cent_faster_the_odds_are_those_of_the_faster_plan(@ForAll long seed) {
     Plan plan = RandomPlans.holding(seed);
@@ -91,7 +94,9 @@ class OddsTest {
     Verdict faster = Judge.judge(AtTempo.of(plan, present.times(Rational.of(21, 20))));
     boolean nobody =
         faster.findings().stream().anyMatch(finding -> finding.kind() == Finding.FindingKind.REST);
-    assertEquals(nobody ? 0 : faster.odds(), Judge.judge(plan).oddsAtHeadroom(), ROUNDED);
+    Verdict verdict = Judge.judge(plan);
+    assertEquals(
+        nobody ? 0 : Math.min(verdict.odds(), faster.odds()), verdict.oddsAtHeadroom(), ROUNDED);
   }
 
   /** 12 less 0.99446 times 1.5 is 10.508; 1.05 times that lies 0.6442 deviations below 12. */

@@ -28,7 +28,7 @@ class AlternativesCommandTest {
     String table = ran.out().substring(ran.out().indexOf("Side by side"));
     assertTrue(table.contains("favours                balance        fewest handoffs"), table);
     assertTrue(table.contains("least strain"), table);
-    assertTrue(table.contains("1  fewest handoffs: 1 handoff fewer"), table);
+    assertTrue(table.contains("1  fewest handoffs: 2 handoffs fewer"), table);
     assertTrue(table.contains("-  closest blend: nearly the same as the plan"), table);
   }
 

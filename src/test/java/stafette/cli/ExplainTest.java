@@ -29,7 +29,7 @@ class ExplainTest {
   void the_parts_of_the_text_add_up_to_the_cost_of_the_plan() {
     String out = lantern("preview", "--explain", "--overlap", "2..3").out();
     int sum = sumOf(out, "(?m)^  Flute [12] .* ([0-9]+)$");
-    sum += sumOf(out, "(?m) (?:handoff|entry|landing|overlap|blend) +([0-9]+)  ");
+    sum += sumOf(out, "(?m) (?:handoff|entry|landing|phrase|overlap|blend) +([0-9]+)  ");
     sum += sumOf(out, "(?m)^  players +([0-9]+) ");
     assertEquals(sumOf(out, "under its weights: ([0-9]+) points"), sum, out);
     assertEquals(sumOf(out, "(?m)^  sum +([0-9]+)$"), sum, out);

@@ -38,7 +38,7 @@ class SoundOptionsTest {
     assertEquals(Commands.FINE, ran.exitCode(), ran.err());
     assertTrue(ran.out().contains("Played     " + file + " (27.7 s of music, file 28.7 s)"));
     assertTrue(ran.out().contains("published  over one  over before"), ran.out());
-    assertEquals(4, ran.out().split("\\+3\\.01 dB ", -1).length - 1, ran.out());
+    assertEquals(6, ran.out().split("\\+3\\.01 dB ", -1).length - 1, ran.out());
     assertEquals(SECONDS + 1, seconds(file), 0.001);
   }
 
@@ -83,7 +83,7 @@ class SoundOptionsTest {
     assertFalse(Arrays.equals(usual, own));
   }
 
-  /** 283 notes of the line and three that two players share. */
+  /** 283 notes of the line and five that two players share. */
   @Test
   void plays_a_midi_file_that_has_every_note() throws Exception {
     Sequence sequence = MidiSystem.getSequence(played("a.MID", "--spread", "off").toFile());
@@ -97,7 +97,7 @@ class SoundOptionsTest {
                 : 0;
       }
     }
-    assertEquals(283 + 3, notes);
+    assertEquals(283 + 5, notes);
     assertEquals(SECONDS, sequence.getMicrosecondLength() / 1e6, 0.001);
   }
 
@@ -126,8 +126,8 @@ class SoundOptionsTest {
             wrong("from 10% to 400%", wav, "--speed", "50"),
             wrong("from 10% to 400%", wav, "--speed", "0%"),
             wrong("from 10% to 400%", wav, "--speed", "401%"),
-            wrong("numbered 1 to 3", wav, "--handoff", "4"),
-            wrong("numbered 1 to 3", wav, "--handoff", "0"),
+            wrong("numbered 1 to 5", wav, "--handoff", "6"),
+            wrong("numbered 1 to 5", wav, "--handoff", "0"),
             wrong("Tuba is none of the players; it is played by Flute 1", wav, "--solo", "Tuba"),
             wrong("Clarinet 1 has nothing to play", wav, "--mute", "Clarinet 1"),
             wrong("leave nobody to hear", wav, "--mute", "Flute 1, Flute 2"),

@@ -31,7 +31,7 @@ class TempoCommandTest {
     assertTrue(out.contains("Fastest    1 player at none of these tempi\n"), out);
     assertTrue(out.contains("           2 players up to quarter = 108: Flute 1, Flute 2\n"), out);
     assertTrue(out.contains("Fewest     2 players at quarter = 104: Flute 1, Flute 2\n"), out);
-    assertTrue(out.contains("Tempo      holds from quarter = 61"), out);
+    assertTrue(out.contains("Tempo      holds from quarter = 41"), out);
     assertTrue(out.contains("would all manage; at 5 % faster 69\n"), out);
   }
 

@@ -30,7 +30,8 @@ class ThinCommandTest {
     Path twice = folder.resolve("twice.musicxml");
     Ran first = lantern(LanternRun.FILE, "Trumpet 1, Clarinet 1", "-o", once.toString());
     assertEquals(0, first.exitCode(), first.err());
-    assertTrue(first.out().contains("Trumpet 1, double tonguing: keeps "), first.out());
+    assertTrue(
+        first.out().contains("Trumpet 1, double tonguing, single tonguing: keeps "), first.out());
     assertTrue(first.out().contains("two for three"), first.out());
     assertTrue(first.out().contains("Clarinet 1: new part"), first.out());
     Ran second = lantern(once, "Trumpet 1, Clarinet 1", "-o", twice.toString());
@@ -92,7 +93,8 @@ class ThinCommandTest {
     Path twice = folder.resolve("twice.musicxml");
     Ran first = colour(LanternRun.FILE, "Trumpet 1", "-o", once.toString());
     assertEquals(0, first.exitCode(), first.err());
-    assertTrue(first.out().contains("Trumpet 1, double tonguing: keeps "), first.out());
+    assertTrue(
+        first.out().contains("Trumpet 1, double tonguing, single tonguing: keeps "), first.out());
     assertTrue(first.out().contains("Trumpet 1: new part"), first.out());
     assertTrue(first.out().contains("Flute 2: new part"), first.out());
     Ran second = colour(once, "Trumpet 1", "-o", twice.toString());
@@ -106,7 +108,8 @@ class ThinCommandTest {
     assertEquals(
         "stafette-plan",
         JsonParser.parseString(ran.out()).getAsJsonObject().get("format").getAsString());
-    assertTrue(ran.err().contains("Trumpet 1, double tonguing: keeps "), ran.err());
+    assertTrue(
+        ran.err().contains("Trumpet 1, double tonguing, single tonguing: keeps "), ran.err());
   }
 
   @Test

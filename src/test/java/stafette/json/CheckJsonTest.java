@@ -1,6 +1,7 @@
 package stafette.json;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.google.gson.JsonArray;
@@ -31,12 +32,18 @@ class CheckJsonTest {
   }
 
   @Test
-  void each_instrument_has_its_best_verdict() {
-    JsonArray best = passageJson().getAsJsonArray("instruments");
-    assertEquals(2, best.size());
-    assertEquals("reed", best.get(0).getAsJsonObject().get("instrument").getAsString());
-    assertEquals("demanding", best.get(0).getAsJsonObject().get("verdict").getAsString());
-    assertEquals("beyond", best.get(1).getAsJsonObject().get("verdict").getAsString());
+  void each_instrument_has_its_verdict_with_the_share_and_what_decides() {
+    JsonArray judged = passageJson().getAsJsonArray("judged");
+    assertEquals(2, judged.size());
+    JsonObject reed = judged.get(0).getAsJsonObject();
+    assertEquals("reed", reed.get("instrument").getAsString());
+    assertEquals("demanding", reed.get("verdict").getAsString());
+    assertEquals(90, reed.get("share").getAsInt());
+    assertEquals("burst", reed.get("limitedBy").getAsString());
+    assertEquals("1+1/2", reed.getAsJsonObject("at").get("beat").getAsString());
+    assertEquals(
+        "[{\"name\":\"tonguing\",\"first\":0,\"last\":3}]", reed.get("techniques").toString());
+    assertEquals("beyond", judged.get(1).getAsJsonObject().get("verdict").getAsString());
   }
 
   @Test
@@ -46,13 +53,14 @@ class CheckJsonTest {
     assertEquals(2, passage.get("seconds").getAsDouble());
     assertEquals(8, passage.getAsJsonObject("rate").get("highest").getAsDouble());
     assertEquals(8, passage.getAsJsonObject("rate").get("usual").getAsDouble());
-    assertEquals("quarter = 120", passage.get("tempo").getAsString());
+    assertEquals("quarter = 120", passage.getAsJsonObject("tempo").get("mark").getAsString());
+    assertFalse(passage.getAsJsonObject("tempo").get("assumed").getAsBoolean());
     assertEquals("4+3/4", passage.getAsJsonObject("to").get("beat").getAsString());
   }
 
   @Test
   void what_can_go_on_has_no_end() {
-    JsonObject first = passageJson().getAsJsonArray("judged").get(0).getAsJsonObject();
+    JsonObject first = passageJson().getAsJsonArray("judged").get(1).getAsJsonObject();
     assertTrue(first.get("lastsSeconds").isJsonNull());
     assertTrue(first.get("fastestTempo").isJsonNull());
   }

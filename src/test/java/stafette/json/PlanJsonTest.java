@@ -123,8 +123,8 @@ class PlanJsonTest {
     assertEquals(plan.line().source().part(), file.source().part());
     assertEquals(plan.line().source().tone(), file.source().tone());
     assertEquals(plan.line().source().lastBar(), file.source().lastBar());
-    assertEquals(plan.brief().rules(), file.rules());
-    Brief brief = file.brief(List.of(plan.line()), TABLES.catalogue());
+    assertEquals(plan.brief().rules(), file.rules(TABLES.weights()));
+    Brief brief = file.brief(List.of(plan.line()), TABLES.catalogue(), TABLES.weights());
     assertEquals(plan.brief().players(), brief.players());
     assertEquals(Optional.of(plan), file.plan(brief));
   }
@@ -140,7 +140,7 @@ class PlanJsonTest {
   void a_plan_opened_again_is_judged_the_same() throws Exception {
     Plan plan = plan(line());
     PlanFile file = PlanFile.read("plan.json", text(plan));
-    Brief brief = file.brief(List.of(plan.line()), TABLES.catalogue());
+    Brief brief = file.brief(List.of(plan.line()), TABLES.catalogue(), TABLES.weights());
     assertEquals(Judge.judge(plan), Judge.judge(file.plan(brief).orElseThrow()));
   }
 
@@ -157,7 +157,9 @@ class PlanJsonTest {
     UnreadableFile unreadable =
         assertThrows(
             UnreadableFile.class,
-            () -> file.brief(List.of(Invented.line(1, 2, 120)), new Catalogue(List.of())));
+            () ->
+                file.brief(
+                    List.of(Invented.line(1, 2, 120)), new Catalogue(List.of()), TABLES.weights()));
     assertEquals(
         List.of(
             "invented.musicxml: the line has 8 notes, the plan was made for 64; split it again",
@@ -223,7 +225,7 @@ class PlanJsonTest {
         "\"staff\": 1§\"staff\": 0§plan.json, line: staff must be a whole number from 1 to 1000000, found 0",
         "\"format\": \"stafette-plan\"§\"format\": \"x\"§plan.json: format must be"
             + " \"stafette-plan\"",
-        "\"version\": 1§\"version\": 2§plan.json: is of a later version; open it with a newer"
+        "\"version\": 2§\"version\": 3§plan.json: is of a later version; open it with a newer"
             + " release of this program",
         "\"tone\": \"all\"§\"tone\": \"some\"§plan.json, line: tone must be top, bottom, all or a"
             + " number, found \"some\"",
@@ -244,7 +246,7 @@ class PlanJsonTest {
     Plan plan = plan(line());
     String text = text(plan).replace("\"player\": \"Harp\"", "\"player\": \"Lute\"");
     PlanFile file = PlanFile.read("plan.json", text);
-    Brief brief = file.brief(List.of(plan.line()), TABLES.catalogue());
+    Brief brief = file.brief(List.of(plan.line()), TABLES.catalogue(), TABLES.weights());
     assertThrows(UnreadableFile.class, () -> file.plan(brief));
   }
 
@@ -256,7 +258,8 @@ class PlanJsonTest {
     assertEquals(
         List.of("invented.musicxml: the plan needs players, each with a name of its own"),
         assertThrows(
-                UnreadableFile.class, () -> file.brief(List.of(plan.line()), TABLES.catalogue()))
+                UnreadableFile.class,
+                () -> file.brief(List.of(plan.line()), TABLES.catalogue(), TABLES.weights()))
             .problems());
   }
 
@@ -280,7 +283,7 @@ class PlanJsonTest {
     Plan other = new Plan(new Brief(plan.line(), plan.brief().players(), rules), plan.segments());
     String text = text(other);
     Schemas.assertValid("plan", text);
-    assertEquals(rules, PlanFile.read("plan.json", text).rules());
+    assertEquals(rules, PlanFile.read("plan.json", text).rules(TABLES.weights()));
   }
 
   private static JsonObject player(int index) {

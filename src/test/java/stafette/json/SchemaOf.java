@@ -136,6 +136,9 @@ final class SchemaOf {
       return choice(
           "oneOf", List.of(number("integer", member), constant(new JsonPrimitive("beat"))));
     }
+    if (raw == WayFiguresJson.FigureJson.class) {
+      return orNull(number("number", member));
+    }
     if (raw == PlayerJson.OneOrEach.class) {
       JsonObject each = array(number("number", member), Optional.empty());
       each.addProperty("minItems", 2);

@@ -32,8 +32,8 @@ final class ReferenceSegments {
   }
 
   /**
-   * A segment that can't be played is no better for going on; one that spoils a given passage may
-   * be, where a longer one ends with a softer note.
+   * A segment that can't be played is no better for going on; one that is too short for its speed
+   * is, and one that spoils a given passage may be, where a longer one ends with a softer note.
    */
   private static void collect(Brief brief, int player, int way, int first, List<Priced> segments) {
     for (int last = first; last < brief.line().count(); last++) {
@@ -43,7 +43,7 @@ final class ReferenceSegments {
           verdict.findings().stream().filter(ReferenceSegments::isItsOwn).toList();
       if (against.isEmpty()) {
         segments.add(new Priced(segment, verdict.cost().segments().get(0).total()));
-      } else if (!against.stream().allMatch(ReferenceSegments::isOfGiven)) {
+      } else if (!against.stream().allMatch(ReferenceSegments::mayEnd)) {
         return;
       }
     }
@@ -53,6 +53,10 @@ final class ReferenceSegments {
   private static boolean isItsOwn(Finding finding) {
     return finding.kind() != Finding.FindingKind.SHAPE
         && finding.kind() != Finding.FindingKind.REST;
+  }
+
+  private static boolean mayEnd(Finding finding) {
+    return finding.kind() == Finding.FindingKind.TURN || isOfGiven(finding);
   }
 
   private static boolean isOfGiven(Finding finding) {

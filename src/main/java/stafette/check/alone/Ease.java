@@ -25,6 +25,11 @@ public enum Ease {
     return text;
   }
 
+  /** How many of 100 players manage at least. */
+  double least() {
+    return least;
+  }
+
   /** The ease of what so many of 100 players manage. */
   public static Ease of(double share) {
     for (Ease ease : values()) {

@@ -21,11 +21,14 @@ public final class VerdictWords {
           verdict.share() < 1
               ? Sentence.of("nobody manages{0}", figure(verdict))
               : Sentence.of("fewer than 16 of 100 manage{0}", figure(verdict));
-      default ->
-          Sentence.of(
-              "about {0} of 100 manage{1}",
-              (int) (Math.floor(verdict.share() / STEP) * STEP), figure(verdict));
+      default -> Sentence.of("about {0} of 100 manage{1}", inSteps(verdict), figure(verdict));
     };
+  }
+
+  /** In whole fives, rounded down, but never below the word's own border. */
+  private static int inSteps(LineVerdict verdict) {
+    int fives = (int) (Math.floor(verdict.share() / STEP) * STEP);
+    return Math.max(fives, (int) verdict.ease().least());
   }
 
   private static Sentence figure(LineVerdict verdict) {

@@ -2,9 +2,9 @@ package stafette.desktop.passages;
 
 import java.util.Comparator;
 import java.util.Optional;
-import stafette.check.ShownTechnique;
 import stafette.check.alone.Ease;
 import stafette.check.alone.LineVerdict;
+import stafette.check.alone.VerdictWords;
 import stafette.score.Line;
 import stafette.words.Sentence;
 import stafette.work.CheckScore;
@@ -24,7 +24,7 @@ record PassageItem(
     double rate,
     Optional<BestVerdict> best) {
   /** What the part's own instrument makes of it. */
-  record BestVerdict(Sentence technique, double strain, Ease ease) {}
+  record BestVerdict(Sentence share, double strain, Ease ease) {}
 
   static PassageItem of(CheckScore.PassageVerdicts report) {
     Line line = report.line();
@@ -36,10 +36,7 @@ record PassageItem(
         line.placeOf(line.count() - 1).at().bar(),
         line.count(),
         highestRate(line),
-        best.map(
-            row ->
-                new BestVerdict(
-                    ShownTechnique.inWords(row.techniques()), row.strain(), row.ease())));
+        best.map(row -> new BestVerdict(VerdictWords.share(row), row.strain(), row.ease())));
   }
 
   private static double highestRate(Line line) {

@@ -145,8 +145,7 @@ public final class PassagesView extends VBox {
                       texts.get(
                           "passages.ease",
                           texts.get("ease." + best.ease().name()),
-                          texts.percent(best.strain()),
-                          texts.say(best.technique())))
+                          texts.say(best.share())))
               .orElseGet(() -> texts.get("passages.unknown")));
       ink.setVisible(item.best().isPresent());
       item.best().ifPresent(best -> ink.show(best.strain()));

@@ -88,6 +88,7 @@ final class SessionPresenter implements Watcher {
   public void opened(OpenPlan.ScoreNow score) {
     switch (score) {
       case CHANGED -> frame.warn(texts.get("window.changed"));
+      case EARLIER -> frame.warn(texts.get("window.earlier"));
       case UNFIT -> frame.warn(texts.get("window.unfit"));
       case SAME -> {}
     }

@@ -95,6 +95,7 @@ class ComparingTest {
   void a_measured_limit_that_shuts_a_player_out_does_so_in_other_plans_too() {
     assertTrue(desk.plan().segmentsOf(0).size() > 0);
     desk.session().measured("Flute 1", "double tonguing", new OpenLine.Measured(3, 2, 6));
+    desk.session().measured("Flute 1", "triple tonguing", new OpenLine.Measured(3, 2, 6));
     desk.session().measured("Flute 1", "single tonguing", new OpenLine.Measured(3, 2, 6));
     for (SideBySide.Column column : compared().columns()) {
       assertEquals(List.of(), column.plan().plan().segmentsOf(0));

@@ -113,6 +113,7 @@ class GermanTest {
             plan(Invented.line(16, 4, 120, i -> new Pitch(Step.F, 1, 6)), tuba),
             plan(LINE, slow),
             plan(LINE, pizzicato),
+            plan(Invented.line(3, 4, 120, i -> Invented.A4), player("Anna", "flute", 7)),
             relay(15, 16),
             relay(16, 11),
             relay(16, 16),
@@ -140,7 +141,7 @@ class GermanTest {
   void a_finding_reads_as_a_musician_would_say_it() {
     Finding finding = Judge.judge(plan(LINE, player("Anna", "flute", 6))).findings().get(0);
     assertEquals(
-        "Anna, Takt 1, Schlag 1+1/4: 8,0 Noten in der Sekunde sind mehr als 6,0, die Grenze für"
+        "Anna, Takt 1, Schlag 2: 8,0 Noten in der Sekunde sind mehr als 6,0, die Grenze für"
             + " einfache Zunge; einem schnelleren Spieler geben oder das Tempo auf Viertel = 90"
             + " senken",
         GERMAN.say(finding.message()));

@@ -91,7 +91,7 @@ class WindowTest {
     robot.clickOn("#tool-write");
     until(() -> says(robot).startsWith("Written:"));
     assertTrue(
-        agreedTo.contains("Flute 1, bars 5–7: 24 notes in each, before no notes"),
+        agreedTo.contains("Flute 1, bars 5–6: 24 notes in each, before no notes"),
         agreedTo::toString);
     Path written = folder.resolve("lantern-run-relay.musicxml");
     assertTrue(Files.readString(written).contains("<part-name>"));
