@@ -60,7 +60,8 @@ final class AtTempo {
     return new GivenStretch(
         of(busy.fromMicros()),
         of(busy.toMicros()),
-        busy.strokeMicros().stream().map(this::of).toList());
+        busy.strokeMicros().stream().map(this::of).toList(),
+        busy.changeMicros());
   }
 
   private long of(long micros) {

@@ -47,7 +47,7 @@ final class PartRules {
   private List<Finding> rests(double stretch) {
     List<Finding> findings = new ArrayList<>();
     for (RestBefore rest : restsBeforeEntries()) {
-      if (!Tolerance.reaches(rest.micros * stretch, (double) readyMicros)) {
+      if (!Tolerance.reaches(rest.micros * stretch, (double) rest.neededMicros)) {
         findings.add(
             Finding.at(
                 Finding.FindingKind.REST,
@@ -58,7 +58,7 @@ final class PartRules {
                     : Sentence.of(
                         "has {0} to get ready and needs {1}; enter later or leave earlier",
                         Wording.seconds(rest.micros * stretch / 1e6),
-                        Wording.seconds(readyMicros / 1e6))));
+                        Wording.seconds(rest.neededMicros / 1e6))));
       }
     }
     return findings;
@@ -68,18 +68,23 @@ final class PartRules {
    * The silence before an entry that isn't the player's first.
    *
    * @param micros from the end of the last sound before it, negative if that is later
+   * @param neededMicros how long it must be
    */
-  record RestBefore(Stint entering, long micros) {}
+  record RestBefore(Stint entering, long micros, long neededMicros) {}
 
   List<RestBefore> restsBeforeEntries() {
     List<RestBefore> result = new ArrayList<>();
-    Optional<Long> soundedUntil = Optional.empty();
+    Optional<Stint> before = Optional.empty();
     for (Stint stint : part.stints()) {
-      if (soundedUntil.isPresent() && !stint.isGiven() && !collides(stint)) {
-        result.add(new RestBefore(stint, stint.startMicros() - soundedUntil.get()));
+      if (before.isPresent() && !stint.isGiven() && !collides(stint)) {
+        result.add(
+            new RestBefore(
+                stint,
+                stint.startMicros() - before.get().endMicros(),
+                Math.max(readyMicros, before.get().changeMicros())));
       }
-      soundedUntil =
-          Optional.of(Math.max(soundedUntil.orElse(stint.endMicros()), stint.endMicros()));
+      boolean longer = before.map(last -> last.endMicros() > stint.endMicros()).orElse(false);
+      before = longer ? before : Optional.of(stint);
     }
     return result;
   }

@@ -20,10 +20,13 @@ import stafette.score.Line;
  * the score gives.
  *
  * @param segment which one; empty for a given passage
+ * @param changeMicros the least rest after it before the player may play the line, where that is
+ *     played in another manner
  * @param loads the strokes that tire
  * @param sounds in order, not overlapping; at least one
  */
-public record Stint(Optional<Segment> segment, List<Load> loads, List<StintSound> sounds) {
+public record Stint(
+    Optional<Segment> segment, long changeMicros, List<Load> loads, List<StintSound> sounds) {
   public Stint {
     loads = List.copyOf(loads);
     sounds = List.copyOf(sounds);
@@ -64,7 +67,7 @@ public record Stint(Optional<Segment> segment, List<Load> loads, List<StintSound
               : line.endMicros(j);
       sounds.add(new StintSound(line.onsetMicros(j), end, useOfAir(player, line, j)));
     }
-    return new Stint(Optional.of(segment), loads, sounds);
+    return new Stint(Optional.of(segment), 0, loads, sounds);
   }
 
   /** A given passage, played with the skill that tires the player least. */
@@ -78,7 +81,10 @@ public record Stint(Optional<Segment> segment, List<Load> loads, List<StintSound
                         .map(onset -> new Load(onset, able.sustainedMilli(), able, 0)))
             .toList();
     return new Stint(
-        Optional.empty(), loads, List.of(new StintSound(busy.fromMicros(), busy.toMicros(), 1)));
+        Optional.empty(),
+        busy.changeMicros(),
+        loads,
+        List.of(new StintSound(busy.fromMicros(), busy.toMicros(), 1)));
   }
 
   boolean isGiven() {

@@ -49,10 +49,8 @@ record TempoWindowEnds(Plan plan, Demands demands) {
   }
 
   private DoubleStream byRest(WholePart part) {
-    double ready = plan.brief().rules().readyMicros(part.player());
-    return ready == 0
-        ? DoubleStream.empty()
-        : PartRules.of(plan, part).restsBeforeEntries().stream()
-            .mapToDouble(rest -> rest.micros() / ready);
+    return PartRules.of(plan, part).restsBeforeEntries().stream()
+        .filter(rest -> rest.neededMicros() > 0)
+        .mapToDouble(rest -> rest.micros() / (double) rest.neededMicros());
   }
 }

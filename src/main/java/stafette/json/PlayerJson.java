@@ -128,6 +128,11 @@ record PlayerJson(
           double from,
       @Means("End of its last sound, seconds.") double to,
       @Means("Onsets of its strokes, seconds; slurred ones left out.") List<Double> strokes,
+      @Means(
+              "Least rest after it before the player may play the line, seconds, where the line is played in another manner; missing if none.")
+          @Least(0)
+          @Missing
+          Optional<Double> readyAfter,
       @Means("The rate that can go on there, strokes a second; 0 without a technique.")
           @Least(0)
           @Told
@@ -142,6 +147,7 @@ record PlayerJson(
           LineJson.ofMicros(busy.fromMicros()),
           LineJson.ofMicros(busy.toMicros()),
           busy.strokeMicros().stream().map(LineJson::ofMicros).toList(),
+          Optional.of(busy.changeMicros()).filter(most -> most > 0).map(LineJson::ofMicros),
           able.map(Capability::sustainedPerSecond).orElse(0.0),
           able.map(Capability::staminaStrokes).orElse(0.0),
           able.map(Capability::recoverySeconds).orElse(0.0));
@@ -149,7 +155,10 @@ record PlayerJson(
 
     GivenStretch busy() {
       return new GivenStretch(
-          micros(from), micros(to), strokes.stream().map(BusyJson::micros).toList());
+          micros(from),
+          micros(to),
+          strokes.stream().map(BusyJson::micros).toList(),
+          readyAfter.map(BusyJson::micros).orElse(0L));
     }
 
     private static long micros(double seconds) {

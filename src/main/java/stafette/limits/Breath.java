@@ -33,12 +33,14 @@ public record Breath(
   }
 
   /**
-   * How somebody breathes of whom another share of the population has as much air or more.
+   * How somebody breathes, to the millisecond, of whom another share of the population has as much
+   * air or more.
    *
    * @param planned the share that has this capacity
    */
   public Breath at(Assurance planned, Assurance wanted) {
     double capacity = capacitySeconds * (1 + spread * wanted.z()) / (1 + spread * planned.z());
-    return new Breath(capacity, catchSeconds, fullSeconds, spread, use);
+    double rounded = Math.floor(capacity * 1000 + 1e-6) / 1000;
+    return new Breath(rounded, catchSeconds, fullSeconds, spread, use);
   }
 }

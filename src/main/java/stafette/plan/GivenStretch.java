@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import stafette.score.Line;
+import stafette.score.Manner;
 import stafette.score.Part;
 import stafette.score.Stroke;
 import stafette.time.Position;
@@ -16,10 +17,18 @@ import stafette.time.Position;
  * @param fromMicros its first onset
  * @param toMicros the end of its last sound
  * @param strokeMicros the onsets of its strokes, slurred notes left out
+ * @param changeMicros the least rest after it before the player may play the line, where the line
+ *     is played in another manner; 0 if not
  */
-public record GivenStretch(long fromMicros, long toMicros, List<Long> strokeMicros) {
+public record GivenStretch(
+    long fromMicros, long toMicros, List<Long> strokeMicros, long changeMicros) {
   public GivenStretch {
     strokeMicros = List.copyOf(strokeMicros);
+  }
+
+  /** A stretch that is played as the line is. */
+  public GivenStretch(long fromMicros, long toMicros, List<Long> strokeMicros) {
+    this(fromMicros, toMicros, strokeMicros, 0);
   }
 
   /**
@@ -47,10 +56,11 @@ public record GivenStretch(long fromMicros, long toMicros, List<Long> strokeMicr
     List<Long> strokes = new ArrayList<>();
     long from = 0;
     long to = 0;
+    Manner last = Manner.PLAIN;
     for (Stroke stroke : given) {
       long onset = line.micros(stroke.onset());
       if (!strokes.isEmpty() && onset > to) {
-        result.add(new GivenStretch(from, to, strokes));
+        result.add(stretch(from, to, strokes, last, line));
         strokes.clear();
       }
       if (strokes.isEmpty()) {
@@ -62,11 +72,17 @@ public record GivenStretch(long fromMicros, long toMicros, List<Long> strokeMicr
         strokes.add(onset);
       }
       to = Math.max(to, line.micros(stroke.span().end()));
+      last = stroke.manner();
     }
     if (!strokes.isEmpty()) {
-      result.add(new GivenStretch(from, to, strokes));
+      result.add(stretch(from, to, strokes, last, line));
     }
     return result;
+  }
+
+  private static GivenStretch stretch(
+      long from, long to, List<Long> strokes, Manner last, Line line) {
+    return new GivenStretch(from, to, strokes, MannerChange.micros(last, line.stroke(0).manner()));
   }
 
   private static boolean isOf(Map<Position, List<Stroke>> lines, Stroke stroke) {

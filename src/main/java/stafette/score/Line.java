@@ -294,8 +294,9 @@ public final class Line {
   }
 
   /**
-   * The place of a stroke in a group of three, 0 to 2, when its beat is divided into equal threes
-   * (three or six or nine or twelve strokes); else -1. A beat with a rest in it is no such beat.
+   * The place of a stroke in a group of three, 0 to 2, where its beat has three equal parts, or
+   * tuplets divide it into equal threes; else -1: sixteenths in 6/8 are no threes. A beat with a
+   * rest in it has none.
    */
   public int placeInThree(int index) {
     return threes[index];
@@ -304,7 +305,7 @@ public final class Line {
   private void markThrees(int first, int last) {
     int inBeat = last - first + 1;
     LineClock.BeatOnClock beat = clock.beat(strokes.get(first).onset());
-    boolean even = inBeat % 3 == 0;
+    boolean even = inBeat == 3 || (inBeat % 3 == 0 && areTuplets(beat, inBeat));
     for (int i = first; even && i <= last; i++) {
       Rational share = beat.length().quarters().times(i - first).dividedBy(inBeat);
       even = strokes.get(i).onset().equals(beat.start().plus(new Length(share)));
@@ -312,6 +313,11 @@ public final class Line {
     for (int i = first; i <= last; i++) {
       threes[i] = even ? (i - first) % 3 : -1;
     }
+  }
+
+  /** Whether so many equal parts of a beat are no halves of halves of it, but tuplets. */
+  private static boolean areTuplets(LineClock.BeatOnClock beat, int parts) {
+    return beat.length().quarters().dividedBy(parts).denominator().bitCount() > 1;
   }
 
   /** Whether a stroke stands in the same beat as the one before. */

@@ -23,6 +23,7 @@ final class PlayerKind {
   private final Player player;
   private final List<Integer> members;
   private final long readyMicros;
+  private final boolean changes;
   private final Optional<Breath> breath;
   private final Optional<Skill> givenSkill;
   private final List<PlayedStretch> alone;
@@ -38,6 +39,7 @@ final class PlayerKind {
     this.breath = player.instrument().breath();
     this.readyMicros = rules.readyMicros(player);
     this.givenSkill = player.leastTiringSkill();
+    changes = player.busy().stream().anyMatch(busy -> busy.changeMicros() > 0);
     alone = givenAlone();
   }
 
@@ -122,7 +124,17 @@ final class PlayerKind {
 
   /** When a player in this state may enter again at the earliest. */
   long freeFrom(PlayerState state) {
-    return state.untouched() ? Long.MIN_VALUE : state.soundMicros() + readyMicros;
+    return state.untouched()
+        ? Long.MIN_VALUE
+        : state.soundMicros() + Math.max(readyMicros, changeAfter(state.soundMicros()));
+  }
+
+  /** What a given passage that ends then asks, where the line is played in another manner. */
+  private long changeAfter(long micros) {
+    int passages = changes ? next(micros) : 0;
+    return passages > 0 && player.busy().get(passages - 1).toMicros() == micros
+        ? player.busy().get(passages - 1).changeMicros()
+        : 0;
   }
 
   /** Tiredness right after the first stroke of a segment, its grace notes included. */
@@ -266,6 +278,7 @@ final class PlayerKind {
     }
     if (other.untouched()
         || one.soundMicros() > other.soundMicros()
+        || (changes && freeFrom(one) > freeFrom(other))
         || one.turnMicros() > other.turnMicros()) {
       return false;
     }

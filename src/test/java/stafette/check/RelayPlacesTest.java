@@ -43,12 +43,12 @@ class RelayPlacesTest {
 
   @Test
   void too_short_a_rest_is_named_in_the_second_line() {
-    assertEquals(List.of("REST Flute 1, bar 1, beat 1+1/2"), findings(0, 8));
+    assertEquals(List.of("REST Flute 1, bar 1, second half of beat 1"), findings(0, 8));
   }
 
   @Test
   void tiredness_is_named_by_a_stroke_of_the_second_line() {
-    assertEquals(List.of("TIREDNESS Flute 2, bar 1, beat 2+1/4"), findings(1, 2.5));
+    assertEquals(List.of("TIREDNESS Flute 2, bar 1, second quarter of beat 2"), findings(1, 2.5));
   }
 
   @Test

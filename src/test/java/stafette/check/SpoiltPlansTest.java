@@ -214,7 +214,7 @@ class SpoiltPlansTest {
     Line low = Invented.line(16, 4, 120, i -> i == 9 ? new Pitch(Step.B, 0, 3) : Invented.A4);
     List<Finding> findings = Judge.judge(alone(low, ONE)).findings();
     assertEquals(List.of(RANGE), findings.stream().map(Finding::kind).toList());
-    assertEquals("One, bar 1, beat 3+1/4", findings.get(0).place().toString());
+    assertEquals("One, bar 1, second quarter of beat 3", findings.get(0).place().toString());
   }
 
   @Test

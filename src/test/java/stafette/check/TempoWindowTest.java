@@ -132,7 +132,8 @@ class TempoWindowTest {
             .orElseThrow();
     assertEquals(273 / 34.0 / 4 * 60 / 100, window.fastestFactor(), 1e-6);
     assertEquals("quarter = 120", window.fastestText().toString());
-    assertEquals("tiredness of Piper at bar 3, beat 2+3/4", window.fastestLimit().toString());
+    assertEquals(
+        "tiredness of Piper at bar 3, last quarter of beat 2", window.fastestLimit().toString());
   }
 
   /** 16 quarters at 120 sound for 8 seconds; the air lasts 10. */
@@ -145,7 +146,8 @@ class TempoWindowTest {
     TempoWindow window = TempoWindow.of(alone(Invented.line(4, 4, 120), piper)).orElseThrow();
     assertEquals(0.8, window.slowestFactor(), 1e-6);
     assertEquals("quarter = 96", window.slowestText().toString());
-    assertEquals("breath of Piper at bar 4, beat 4+3/4", window.slowestLimit().toString());
+    assertEquals(
+        "breath of Piper at bar 4, last quarter of beat 4", window.slowestLimit().toString());
   }
 
   /** Four beats, one silent, four more; the air lasts three seconds, catching it takes 0.4. */
@@ -164,9 +166,11 @@ class TempoWindowTest {
     Plan plan = alone(Invented.lineOf(strokes, 90), Invented.player("Piper", pipe, 40, 39, 9, 8));
     TempoWindow window = TempoWindow.of(plan).orElseThrow();
     assertEquals("quarter = 80", window.slowestText().toString());
-    assertEquals("breath of Piper at bar 1, beat 4+3/4", window.slowestLimit().toString());
+    assertEquals(
+        "breath of Piper at bar 1, last quarter of beat 4", window.slowestLimit().toString());
     assertEquals("quarter = 150", window.fastestText().toString());
-    assertEquals("breath of Piper at bar 2, beat 4+1/2", window.fastestLimit().toString());
+    assertEquals(
+        "breath of Piper at bar 2, second half of beat 4", window.fastestLimit().toString());
   }
 
   /** Out for two beats of four, 1 s at 120; half a second is needed. */

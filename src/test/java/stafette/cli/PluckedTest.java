@@ -38,8 +38,8 @@ class PluckedTest {
     String plucked = passage(said, "bars 1-2");
     String bowed = passage(said, "bars 3-4");
     assertTrue(plucked.contains("pizzicato"), said);
-    assertFalse(plucked.contains("détaché"), said);
-    assertTrue(bowed.contains("détaché"), said);
+    assertFalse(plucked.contains("sautillé"), said);
+    assertTrue(bowed.contains("sautillé"), said);
     assertFalse(bowed.contains("pizzicato"), said);
   }
 

@@ -239,7 +239,7 @@ public final class MiddleBriefs {
               .mapToObj(i -> start + i * 70_003L)
               .filter(onset -> onset < to)
               .toList();
-      result.add(new GivenStretch(at, to, strokes));
+      result.add(new GivenStretch(at, to, strokes, oneIn(3) ? between(100_003, 900_007) : 0));
       at = to + between(450_007, 3_000_000);
     }
     return Collections.unmodifiableList(result);

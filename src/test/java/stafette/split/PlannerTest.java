@@ -139,7 +139,7 @@ class PlannerTest {
   void no_plan_names_the_note_that_nobody_has() {
     Line line = Invented.line(16, 4, 60, i -> i == 9 ? new Pitch(Step.C, 0, 2) : Invented.A4);
     Reason reason = reasons(Invented.brief(line, flutes(2))).get(0);
-    assertEquals("bar 1, beat 3+1/4", reason.place().orElseThrow().at().toString());
+    assertEquals("bar 1, second quarter of beat 3", reason.place().orElseThrow().at().toString());
     assertTrue(
         reason.text().toString().contains("C2 is out of the range"), reason.text().toString());
   }
@@ -264,7 +264,8 @@ class PlannerTest {
   void the_place_where_nobody_is_free_is_not_the_one_beside_it() {
     List<Reason> reasons =
         reasons(readyAtOnce(Invented.line(1, 4, 120), -1_000_000, 0, 250_000, 375_000));
-    assertEquals("Piano, bar 1, beat 1+1/2", reasons.get(0).place().orElseThrow().toString());
+    assertEquals(
+        "Piano, bar 1, second half of beat 1", reasons.get(0).place().orElseThrow().toString());
   }
 
   private static Brief readyAtOnce(Line line, long from, long to, long again, long end) {

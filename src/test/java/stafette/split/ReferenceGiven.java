@@ -77,6 +77,7 @@ final class ReferenceGiven {
         passage.busy().strokeMicros().get(last),
         passage.tired().get(last),
         passage.busy().toMicros(),
+        passage.busy().changeMicros(),
         passage.airAfter(),
         1);
   }

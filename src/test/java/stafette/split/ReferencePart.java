@@ -43,10 +43,16 @@ final class ReferencePart {
    *
    * @param tired after its last stroke that tires
    * @param air spent at the end of its last sound, for winds
+   * @param changeMicros the least rest after it, where the manner changes
    * @param use what multiplies the use of air from there on
    */
   record Brought(
-      long loadMicros, IntVar tired, long soundEndMicros, Optional<IntVar> air, double use) {}
+      long loadMicros,
+      IntVar tired,
+      long soundEndMicros,
+      long changeMicros,
+      Optional<IntVar> air,
+      double use) {}
 
   /**
    * How a player goes into a segment or a given passage.
@@ -127,7 +133,7 @@ final class ReferencePart {
       return true;
     }
     long silence = after.state().get().soundMicros() - before.state().get().soundEndMicros();
-    return silence >= readyMicros
+    return silence >= Math.max(readyMicros, before.state().get().changeMicros())
         && after.state().get().onsetMicros() > before.state().get().loadMicros();
   }
 
@@ -147,6 +153,7 @@ final class ReferencePart {
                   line.onsetMicros(ending.lastLoad()),
                   tired[ending.lastLoad()],
                   line.endMicros(ending.last()),
+                  0,
                   lungs.map(air -> air.after(ending.last())),
                   lungs.map(air -> air.use(ending.last())).orElse(1.0));
           result.add(new Side<>(anyOf(some), passagesBefore(onset), Optional.of(brought)));

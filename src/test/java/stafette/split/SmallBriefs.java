@@ -280,7 +280,8 @@ public final class SmallBriefs {
         strokes.add(t);
       }
       if (random.nextInt(2) == 0) {
-        result.add(new GivenStretch(at, at + length, strokes));
+        long change = random.nextInt(3) == 0 ? 100_000L + random.nextInt(2_000_000) : 0;
+        result.add(new GivenStretch(at, at + length, strokes, change));
       }
       at += length + 150_007 + random.nextInt(2_500_000);
     }

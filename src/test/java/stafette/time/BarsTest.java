@@ -66,7 +66,7 @@ class BarsTest {
             Length.ZERO);
     Bars bars = new Bars(List.of(pickup, full));
     assertEquals("bar 0, beat 4", bars.nameOf(Position.START).toString());
-    assertEquals("bar 0, beat 4+1/2", bars.nameOf(Position.ofQuarters(1, 2)).toString());
+    assertEquals("bar 0, second half of beat 4", bars.nameOf(Position.ofQuarters(1, 2)).toString());
     assertEquals(Rank.BEAT, bars.rankOf(Position.START));
     assertEquals("bar 1, beat 1", bars.nameOf(Position.ofQuarters(1, 1)).toString());
   }
@@ -90,7 +90,7 @@ class BarsTest {
   void a_pickup_of_two_sixteenths_begins_within_a_beat_that_lies_before_the_score() {
     Bars bars = pickup(Meter.COMMON, Length.ofQuarters(1, 2));
     Bar first = bars.get(0);
-    assertEquals("bar 0, beat 4+1/2", bars.nameOf(Position.START).toString());
+    assertEquals("bar 0, second half of beat 4", bars.nameOf(Position.START).toString());
     assertEquals(Rank.HALF, bars.rankOf(Position.START));
     assertEquals(Position.ofQuarters(-1, 2), first.beatStart(Position.START));
     assertEquals(List.of(new Span(Position.START, Position.ofQuarters(1, 2))), first.beats());
@@ -141,7 +141,7 @@ class BarsTest {
             Meter.COMMON,
             Length.ZERO);
     Position last = Position.ofQuarters(2 * quarters - 1, 2);
-    assertEquals("bar 1, beat " + quarters + "+1/2", bar.nameOf(last).toString());
+    assertEquals("bar 1, second half of beat " + quarters, bar.nameOf(last).toString());
     assertEquals(Rank.HALF, bar.rankOf(last));
   }
 

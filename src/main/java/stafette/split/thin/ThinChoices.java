@@ -90,7 +90,7 @@ final class ThinChoices {
   }
 
   private long ready(GivenStretch busy) {
-    return busy.toMicros() + readyMicros;
+    return busy.toMicros() + Math.max(readyMicros, busy.changeMicros());
   }
 
   /** Patterns that keep the same strokes are one choice: the first of them. */

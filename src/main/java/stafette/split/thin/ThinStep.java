@@ -159,7 +159,17 @@ final class ThinStep {
   }
 
   private boolean isReady(ThinState state, long onset) {
-    return state.soundedUntil.map(end -> onset - end >= readyMicros).orElse(true);
+    long ready = Math.max(readyMicros, changeAfter(state));
+    return state.soundedUntil.map(end -> onset - end >= ready).orElse(true);
+  }
+
+  /** What the given passage asks that was played last, where the line has another manner. */
+  private long changeAfter(ThinState state) {
+    Optional<GivenStretch> last =
+        state.passages == 0 ? Optional.empty() : Optional.of(given.get(state.passages - 1));
+    return last.filter(busy -> state.soundedUntil.equals(Optional.of(busy.toMicros())))
+        .map(GivenStretch::changeMicros)
+        .orElse(0L);
   }
 
   /** After the given passages that begin no later; empty if one begins before the run has ended. */

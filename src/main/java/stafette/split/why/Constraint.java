@@ -17,6 +17,7 @@ import stafette.limits.Range;
 import stafette.limits.Skill;
 import stafette.limits.Technique;
 import stafette.plan.Brief;
+import stafette.plan.GivenStretch;
 import stafette.plan.Lock;
 import stafette.plan.OverlapRule;
 import stafette.plan.Player;
@@ -72,7 +73,10 @@ enum Constraint implements Sayable {
     return switch (this) {
       case LOCKS -> brief.with(brief.rules().with(List.of()));
       case OVERLAP -> brief.with(brief.rules().with(anyOverlap(brief)));
-      case READY -> instruments(brief.with(brief.rules().withReady(0)), Constraint::catchingAtOnce);
+      case READY ->
+          players(
+              instruments(brief.with(brief.rules().withReady(0)), Constraint::catchingAtOnce),
+              Constraint::changingAtOnce);
       case BREATH -> instruments(brief, Constraint::neverOutOfBreath);
       case RANGE -> instruments(brief, instrument -> boundless(instrument, brief));
       case TECHNIQUES ->
@@ -108,6 +112,17 @@ enum Constraint implements Sayable {
   private static OverlapRule anyOverlap(Brief brief) {
     int most = brief.lines().stream().mapToInt(Line::count).max().orElseThrow();
     return new OverlapRule(1, OptionalInt.of(most));
+  }
+
+  private static Player changingAtOnce(Player player) {
+    return new Player(
+        player.name(),
+        player.instrument(),
+        player.part(),
+        player.skills(),
+        player.busy().stream()
+            .map(b -> new GivenStretch(b.fromMicros(), b.toMicros(), b.strokeMicros()))
+            .toList());
   }
 
   private static Instrument catchingAtOnce(Instrument instrument) {

@@ -140,7 +140,8 @@ class ConflictTest {
     assertEquals(List.of(Constraint.RANGE), conflict.constraints());
     assertEquals(9, conflict.last());
     assertTrue(
-        said(brief).contains("C2 (bar 1, beat 3+1/4) is out of the range of Flute 1"), said(brief));
+        said(brief).contains("C2 (bar 1, second quarter of beat 3) is out of the range of Flute 1"),
+        said(brief));
   }
 
   @Test
@@ -158,7 +159,9 @@ class ConflictTest {
   void a_rate_that_nobody_reaches_is_the_only_reason() {
     Brief brief = Invented.brief(Invented.line(2, 4, 240), flute("Flute 1"));
     assertEquals(List.of(Constraint.RATES), conflict(brief).constraints());
-    assertTrue(said(brief).contains("up to 16.0 notes a second (bar 1, beat 1+1/4)"), said(brief));
+    assertTrue(
+        said(brief).contains("up to 16.0 notes a second (bar 1, second quarter of beat 1)"),
+        said(brief));
   }
 
   @Test
