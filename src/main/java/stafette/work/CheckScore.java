@@ -88,7 +88,8 @@ public final class CheckScore {
       List<Allowance> allowances,
       LimitsInForce limits)
       throws Refusal {
-    return passages(OpenScore.open(file, tremolo, false), tempo, assurance, allowances, limits);
+    return passages(
+        OpenScore.open(file, tremolo, false, limits), tempo, assurance, allowances, limits);
   }
 
   /** Checks a score that is open. */
@@ -145,7 +146,7 @@ public final class CheckScore {
       List<Allowance> allowances,
       LimitsInForce limits)
       throws Refusal {
-    LineRequest.FoundLine found = request.find();
+    LineRequest.FoundLine found = request.find(limits);
     List<LineVerdict> answers = new ArrayList<>();
     for (Instrument instrument : asked(found, instruments, limits)) {
       answers.add(answer(found.line(), instrument, instrument.name(), assurance, allowances));
