@@ -18,6 +18,7 @@ public final class LineTrial {
   private static final Comparator<LineVerdict> BETTER =
       Comparator.comparing(LineVerdict::ease)
           .thenComparing(Comparator.comparingDouble(LineVerdict::share).reversed())
+          .thenComparing(verdict -> verdict.limiting() == Limiting.PEDALS)
           .thenComparingDouble(LineVerdict::strain);
 
   private LineTrial() {}

@@ -18,13 +18,20 @@ public final class VerdictWords {
       case OUT_OF_RANGE -> Sentence.of("the instrument lacks notes of it");
       case COMFORTABLE -> Sentence.of("nearly everybody manages{0}", figure(verdict));
       case BEYOND ->
-          verdict.share() < 1
+          toldShare(verdict) == 0
               ? Sentence.of("nobody manages{0}", figure(verdict))
               : Sentence.of("fewer than 16 of 100 manage{0}", figure(verdict));
-      default ->
-          Sentence.of(
-              "about {0} of 100 manage{1}",
-              (int) (Math.floor(verdict.share() / STEP) * STEP), figure(verdict));
+      default -> Sentence.of("about {0} of 100 manage{1}", toldShare(verdict), figure(verdict));
+    };
+  }
+
+  /** The least share of which the same is said, so that what is told alike counts alike. */
+  public static int toldShare(LineVerdict verdict) {
+    return switch (verdict.ease()) {
+      case OUT_OF_RANGE -> 0;
+      case BEYOND -> verdict.share() < 1 ? 0 : 1;
+      case COMFORTABLE -> 98;
+      default -> (int) (Math.floor(verdict.share() / STEP) * STEP);
     };
   }
 
