@@ -53,7 +53,10 @@ public final class Singers {
           "s",
           "t",
           "b",
-          "women's",
+          "eine",
+          "ein",
+          "une",
+          "una",
           "lead",
           "backing");
 

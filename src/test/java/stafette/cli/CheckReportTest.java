@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -22,6 +23,11 @@ class CheckReportTest {
 
   /** A score whose parts, given as "name" or "name|sound", all play the same bars. */
   private Ran check(List<String> parts, List<String> bars, String... options) throws IOException {
+    return check(parts, bars, IntStream.rangeClosed(1, bars.size()).toArray(), options);
+  }
+
+  private Ran check(List<String> parts, List<String> bars, int[] numbers, String... options)
+      throws IOException {
     StringBuilder list = new StringBuilder();
     StringBuilder all = new StringBuilder();
     for (int i = 0; i < parts.size(); i++) {
@@ -37,7 +43,7 @@ class CheckReportTest {
       list.append("</score-part>");
       all.append("<part id=\"" + id + "\">");
       for (int bar = 0; bar < bars.size(); bar++) {
-        all.append("<measure number=\"" + (bar + 1) + "\">");
+        all.append("<measure number=\"" + numbers[bar] + "\">");
         all.append(bar == 0 ? Xml.ATTRIBUTES : "").append(bars.get(bar)).append("</measure>");
       }
       all.append("</part>");
@@ -149,6 +155,17 @@ class CheckReportTest {
     String json = check(List.of("Oboe", "Clarinet", "Bassoon"), bars, "--json").out();
     assertTrue(
         json.contains("\"suspicions\": [\n    \"the tempo may be wrong: quarter = 240"), json);
+  }
+
+  @Test
+  void each_movement_has_a_suspicion_of_its_own() throws IOException {
+    List<String> winds = List.of("Oboe", "Clarinet", "Bassoon", "Cor anglais");
+    List<String> bars = List.of(tempo(100) + FAST, Xml.rest(48), tempo(240) + FAST);
+    List<String> cautions = linesWith(check(winds, bars, new int[] {1, 2, 1}).out(), "Caution");
+    assertEquals(1, cautions.size(), cautions.toString());
+    assertTrue(
+        cautions.get(0).startsWith("Caution: movement 2: the tempo may be wrong: quarter = 240"),
+        cautions.toString());
   }
 
   @Test
