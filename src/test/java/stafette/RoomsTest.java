@@ -73,8 +73,10 @@ class RoomsTest {
     room(
         "picture.sheet",
         "words time score limits plan check picture.ink picture.notes picture.ribbon");
-    // what was left unfinished is a plan file: it is named by its score
-    room("keep", "words time score limits plan tables json musicxml.text musicxml.read");
+    // what was left unfinished is a plan file: it is named by its score; slashes are read as the
+    // judge of single players has it
+    room(
+        "keep", "words time score limits plan check.alone tables json musicxml.text musicxml.read");
     // cue notes are known for a line's own by the words that a relay left
     room(
         "ask", "words time score limits plan json keep musicxml.text musicxml.read musicxml.write");

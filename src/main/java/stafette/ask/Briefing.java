@@ -52,7 +52,7 @@ public final class Briefing {
    * @throws Refusal if the score, the line or a player is not there, or a seat is asked for nobody
    */
   public static Briefing of(SplitRequest request, LimitsInForce limits) throws Refusal {
-    return of(request, limits, request.line().find());
+    return of(request, limits, request.line().find(limits));
   }
 
   /** A briefing on a line that was found before. */

@@ -3,6 +3,7 @@ package stafette.ask;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.OptionalInt;
+import stafette.keep.LimitsInForce;
 import stafette.keep.OpenScore;
 import stafette.score.Line;
 import stafette.score.LineChoice;
@@ -51,10 +52,11 @@ public record LineRequest(
   /**
    * Opens the score and takes the line.
    *
+   * @param limits what the instruments of its parts can do
    * @throws Refusal if the file can't be read, or has no such line
    */
-  public FoundLine find() throws Refusal {
-    return in(OpenScore.open(file, tremolo, false));
+  public FoundLine find(LimitsInForce limits) throws Refusal {
+    return in(OpenScore.open(file, tremolo, false, limits));
   }
 
   /**

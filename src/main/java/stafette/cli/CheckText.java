@@ -4,7 +4,6 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -28,7 +27,7 @@ final class CheckText {
   /**
    * All that was found.
    *
-   * @param command what splits a passage, printed after those that can't be played
+   * @param command what splits a passage, printed after those that few or nobody can play
    */
   static String all(
       CheckScore.CheckedScore checked,
@@ -43,15 +42,16 @@ final class CheckText {
     if (checked.reports().size() > 1) {
       out.append(summary(checked.reports())).append("\n\n");
     }
-    for (CheckScore.PassageVerdicts report : measured(checked.reports())) {
+    checked.suspicions().forEach(one -> out.append("Caution: ").append(one).append(".\n\n"));
+    for (CheckScore.PassageVerdicts report : judged(checked.reports())) {
       out.append(one(report.line(), report.answers()));
-      if (report.hasFindings()) {
+      if (report.needsHelp()) {
         command.apply(report).ifPresent(text -> out.append("  ").append(text).append('\n'));
       }
       out.append('\n');
     }
-    unmeasured(checked.reports()).forEach(line -> out.append(line).append('\n'));
-    if (checked.hasFindings()) {
+    NotJudgedText.lines(checked).forEach(line -> out.append(line).append('\n'));
+    if (checked.reports().stream().anyMatch(CheckScore.PassageVerdicts::needsHelp)) {
       out.append("A row that begins with \"split\" is the command that looks for a way out.\n");
     }
     return out.toString();
@@ -60,7 +60,7 @@ final class CheckText {
   /** How many passages there are of each ease, the hardest first. */
   private static String summary(List<CheckScore.PassageVerdicts> reports) {
     Map<Ease, Long> counts = new EnumMap<>(Ease.class);
-    measured(reports)
+    judged(reports)
         .forEach(
             report ->
                 report.answers().stream()
@@ -76,30 +76,8 @@ final class CheckText {
     return reports.size() + " fast passages" + (told.isEmpty() ? "" : ": " + told);
   }
 
-  private static List<CheckScore.PassageVerdicts> measured(
-      List<CheckScore.PassageVerdicts> reports) {
+  private static List<CheckScore.PassageVerdicts> judged(List<CheckScore.PassageVerdicts> reports) {
     return reports.stream().filter(report -> !report.answers().isEmpty()).toList();
-  }
-
-  /** Each part whose instrument nobody knows, once, with its passages. */
-  private static List<String> unmeasured(List<CheckScore.PassageVerdicts> reports) {
-    Map<String, List<String>> bars = new LinkedHashMap<>();
-    reports.stream()
-        .filter(report -> report.answers().isEmpty())
-        .map(CheckScore.PassageVerdicts::line)
-        .sorted(Comparator.comparing(line -> line.stroke(0).onset()))
-        .forEach(
-            line ->
-                bars.computeIfAbsent(line.source().partName(), part -> new ArrayList<>())
-                    .add(line.barsInWords("-")));
-    return bars.entrySet().stream()
-        .map(
-            part ->
-                part.getKey()
-                    + ": its instrument is unknown, so nothing is said of "
-                    + String.join(", ", part.getValue())
-                    + "; check it with --part and --as INSTRUMENT")
-        .toList();
   }
 
   /** One line with a row for each instrument. */

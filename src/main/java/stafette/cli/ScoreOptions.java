@@ -51,7 +51,7 @@ final class ScoreOptions {
   @Option(
       names = "--tremolo",
       paramLabel = "HOW",
-      description = "Read every tremolo as measured or as unmeasured.")
+      description = "Read every tremolo as measured or as unmeasured, whatever the tempo.")
   private Tremolo tremolo = Tremolo.AS_WRITTEN;
 
   @Option(

@@ -3,6 +3,7 @@ package stafette.json;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import stafette.check.alone.Ease;
 import stafette.check.alone.Limiting;
@@ -13,13 +14,43 @@ import stafette.json.Means.Least;
 import stafette.limits.Demand;
 import stafette.limits.Grade;
 import stafette.score.Line;
+import stafette.score.TremoloRun;
+import stafette.time.Bars;
 import stafette.time.Movement;
 import stafette.time.TempoMark;
+import stafette.words.Sentence;
 
 /** What became of the fast passages of a score. */
 @Edition(format = "stafette-check", version = 2)
 @Means("Fast passages of a score against the limits of instruments.")
-public record CheckJson(@Means("Passages, worst first.") List<PassageJson> passages) {
+public record CheckJson(
+    @Means("Passages, worst first.") List<PassageJson> passages,
+    @Means(
+            "Tremolo that is not measured, and so not judged: an entry for each run of it in a voice.")
+        List<TremoloJson> unmeasured,
+    @Means("Tremolo that is read as measured, though such slashes mostly are not.")
+        List<TremoloJson> doubtful,
+    @Means("What may be wrong with the tempi of the score, in sentences.")
+        List<String> suspicions) {
+  /**
+   * A document.
+   *
+   * @param tremolos those that are not measured, or in doubt
+   */
+  public static CheckJson of(
+      List<PassageJson> passages, List<TremoloRun> tremolos, Bars bars, List<Sentence> suspicions) {
+    return new CheckJson(
+        passages,
+        tremolos(tremolos, run -> !run.reading().counts(), bars),
+        tremolos(tremolos, run -> run.reading().counts(), bars),
+        suspicions.stream().map(Sentence::toString).toList());
+  }
+
+  private static List<TremoloJson> tremolos(
+      List<TremoloRun> tremolos, Predicate<TremoloRun> which, Bars bars) {
+    return tremolos.stream().filter(which).map(run -> TremoloJson.of(run, bars)).toList();
+  }
+
   /** The text of the document. */
   public String text() {
     return Documents.text(this);
@@ -77,6 +108,27 @@ public record CheckJson(@Means("Passages, worst first.") List<PassageJson> passa
           new PassageTempoJson(line.tempo().at(line.stroke(0).onset()).toString(), !tempoStated),
           command,
           judged.stream().map(verdict -> JudgedJson.of(verdict, line)).toList());
+    }
+  }
+
+  /** A run of tremolo. */
+  @Means("Notes of one voice in a row that are tremolo, read alike.")
+  record TremoloJson(
+      @Means("The part's id.") String part,
+      @Means("The part's name.") String name,
+      @Means("First and last bar as printed.") @Items(least = 2, most = 2) List<String> bars,
+      @Means("First and last bar counted from 1 through the whole score.")
+          @Items(least = 2, most = 2)
+          @Least(1)
+          List<Integer> counted,
+      @Means("Why it is read so.") String why) {
+    static TremoloJson of(TremoloRun run, Bars bars) {
+      return new TremoloJson(
+          run.part(),
+          run.partName(),
+          List.of(bars.get(run.firstBar()).number(), bars.get(run.lastBar()).number()),
+          List.of(run.firstBar() + 1, run.lastBar() + 1),
+          run.reading().text());
     }
   }
 

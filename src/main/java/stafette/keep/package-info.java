@@ -5,6 +5,9 @@
  * Decisions:
  *
  * <ul>
+ *   <li>Whether slashes are counted is decided when a score is opened, by the limits in force and
+ *       the score's own tempo, before anybody is asked to play it or it is taken at another tempo;
+ *       so no command reads a score otherwise than the others.
  *   <li>All files are written through {@link stafette.keep.FileDoor}, and a command declares them
  *       in {@link stafette.keep.Outputs} before it reckons anything: none is an input or another
  *       output, whatever links say. What was written is read again before it replaces anything, and

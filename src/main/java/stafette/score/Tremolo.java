@@ -2,7 +2,10 @@ package stafette.score;
 
 /** How slashes through a stem are read. */
 public enum Tremolo {
-  /** Three and more on bowed strings and rolled percussion are unmeasured, all others measured. */
+  /**
+   * By the tempo on bowed strings and rolled percussion, flutter-tonguing where a word asks a wind
+   * for it, all others measured.
+   */
   AS_WRITTEN,
   MEASURED,
   UNMEASURED

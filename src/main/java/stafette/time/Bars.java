@@ -46,8 +46,8 @@ public final class Bars implements Iterable<Bar> {
    * The bars of a score.
    *
    * @param title of its first movement
-   * @param sections indices of the bars that begin a section: after a double bar, or with a
-   *     rehearsal mark
+   * @param sections indices of the bars that begin a section: after a double bar or a repeat sign,
+   *     or with a rehearsal mark
    * @throws IllegalArgumentException if there is no bar, or one does not begin where the one before
    *     ends
    */
@@ -125,7 +125,9 @@ public final class Bars implements Iterable<Bar> {
     return printed.getOrDefault(number, 0) == 1;
   }
 
-  /** Whether a bar begins a section, by a double bar before it or a rehearsal mark. */
+  /**
+   * Whether a bar begins a section, by a double bar or a repeat sign before it or a rehearsal mark.
+   */
   public boolean beginsSection(int index) {
     return sections.contains(index);
   }

@@ -2,9 +2,13 @@ package stafette.work;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import stafette.ask.Allowance;
 import stafette.ask.LineRequest;
 import stafette.ask.TempoWish;
@@ -12,15 +16,18 @@ import stafette.check.alone.FastPassages;
 import stafette.check.alone.LineTrial;
 import stafette.check.alone.LineVerdict;
 import stafette.check.alone.Passage;
+import stafette.check.alone.VerdictWords;
 import stafette.keep.LimitsInForce;
 import stafette.keep.OpenScore;
 import stafette.limits.Assurance;
 import stafette.limits.Instrument;
 import stafette.limits.Technique;
 import stafette.score.Line;
+import stafette.score.LineSource;
 import stafette.score.Part;
 import stafette.score.Score;
 import stafette.score.Tremolo;
+import stafette.score.TremoloRun;
 import stafette.words.Fault;
 import stafette.words.Refusal;
 import stafette.words.Sentence;
@@ -28,6 +35,10 @@ import stafette.words.Settable;
 
 /** Checks every fast passage of a score, or one line, against the limits of instruments. */
 public final class CheckScore {
+  private static final Comparator<LineVerdict> EASIER_FIRST =
+      Comparator.comparing(LineVerdict::ease)
+          .thenComparing(Comparator.comparingInt(VerdictWords::toldShare).reversed());
+
   private CheckScore() {}
 
   /**
@@ -42,8 +53,13 @@ public final class CheckScore {
       return answers.stream().anyMatch(answer -> !answer.ease().plays());
     }
 
-    private double worst() {
-      return answers.stream().mapToDouble(LineVerdict::strain).max().orElse(0);
+    /** Whether it is for the few, or an instrument that was asked can't play it. */
+    public boolean needsHelp() {
+      return answers.stream().anyMatch(answer -> answer.ease().needsHelp());
+    }
+
+    private LineVerdict hardest() {
+      return Collections.max(answers, EASIER_FIRST);
     }
   }
 
@@ -51,10 +67,34 @@ public final class CheckScore {
    * What a check found.
    *
    * @param score the score
-   * @param reports the lines, worst first
+   * @param reports the lines, worst first; of equals by part, then as they follow each other; last
+   *     those that nobody was asked about
+   * @param tremolos what is not judged for being no measured tremolo, or perhaps should not be
+   * @param suspicions of its tempi
    * @param asked how it was checked
    */
-  public record CheckedScore(OpenScore score, List<PassageVerdicts> reports, Asked asked) {
+  public record CheckedScore(
+      OpenScore score,
+      List<PassageVerdicts> reports,
+      List<TremoloRun> tremolos,
+      List<Sentence> suspicions,
+      Asked asked) {
+    public CheckedScore {
+      reports = List.copyOf(reports);
+      tremolos = List.copyOf(tremolos);
+      suspicions = List.copyOf(suspicions);
+    }
+
+    /** Parts with fast passages whose instrument the limits don't know, singers among them. */
+    public List<Part> notJudged() {
+      Set<String> ids =
+          reports.stream()
+              .filter(report -> report.answers().isEmpty())
+              .map(report -> report.line().source().part())
+              .collect(Collectors.toSet());
+      return score.score().parts().stream().filter(part -> ids.contains(part.id())).toList();
+    }
+
     /** What to ask for to have a line split; empty if it can't be named. */
     public Optional<PassageToSplit> toSplit(PassageVerdicts report, LimitsInForce limits) {
       return PassageToSplit.of(score, report.line(), asked, limits);
@@ -88,7 +128,8 @@ public final class CheckScore {
       List<Allowance> allowances,
       LimitsInForce limits)
       throws Refusal {
-    return passages(OpenScore.open(file, tremolo, false), tempo, assurance, allowances, limits);
+    return passages(
+        OpenScore.open(file, tremolo, false, limits), tempo, assurance, allowances, limits);
   }
 
   /** Checks a score that is open. */
@@ -110,9 +151,21 @@ public final class CheckScore {
               () -> Sentence.of("{0}, bar {1}", passage.part().name(), firstBar(line)),
               () -> report(passage, line, instrument, assurance, allowances)));
     }
-    reports.sort(Comparator.comparingDouble(PassageVerdicts::worst).reversed());
     return new CheckedScore(
-        open, List.copyOf(reports), new Asked(tempo, assurance, List.copyOf(allowances)));
+        open,
+        worstFirst(reports),
+        open.document().tremolos(),
+        tempo.isPresent() ? List.of() : TempoSuspicion.in(reports),
+        new Asked(tempo, assurance, List.copyOf(allowances)));
+  }
+
+  private static List<PassageVerdicts> worstFirst(List<PassageVerdicts> reports) {
+    return Stream.concat(
+            reports.stream()
+                .filter(report -> !report.answers().isEmpty())
+                .sorted(Comparator.comparing(PassageVerdicts::hardest, EASIER_FIRST.reversed())),
+            reports.stream().filter(report -> report.answers().isEmpty()))
+        .toList();
   }
 
   private static String firstBar(Line line) {
@@ -145,7 +198,7 @@ public final class CheckScore {
       List<Allowance> allowances,
       LimitsInForce limits)
       throws Refusal {
-    LineRequest.FoundLine found = request.find();
+    LineRequest.FoundLine found = request.find(limits);
     List<LineVerdict> answers = new ArrayList<>();
     for (Instrument instrument : asked(found, instruments, limits)) {
       answers.add(answer(found.line(), instrument, instrument.name(), assurance, allowances));
@@ -153,7 +206,19 @@ public final class CheckScore {
     return new CheckedScore(
         found.score(),
         List.of(new PassageVerdicts(found.line(), answers)),
+        found.score().document().tremolos().stream()
+            .filter(run -> isIn(run, found.line().source()))
+            .toList(),
+        List.of(),
         new Asked(request.tempo(), assurance, allowances));
+  }
+
+  private static boolean isIn(TremoloRun run, LineSource source) {
+    return run.part().equals(source.part())
+        && run.staff() == source.staff()
+        && run.voice().equals(source.voice())
+        && run.firstBar() <= source.lastBar()
+        && run.lastBar() >= source.firstBar();
   }
 
   private static List<Instrument> asked(

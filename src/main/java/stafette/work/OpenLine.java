@@ -93,7 +93,7 @@ public final class OpenLine {
    * @throws Refusal if the score can't be read any more, or as {@link #in} does
    */
   public OpenLine reading(Tremolo tremolo) throws Refusal {
-    OpenScore score = OpenScore.open(score().file(), tremolo, false);
+    OpenScore score = OpenScore.open(score().file(), tremolo, false, limits);
     OpenLine again = new OpenLine(briefing.in(score, tremolo), limits, new Workbench());
     return again.askingWithoutLostLocks(
         again.asked().with(again.asked().relaying().with(asked().relaying().locks())));

@@ -187,7 +187,7 @@ public final class OpenPlan {
     PlanFile plan = KeptPlan.parsed(file);
     try {
       Path scoreFile = asked.orElseGet(() -> KeptPlan.scoreOf(file, plan));
-      OpenScore score = OpenScore.open(scoreFile, plan.score().reading(), false);
+      OpenScore score = OpenScore.open(scoreFile, plan.score().reading(), false, limits);
       List<Line> lines = lines(plan, score);
       boolean fits = mustFit || plan.fits(lines);
       Brief brief =

@@ -36,7 +36,7 @@ public final class Reports {
   public static String json(
       CheckScore.CheckedScore checked,
       Function<CheckScore.PassageVerdicts, Optional<String>> command) {
-    return new CheckJson(
+    return CheckJson.of(
             checked.reports().stream()
                 .map(
                     report ->
@@ -45,7 +45,10 @@ public final class Reports {
                             report.answers(),
                             checked.score().score().tempoStated(),
                             command.apply(report)))
-                .toList())
+                .toList(),
+            checked.tremolos(),
+            checked.score().score().bars(),
+            checked.suspicions())
         .text();
   }
 

@@ -115,7 +115,7 @@ public final class ThinLine {
       BooleanSupplier stop,
       Consumer<Thinner.ThinProgress> progress)
       throws Refusal {
-    LineRequest.FoundLine found = request.line().find();
+    LineRequest.FoundLine found = request.line().find(limits);
     Roster roster = roster(found.score(), found.line(), request, limits);
     ThinLine thinning = new ThinLine(found.score(), found.line(), request, limits);
     return thinning.of(roster.of(request.players()), stop, progress);

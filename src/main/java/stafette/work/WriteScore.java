@@ -11,7 +11,6 @@ import stafette.keep.LimitsInForce;
 import stafette.keep.OpenScore;
 import stafette.limits.Catalogue;
 import stafette.limits.Instrument;
-import stafette.musicxml.read.MusicXmlReader;
 import stafette.musicxml.text.UnreadableScore;
 import stafette.musicxml.write.Background;
 import stafette.musicxml.write.ScoreWriter;
@@ -113,7 +112,7 @@ public final class WriteScore {
    */
   static Score readAgain(byte[] written, OpenScore score) {
     try {
-      Score then = MusicXmlReader.read(written, score.tremolo(), false).score();
+      Score then = score.edition(written);
       if (!hasPartsOf(score.score(), then) || !hasBarsOf(score.score(), then)) {
         throw new IllegalStateException("what would be written lacks parts or bars of the score");
       }

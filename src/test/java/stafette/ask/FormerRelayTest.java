@@ -24,6 +24,7 @@ import stafette.score.Line;
 import stafette.score.LineChoice;
 import stafette.score.ToneChoice;
 import stafette.score.Tremolo;
+import stafette.score.TremoloTrial;
 import stafette.words.Refusal;
 import stafette.work.OpenLine;
 
@@ -65,7 +66,8 @@ class FormerRelayTest {
   }
 
   private static OpenScore open(byte[] bytes) throws UnreadableScore {
-    return new OpenScore(FILE, MusicXmlReader.read(bytes), Tremolo.AS_WRITTEN);
+    return new OpenScore(
+        FILE, MusicXmlReader.read(bytes), Tremolo.AS_WRITTEN, TremoloTrial.BY_SLASHES);
   }
 
   private static String part(String id, List<String> measures) {

@@ -83,7 +83,7 @@ class ReopeningTest {
   @Property(tries = 25)
   void any_desk_comes_back_as_it_was(@ForAll Random random) throws Exception {
     LimitsInForce limits = LimitsInForce.load(Optional.empty());
-    OpenScore open = OpenScore.open(score, one(Tremolo.values(), random), false);
+    OpenScore open = OpenScore.open(score, one(Tremolo.values(), random), false, limits);
     OpenLine line = line(open, limits, random);
     Optional<JudgedPlan> judged = plan(line.brief(), random).map(JudgedPlan::of);
     Path kept = folder.resolve("kept.json");
@@ -241,7 +241,7 @@ class ReopeningTest {
   void a_lock_in_the_second_of_two_bars_with_the_same_number_stays_there() throws Exception {
     LimitsInForce limits = LimitsInForce.load(Optional.empty());
     OpenLine line =
-        line(OpenScore.open(score, Tremolo.AS_WRITTEN, false), limits, new Random(5))
+        line(OpenScore.open(score, Tremolo.AS_WRITTEN, false, limits), limits, new Random(5))
             .locking(List.of(new Lock.Out(0, 1, 70, 75)));
     assertEquals(List.of(new Lock.Out(0, 1, 70, 75)), line.brief().rules().locks());
     assertTrue(line.asked().relaying().locks().get(0).from().startsWith("#"));

@@ -33,7 +33,7 @@ public final class SplitSample {
 
   /** The line alone, not yet split. */
   public static OpenLine line() throws Refusal {
-    OpenScore score = OpenScore.open(SCORE, Tremolo.AS_WRITTEN, false);
+    OpenScore score = OpenScore.open(SCORE, Tremolo.AS_WRITTEN, false, limits());
     return OpenLine.in(score, request(), limits());
   }
 

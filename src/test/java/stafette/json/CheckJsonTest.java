@@ -18,7 +18,12 @@ import stafette.check.alone.Limiting;
 import stafette.check.alone.LineVerdict;
 import stafette.check.alone.Thinning;
 import stafette.limits.Instrument;
+import stafette.score.TremoloReading;
+import stafette.score.TremoloRun;
+import stafette.time.Bars;
+import stafette.time.Meter;
 import stafette.time.TempoMark;
+import stafette.words.Sentence;
 
 /** Verdicts on passages written down. */
 class CheckJsonTest {
@@ -27,8 +32,8 @@ class CheckJsonTest {
 
   @Test
   void a_check_is_valid_by_its_schema() {
-    Schemas.assertValid("check", new CheckJson(List.of(passage())).text());
-    Schemas.assertValid("check", new CheckJson(List.of()).text());
+    Schemas.assertValid("check", json(passage()).text());
+    Schemas.assertValid("check", json().text());
   }
 
   @Test
@@ -60,13 +65,49 @@ class CheckJsonTest {
 
   @Test
   void what_can_go_on_has_no_end() {
-    JsonObject first = passageJson().getAsJsonArray("judged").get(1).getAsJsonObject();
-    assertTrue(first.get("lastsSeconds").isJsonNull());
-    assertTrue(first.get("fastestTempo").isJsonNull());
+    JsonArray judged = passageJson().getAsJsonArray("judged");
+    assertTrue(judged.get(1).getAsJsonObject().get("lastsSeconds").isJsonNull());
+    assertTrue(judged.get(1).getAsJsonObject().get("fastestTempo").isJsonNull());
+  }
+
+  @Test
+  void tremolo_that_is_not_measured_stands_apart_from_that_in_doubt() {
+    JsonObject check =
+        JsonParser.parseString(
+                CheckJson.of(
+                        List.of(),
+                        List.of(
+                            run(0, TremoloReading.OUTRUNS_THE_BOW),
+                            run(2, TremoloReading.IN_DOUBT)),
+                        Bars.regular(Meter.COMMON, 4),
+                        List.of(Sentence.of("the tempo may be wrong")))
+                    .text())
+            .getAsJsonObject();
+    JsonObject unmeasured = only(check, "unmeasured");
+    assertEquals("P4", unmeasured.get("part").getAsString());
+    assertEquals("[\"1\",\"2\"]", unmeasured.get("bars").toString());
+    assertEquals("[1,2]", unmeasured.get("counted").toString());
+    assertEquals("slashes that outrun the bow", unmeasured.get("why").getAsString());
+    assertEquals("[\"3\",\"4\"]", only(check, "doubtful").get("bars").toString());
+    assertEquals("[\"the tempo may be wrong\"]", check.get("suspicions").toString());
+    Schemas.assertValid("check", check.toString());
+  }
+
+  private static JsonObject only(JsonObject check, String list) {
+    assertEquals(1, check.getAsJsonArray(list).size());
+    return check.getAsJsonArray(list).get(0).getAsJsonObject();
+  }
+
+  private static TremoloRun run(int bar, TremoloReading reading) {
+    return new TremoloRun("P4", "Violin I", 1, "1", bar, bar + 1, reading);
+  }
+
+  private static CheckJson json(CheckJson.PassageJson... passages) {
+    return CheckJson.of(List.of(passages), List.of(), Bars.regular(Meter.COMMON, 1), List.of());
   }
 
   private static JsonObject passageJson() {
-    return JsonParser.parseString(new CheckJson(List.of(passage())).text())
+    return JsonParser.parseString(json(passage()).text())
         .getAsJsonObject()
         .getAsJsonArray("passages")
         .get(0)
@@ -94,7 +135,7 @@ class CheckJsonTest {
         use,
         0.2,
         0,
-        plays ? OptionalDouble.of(1.5) : OptionalDouble.empty(),
+        plays ? OptionalDouble.empty() : OptionalDouble.of(1.5),
         plays ? Optional.of(TempoMark.QUARTER_120) : Optional.empty(),
         Thinning.HALF,
         instrument.techniques().get(0).source());

@@ -152,7 +152,7 @@ class UnfinishedTest {
   private static Unfinished.DeskWriter desk() throws Refusal {
     LimitsInForce limits = LimitsInForce.load(Optional.empty());
     OpenScore score =
-        OpenScore.open(Path.of("samples/lantern-run.musicxml"), Tremolo.AS_WRITTEN, false);
+        OpenScore.open(Path.of("samples/lantern-run.musicxml"), Tremolo.AS_WRITTEN, false, limits);
     LineChoice choice =
         new LineChoice(
             "Piano",

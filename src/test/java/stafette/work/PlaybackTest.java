@@ -56,7 +56,8 @@ class PlaybackTest {
   @Test
   void it_has_a_track_for_each_voice_and_those_of_the_score_behind() throws Exception {
     OpenScore score =
-        OpenScore.open(Path.of("samples/signal-hill.musicxml"), Tremolo.AS_WRITTEN, false);
+        OpenScore.open(
+            Path.of("samples/signal-hill.musicxml"), Tremolo.AS_WRITTEN, false, limits());
     Playback playback =
         playback(new Playback.PlaybackManner(Map.of(), Rational.ONE, false, Optional.of(score)));
     assertEquals(List.of("Piper 1", "Piper 2"), playback.voices().subList(0, 2));

@@ -63,7 +63,7 @@ class ProposePlayersTest {
             .with(choice)
             .with(new TempoWish(Optional.empty(), Rational.of(perMinute)));
     LimitsInForce limits = LimitsInForce.load(Optional.empty());
-    return ProposePlayers.into(SplitRequest.usual(line), line.find().score(), limits)
+    return ProposePlayers.into(SplitRequest.usual(line), line.find(limits).score(), limits)
         .players()
         .stream()
         .map(PlayerWish::name)

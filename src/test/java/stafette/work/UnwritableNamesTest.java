@@ -95,7 +95,7 @@ class UnwritableNamesTest {
 
   @Test
   void what_was_written_is_read_again_whole() throws Exception {
-    OpenScore score = OpenScore.open(SAMPLE, Tremolo.AS_WRITTEN, false);
+    OpenScore score = OpenScore.open(SAMPLE, Tremolo.AS_WRITTEN, false, limits());
     String text = Files.readString(SAMPLE);
     assertEquals(score.score().parts(), WriteScore.readAgain(bytes(text), score).parts());
     for (String spoilt :

@@ -40,6 +40,11 @@ public enum Ease {
     return BEYOND;
   }
 
+  /** Whether fewer than half manage, so that help is wanted. */
+  public boolean needsHelp() {
+    return compareTo(FOR_THE_FEW) >= 0;
+  }
+
   /** Whether at least a few can play it. */
   public boolean plays() {
     return compareTo(BEYOND) < 0;

@@ -50,7 +50,7 @@ public final class FastPassages {
   }
 
   /**
-   * The fast passages, part by part.
+   * The fast passages, part by part, by onset.
    *
    * @param instrumentOf what a part plays, if that is known
    * @param unknownPeakPerSecond the peak to go by where it isn't
@@ -63,8 +63,8 @@ public final class FastPassages {
     FastPassages passages = new FastPassages(score, assurance, unknownPeakPerSecond);
     for (Part part : score.parts()) {
       Optional<Instrument> instrument = instrumentOf.apply(part);
+      int before = passages.found.size();
       for (Voice voice : part.voices()) {
-        int before = passages.found.size();
         for (Attack attack : Attack.values()) {
           passages.search(
               part,
@@ -72,11 +72,11 @@ public final class FastPassages {
               attack,
               instrument.map(known -> lasting(known, attack)).orElse(List.of()));
         }
-        passages
-            .found
-            .subList(before, passages.found.size())
-            .sort(Comparator.comparing(each -> each.line().stroke(0).onset()));
       }
+      passages
+          .found
+          .subList(before, passages.found.size())
+          .sort(Comparator.comparing(each -> each.line().stroke(0).onset()));
     }
     return List.copyOf(passages.found);
   }

@@ -2,6 +2,7 @@ package stafette.check.alone;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -17,6 +18,7 @@ public final class LineTrial {
   private static final Comparator<LineVerdict> BETTER =
       Comparator.comparing(LineVerdict::ease)
           .thenComparing(Comparator.comparingDouble(LineVerdict::share).reversed())
+          .thenComparing(verdict -> verdict.limiting() == Limiting.PEDALS)
           .thenComparingDouble(LineVerdict::strain);
 
   private LineTrial() {}
@@ -47,6 +49,20 @@ public final class LineTrial {
         .filter(SoloPlayer::serves)
         .mapToDouble(SoloPlayer::use)
         .min();
+  }
+
+  /**
+   * Whether so many of 100 players manage the line, whatever their instrument's range; empty if
+   * there are notes without a technique.
+   */
+  public static Optional<Boolean> manages(
+      Line line, Instrument instrument, Assurance share, List<Technique> techniques) {
+    return techniques.isEmpty()
+        ? Optional.empty()
+        : inEachWay(line, instrument, share, techniques)
+            .filter(SoloPlayer::serves)
+            .map(solo -> solo.playsAt(1))
+            .reduce(Boolean::logicalOr);
   }
 
   private static Stream<SoloPlayer> inEachWay(

@@ -313,7 +313,8 @@ final class SoloPlayer {
     return inRange() && serves() && playsAt(factor);
   }
 
-  private boolean playsAt(double factor) {
+  /** Whether the player manages at a factor of the tempo, whatever the range. */
+  boolean playsAt(double factor) {
     return Tolerance.within(use * factor, 1)
         && spending.tired(1 / factor).isEmpty()
         && spending.breathless(1 / factor).isEmpty();

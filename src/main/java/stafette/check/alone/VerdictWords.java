@@ -18,17 +18,22 @@ public final class VerdictWords {
       case OUT_OF_RANGE -> Sentence.of("the instrument lacks notes of it");
       case COMFORTABLE -> Sentence.of("nearly everybody manages{0}", figure(verdict));
       case BEYOND ->
-          verdict.share() < 1
+          toldShare(verdict) == 0
               ? Sentence.of("nobody manages{0}", figure(verdict))
               : Sentence.of("fewer than 16 of 100 manage{0}", figure(verdict));
-      default -> Sentence.of("about {0} of 100 manage{1}", inSteps(verdict), figure(verdict));
+      default -> Sentence.of("about {0} of 100 manage{1}", toldShare(verdict), figure(verdict));
     };
   }
 
-  /** In whole fives, rounded down, but never below the word's own border. */
-  private static int inSteps(LineVerdict verdict) {
-    int fives = (int) (Math.floor(verdict.share() / STEP) * STEP);
-    return Math.max(fives, (int) verdict.ease().least());
+  /** The least share of which the same is said, so that what is told alike counts alike. */
+  public static int toldShare(LineVerdict verdict) {
+    return switch (verdict.ease()) {
+      case OUT_OF_RANGE -> 0;
+      case BEYOND -> verdict.share() < 1 ? 0 : 1;
+      case COMFORTABLE -> 98;
+      default ->
+          Math.max((int) (Math.floor(verdict.share() / STEP) * STEP), (int) verdict.ease().least());
+    };
   }
 
   private static Sentence figure(LineVerdict verdict) {

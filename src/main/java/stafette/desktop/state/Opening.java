@@ -26,7 +26,7 @@ record Opening(Desk desk, OpenPlan.ScoreNow score) {
   static Opening of(Path file, LimitsInForce limits) throws Refusal {
     if (!KeptPlan.isPlan(file)) {
       LineRequest whole = LineRequest.whole(file);
-      OpenScore score = OpenScore.open(file, whole.tremolo(), whole.cues());
+      OpenScore score = OpenScore.open(file, whole.tremolo(), whole.cues(), limits);
       return new Opening(Desk.of(passages(score, limits)), OpenPlan.ScoreNow.SAME);
     }
     OpenPlan.OnDesk opened = OpenPlan.onDesk(file, Optional.empty(), limits);
@@ -55,7 +55,7 @@ record Opening(Desk desk, OpenPlan.ScoreNow score) {
     OpenScore asWritten =
         score.tremolo() == Tremolo.AS_WRITTEN
             ? score
-            : OpenScore.open(score.file(), Tremolo.AS_WRITTEN, false);
+            : OpenScore.open(score.file(), Tremolo.AS_WRITTEN, false, limits);
     return new Opening(
         new Desk(
             Optional.of(passages(asWritten, limits)),

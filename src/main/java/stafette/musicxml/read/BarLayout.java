@@ -1,8 +1,10 @@
 package stafette.musicxml.read;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import stafette.time.Bar;
 import stafette.time.Bars;
 import stafette.time.Length;
@@ -26,9 +28,12 @@ final class BarLayout {
   private final List<Bar> bars = new ArrayList<>();
   private final Optional<String> title;
 
-  private BarLayout(List<LaidOutBar> written, Optional<String> title) {
+  private final Set<Integer> sections;
+
+  private BarLayout(List<LaidOutBar> written, Optional<String> title, Set<Integer> sections) {
     this.written = written;
     this.title = title;
+    this.sections = sections;
   }
 
   /** What all parts together say of one bar. */
@@ -57,13 +62,20 @@ final class BarLayout {
   static Bars of(List<WrittenPart> parts, Optional<String> title) {
     int count = parts.stream().mapToInt(part -> part.measures().size()).max().orElseThrow();
     List<LaidOutBar> written = new ArrayList<>();
+    Set<Integer> sections = new HashSet<>();
     Meter meter = Meter.COMMON;
     for (int i = 0; i < count; i++) {
       List<WrittenMeasure> measures = measuresAt(parts, i);
       meter = statedIn(measures).orElse(meter);
       written.add(written(measures, i, meter));
+      if (measures.stream().anyMatch(measure -> measure.section().opens())) {
+        sections.add(i);
+      }
+      if (measures.stream().anyMatch(measure -> measure.section().closes())) {
+        sections.add(i + 1);
+      }
     }
-    return new BarLayout(written, title).layOut();
+    return new BarLayout(written, title, sections).layOut();
   }
 
   private static List<WrittenMeasure> measuresAt(List<WrittenPart> parts, int index) {
@@ -110,6 +122,6 @@ final class BarLayout {
       bars.add(new Bar(i, bar.number(), span, bar.meter(), lead));
       start = span.end();
     }
-    return new Bars(bars, title);
+    return new Bars(bars, title, sections);
   }
 }

@@ -3,6 +3,8 @@ package stafette.musicxml.read;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import stafette.musicxml.read.WrittenMeasure.SectionMarks;
 import stafette.musicxml.text.DecimalText;
 import stafette.musicxml.text.Element;
 import stafette.musicxml.text.Malformed;
@@ -21,6 +23,10 @@ final class MeasureWalk {
   /** A movement without bar lines has no more. */
   private static final Length LONGEST = Length.ofQuarters(4_096, 1);
 
+  /** Bar lines that end a section, or begin one. */
+  private static final Set<String> DOUBLE =
+      Set.of("light-light", "light-heavy", "heavy-light", "heavy-heavy");
+
   private final AttributesInForce attributes;
   private final boolean severalInstruments;
   private final List<WrittenMeasure.Child> children = new ArrayList<>();
@@ -30,6 +36,7 @@ final class MeasureWalk {
   private Length cursor = Length.ZERO;
   private Length lastOnset = Length.ZERO;
   private Length content = Length.ZERO;
+  private SectionMarks section = SectionMarks.NONE;
 
   private MeasureWalk(AttributesInForce attributes, boolean severalInstruments) {
     this.attributes = attributes;
@@ -74,7 +81,8 @@ final class MeasureWalk {
         List.copyOf(tempi),
         List.copyOf(dynamics),
         List.copyOf(manners),
-        content);
+        content,
+        section);
   }
 
   private static UnreadableScore unreadable(Malformed e, String part, String number, int line) {
@@ -103,6 +111,7 @@ final class MeasureWalk {
       case "forward" -> moveTo(cursor.plus(WrittenNote.lengthOf(element, attributes)));
       case "attributes" -> attributes.read(element);
       case "direction" -> readDirection(element);
+      case "barline" -> readBarLine(element);
       case "sound" -> readSound(element, offsetOf(element), Optional.empty());
       default -> {}
     }
@@ -154,6 +163,16 @@ final class MeasureWalk {
     return a.compareTo(b) >= 0 ? a : b;
   }
 
+  private void readBarLine(Element line) {
+    if (line.has("repeat") || line.textOf("bar-style").filter(DOUBLE::contains).isPresent()) {
+      switch (line.attribute("location").orElse("right")) {
+        case "left" -> section = section.opened();
+        case "right" -> section = section.closed();
+        default -> {}
+      }
+    }
+  }
+
   private void readDirection(Element direction) throws Malformed {
     Rational offset = offsetOf(direction);
     Optional<Integer> staff =
@@ -162,7 +181,9 @@ final class MeasureWalk {
             : Optional.empty();
     for (Element type : direction.all("direction-type")) {
       for (Element sign : type.children()) {
-        if (sign.name().equals("metronome")) {
+        if (sign.name().equals("rehearsal")) {
+          section = section.opened();
+        } else if (sign.name().equals("metronome")) {
           TempoSign.ofMetronome(sign).ifPresent(tempo -> addTempo(offset, tempo));
         } else if (sign.name().equals("dynamics")) {
           DynamicMark.leftBy(sign)

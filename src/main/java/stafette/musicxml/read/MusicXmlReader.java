@@ -3,9 +3,8 @@ package stafette.musicxml.read;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.NavigableMap;
 import java.util.Optional;
-import java.util.TreeMap;
+import stafette.musicxml.read.PartReading.ReadPart;
 import stafette.musicxml.read.ScoreWalk.WalkedScore;
 import stafette.musicxml.text.Container;
 import stafette.musicxml.text.DecodedText;
@@ -15,11 +14,9 @@ import stafette.musicxml.text.Origin.MeasureText;
 import stafette.musicxml.text.Origin.PartText;
 import stafette.musicxml.text.UnreadableScore;
 import stafette.musicxml.text.ZippedScore;
-import stafette.score.Keys;
-import stafette.score.Part;
 import stafette.score.Score;
-import stafette.score.Spelling;
 import stafette.score.Tremolo;
+import stafette.score.TremoloTrial;
 import stafette.time.Bars;
 import stafette.time.Position;
 import stafette.time.TempoMap;
@@ -31,7 +28,7 @@ import stafette.time.TempoMark;
  * <p>The bytes are unpacked ({@link ZippedScore}) and strictly decoded ({@link DecodedText}); one
  * pass over the text ({@link ScoreWalk}) takes down each measure as it is written, with the place
  * of every element. Only then is it known how long each bar is ({@link BarLayout}), and tempi,
- * strokes and the origin are laid into the bars.
+ * strokes and the origin are laid into the bars; each part by {@link PartReading}.
  */
 public final class MusicXmlReader {
   private final WalkedScore written;
@@ -42,9 +39,15 @@ public final class MusicXmlReader {
     this.bars = BarLayout.of(written.parts(), written.movementTitle());
   }
 
-  /** Reads a file with its tremolos as written and without its cue notes. */
+  /** Reads a file with its tremolos as their slashes have it and without its cue notes. */
   public static Document read(byte[] bytes) throws UnreadableScore {
     return read(bytes, Tremolo.AS_WRITTEN, false);
+  }
+
+  /** Reads a file whose tempo decides nothing about slashes. */
+  public static Document read(byte[] bytes, Tremolo tremolo, boolean withCues)
+      throws UnreadableScore {
+    return read(bytes, tremolo, TremoloTrial.BY_SLASHES, withCues);
   }
 
   /**
@@ -52,50 +55,32 @@ public final class MusicXmlReader {
    *
    * @param bytes the whole file, not to be changed afterwards
    * @param tremolo how slashes through stems are read
+   * @param trial what becomes of slashes about which the tempo decides
    * @param withCues whether cue notes count as strokes
    * @throws UnreadableScore if the bytes are no MusicXML score, or one that is damaged
    */
-  public static Document read(byte[] bytes, Tremolo tremolo, boolean withCues)
+  public static Document read(byte[] bytes, Tremolo tremolo, TremoloTrial trial, boolean withCues)
       throws UnreadableScore {
     Optional<ZippedScore> zipped =
         ZippedScore.isZip(bytes) ? Optional.of(ZippedScore.in(bytes)) : Optional.empty();
     DecodedText decoded = DecodedText.of(zipped.map(ZippedScore::bytes).orElse(bytes));
     MusicXmlReader reader = new MusicXmlReader(ScoreWalk.read(decoded.text()));
+    Map<Position, TempoMark> tempi = TempoLayout.of(reader.written.parts(), reader.bars);
+    TempoMap tempo = TempoMap.of(tempi);
+    List<ReadPart> parts =
+        reader.written.parts().stream()
+            .map(part -> PartReading.of(part, reader.bars, tempo, tremolo, trial, withCues))
+            .toList();
     return new Document(
         new Container(bytes, zipped.map(ZippedScore::entry)),
-        reader.score(tremolo, withCues),
-        reader.origin(decoded));
-  }
-
-  private Score score(Tremolo tremolo, boolean withCues) {
-    List<Part> parts = new ArrayList<>();
-    for (WrittenPart part : written.parts()) {
-      parts.add(
-          new Part(
-              part.id(),
-              part.listed().nameOr(part.id()),
-              part.listed().instruments(),
-              PartStrokes.of(part, bars, tremolo, withCues),
-              keys(part)));
-    }
-    Map<Position, TempoMark> tempi = TempoLayout.of(written.parts(), bars);
-    return new Score(written.title(), parts, bars, TempoMap.of(tempi), !tempi.isEmpty());
-  }
-
-  private Keys keys(WrittenPart part) {
-    NavigableMap<Position, Integer> keys = new TreeMap<>();
-    for (int i = 0; i < part.measures().size(); i++) {
-      Position start = bars.get(i).span().start();
-      for (WrittenMeasure.Child child : part.measures().get(i).elements()) {
-        if (child.name().equals("attributes")) {
-          keys.put(
-              start.plus(child.onset()),
-              Spelling.soundingKey(
-                  child.attributes().fifths(), child.attributes().transposition()));
-        }
-      }
-    }
-    return new Keys(keys);
+        new Score(
+            reader.written.title(),
+            parts.stream().map(ReadPart::part).toList(),
+            reader.bars,
+            tempo,
+            !tempi.isEmpty()),
+        reader.origin(decoded),
+        parts.stream().flatMap(part -> part.tremolos().stream()).toList());
   }
 
   private Origin origin(DecodedText decoded) {

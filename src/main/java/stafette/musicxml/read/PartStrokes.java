@@ -2,7 +2,6 @@ package stafette.musicxml.read;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
@@ -17,10 +16,8 @@ import stafette.score.Dynamic;
 import stafette.score.Grace;
 import stafette.score.Stroke;
 import stafette.score.Tone;
-import stafette.score.Tremolo;
 import stafette.score.Value;
 import stafette.score.Voice;
-import stafette.time.Bars;
 import stafette.time.Position;
 
 /** Makes strokes of the chords of a part, voice by voice. */
@@ -29,17 +26,19 @@ final class PartStrokes {
   private final Slurs slurs;
   private final Slashing slashing;
   private final AskedManners asked;
+  private final TremoloReadings readings;
   private final Trills trills;
   private final Ties ties = new Ties();
   private final Map<VoiceKey, Pending> voices = new LinkedHashMap<>();
-  private final Map<Integer, Integer> secondOf = new HashMap<>();
   private final Set<Integer> seconds = new HashSet<>();
 
-  private PartStrokes(List<Chord> chords, Slashing slashing, AskedManners asked) {
+  private PartStrokes(
+      List<Chord> chords, AskedManners asked, Slashing slashing, TremoloReadings readings) {
     this.chords = chords;
     this.slurs = Slurs.of(chords);
     this.slashing = slashing;
     this.asked = asked;
+    this.readings = readings;
     this.trills = Trills.of(chords);
   }
 
@@ -54,48 +53,36 @@ final class PartStrokes {
     }
   }
 
-  /** The voices of a part, by staff, then in order of appearance. */
-  static List<Voice> of(WrittenPart part, Bars bars, Tremolo tremolo, boolean withCues) {
-    List<Chord> chords = Chords.of(part, bars, withCues);
-    AskedManners asked = AskedManners.of(chords, MarksInForce.manners(part, bars));
-    PartStrokes strokes = new PartStrokes(chords, Slashing.of(part, tremolo), asked);
-    strokes.joinTremolos();
-    for (int i = 0; i < strokes.chords.size(); i++) {
+  /**
+   * The voices of a part, by staff, then in order of appearance.
+   *
+   * @param readings how its tremolos are read
+   * @param dynamics in force
+   */
+  static List<Voice> of(
+      List<Chord> chords,
+      AskedManners asked,
+      Slashing slashing,
+      TremoloReadings readings,
+      MarksInForce<Dynamic> dynamics) {
+    PartStrokes strokes = new PartStrokes(chords, asked, slashing, readings);
+    for (int i = 0; i < chords.size(); i++) {
       strokes.add(i);
     }
-    return strokes.finished(MarksInForce.dynamics(part, bars));
-  }
-
-  /** Finds for each first note of a two-note tremolo the second one. */
-  private void joinTremolos() {
-    Map<String, Integer> open = new HashMap<>();
-    for (int i = 0; i < chords.size(); i++) {
-      Chord chord = chords.get(i);
-      if (chord.ornamental()) {
-        continue;
-      }
-      Integer first = open.remove(chord.voice());
-      if (first != null
-          && chord.isJoined(Joined.WITH_PREVIOUS)
-          && chords.get(first).end().equals(chord.onset())
-          && slashing.isMeasured(chords.get(first), chord, asked.of(first))) {
-        secondOf.put(first, i);
-        seconds.add(i);
-      } else if (chord.isJoined(Joined.WITH_NEXT)) {
-        open.put(chord.voice(), i);
-      }
-    }
+    return strokes.finished(dynamics);
   }
 
   private void add(int index) {
     Chord chord = chords.get(index);
     if (chord.ornamental()) {
       voice(chord).graces().add(new Grace(chord.tones(), chord.first().slashed()));
-    } else if (secondOf.containsKey(index)) {
-      alternate(index, secondOf.get(index));
     } else if (seconds.contains(index)) {
       return;
-    } else if (chord.isJoined(Joined.NOTHING) && slashing.isMeasured(chord, asked.of(index))) {
+    } else if (readings.secondOf(index).isPresent()) {
+      int second = readings.secondOf(index).get();
+      seconds.add(second);
+      alternate(index, second);
+    } else if (chord.isJoined(Joined.NOTHING) && readings.counts(index)) {
       repeat(index);
     } else {
       strike(index);
@@ -171,7 +158,7 @@ final class PartStrokes {
             tones,
             voice.takeGraces(),
             slurs.under(index),
-            !trilled && slashing.isMeasured(chord, manner),
+            !trilled && readings.counts(index),
             chord.articulations(),
             trilled ? manner.manner().with(Attack.TRILLED) : manner.manner());
     voice.strokes().add(stroke);

@@ -10,6 +10,7 @@ import stafette.musicxml.read.Notations.Joined;
 import stafette.musicxml.read.Notations.Slashes;
 import stafette.score.Attack;
 import stafette.score.Tremolo;
+import stafette.score.TremoloReading;
 import stafette.score.Value;
 import stafette.time.Length;
 import stafette.time.Position;
@@ -18,11 +19,11 @@ import stafette.time.Rational;
 /**
  * How the tremolos of one part are played. Slashes add to a note's own beams: a quarter with three
  * and an eighth with two go in thirty-seconds. Words may say that they are not counted: tremolo on
- * bows and in rolls, flutter-tonguing on winds.
+ * bows and in rolls, flutter-tonguing on winds. On bows and in rolls the tempo may say so too.
  */
 final class Slashing {
-  /** From so many slashes on, bowed strings and rolled percussion play unmeasured. */
-  private static final int UNMEASURED_SLASHES = 3;
+  /** What three beams or slashes make of a note. */
+  private static final Rational THIRTY_SECOND = Rational.of(1, 8);
 
   /** The branches whose slashes between two notes are finger changes in one breath. */
   private static final List<String> BLOWN = List.of("wind.", "brass.");
@@ -84,35 +85,48 @@ final class Slashing {
     return blown;
   }
 
-  /** Whether the slashes of a chord, or the words over it, stand for strokes that are counted. */
-  boolean isMeasured(Chord chord, MannerInForce asked) {
-    Optional<Slashes> slashes = chord.slashes();
-    if (slashes.isEmpty()) {
-      return !(bowedOrRolled && asked.trembling());
+  /** Whether a chord without slashes is a tremolo, as a word has it. */
+  boolean isBareTremolo(Chord chord, MannerInForce asked) {
+    return bowedOrRolled && asked.trembling() && chord.slashes().isEmpty();
+  }
+
+  /**
+   * How a tremolo is read, whatever the tempo; empty if the tempo decides.
+   *
+   * @param first its notes, or the first of two that alternate
+   * @param length of all of it
+   */
+  Optional<TremoloReading> stated(Chord first, Length length, MannerInForce asked) {
+    if (first.slashes().isEmpty()) {
+      return Optional.of(TremoloReading.WORD);
     }
-    if (!slashes.get().measured() || chord.length().compareTo(LONGEST) > 0) {
-      return false;
+    if (!first.slashes().get().measured()) {
+      return Optional.of(TremoloReading.MARKED);
     }
-    if (!countable(chord.length(), chord)) {
-      return false;
+    if (length.compareTo(LONGEST) > 0
+        || length.quarters().dividedBy(stroke(first)).compareTo(MOST_STROKES) > 0) {
+      return Optional.of(TremoloReading.ENDLESS);
     }
     return switch (tremolo) {
-      case MEASURED -> true;
-      case UNMEASURED -> false;
-      case AS_WRITTEN ->
-          bowedOrRolled
-              ? slashes.get().count() < UNMEASURED_SLASHES && !asked.trembling()
-              : asked.manner().attack() != Attack.FLUTTERED;
+      case MEASURED -> Optional.of(TremoloReading.MEASURED);
+      case UNMEASURED -> Optional.of(TremoloReading.ASKED_FOR);
+      case AS_WRITTEN -> bowedOrRolled ? onBows(asked) : Optional.of(onOthers(asked));
     };
   }
 
-  /** Whether slashes that join two chords stand for strokes that can be counted. */
-  boolean isMeasured(Chord first, Chord second, MannerInForce asked) {
-    return isMeasured(first, asked) && countable(first.length().plus(second.length()), first);
+  private static Optional<TremoloReading> onBows(MannerInForce asked) {
+    return asked.trembling() ? Optional.of(TremoloReading.WORD) : Optional.empty();
   }
 
-  private static boolean countable(Length length, Chord slashed) {
-    return length.quarters().dividedBy(stroke(slashed)).compareTo(MOST_STROKES) <= 0;
+  private static TremoloReading onOthers(MannerInForce asked) {
+    return asked.manner().attack() == Attack.FLUTTERED
+        ? TremoloReading.FLUTTER
+        : TremoloReading.MEASURED;
+  }
+
+  /** Whether slashes and beams together are three or more. */
+  static boolean isThree(Chord chord) {
+    return unit(chord).compareTo(THIRTY_SECOND) <= 0;
   }
 
   /** The strokes of a measured tremolo on one note or chord. */
@@ -130,7 +144,7 @@ final class Slashing {
   }
 
   /** How long each stroke of a tremolo lasts. */
-  private static Rational stroke(Chord chord) {
+  static Rational stroke(Chord chord) {
     if (chord.isJoined(Joined.NOTHING)) {
       return unit(chord).times(chord.length().quarters()).dividedBy(chord.writtenQuarters());
     }

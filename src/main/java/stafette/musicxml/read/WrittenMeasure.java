@@ -24,6 +24,7 @@ import stafette.time.Rational;
  * @param dynamics its dynamics
  * @param manners what it says of ways of playing
  * @param content how far its notes reach
+ * @param section where it has a double bar line, a repeat sign or a rehearsal mark
  */
 record WrittenMeasure(
     String number,
@@ -37,7 +38,8 @@ record WrittenMeasure(
     List<PlacedTempo> tempi,
     List<PlacedMark<Dynamic>> dynamics,
     List<PlacedMark<MannerInForce>> manners,
-    Length content) {
+    Length content,
+    SectionMarks section) {
 
   /**
    * A child of a measure.
@@ -57,4 +59,22 @@ record WrittenMeasure(
    * @param offset quarters from the start of the bar; may lead out of it
    */
   record PlacedTempo(Rational offset, TempoSign sign) {}
+
+  /**
+   * What parts sections.
+   *
+   * @param opens whether one begins with this measure
+   * @param closes whether one begins with the next
+   */
+  record SectionMarks(boolean opens, boolean closes) {
+    static final SectionMarks NONE = new SectionMarks(false, false);
+
+    SectionMarks opened() {
+      return new SectionMarks(true, closes);
+    }
+
+    SectionMarks closed() {
+      return new SectionMarks(opens, true);
+    }
+  }
 }

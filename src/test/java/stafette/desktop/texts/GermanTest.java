@@ -259,16 +259,16 @@ class GermanTest {
             "Viola", Optional.empty(), OptionalInt.empty(), Optional.empty(), Optional.empty());
     assertGerman(
         Stream.<Executable>of(
-                () -> OpenScore.open(folder, Tremolo.AS_WRITTEN, false),
-                () -> OpenScore.open(folder.resolve("0.mxl"), Tremolo.AS_WRITTEN, false),
-                () -> OpenScore.open(torn, Tremolo.AS_WRITTEN, false),
-                () -> OpenScore.open(poem, Tremolo.AS_WRITTEN, false),
+                () -> OpenScore.open(folder, Tremolo.AS_WRITTEN, false, limits),
+                () -> OpenScore.open(folder.resolve("0.mxl"), Tremolo.AS_WRITTEN, false, limits),
+                () -> OpenScore.open(torn, Tremolo.AS_WRITTEN, false, limits),
+                () -> OpenScore.open(poem, Tremolo.AS_WRITTEN, false, limits),
                 () -> OpenPlan.onDesk(plan, Optional.empty(), limits),
                 () -> limits.instrument("fluta"),
                 () -> PlayerWish.parse("Anna, Anna"),
                 () -> new BarChoice("2-1").in(LINE.bars()),
                 () -> new BarChoice("400").in(LINE.bars()),
-                () -> LineRequest.whole(SplitSample.SCORE).with(nobody).find())
+                () -> LineRequest.whole(SplitSample.SCORE).with(nobody).find(limits))
             .map(step -> assertThrows(Objection.class, step))
             .map(GERMAN::say)
             .toList());
