@@ -97,15 +97,17 @@ final class NotJudgedText {
         + stretches.stream().map(this::range).collect(Collectors.joining(", "));
   }
 
+  /** As printed, but counted where one of its numbers is printed twice. */
   private String range(List<Integer> stretch) {
-    String first = printed(stretch.get(0));
-    return stretch.size() == 1 ? first : first + "-" + printed(stretch.get(stretch.size() - 1));
-  }
-
-  /** As printed, but counted where that number is printed twice. */
-  private String printed(int index) {
-    Bar bar = bars.get(index);
-    return bars.isPrintedOnce(bar.number()) ? bar.number() : "#" + (index + 1);
+    List<Bar> ends =
+        IntStream.of(stretch.get(0), stretch.get(stretch.size() - 1))
+            .distinct()
+            .mapToObj(bars::get)
+            .toList();
+    boolean once = ends.stream().allMatch(bar -> bars.isPrintedOnce(bar.number()));
+    return ends.stream()
+        .map(bar -> once ? bar.number() : "#" + (bar.index() + 1))
+        .collect(Collectors.joining("-"));
   }
 
   private Optional<String> singers() {
