@@ -40,54 +40,50 @@ public final class Demand {
   /**
    * What of a demand no figure changes.
    *
-   * @param technique for each stroke the index of its technique; that of the first where none
-   *     applies
-   * @param covered whether a technique applies
+   * <p>{@code technique} is for each stroke the index of its technique, that of the first where
+   * none applies; {@code covered} whether one applies.
    */
-  private record Shape(
-      int[] technique,
-      boolean[] covered,
-      boolean byKey,
-      boolean[] articulated,
-      boolean[] moves,
-      int[] previousStroke,
-      int[] previousSameKey,
-      double[] factor) {
-    static Shape of(Instrument instrument, Way way, Line line, int[] choice) {
+  private static final class Shape {
+    private final int[] technique;
+    private final boolean[] covered;
+    private final boolean byKey;
+    private final boolean[] articulated;
+    private final boolean[] moves;
+    private final int[] previousStroke;
+    private final int[] previousSameKey;
+    private final double[] factor;
+
+    Shape(Instrument instrument, Way way, Line line, int[] choice) {
       List<Technique> techniques = way.skills().stream().map(Skill::technique).toList();
       int count = line.count();
-      Shape shape =
-          new Shape(
-              new int[count],
-              new boolean[count],
-              techniques.get(0).act().repeatsByKey(),
-              new boolean[count],
-              new boolean[count],
-              new int[count],
-              new int[count],
-              new double[count]);
+      technique = new int[count];
+      covered = new boolean[count];
+      byKey = techniques.get(0).act().repeatsByKey();
+      articulated = new boolean[count];
+      moves = new boolean[count];
+      previousStroke = new int[count];
+      previousSameKey = new int[count];
+      factor = new double[count];
       Map<Set<Integer>, Integer> lastOnKeys = new HashMap<>();
       int lastStroke = NONE;
       Set<Integer> keysBefore = Set.of();
       for (int j = 0; j < count; j++) {
         Stroke stroke = line.stroke(j);
         Set<Integer> keys = stroke.keys();
-        shape.covered[j] = choice[j] != TechniqueByStroke.NONE;
-        shape.technique[j] = Math.max(0, choice[j]);
-        Technique technique = techniques.get(shape.technique[j]);
-        shape.moves[j] = j > 0 && !keys.equals(keysBefore);
+        covered[j] = choice[j] != TechniqueByStroke.NONE;
+        technique[j] = Math.max(0, choice[j]);
+        Technique used = techniques.get(technique[j]);
+        moves[j] = j > 0 && !keys.equals(keysBefore);
         keysBefore = keys;
-        shape.articulated[j] =
-            stroke.measured() && !(technique.act().slurs() && stroke.slurred() && shape.moves[j]);
-        shape.previousStroke[j] = lastStroke;
-        shape.previousSameKey[j] = lastOnKeys.getOrDefault(keys, NONE);
-        shape.factor[j] = factorAt(instrument, technique, line, j);
-        if (shape.articulated[j]) {
+        articulated[j] = stroke.measured() && !(used.act().slurs() && stroke.slurred() && moves[j]);
+        previousStroke[j] = lastStroke;
+        previousSameKey[j] = lastOnKeys.getOrDefault(keys, NONE);
+        factor[j] = factorAt(instrument, used, line, j);
+        if (articulated[j]) {
           lastStroke = j;
         }
         lastOnKeys.put(keys, j);
       }
-      return shape;
     }
   }
 
@@ -139,7 +135,7 @@ public final class Demand {
   public static Demand of(Instrument instrument, Way way, Line line, Line settled) {
     List<Technique> techniques = way.skills().stream().map(Skill::technique).toList();
     int[] choice = TechniqueByStroke.of(techniques, settled);
-    return new Demand(Shape.of(instrument, way, line, choice), way.skills());
+    return new Demand(new Shape(instrument, way, line, choice), way.skills());
   }
 
   /** What the same strokes, made in the same way, ask of somebody with other figures. */

@@ -331,9 +331,8 @@ class PlanJsonTest {
         player(
             "Flute 1",
             "flute",
-            line,
             List.of(new GivenStretch(-3_000_000, -1_500_000, List.of(-3_000_000L))));
-    Player harp = player("Harp", "harp", line, List.of());
+    Player harp = player("Harp", "harp", List.of());
     Rules rules =
         new Rules(
             Assurance.DEFAULT,
@@ -349,7 +348,7 @@ class PlanJsonTest {
             new Segment(0, 0, 32, line.count() - 1)));
   }
 
-  private static Player player(String name, String instrument, Line line, List<GivenStretch> busy) {
+  private static Player player(String name, String instrument, List<GivenStretch> busy) {
     Instrument known = TABLES.catalogue().find(instrument).orElseThrow();
     List<Skill> skills =
         known.techniques().stream()

@@ -22,7 +22,7 @@ class TremoloByTempoTest {
   private static final int ADAGIO = 50;
   private static final int PRESTO = 184;
 
-  @TempDir private Path folder;
+  @TempDir private Path folder = Path.of("");
 
   private OpenScore open(String part, Tremolo tremolo, String... bars) throws Exception {
     Path file = folder.resolve("score.musicxml");

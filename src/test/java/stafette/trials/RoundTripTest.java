@@ -157,7 +157,7 @@ class RoundTripTest {
                 name ->
                     """
                     {"name": "%s", "instrument": "%s", "techniques": [{"name": "alternate hands",
-                     "peak": 80, "moving": 80, "sustained": 80}]}"""
+                     "peak": 80, "moving": 80, "sustained": 80, "stamina": 80}]}"""
                         .formatted(name, instrument))
             .collect(Collectors.joining(", "));
     Path file = folder.resolve("players.json");

@@ -26,13 +26,16 @@ class MannersTest {
   private static final Predicate<Manner> STRUCK = with(Attack.STRUCK_WITH_WOOD);
   private static final Predicate<Manner> DRAWN = with(Attack.DRAWN_WITH_WOOD);
   private static final Predicate<Manner> FLUTTERED = with(Attack.FLUTTERED);
-  private static final Predicate<Manner> BRIDGE = m -> m.contact() == Contact.AT_THE_BRIDGE;
-  private static final Predicate<Manner> FINGERBOARD =
-      m -> m.contact() == Contact.OVER_THE_FINGERBOARD;
+  private static final Predicate<Manner> BRIDGE = with(Contact.AT_THE_BRIDGE);
+  private static final Predicate<Manner> FINGERBOARD = with(Contact.OVER_THE_FINGERBOARD);
   private static final Predicate<Manner> MUTED = Manner::muted;
 
   private static Predicate<Manner> with(Attack attack) {
     return manner -> manner.attack() == attack;
+  }
+
+  private static Predicate<Manner> with(Contact contact) {
+    return manner -> manner.contact() == contact;
   }
 
   private static String words(String text) {
