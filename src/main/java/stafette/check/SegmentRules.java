@@ -8,6 +8,7 @@ import java.util.stream.IntStream;
 import stafette.limits.Burst;
 import stafette.limits.Demand;
 import stafette.limits.Instrument;
+import stafette.limits.PedalCourse;
 import stafette.limits.Technique;
 import stafette.limits.Way;
 import stafette.plan.Plan;
@@ -59,6 +60,7 @@ public final class SegmentRules {
     if (way.twinStrings() && !TechniqueRules.twins(line, first, last)) {
       findings.add(TechniqueRules.withoutTwins(place(first)));
     }
+    unpedalled(stretch).ifPresent(findings::add);
     rate(worst(Finding.FindingKind.PEAK), stretch).ifPresent(findings::add);
     rate(worst(Finding.FindingKind.MOVING), stretch).ifPresent(findings::add);
     return findings;
@@ -130,6 +132,19 @@ public final class SegmentRules {
   private Sentence advice(double share) {
     Sentence tempo = Wording.tempo(line, (1 + ROUNDED) / share);
     return Sentence.of("give it to a faster player, or lower the tempo to {0}", tempo);
+  }
+
+  /** The first stroke of the harp for which pedals come too late, if there is one. */
+  private Optional<Finding> unpedalled(double stretch) {
+    int reached = pedalledUpTo(stretch);
+    return reached < last
+        ? Optional.of(TechniqueRules.unpedalled(place(Math.max(first, reached + 1))))
+        : Optional.empty();
+  }
+
+  /** The last stroke for which the pedals of a harp are in time; of others the last one. */
+  public int pedalledUpTo(double stretch) {
+    return way.isPedalled() ? Math.min(last, PedalCourse.from(line, first, stretch).last()) : last;
   }
 
   /** The first stroke that no technique covers, if there is one. */

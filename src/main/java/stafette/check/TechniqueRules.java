@@ -41,6 +41,16 @@ public final class TechniqueRules {
                 + " choose single strings or other notes"));
   }
 
+  /** That the pedals can't be moved in time for a stroke. */
+  static Finding unpedalled(Place place) {
+    return Finding.at(
+        Finding.FindingKind.TECHNIQUE,
+        place,
+        Sentence.of(
+            "the pedals can't be moved in time for this note; give it to somebody else, hand over"
+                + " before, or lower the tempo"));
+  }
+
   /**
    * Whether one setting of the pedals gives every pitch of the stretch, and every one that is
    * repeated on two strings.

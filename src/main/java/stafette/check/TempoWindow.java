@@ -128,7 +128,8 @@ public record TempoWindow(
       case TIREDNESS -> Sentence.of("tiredness");
       case BREATH -> Sentence.of("breath");
       case REST -> Sentence.of("rest before the entry");
-      case SHAPE, OVERLAP, RANGE, TECHNIQUE, BUSY, LOCK ->
+      case TECHNIQUE -> Sentence.of("pedals");
+      case SHAPE, OVERLAP, RANGE, BUSY, LOCK ->
           throw new IllegalStateException("the tempo has no part in this: " + kind);
     };
   }

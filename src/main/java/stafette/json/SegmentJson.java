@@ -8,14 +8,19 @@ import java.util.stream.IntStream;
 import stafette.check.Costing;
 import stafette.check.Effort;
 import stafette.check.JudgedPlan;
+import stafette.check.Pedals;
 import stafette.check.SegmentCost;
 import stafette.check.SegmentReport;
 import stafette.check.ShownTechnique;
+import stafette.json.Means.Flat;
 import stafette.json.Means.Least;
+import stafette.json.Means.Missing;
 import stafette.json.Means.Told;
+import stafette.limits.Way;
 import stafette.plan.Brief;
 import stafette.plan.Pattern;
 import stafette.plan.Plan;
+import stafette.plan.Played;
 import stafette.plan.Segment;
 
 /** A segment by names, and what the judge says of it. */
@@ -25,6 +30,8 @@ record SegmentJson(
     @Means("On single strings, or on twin strings of the harp.") WayJson way,
     @Means("What the player is told to use, stretch by stretch.") @Told
         List<ShownTechniqueJson> techniques,
+    @Means("How a harp sets its pedals, change by change; missing for others.") @Missing @Told
+        Optional<List<PedalsJson>> pedals,
     @Means("Which relay.") @Least(0) int relay,
     @Means(
             "Which strokes the player takes: all, or in a hocket the first, third and further units (odd) or the others (even). A hocket pair has two entries with the same ends.")
@@ -61,6 +68,9 @@ record SegmentJson(
         plan.player(segment).name(),
         WayJson.of(plan.way(segment)),
         ShownTechnique.of(plan, segment).stream().map(ShownTechniqueJson::of).toList(),
+        Optional.of(plan.played(segment))
+            .filter(played -> plan.player(segment).instrument().isHarp())
+            .map(played -> PedalsJson.of(played, plan.way(segment))),
         segment.relay(),
         segment.pattern(),
         segment.first(),
@@ -88,6 +98,21 @@ record SegmentJson(
             || last >= brief.line(relay).count()
         ? Optional.empty()
         : Optional.of(new Segment(relay, who.getAsInt(), how.getAsInt(), first, last, pattern));
+  }
+
+  /** A setting of the pedals, and from where it holds. */
+  @Means("A setting of the pedals of a harp.")
+  record PedalsJson(
+      @Flat PlaceJson from,
+      @Means("Left foot, then right: \"D C# B | E F G Ab\".") String setting) {
+    static List<PedalsJson> of(Played played, Way way) {
+      return Pedals.of(played, way).stream()
+          .map(
+              setup ->
+                  new PedalsJson(
+                      PlaceJson.of(played.line(), setup.stroke()), setup.setting().toString()))
+          .toList();
+    }
   }
 
   /** What a segment costs. */

@@ -28,6 +28,9 @@ public final class HarpPedals {
   private static final int LETTERS = Step.values().length;
   private static final List<Choir> CHOIRS = allSettings();
 
+  /** How many pedals there are, numbered by their letters from C to B. */
+  static final int PEDALS = LETTERS;
+
   private HarpPedals() {}
 
   /**
@@ -54,6 +57,16 @@ public final class HarpPedals {
     @Override
     public String toString() {
       return side(LEFT) + " | " + side(RIGHT);
+    }
+
+    int alter(int pedal) {
+      return alters.get(pedal);
+    }
+
+    /** Whether a string of a pedal sounds one of these notes. */
+    boolean uses(int pedal, Set<Integer> midiKeys) {
+      int sounds = Step.values()[pedal].semitones() + alters.get(pedal);
+      return midiKeys.stream().anyMatch(key -> Math.floorMod(key - sounds, 12) == 0);
     }
 
     private String side(List<Step> letters) {
@@ -83,6 +96,27 @@ public final class HarpPedals {
         .filter(choir -> midiKeys.stream().allMatch(choir.sounding::get))
         .findFirst()
         .map(choir -> choir.setting);
+  }
+
+  /** The numbers of the settings that give all these notes, those with most naturals first. */
+  static BitSet giving(Set<Integer> midiKeys) {
+    BitSet giving = new BitSet();
+    for (int number = 0; number < CHOIRS.size(); number++) {
+      Choir choir = CHOIRS.get(number);
+      giving.set(
+          number, midiKeys.stream().allMatch(key -> reaches(key) && choir.sounding.get(key)));
+    }
+    return giving;
+  }
+
+  /** The setting with a number. */
+  static Setting setting(int number) {
+    return CHOIRS.get(number).setting;
+  }
+
+  /** Whether the left foot has a pedal. */
+  static boolean isLeft(int pedal) {
+    return Setting.LEFT.contains(Step.values()[pedal]);
   }
 
   /** Whether there is such a setting. */

@@ -85,6 +85,10 @@ public record Instrument(
     return with(levelDecibel, breath.map(air -> air.at(Assurance.DEFAULT, assurance)), techniques);
   }
 
+  public boolean isHarp() {
+    return family.equals("harp");
+  }
+
   public boolean isWind() {
     return breath.isPresent();
   }

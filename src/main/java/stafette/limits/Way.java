@@ -31,6 +31,11 @@ public record Way(boolean twinStrings, List<Skill> skills) {
         .toList();
   }
 
+  /** Whether it goes on single strings of the harp, whose pedals may have to move. */
+  public boolean isPedalled() {
+    return !twinStrings && skills.get(0).technique().act() == Act.STRING;
+  }
+
   private static boolean isFor(boolean twins, Skill skill) {
     return skill.technique().twinStrings() == twins;
   }

@@ -68,6 +68,9 @@ public record Rules(
   /** Labelled default of the planning model. */
   public static final double DEFAULT_READY_SECONDS = 0.5;
 
+  /** What a harp needs at least before an entry, to set its pedals: a judgement. */
+  private static final double PEDALS_SECONDS = 2;
+
   /** The least rest before an entry of this player, in microseconds, rounded up. */
   public long readyMicros(Player player) {
     double seconds =
@@ -75,7 +78,10 @@ public record Rules(
             .instrument()
             .breath()
             .map(b -> Math.max(b.catchSeconds(), readySeconds))
-            .orElse(readySeconds);
+            .orElse(
+                player.instrument().isHarp()
+                    ? Math.max(PEDALS_SECONDS, readySeconds)
+                    : readySeconds);
     return (long) Math.ceil(seconds * 1_000_000 - 1e-6);
   }
 }

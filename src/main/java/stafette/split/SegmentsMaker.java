@@ -10,6 +10,7 @@ import stafette.check.Strain;
 import stafette.check.Tiredness;
 import stafette.limits.Breath;
 import stafette.limits.HarpPedals;
+import stafette.limits.PedalCourse;
 import stafette.score.Line;
 import stafette.score.Tone;
 
@@ -35,6 +36,7 @@ final class SegmentsMaker {
   private int[] lastLoad = new int[FIRST_ROOM];
   private int first;
   private long freeUntil;
+  private int pedalledUpTo;
   private Twins twins = new Twins();
   private long micropoints;
   private int outside;
@@ -70,6 +72,8 @@ final class SegmentsMaker {
   private void begin(int from) {
     first = from;
     freeUntil = figures.freeUntil(from);
+    pedalledUpTo =
+        figures.way().isPedalled() ? PedalCourse.from(line, from, 1).last() : Integer.MAX_VALUE;
     twins = twinStrings ? new Twins() : twins;
     micropoints = 0;
     outside = 0;
@@ -132,6 +136,7 @@ final class SegmentsMaker {
 
   private boolean reaches(int j) {
     return figures.reached(j)
+        && j <= pedalledUpTo
         && line.endMicros(j) <= freeUntil
         && line.onsetMicros(first) < freeUntil
         && figures.within(first, j)

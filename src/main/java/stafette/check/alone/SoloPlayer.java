@@ -111,7 +111,7 @@ final class SoloPlayer {
 
   /** How many of 100 players manage, from 0 to 100. */
   double share() {
-    if (!inRange() || !serves() || !manages(NOBODY)) {
+    if (!inRange() || !serves() || !isPedalled() || !manages(NOBODY)) {
       return 0;
     }
     if (manages(EVERYBODY)) {
@@ -176,6 +176,11 @@ final class SoloPlayer {
             || TechniqueRules.twins(line, played.first(), played.last()));
   }
 
+  /** Whether the pedals of a harp are in time at this tempo. */
+  private boolean isPedalled() {
+    return rules.pedalledUpTo(1) >= played.last();
+  }
+
   private OptionalInt uncovered() {
     return IntStream.range(0, line.count()).filter(j -> !demand.covered(j)).findFirst();
   }
@@ -197,6 +202,9 @@ final class SoloPlayer {
       return uncovered().isPresent()
           ? decides(Limiting.TECHNIQUE, uncovered().getAsInt())
           : decides(Limiting.PEDALS, 0);
+    }
+    if (!isPedalled()) {
+      return decides(Limiting.PEDALS, Math.max(0, rules.pedalledUpTo(1) + 1));
     }
     double tired = tiredness();
     double air = breath();
@@ -310,7 +318,10 @@ final class SoloPlayer {
 
   /** Whether the player manages at a factor of the tempo. */
   boolean holdsAt(double factor) {
-    return inRange() && serves() && playsAt(factor);
+    return inRange()
+        && serves()
+        && rules.pedalledUpTo(1 / factor) >= played.last()
+        && playsAt(factor);
   }
 
   /** Whether the player manages at a factor of the tempo, whatever the range. */

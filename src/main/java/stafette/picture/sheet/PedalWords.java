@@ -1,37 +1,27 @@
 package stafette.picture.sheet;
 
-import java.util.HashSet;
 import java.util.List;
-import java.util.Set;
-import java.util.stream.Stream;
-import stafette.limits.HarpPedals;
+import java.util.stream.Collectors;
+import stafette.check.Pedals;
+import stafette.limits.PedalCourse;
 import stafette.limits.Way;
 import stafette.plan.Played;
-import stafette.score.Pitch;
-import stafette.score.Tone;
 
 /** How a harp sets its pedals for a turn. */
 final class PedalWords {
   private PedalWords() {}
 
   static String of(Played played, Way way) {
-    Set<Integer> sounding = new HashSet<>();
-    Set<Integer> repeated = new HashSet<>();
-    List<Tone> before = List.of();
-    for (int j = played.first(); j <= played.last(); j++) {
-      List<Tone> tones = played.line().stroke(j).tones();
-      keys(tones).forEach(sounding::add);
-      if (keys(tones).toList().equals(keys(before).toList())) {
-        keys(tones).forEach(repeated::add);
-      }
-      before = tones;
-    }
-    return HarpPedals.settingFor(sounding, way.twinStrings() ? repeated : Set.of())
-        .map(setting -> "pedals " + setting)
-        .orElse("no one setting of the pedals has all notes: change on the way");
+    List<PedalCourse.PedalSetup> setups = Pedals.of(played, way);
+    return setups.isEmpty()
+        ? "no course of the pedals has all notes"
+        : "pedals "
+            + setups.stream().map(setup -> words(played, setup)).collect(Collectors.joining("; "));
   }
 
-  private static Stream<Integer> keys(List<Tone> tones) {
-    return tones.stream().filter(Pitch.class::isInstance).map(Tone::key);
+  private static String words(Played played, PedalCourse.PedalSetup setup) {
+    return setup.stroke() == played.first()
+        ? setup.setting().toString()
+        : "from " + SheetFigures.place(played.line(), setup.stroke()) + " " + setup.setting();
   }
 }
