@@ -21,8 +21,8 @@ public final class Pedals {
           .map(setting -> List.of(new PedalCourse.PedalSetup(played.first(), setting)))
           .orElse(List.of());
     }
-    PedalCourse course = PedalCourse.from(played.line(), played.first(), 1);
-    return course.last() >= played.last() ? course.upTo(played.last()) : List.of();
+    PedalCourse course = PedalCourse.of(played.line(), played.first(), played.last());
+    return course.last() == played.last() ? course.upTo(played.last()) : List.of();
   }
 
   private static Optional<HarpPedals.Setting> twins(Played played) {

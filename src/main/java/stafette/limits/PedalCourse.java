@@ -27,6 +27,7 @@ public final class PedalCourse {
   private static final int MOST_TRIED = 100;
 
   private final Line line;
+  private final int end;
   private final double stretch;
   private final Map<Set<Integer>, BitSet> giving = new HashMap<>();
   private final List<PedalSetup> setups = new ArrayList<>();
@@ -43,8 +44,9 @@ public final class PedalCourse {
   /** One change: from which setting to which, by their numbers. */
   private record PedalMove(int from, int to) {}
 
-  private PedalCourse(Line line, int first, double stretch) {
+  private PedalCourse(Line line, int first, int end, double stretch) {
     this.line = line;
+    this.end = end;
     this.stretch = stretch;
     last = first - 1;
     follow(first);
@@ -56,7 +58,12 @@ public final class PedalCourse {
    * @param stretch by how much all times are stretched; below 1 is faster
    */
   public static PedalCourse from(Line line, int first, double stretch) {
-    return new PedalCourse(line, first, stretch);
+    return new PedalCourse(line, first, line.count(), stretch);
+  }
+
+  /** The course of a turn alone, whatever comes after it. */
+  public static PedalCourse of(Line line, int first, int last) {
+    return new PedalCourse(line, first, last + 1, 1);
   }
 
   /** The last stroke that can be pedalled; before the first if none can. */
@@ -72,16 +79,15 @@ public final class PedalCourse {
   private void follow(int first) {
     int from = first;
     BitSet settings = serving(first);
-    while (!settings.isEmpty() && last < line.count() - 1) {
+    while (!settings.isEmpty() && last < end - 1) {
       BitSet longest = (BitSet) settings.clone();
       int next = from;
-      while (next < line.count() && keeps(longest, serving(next))) {
+      while (next < end && keeps(longest, serving(next))) {
         longest.and(serving(next));
         next++;
       }
       last = next - 1;
-      Optional<PedalMove> change =
-          next < line.count() ? change(from, next, longest) : Optional.empty();
+      Optional<PedalMove> change = next < end ? change(from, next, longest) : Optional.empty();
       int setting = change.map(PedalMove::from).orElseGet(() -> longest.nextSetBit(0));
       setups.add(new PedalSetup(from, HarpPedals.setting(setting)));
       settings = new BitSet();
@@ -104,7 +110,7 @@ public final class PedalCourse {
   private Optional<PedalMove> change(int from, int next, BitSet before) {
     List<BitSet> after = new ArrayList<>();
     BitSet serving = (BitSet) serving(next).clone();
-    for (int j = next; j < line.count() && !serving.isEmpty(); j++) {
+    for (int j = next; j < end && !serving.isEmpty(); j++) {
       serving.and(serving(j));
       if (!serving.isEmpty()) {
         after.add((BitSet) serving.clone());
