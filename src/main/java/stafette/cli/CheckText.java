@@ -18,6 +18,7 @@ import stafette.check.alone.LineVerdict;
 import stafette.check.alone.VerdictWords;
 import stafette.limits.Demand;
 import stafette.score.Line;
+import stafette.words.Sentence;
 import stafette.work.CheckScore;
 
 /** What a check found, in words. */
@@ -109,6 +110,7 @@ final class CheckText {
       lasts(verdict).ifPresent(details::add);
       details.add(otherwise(verdict));
     }
+    VerdictWords.helping(verdict).map(Sentence::toString).ifPresent(details::add);
     return details;
   }
 

@@ -14,7 +14,13 @@ import stafette.plan.Seat;
 record Details(boolean explain, Map<String, Seat> seats) {
   /** Blocks with an empty line after each; empty if nothing was asked for. */
   String of(JudgedPlan judged) {
-    String cost = explain ? CostText.of(judged.plan(), judged.verdict().cost()) + "\n" : "";
+    String cost =
+        explain
+            ? PlanText.odds(judged)
+                + "\n"
+                + CostText.of(judged.plan(), judged.verdict().cost())
+                + "\n"
+            : "";
     String ear = explain || !seats.isEmpty() ? EarText.of(judged.plan(), seats) : "";
     return cost + ear + (ear.isEmpty() ? "" : "\n");
   }

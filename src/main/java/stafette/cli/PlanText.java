@@ -9,6 +9,7 @@ import stafette.check.SegmentReport;
 import stafette.check.ShownTechnique;
 import stafette.check.Strain;
 import stafette.check.TempoWindow;
+import stafette.check.alone.VerdictWords;
 import stafette.plan.Handoff;
 import stafette.plan.Plan;
 import stafette.plan.Segment;
@@ -113,13 +114,19 @@ final class PlanText {
   static String summary(JudgedPlan judged) {
     StringBuilder out = new StringBuilder();
     judged.window().map(PlanText::window).ifPresent(out::append);
-    out.append(
-        String.format(
-            Locale.ROOT,
-            "Odds       about %.0f in 100 such groups of professionals would all manage; at 5 %% faster %.0f%n",
-            Math.floor(judged.verdict().odds() * 100),
-            Math.floor(judged.verdict().oddsAtHeadroom() * 100)));
+    out.append("Share      ")
+        .append(VerdictWords.ofPlan(judged.plan(), judged.verdict()))
+        .append('\n');
     return out.toString();
+  }
+
+  /** How likely it is that all manage, told with the cost. */
+  static String odds(JudgedPlan judged) {
+    return String.format(
+        Locale.ROOT,
+        "Odds       about %.0f in 100 such groups of professionals would all manage; at 5 %% faster %.0f%n",
+        Math.floor(judged.verdict().odds() * 100),
+        Math.floor(judged.verdict().oddsAtHeadroom() * 100));
   }
 
   private static String window(TempoWindow window) {

@@ -154,6 +154,12 @@ public record CheckJson(
       @Means("Metronome mark at the first stroke.") String mark,
       @Means("Whether it is assumed, as the score states none.") boolean assumed) {}
 
+  /** What would help. */
+  @Means("A technique that not everybody has.")
+  record HelpingJson(
+      @Means("As in the tables of limits.") String technique,
+      @Means("How many of 100 of those who have it would manage.") @Least(0) int share) {}
+
   /** A passage on one instrument. */
   @Means("The passage in the hands of one fresh player of an instrument.")
   record JudgedJson(
@@ -182,7 +188,10 @@ public record CheckJson(
       @Means("Where the figure that decides comes from.") String source,
       @Means(
               "How far to trust the figure: A measured and published, B stated by an expert and seen, C secondary or from memory, D no source.")
-          Grade grade) {
+          Grade grade,
+      @Means(
+              "A technique that not everybody has, where clearly more would manage with it; null if none.")
+          Optional<HelpingJson> helping) {
     static JudgedJson of(LineVerdict judged, Line line) {
       OptionalDouble lasts = judged.lastsSeconds();
       return new JudgedJson(
@@ -199,7 +208,10 @@ public record CheckJson(
           judged.fastestTempo().map(TempoMark::toString),
           judged.thinning(),
           judged.source().text(),
-          judged.source().grade());
+          judged.source().grade(),
+          judged
+              .helping()
+              .map(help -> new HelpingJson(help.technique().name(), (int) help.share())));
     }
   }
 }

@@ -138,6 +138,7 @@ class CheckJsonTest {
         plays ? OptionalDouble.empty() : OptionalDouble.of(1.5),
         plays ? Optional.of(TempoMark.QUARTER_120) : Optional.empty(),
         Thinning.HALF,
-        instrument.techniques().get(0).source());
+        instrument.techniques().get(0).source(),
+        Optional.empty());
   }
 }

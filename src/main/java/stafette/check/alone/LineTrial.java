@@ -21,6 +21,9 @@ public final class LineTrial {
           .thenComparing(verdict -> verdict.limiting() == Limiting.PEDALS)
           .thenComparingDouble(LineVerdict::strain);
 
+  /** So many of 100 more are clearly more. */
+  private static final double CLEARLY = 10;
+
   private LineTrial() {}
 
   /**
@@ -33,10 +36,46 @@ public final class LineTrial {
    */
   public static LineVerdict of(
       Line line, Instrument instrument, Assurance assurance, List<Technique> techniques) {
+    LineVerdict verdict =
+        inEachWay(line, instrument, assurance, techniques)
+            .map(LineTrial::judged)
+            .reduce((one, other) -> BETTER.compare(other, one) < 0 ? other : one)
+            .orElseThrow();
+    return verdict.ease().compareTo(Ease.DEMANDING) <= 0
+        ? verdict
+        : verdict.with(helping(line, instrument, assurance, techniques, verdict));
+  }
+
+  /** A technique of the instrument with which clearly more would manage, the best of them. */
+  private static Optional<LineVerdict.Helping> helping(
+      Line line,
+      Instrument instrument,
+      Assurance assurance,
+      List<Technique> techniques,
+      LineVerdict verdict) {
+    double sustained =
+        techniques.stream().mapToDouble(each -> each.limit().sustainedPerSecond()).max().orElse(0);
+    return instrument.techniques().stream()
+        .filter(other -> !techniques.contains(other))
+        .filter(other -> other.limit().sustainedPerSecond() > sustained)
+        .map(
+            other ->
+                new LineVerdict.Helping(
+                    other, share(line, instrument, assurance, with(techniques, other))))
+        .filter(help -> help.share() >= verdict.share() + CLEARLY && Ease.of(help.share()).plays())
+        .max(Comparator.comparingDouble(LineVerdict.Helping::share));
+  }
+
+  private static double share(
+      Line line, Instrument instrument, Assurance assurance, List<Technique> techniques) {
     return inEachWay(line, instrument, assurance, techniques)
-        .map(LineTrial::judged)
-        .reduce((one, other) -> BETTER.compare(other, one) < 0 ? other : one)
-        .orElseThrow();
+        .mapToDouble(SoloPlayer::share)
+        .max()
+        .orElse(0);
+  }
+
+  private static List<Technique> with(List<Technique> techniques, Technique other) {
+    return Stream.concat(techniques.stream(), Stream.of(other)).toList();
   }
 
   /**
@@ -94,7 +133,8 @@ public final class LineTrial {
         solo.lastsSeconds(),
         solo.fastestTempo(),
         holds ? Thinning.ALL : thinned(solo),
-        decides.source());
+        decides.source(),
+        Optional.empty());
   }
 
   /** The fullest pattern that leaves something out and can be played. */

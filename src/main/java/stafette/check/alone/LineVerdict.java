@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import stafette.check.ShownTechnique;
 import stafette.limits.Instrument;
 import stafette.limits.Source;
+import stafette.limits.Technique;
 import stafette.time.TempoMark;
 
 /**
@@ -30,6 +31,7 @@ import stafette.time.TempoMark;
  *     empty if no tempo will do
  * @param thinning the fullest pattern that that player manages
  * @param source where the figure that decides comes from
+ * @param helping a technique that not everybody has, where clearly more would manage with it
  */
 public record LineVerdict(
     Instrument instrument,
@@ -45,9 +47,37 @@ public record LineVerdict(
     OptionalDouble lastsSeconds,
     Optional<TempoMark> fastestTempo,
     Thinning thinning,
-    Source source) {
+    Source source,
+    Optional<Helping> helping) {
   public LineVerdict {
     techniques = List.copyOf(techniques);
+  }
+
+  /**
+   * What would help.
+   *
+   * @param technique one that not everybody has
+   * @param share how many of 100 of those who have it would manage
+   */
+  public record Helping(Technique technique, double share) {}
+
+  LineVerdict with(Optional<Helping> help) {
+    return new LineVerdict(
+        instrument,
+        techniques,
+        ratePerSecond,
+        share,
+        ease,
+        limiting,
+        stroke,
+        use,
+        tiredness,
+        breath,
+        lastsSeconds,
+        fastestTempo,
+        thinning,
+        source,
+        help);
   }
 
   /** The largest of use, tiredness and breath, for a player at the assurance asked for. */

@@ -1,6 +1,9 @@
 package stafette.check.alone;
 
+import java.util.Optional;
+import stafette.check.Verdict;
 import stafette.limits.Grade;
+import stafette.plan.Plan;
 import stafette.score.Line;
 import stafette.words.Sentence;
 
@@ -31,14 +34,47 @@ public final class VerdictWords {
       case OUT_OF_RANGE -> 0;
       case BEYOND -> verdict.share() < 1 ? 0 : 1;
       case COMFORTABLE -> 98;
-      default ->
-          Math.max((int) (Math.floor(verdict.share() / STEP) * STEP), (int) verdict.ease().least());
+      default -> told(verdict.share(), verdict.ease());
     };
   }
 
   private static Sentence figure(LineVerdict verdict) {
     Grade grade = verdict.source().grade();
     return grade == Grade.D ? Sentence.of("; no published figure") : Sentence.NONE;
+  }
+
+  /** How many manage the hardest part of a plan, with the word for it. */
+  public static Sentence ofPlan(Plan plan, Verdict verdict) {
+    double share = verdict.hardest() * 100;
+    Ease ease = Ease.of(share);
+    boolean unpublished =
+        plan.segments().stream()
+            .flatMap(segment -> plan.way(segment).skills().stream())
+            .anyMatch(skill -> skill.technique().source().grade() == Grade.D);
+    Sentence figure = unpublished ? Sentence.of("; no published figure") : Sentence.NONE;
+    return switch (ease) {
+      case COMFORTABLE -> Sentence.of("nearly everybody manages the hardest part{0}", figure);
+      case BEYOND, OUT_OF_RANGE ->
+          Sentence.of("fewer than 16 of 100 manage the hardest part{0}", figure);
+      default ->
+          Sentence.of("about {0} of 100 manage the hardest part{1}", told(share, ease), figure);
+    };
+  }
+
+  /** In whole fives, rounded down, but never below the word's own border. */
+  private static int told(double share, Ease ease) {
+    return Math.max((int) (Math.floor(share / STEP) * STEP), (int) ease.least());
+  }
+
+  /** What would help, if somebody has a technique that not everybody has. */
+  public static Optional<Sentence> helping(LineVerdict verdict) {
+    return verdict
+        .helping()
+        .map(
+            help ->
+                Sentence.of(
+                    "with {0}, which not everybody has, about {1} of 100 would manage",
+                    help.technique(), told(help.share(), Ease.of(help.share()))));
   }
 
   /** What decides, and where: "burst at bar 14, beat 2". */

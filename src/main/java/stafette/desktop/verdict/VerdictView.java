@@ -16,6 +16,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import stafette.check.Finding;
 import stafette.check.Verdict;
+import stafette.check.alone.VerdictWords;
 import stafette.desktop.texts.Texts;
 import stafette.plan.Plan;
 import stafette.split.SplitResult;
@@ -101,7 +102,7 @@ public final class VerdictView extends VBox {
         holds
             ? texts.get("verdict.holds", verdict.cost().total())
             : texts.get("verdict.fails", verdict.findings().size()));
-    odds.setText(holds ? odds(verdict) : "");
+    odds.setText(holds ? share(plan, verdict) : "");
     findings.getChildren().clear();
     remedies.getChildren().clear();
     verdict.findings().forEach(this::add);
@@ -114,13 +115,8 @@ public final class VerdictView extends VBox {
     }
   }
 
-  private String odds(Verdict verdict) {
-    return texts.get("verdict.odds", percent(verdict.odds()), percent(verdict.oddsAtHeadroom()));
-  }
-
-  /** Rounded down: odds promise no more than there is. */
-  private String percent(double share) {
-    return texts.get("percent", (int) Math.floor(share * 100 + 1e-9));
+  private String share(Plan plan, Verdict verdict) {
+    return texts.get("verdict.share", texts.say(VerdictWords.ofPlan(plan, verdict)));
   }
 
   private void add(Finding finding) {

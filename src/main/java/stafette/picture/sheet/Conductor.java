@@ -3,9 +3,11 @@ package stafette.picture.sheet;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import stafette.check.TempoWindow;
+import stafette.check.alone.VerdictWords;
 import stafette.limits.Demand;
 import stafette.picture.ink.Mark;
 import stafette.picture.ink.Paper;
@@ -145,15 +147,12 @@ final class Conductor {
       all = all.with(text(spot, TypeStyle.TEXT, right - left).after(first ? 3 : 0));
       first = false;
     }
-    return all.with(text(odds(), TypeStyle.SOFT, right - left).after(2));
+    return all.with(text(share(), TypeStyle.SOFT, right - left).after(2));
   }
 
-  private String odds() {
-    return String.format(
-        java.util.Locale.ROOT,
-        "About %.0f in 100 such groups of professionals would all manage; at 5 %% faster %.0f.",
-        Math.floor(content.verdict().odds() * 100),
-        Math.floor(content.verdict().oddsAtHeadroom() * 100));
+  private String share() {
+    String words = VerdictWords.ofPlan(plan, content.verdict()).toString();
+    return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1) + ".";
   }
 
   private List<Block> ribbon() {
