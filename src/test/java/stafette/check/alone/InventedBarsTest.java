@@ -84,8 +84,7 @@ class InventedBarsTest {
   void a_close_pair_is_nothing_and_the_same_rate_going_on_is_for_the_few() {
     assertEquals(
         Ease.COMFORTABLE, verdict("clarinet in B-flat", at(140, repeated(8, 8, 0, 1))).ease());
-    assertEquals(
-        Ease.FOR_THE_FEW, verdict("clarinet in B-flat", Invented.line(1, 4, 140)).ease());
+    assertEquals(Ease.FOR_THE_FEW, verdict("clarinet in B-flat", Invented.line(1, 4, 140)).ease());
   }
 
   @Test
