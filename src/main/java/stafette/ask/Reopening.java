@@ -10,6 +10,7 @@ import java.util.Set;
 import stafette.json.PlayersFile;
 import stafette.keep.LimitsInForce;
 import stafette.keep.OpenScore;
+import stafette.limits.Assurance;
 import stafette.limits.Capability;
 import stafette.limits.Instrument;
 import stafette.limits.Skill;
@@ -103,7 +104,14 @@ public record Reopening(OpenScore score, Brief brief, Map<String, Seat> seats, S
               .find(instrument.name())
               .map(each -> each.breathing(brief.rules().assurance()));
       if (!known.equals(Optional.of(instrument))) {
-        own.put(player.name(), instrument);
+        own.put(
+            player.name(),
+            instrument.with(
+                instrument.levelDecibel(),
+                instrument
+                    .breath()
+                    .map(breath -> breath.at(brief.rules().assurance(), Assurance.DEFAULT)),
+                instrument.techniques()));
       }
     }
     return new MeasuredPlayers(new PlayersFile(own, Map.of()), capabilities(), freed);

@@ -160,7 +160,7 @@ public final class Roster {
                     + " name{3}",
                 allowance.player().map(name -> name + ": ").orElse(""),
                 Sentence.name(allowance.technique()),
-                Settable.TECHNIQUES,
+                allowance.instead() ? Settable.PLAYER_TECHNIQUES : Settable.TECHNIQUES,
                 Settable.LIMITS));
       }
     }

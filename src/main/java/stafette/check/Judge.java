@@ -26,21 +26,32 @@ public final class Judge {
     Demands demands = new Demands(plan.brief());
     Odds.Shares shares = new Odds(plan, demands, 1).shares();
     double odds = shares.ofAll();
+    List<Finding> findings = findings(plan, demands, 1);
+    boolean nobody = findings.stream().anyMatch(Judge::isForEverybody);
     return new Verdict(
-        findings(plan, demands, 1),
+        findings,
         reports(plan, demands),
         Costing.of(plan),
-        shares.ofHardest(),
+        nobody ? 0 : shares.ofHardest(),
         odds,
         Math.min(odds, oddsAtHeadroom(plan, demands)));
   }
 
-  /** Where rest fails at the faster tempo, it fails for everybody. */
+  /** Whether what is wrong is so for any player of the instrument. */
+  private static boolean isForEverybody(Finding finding) {
+    return finding.kind() == Finding.FindingKind.TECHNIQUE
+        || finding.kind() == Finding.FindingKind.RANGE;
+  }
+
+  /** Where rest or pedals fail at the faster tempo, they fail for everybody. */
   private static double oddsAtHeadroom(Plan plan, Demands demands) {
     double stretch = 1 / Verdict.HEADROOM;
     boolean nobody =
         findings(plan, demands, stretch).stream()
-            .anyMatch(finding -> finding.kind() == Finding.FindingKind.REST);
+            .anyMatch(
+                finding ->
+                    finding.kind() == Finding.FindingKind.REST
+                        || finding.kind() == Finding.FindingKind.TECHNIQUE);
     return nobody ? 0 : new Odds(plan, demands, stretch).shares().ofAll();
   }
 

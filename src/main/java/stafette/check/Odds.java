@@ -61,11 +61,13 @@ final class Odds {
     if (manages(player, BEST)) {
       return 1;
     }
-    double holds = WORST;
-    double fails = BEST;
-    if (!manages(player, holds)) {
+    if (!manages(player, WORST)) {
       return 0;
     }
+    double planned = plan.brief().rules().assurance().percent();
+    boolean asPlanned = manages(player, planned);
+    double holds = asPlanned ? planned : WORST;
+    double fails = asPlanned ? BEST : planned;
     for (int step = 0; step < STEPS; step++) {
       double middle = (holds + fails) / 2;
       if (manages(player, middle)) {

@@ -22,7 +22,15 @@ public final class Pedals {
           .orElse(List.of());
     }
     PedalCourse course = PedalCourse.of(played.line(), played.first(), played.last());
-    return course.last() == played.last() ? course.upTo(played.last()) : List.of();
+    return course.last() == played.last()
+        ? course.upTo(played.last())
+        : withTheRest(played.line(), played.first(), played.last());
+  }
+
+  /** As the judge goes: with an eye on what comes after the turn. */
+  private static List<PedalCourse.PedalSetup> withTheRest(Line line, int first, int last) {
+    PedalCourse course = PedalCourse.from(line, first, 1);
+    return course.last() >= last ? course.upTo(last) : List.of();
   }
 
   private static Optional<HarpPedals.Setting> twins(Played played) {

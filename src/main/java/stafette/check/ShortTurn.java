@@ -13,7 +13,8 @@ import stafette.words.Sentence;
 /**
  * Turns of fewer strokes than a burst takes in are no way round a limit: their gaps together must
  * leave all the time that their strokes need. Else players who are too slow for a line could still
- * share it out in twos and threes, which nobody can join. A rule of this planning model.
+ * share it out in twos and threes, which nobody can join. What stands between rests is joined to
+ * nothing. A rule of this planning model.
  */
 public final class ShortTurn {
   private static final int STROKES = Burst.MOST_GAPS + 1;
@@ -25,7 +26,10 @@ public final class ShortTurn {
    * turns that are no shorter than a burst.
    */
   public static double use(Demand demand, Line line, int first, int last) {
-    return last - first + 1 >= STROKES
+    boolean joins =
+        (first > 0 && !line.restsBefore(first))
+            || (last < line.count() - 1 && !line.restsBefore(last + 1));
+    return last - first + 1 >= STROKES || !joins
         ? 0
         : Stream.of(Burst.values())
             .mapToDouble(burst -> burst.ofWhole(demand, line, first, last))

@@ -40,7 +40,7 @@ public record Breath(
    */
   public Breath at(Assurance planned, Assurance wanted) {
     double capacity = capacitySeconds * (1 + spread * wanted.z()) / (1 + spread * planned.z());
-    double rounded = Math.floor(capacity * 1000 + 1e-6) / 1000;
+    double rounded = Math.round(capacity * 1000) / 1000.0;
     return new Breath(rounded, catchSeconds, fullSeconds, spread, use);
   }
 }

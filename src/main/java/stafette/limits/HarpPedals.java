@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import stafette.score.Step;
@@ -27,6 +29,11 @@ public final class HarpPedals {
   private static final int HIGHEST_MIDI = 104;
   private static final int LETTERS = Step.values().length;
   private static final List<Choir> CHOIRS = allSettings();
+  private static final int[][] ALTERS =
+      CHOIRS.stream()
+          .map(choir -> choir.setting.alters().stream().mapToInt(alter -> alter).toArray())
+          .toArray(int[][]::new);
+  private static final Map<Set<Integer>, BitSet> GIVING = new ConcurrentHashMap<>();
 
   /** How many pedals there are, numbered by their letters from C to B. */
   static final int PEDALS = LETTERS;
@@ -98,8 +105,15 @@ public final class HarpPedals {
         .map(choir -> choir.setting);
   }
 
-  /** The numbers of the settings that give all these notes, those with most naturals first. */
+  /**
+   * The numbers of the settings that give all these notes, those with most naturals first; not to
+   * be changed.
+   */
   static BitSet giving(Set<Integer> midiKeys) {
+    return GIVING.computeIfAbsent(midiKeys, HarpPedals::settingsGiving);
+  }
+
+  private static BitSet settingsGiving(Set<Integer> midiKeys) {
     BitSet giving = new BitSet();
     for (int number = 0; number < CHOIRS.size(); number++) {
       Choir choir = CHOIRS.get(number);
@@ -107,6 +121,15 @@ public final class HarpPedals {
           number, midiKeys.stream().allMatch(key -> reaches(key) && choir.sounding.get(key)));
     }
     return giving;
+  }
+
+  /** How many pedals move from one setting to another. */
+  static int moves(int one, int other) {
+    int moves = 0;
+    for (int pedal = 0; pedal < PEDALS; pedal++) {
+      moves += ALTERS[one][pedal] == ALTERS[other][pedal] ? 0 : 1;
+    }
+    return moves;
   }
 
   /** The setting with a number. */

@@ -3,11 +3,8 @@ package stafette.limits;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.IntStream;
 import stafette.score.Line;
 
@@ -23,13 +20,12 @@ public final class PedalCourse {
   private static final double APART_SECONDS = 0.5;
   private static final long APART_MICROS = (long) (APART_SECONDS * 1e6);
 
-  /** Of so many settings of one kind the first are looked at. */
+  /** Of so many changes the first are tried, those with the fewest moves before others. */
   private static final int MOST_TRIED = 100;
 
   private final Line line;
   private final int end;
   private final double stretch;
-  private final Map<Set<Integer>, BitSet> giving = new HashMap<>();
   private final List<PedalSetup> setups = new ArrayList<>();
   private final double[] footFree = {Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY};
   private int last;
@@ -103,22 +99,26 @@ public final class PedalCourse {
   }
 
   private BitSet serving(int stroke) {
-    return giving.computeIfAbsent(line.stroke(stroke).keys(), HarpPedals::giving);
+    return HarpPedals.giving(line.stroke(stroke).keys());
   }
 
   /** The change before a stroke to a setting that serves as long as can be; empty if none can. */
   private Optional<PedalMove> change(int from, int next, BitSet before) {
     List<BitSet> after = new ArrayList<>();
+    List<Integer> until = new ArrayList<>();
     BitSet serving = (BitSet) serving(next).clone();
-    for (int j = next; j < end && !serving.isEmpty(); j++) {
+    for (int j = next; j < end && keeps(serving, serving(j)); j++) {
+      int known = serving.cardinality();
       serving.and(serving(j));
-      if (!serving.isEmpty()) {
+      if (after.isEmpty() || serving.cardinality() < known) {
         after.add((BitSet) serving.clone());
+        until.add(j);
+      } else {
+        until.set(until.size() - 1, j);
       }
     }
-    for (int length = after.size(); length > 0; length--) {
-      Optional<PedalMove> change =
-          change(from, next, next + length - 1, before, after.get(length - 1));
+    for (int i = after.size() - 1; i >= 0; i--) {
+      Optional<PedalMove> change = change(from, next, until.get(i), before, after.get(i));
       if (change.isPresent()) {
         return change;
       }
@@ -127,15 +127,7 @@ public final class PedalCourse {
   }
 
   private Optional<PedalMove> change(int from, int next, int until, BitSet before, BitSet after) {
-    List<PedalMove> changes =
-        before.stream()
-            .limit(MOST_TRIED)
-            .boxed()
-            .flatMap(one -> after.stream().limit(MOST_TRIED).mapToObj(to -> new PedalMove(one, to)))
-            .sorted(Comparator.comparingInt(PedalCourse::moves))
-            .limit(MOST_TRIED)
-            .toList();
-    for (PedalMove change : changes) {
+    for (PedalMove change : fewestMoves(before, after)) {
       double[] free = footFree.clone();
       if (isInTime(change, from, next, until, free)) {
         System.arraycopy(free, 0, footFree, 0, free.length);
@@ -145,13 +137,21 @@ public final class PedalCourse {
     return Optional.empty();
   }
 
-  private static int moves(PedalMove change) {
-    HarpPedals.Setting one = HarpPedals.setting(change.from);
-    HarpPedals.Setting other = HarpPedals.setting(change.to);
-    return (int)
-        IntStream.range(0, HarpPedals.PEDALS)
-            .filter(pedal -> one.alter(pedal) != other.alter(pedal))
-            .count();
+  /** From each setting to the nearest others, those with the fewest moves of all first. */
+  private static List<PedalMove> fewestMoves(BitSet before, BitSet after) {
+    List<List<PedalMove>> byMoves = new ArrayList<>();
+    for (int moves = 0; moves <= HarpPedals.PEDALS; moves++) {
+      byMoves.add(new ArrayList<>());
+    }
+    for (int to = after.nextSetBit(0); to >= 0; to = after.nextSetBit(to + 1)) {
+      for (int one = before.nextSetBit(0); one >= 0; one = before.nextSetBit(one + 1)) {
+        List<PedalMove> alike = byMoves.get(HarpPedals.moves(one, to));
+        if (alike.size() < MOST_TRIED) {
+          alike.add(new PedalMove(one, to));
+        }
+      }
+    }
+    return byMoves.stream().flatMap(List::stream).limit(MOST_TRIED).toList();
   }
 
   /** Whether both feet have the time, the most urgent pedal first. */

@@ -24,6 +24,7 @@ final class LineClock {
   private final Rational zeroSeconds;
   private final Map<Position, Long> micros = new ConcurrentHashMap<>();
   private final Map<Position, BeatOnClock> beats = new ConcurrentHashMap<>();
+  private final Map<Integer, Long> barMicros = new ConcurrentHashMap<>();
 
   LineClock(Bars bars, TempoMap tempo, Position start) {
     this.bars = bars;
@@ -60,7 +61,8 @@ final class LineClock {
   /** How long the bar lasts in which an onset falls, an incomplete one as if it were full. */
   long barMicros(Position onset) {
     Bar bar = bars.at(onset);
-    return roundedUp(Span.of(bar.span().start(), bar.meter().length()));
+    return barMicros.computeIfAbsent(
+        bar.index(), index -> roundedUp(Span.of(bar.span().start(), bar.meter().length())));
   }
 
   BeatOnClock beat(Position onset) {

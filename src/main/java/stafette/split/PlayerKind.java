@@ -41,6 +41,9 @@ final class PlayerKind {
     this.givenSkill = player.leastTiringSkill();
     changes = player.busy().stream().anyMatch(busy -> busy.changeMicros() > 0);
     alone = givenAlone();
+    if (hasGiven()) {
+      givenSkill.map(Skill::capability).ifPresent(able -> learnSlopes(able, steady(able)));
+    }
   }
 
   /**
@@ -85,17 +88,28 @@ final class PlayerKind {
     tables.add(table);
   }
 
+  private static SegmentTable.SustainedRates steady(Capability able) {
+    return new SegmentTable.SustainedRates(able.sustainedMilli(), able.sustainedMilli());
+  }
+
   private void learn(Capability capability, SegmentTable.SustainedRates sustained) {
     double byRest = RoundedUnits.WHOLE / (capability.recoveryMillis() * 1e3);
     double perMilli = 1e6 / capability.staminaMilli();
-    slowestRecovery =
-        Math.min(slowestRecovery, Math.min(byRest, sustained.leastMilli() * perMilli));
-    fastestRecovery = Math.max(fastestRecovery, Math.max(byRest, sustained.mostMilli() * perMilli));
+    learnSlopes(capability, sustained);
     double bySustained = sustained.mostMilli() * perMilli;
     restRecovery = Math.max(restRecovery, Math.min(byRest, bySustained));
     double stroke =
         bySustained <= byRest ? RoundedUnits.WHOLE * 1e3 / capability.staminaMilli() : 0;
     entryLoad = Math.min(entryLoad, stroke);
+  }
+
+  /** How slowly and how fast a player recovers who goes on with such strokes. */
+  private void learnSlopes(Capability capability, SegmentTable.SustainedRates sustained) {
+    double byRest = RoundedUnits.WHOLE / (capability.recoveryMillis() * 1e3);
+    double perMilli = 1e6 / capability.staminaMilli();
+    slowestRecovery =
+        Math.min(slowestRecovery, Math.min(byRest, sustained.leastMilli() * perMilli));
+    fastestRecovery = Math.max(fastestRecovery, Math.max(byRest, sustained.mostMilli() * perMilli));
   }
 
   /** The tables that these players play from. */
@@ -265,7 +279,16 @@ final class PlayerKind {
                 <= 0;
       }
     }
-    return fresh ? PlayerState.RESTED : state;
+    boolean freshForGiven =
+        !hasGiven()
+            || givenSkill
+                .map(Skill::capability)
+                .map(
+                    able ->
+                        state.tiredness() + RoundedUnits.load(gap, able.sustainedMilli(), able)
+                            <= 0)
+                .orElse(true);
+    return fresh && freshForGiven ? PlayerState.RESTED : state;
   }
 
   /** Whether whoever is in the first state can do all that one in the second can, from now on. */

@@ -181,6 +181,7 @@ final class RelayOffers {
       return new StretchesFromStart(first, new int[0], new SegmentsFromStart[] {none, none}, own);
     }
     SegmentsFromStart[] rows = {own[0].row(from[0]), own[1].row(from[1])};
+    long usual = Math.min(line.barMicros(first), Costing.USUAL_TURN_MICROS);
     int[] points = new int[line.count() - first];
     int length = 0;
     while (length < points.length && evenBeat(first + length)) {
@@ -195,7 +196,7 @@ final class RelayOffers {
               ? Relaxation.NEVER
               : rows[0].points(one)
                   + rows[1].points(other)
-                  + 2 * Costing.shortPoints(line, first, last, weights())
+                  + 2 * Costing.shortPoints(usual, Costing.length(line, first, last), weights())
                   + weights().hocket();
     }
     points = Arrays.copyOf(points, length);

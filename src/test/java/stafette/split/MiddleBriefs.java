@@ -194,9 +194,10 @@ public final class MiddleBriefs {
         Technique.SlurUse.ANY,
         groups,
         twins,
-        1,
+        between(1, 2),
         true,
-        new Limit(12, 1, 10, OptionalDouble.empty(), 8, OptionalDouble.empty()),
+        new Limit(
+            between(11, 12), 1, between(9, 10), OptionalDouble.empty(), 8, OptionalDouble.empty()),
         0,
         oneIn(2) ? Map.of() : Map.of(Condition.HIGH_REGISTER, 0.93, Condition.LEAP, 0.91),
         Source.COMMON_PRACTICE,

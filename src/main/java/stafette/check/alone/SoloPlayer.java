@@ -54,6 +54,7 @@ final class SoloPlayer {
 
   private static final double LEAST_FACTOR = 1e-3;
   private static final int BISECTIONS = 60;
+  private static final int PEDAL_BISECTIONS = 24;
 
   /** Fewer than one of a thousand are nobody, more than 999 everybody. */
   private static final double NOBODY = 0.1;
@@ -117,8 +118,9 @@ final class SoloPlayer {
     if (manages(EVERYBODY)) {
       return 100;
     }
-    double holds = NOBODY;
-    double fails = EVERYBODY;
+    boolean asPlanned = manages(planned.percent());
+    double holds = asPlanned ? planned.percent() : NOBODY;
+    double fails = asPlanned ? EVERYBODY : planned.percent();
     for (int step = 0; step < SHARE_BISECTIONS; step++) {
       double middle = (holds + fails) / 2;
       if (manages(middle)) {
@@ -251,7 +253,12 @@ final class SoloPlayer {
         Stream.of(spending.tired(1), spending.breathless(1))
             .flatMap(Optional::stream)
             .mapToLong(TirednessAndBreath.Excess::micros);
-    LongStream outside = strokesOutOfRange().mapToLong(line::onsetMicros).limit(1);
+    int unpedalled = rules.pedalledUpTo(1) + 1;
+    LongStream outside =
+        IntStream.concat(
+                strokesOutOfRange().limit(1),
+                IntStream.of(unpedalled).filter(j -> j <= played.last()))
+            .mapToLong(line::onsetMicros);
     return LongStream.concat(LongStream.concat(failures, outside), tooFast())
         .mapToDouble(micros -> micros / 1e6)
         .min();
@@ -282,7 +289,7 @@ final class SoloPlayer {
   }
 
   private OptionalDouble fastestFactor() {
-    double most = Math.min(MOST_FACTOR, 1 / use);
+    double most = Math.min(Math.min(MOST_FACTOR, 1 / use), pedalledUpToFactor());
     double bound = spending.tired(1 / most).isEmpty() ? most : tirelessUpTo(most);
     DoubleStream breathing = lungs().stream().flatMapToDouble(this::breathingUpTo);
     return DoubleStream.concat(breathing.filter(factor -> factor < bound), DoubleStream.of(bound))
@@ -291,6 +298,22 @@ final class SoloPlayer {
         .mapToDouble(Double::doubleValue)
         .filter(this::playsAt)
         .findFirst();
+  }
+
+  /** Up to which tempo the pedals of a harp are in time; any for others. */
+  private double pedalledUpToFactor() {
+    double holds = LEAST_FACTOR;
+    double fails = MOST_FACTOR;
+    if (rules.pedalledUpTo(1 / fails) >= played.last()) {
+      return fails;
+    }
+    for (int step = 0; step < PEDAL_BISECTIONS; step++) {
+      double middle = Math.sqrt(holds * fails);
+      boolean inTime = rules.pedalledUpTo(1 / middle) >= played.last();
+      holds = inTime ? middle : holds;
+      fails = inTime ? fails : middle;
+    }
+    return holds;
   }
 
   private double tirelessUpTo(double most) {

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.ToIntFunction;
 import java.util.function.UnaryOperator;
+import stafette.limits.Act;
 import stafette.limits.Breath;
 import stafette.limits.Capability;
 import stafette.limits.Condition;
@@ -210,7 +211,7 @@ enum Constraint implements Sayable {
     Technique technique =
         new Technique(
             first.name(),
-            first.act(),
+            first.act() == Act.STRING ? Act.KEY : first.act(),
             Technique.Pitches.ANY,
             Technique.SlurUse.ANY,
             Groups.ANY,
