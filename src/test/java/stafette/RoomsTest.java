@@ -72,7 +72,7 @@ class RoomsTest {
     room("picture.ribbon", "words time score limits plan check picture.ink picture.notes");
     room(
         "picture.sheet",
-        "words time score limits plan check picture.ink picture.notes picture.ribbon");
+        "words time score limits plan check check.alone picture.ink picture.notes picture.ribbon");
     // what was left unfinished is a plan file: it is named by its score; slashes are read as the
     // judge of single players has it
     room(

@@ -47,7 +47,7 @@ public final class LineTrial {
   }
 
   /** A technique of the instrument with which clearly more would manage, the best of them. */
-  private static Optional<LineVerdict.Helping> helping(
+  private static Optional<LineVerdict.OtherTechnique> helping(
       Line line,
       Instrument instrument,
       Assurance assurance,
@@ -60,10 +60,10 @@ public final class LineTrial {
         .filter(other -> other.limit().sustainedPerSecond() > sustained)
         .map(
             other ->
-                new LineVerdict.Helping(
+                new LineVerdict.OtherTechnique(
                     other, share(line, instrument, assurance, with(techniques, other))))
         .filter(help -> help.share() >= verdict.share() + CLEARLY && Ease.of(help.share()).plays())
-        .max(Comparator.comparingDouble(LineVerdict.Helping::share));
+        .max(Comparator.comparingDouble(LineVerdict.OtherTechnique::share));
   }
 
   private static double share(

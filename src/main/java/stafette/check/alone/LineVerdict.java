@@ -48,7 +48,7 @@ public record LineVerdict(
     Optional<TempoMark> fastestTempo,
     Thinning thinning,
     Source source,
-    Optional<Helping> helping) {
+    Optional<OtherTechnique> helping) {
   public LineVerdict {
     techniques = List.copyOf(techniques);
   }
@@ -59,9 +59,9 @@ public record LineVerdict(
    * @param technique one that not everybody has
    * @param share how many of 100 of those who have it would manage
    */
-  public record Helping(Technique technique, double share) {}
+  public record OtherTechnique(Technique technique, double share) {}
 
-  LineVerdict with(Optional<Helping> help) {
+  LineVerdict with(Optional<OtherTechnique> help) {
     return new LineVerdict(
         instrument,
         techniques,

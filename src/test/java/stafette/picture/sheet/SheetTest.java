@@ -67,7 +67,12 @@ class SheetTest {
       throws IOException {
     String first = text(sheet(PLAN, Paper.LETTER)).get(0);
     for (String words :
-        List.of("Conductor", "Piano, staff 1", "The plan holds", "Tightest spots", "in 100 such")) {
+        List.of(
+            "Conductor",
+            "Piano, staff 1",
+            "The plan holds",
+            "Tightest spots",
+            "the hardest part")) {
       assertHas(first, words);
     }
     assertHas(first, "can injure");
