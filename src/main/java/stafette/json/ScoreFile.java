@@ -6,6 +6,7 @@ import java.util.Optional;
 import stafette.json.Means.Like;
 import stafette.json.Means.Missing;
 import stafette.json.Means.Only;
+import stafette.json.Means.Told;
 import stafette.score.Tremolo;
 import stafette.words.Sentence;
 
@@ -17,11 +18,13 @@ public record ScoreFile(
     @Means("How slashes through stems are read; missing if as usual for the instrument.")
         @Only({"measured", "unmeasured"})
         @Missing
-        Optional<Tremolo> tremolo) {
+        Optional<Tremolo> tremolo,
+    @Means("Whether its tempo is assumed, quarter = 120, as the score states none.") @Told
+        boolean tempoAssumed) {
   /** A score whose tremolos are read in that way. */
-  public static ScoreFile of(String file, String sha256, Tremolo tremolo) {
+  public static ScoreFile of(String file, String sha256, Tremolo tremolo, boolean tempoAssumed) {
     return new ScoreFile(
-        file, sha256, Optional.of(tremolo).filter(how -> how != Tremolo.AS_WRITTEN));
+        file, sha256, Optional.of(tremolo).filter(how -> how != Tremolo.AS_WRITTEN), tempoAssumed);
   }
 
   void check(Spot spot) {

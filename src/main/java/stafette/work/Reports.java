@@ -167,12 +167,16 @@ public final class Reports {
   }
 
   private static ScoreFile withoutTremolo(OpenScore score) {
-    return ScoreFile.of(
-        path(score.file()), score.document().container().sha256(), Tremolo.AS_WRITTEN);
+    return scoreFile(score, score.file(), Tremolo.AS_WRITTEN);
   }
 
   private static ScoreFile scoreFile(OpenScore score, Path path) {
-    return ScoreFile.of(path(path), score.document().container().sha256(), score.tremolo());
+    return scoreFile(score, path, score.tremolo());
+  }
+
+  private static ScoreFile scoreFile(OpenScore score, Path path, Tremolo tremolo) {
+    return ScoreFile.of(
+        path(path), score.document().container().sha256(), tremolo, !score.score().tempoStated());
   }
 
   private static String path(Path path) {

@@ -93,7 +93,7 @@ class AlternativesJsonTest {
             traits.against(Traits.of(MAIN, BRIEF.rules())).subList(0, 2));
     return PlanJson.of(
             "Stafette 1",
-            ScoreFile.of("invented.musicxml", "0".repeat(64), Tremolo.AS_WRITTEN),
+            ScoreFile.of("invented.musicxml", "0".repeat(64), Tremolo.AS_WRITTEN, false),
             MAIN.brief(),
             new SplitResult.Best(MAIN, 1),
             Optional.of(judged(MAIN)),

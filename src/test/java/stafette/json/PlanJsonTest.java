@@ -56,7 +56,7 @@ import stafette.words.UnreadableFile;
 class PlanJsonTest {
   private static final LimitTables TABLES = LimitTables.builtIn();
   private static final ScoreFile SCORE =
-      ScoreFile.of("invented.musicxml", "0".repeat(64), Tremolo.AS_WRITTEN);
+      ScoreFile.of("invented.musicxml", "0".repeat(64), Tremolo.AS_WRITTEN, false);
 
   @Test
   void a_plan_is_valid_by_its_schema() {

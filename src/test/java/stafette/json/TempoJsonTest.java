@@ -100,7 +100,7 @@ class TempoJsonTest {
 
   private static String text(TempoTable table) {
     return TempoJson.of(
-            ScoreFile.of("invented.musicxml", "0".repeat(64), Tremolo.AS_WRITTEN),
+            ScoreFile.of("invented.musicxml", "0".repeat(64), Tremolo.AS_WRITTEN, false),
             BRIEF,
             table,
             Map.of(PLAN, Judge.judge(PLAN)),

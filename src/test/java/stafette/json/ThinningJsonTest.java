@@ -65,7 +65,7 @@ class ThinningJsonTest {
     List<ThinnedPart> parts =
         List.of(players).stream().map(p -> Thinner.thin(LINE, p, Invented.rules())).toList();
     return ThinningJson.of(
-            ScoreFile.of("hill.musicxml", "0".repeat(64), Tremolo.AS_WRITTEN), LINE, parts)
+            ScoreFile.of("hill.musicxml", "0".repeat(64), Tremolo.AS_WRITTEN, false), LINE, parts)
         .text();
   }
 }

@@ -44,6 +44,7 @@ public final class Thinner {
   private final BooleanSupplier stop;
   private final Consumer<ThinProgress> progress;
   private boolean stopped;
+  private boolean dropped;
   private int reckoned;
 
   private Thinner(
@@ -63,7 +64,8 @@ public final class Thinner {
    * A part that was found.
    *
    * @param part the fullest so far
-   * @param proven whether no part is fuller; false if the search was stopped
+   * @param proven whether no part is fuller; false if the search was stopped, or the pedals of a
+   *     harp did not give what it found
    */
   public record Found(ThinnedPart part, boolean proven) {}
 
@@ -132,7 +134,7 @@ public final class Thinner {
       Consumer<ThinProgress> progress) {
     Thinner thinner = new Thinner(line, onAnyNotes(player), rules, stop, progress);
     ThinnedPart part = thinner.fullest();
-    return new Found(part, !thinner.stopped);
+    return new Found(part, !thinner.stopped && !thinner.dropped);
   }
 
   /**
@@ -267,13 +269,14 @@ public final class Thinner {
         .anyMatch(micros -> from < micros && micros <= to);
   }
 
-  /** The part, if its technique is used on what is left. */
+  /** The part, if the pedals of a harp give what is left; the search doesn't know of them. */
   private Optional<ThinnedPart> used(ThinnedPart part) {
     List<Finding> findings = part.kept().map(Judge::playing).orElse(List.of());
     if (findings.stream().anyMatch(finding -> finding.kind() != Finding.FindingKind.TECHNIQUE)) {
       throw new IllegalStateException(
           "the search found a thinned part that does not hold: " + part + " " + findings);
     }
+    dropped |= !findings.isEmpty();
     return findings.isEmpty() ? Optional.of(part) : Optional.empty();
   }
 
