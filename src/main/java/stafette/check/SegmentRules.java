@@ -26,6 +26,8 @@ public final class SegmentRules {
   /** What needs in whole nanoseconds may be beside the exact ones. */
   private static final double ROUNDED = 1e-7;
 
+  private static final int PEDAL_STEPS = 40;
+
   private final Line line;
   private final int first;
   private final int last;
@@ -145,6 +147,27 @@ public final class SegmentRules {
   /** The last stroke for which the pedals of a harp are in time; of others the last one. */
   public int pedalledUpTo(double stretch) {
     return way.isPedalled() ? Math.min(last, PedalCourse.from(line, first, stretch).last()) : last;
+  }
+
+  /**
+   * The largest factor of the tempo at which the pedals of a harp are in time, by bisection.
+   *
+   * @param holds a factor that is taken to do
+   * @param most returned where it will do too, as it does for other instruments
+   */
+  public double pedalledUpToFactor(double holds, double most) {
+    if (pedalledUpTo(1 / most) >= last) {
+      return most;
+    }
+    double slower = holds;
+    double faster = most;
+    for (int step = 0; step < PEDAL_STEPS; step++) {
+      double middle = Math.sqrt(slower * faster);
+      boolean inTime = pedalledUpTo(1 / middle) >= last;
+      slower = inTime ? middle : slower;
+      faster = inTime ? faster : middle;
+    }
+    return slower;
   }
 
   /** The first stroke that no technique covers, if there is one. */

@@ -49,6 +49,20 @@ public record ShownTechnique(Technique technique, int first, int last) {
   /** The techniques of a stretch of a line, one after the other. */
   public static List<ShownTechnique> of(
       Instrument instrument, Way way, Line line, int first, int last) {
+    int from = Math.max(0, first - 1);
+    int to = Math.min(line.count() - 1, last + 1);
+    Line near =
+        to - from + 1 == line.count()
+            ? line
+            : line.only(IntStream.rangeClosed(from, to).boxed().toList(), true);
+    return within(instrument, way, near, first - from, last - from).stream()
+        .map(each -> new ShownTechnique(each.technique, each.first + from, each.last + from))
+        .toList();
+  }
+
+  /** Of a stretch with the strokes before and after it, as far as there are any. */
+  private static List<ShownTechnique> within(
+      Instrument instrument, Way way, Line line, int first, int last) {
     int[] shown = new int[last - first + 1];
     Demand chosen = Demand.of(instrument, way, line);
     for (int j = first; j <= last; j++) {
@@ -102,8 +116,9 @@ public record ShownTechnique(Technique technique, int first, int last) {
     for (int j = first + 1; j <= last; j++) {
       if (demand.loads(first, j)) {
         long gap = line.onsetMicros(j) - line.onsetMicros(previous);
+        int graces = Tiredness.graces(line, j);
         tiredness =
-            Tiredness.after(tiredness, gap, demand.sustainedMilli(j), 0, demand.capability(j));
+            Tiredness.after(tiredness, gap, demand.sustainedMilli(j), graces, demand.capability(j));
         highest = Math.max(highest, tiredness);
         previous = j;
       }

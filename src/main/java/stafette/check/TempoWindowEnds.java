@@ -9,7 +9,6 @@ import stafette.plan.Segment;
 record TempoWindowEnds(Plan plan, Demands demands) {
   private static final double SLOWEST_TRIED = 1e-3;
   private static final double FASTEST_TRIED = 1e3;
-  private static final int PEDAL_STEPS = 40;
 
   /** 0 if the plan holds at the slowest tempo tried. */
   double slowestFactor() {
@@ -39,28 +38,13 @@ record TempoWindowEnds(Plan plan, Demands demands) {
         Judge.players(plan)
             .mapToObj(player -> WholePart.of(plan, player, demands))
             .flatMapToDouble(this::byRest);
-    DoubleStream pedals = plan.segments().stream().mapToDouble(this::pedalledUpTo);
+    DoubleStream pedals =
+        plan.segments().stream()
+            .map(segment -> SegmentRules.of(plan, segment, demands))
+            .mapToDouble(rules -> rules.pedalledUpToFactor(1, FASTEST_TRIED));
     return DoubleStream.concat(DoubleStream.concat(rates, rests), pedals)
         .min()
         .orElse(Double.POSITIVE_INFINITY);
-  }
-
-  /** Up to which factor the pedals of a harp are in time, by bisection; infinite for others. */
-  private double pedalledUpTo(Segment segment) {
-    SegmentRules rules = SegmentRules.of(plan, segment, demands);
-    int last = demands.played(segment).last();
-    double holds = 1;
-    double fails = FASTEST_TRIED;
-    if (rules.pedalledUpTo(1 / fails) >= last) {
-      return Double.POSITIVE_INFINITY;
-    }
-    for (int step = 0; step < PEDAL_STEPS; step++) {
-      double middle = Math.sqrt(holds * fails);
-      boolean inTime = rules.pedalledUpTo(1 / middle) >= last;
-      holds = inTime ? middle : holds;
-      fails = inTime ? fails : middle;
-    }
-    return holds;
   }
 
   private double largestUse(Segment segment) {

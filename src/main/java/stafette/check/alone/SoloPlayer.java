@@ -54,7 +54,6 @@ final class SoloPlayer {
 
   private static final double LEAST_FACTOR = 1e-3;
   private static final int BISECTIONS = 60;
-  private static final int PEDAL_BISECTIONS = 24;
 
   /** Fewer than one of a thousand are nobody, more than 999 everybody. */
   private static final double NOBODY = 0.1;
@@ -289,7 +288,8 @@ final class SoloPlayer {
   }
 
   private OptionalDouble fastestFactor() {
-    double most = Math.min(Math.min(MOST_FACTOR, 1 / use), pedalledUpToFactor());
+    double pedals = rules.pedalledUpToFactor(LEAST_FACTOR, MOST_FACTOR);
+    double most = Math.min(pedals, 1 / use);
     double bound = spending.tired(1 / most).isEmpty() ? most : tirelessUpTo(most);
     DoubleStream breathing = lungs().stream().flatMapToDouble(this::breathingUpTo);
     return DoubleStream.concat(breathing.filter(factor -> factor < bound), DoubleStream.of(bound))
@@ -298,22 +298,6 @@ final class SoloPlayer {
         .mapToDouble(Double::doubleValue)
         .filter(this::playsAt)
         .findFirst();
-  }
-
-  /** Up to which tempo the pedals of a harp are in time; any for others. */
-  private double pedalledUpToFactor() {
-    double holds = LEAST_FACTOR;
-    double fails = MOST_FACTOR;
-    if (rules.pedalledUpTo(1 / fails) >= played.last()) {
-      return fails;
-    }
-    for (int step = 0; step < PEDAL_BISECTIONS; step++) {
-      double middle = Math.sqrt(holds * fails);
-      boolean inTime = rules.pedalledUpTo(1 / middle) >= played.last();
-      holds = inTime ? middle : holds;
-      fails = inTime ? fails : middle;
-    }
-    return holds;
   }
 
   private double tirelessUpTo(double most) {
