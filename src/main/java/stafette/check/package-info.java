@@ -13,8 +13,10 @@
  *   <li>A tempo window is followed outward to the first failure on either side, by the same rules
  *       that judge; a mark is shown only if the plan holds at it.
  *   <li>The odds take players as independent, and each as good at all techniques as at one.
- *   <li>Headroom keeps the plan and asks for the odds five per cent faster; where rest or breath is
- *       then too short, nobody manages.
+ *   <li>Headroom keeps the plan and asks for the odds five per cent faster; where rest is then too
+ *       short or pedals too late, nobody manages.
+ *   <li>A turn of fewer strokes than a burst takes in gets no relief: no relay gets round a rate
+ *       that is beyond its players ({@link stafette.check.ShortTurn}).
  * </ul>
  */
 @NullMarked

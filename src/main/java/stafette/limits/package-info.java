@@ -9,10 +9,13 @@
  *   <li>A figure for a population becomes a figure for a player once, at an {@link
  *       stafette.limits.Assurance}, rounded down to thousandths; whoever judges or searches uses
  *       that same number.
- *   <li>What each stroke of a line asks of a technique is worked out in one place, {@link
- *       stafette.limits.Demand}.
- *   <li>The lowest rate of a technique (sautillé) is held against the usual rate of the line as a
- *       whole.
+ *   <li>What each stroke of a line asks of a player is worked out in one place, {@link
+ *       stafette.limits.Demand}: the technique it is made with is chosen stroke by stroke, by the
+ *       tables' means, so that no share of the population changes it. The lowest rate of a
+ *       technique (sautillé) bounds that choice only.
+ *   <li>No single gap is a limit: {@link stafette.limits.Burst}.
+ *   <li>The pedals of the harp go with the stretch: {@link stafette.limits.PedalCourse} shows that
+ *       it can be pedalled, not that it can't.
  *   <li>Names are matched without case, accents and chair numbers; a name of something that is not
  *       in the tables is not guessed.
  * </ul>

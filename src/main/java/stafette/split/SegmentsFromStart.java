@@ -1,11 +1,11 @@
 package stafette.split;
 
 /**
- * All segments of one kind of player with one technique that begin with the same stroke, by their
- * last stroke. What a player brings along is added in constant time: tiredness inside a segment is
- * a sum of changes floored at 0, so a player who comes with f has at stroke j the larger of f +
- * drift(j) and what a fresh player has (Lindley's recursion, 1952), and stays within the whole up
- * to j if f + rise(j) does. Air likewise.
+ * All segments of one kind of player in one way that begin with the same stroke, by their last
+ * stroke. What a player brings along is added in constant time: tiredness inside a segment is a sum
+ * of changes floored at 0, so a player who comes with f has at stroke j the larger of f + drift(j)
+ * and what a fresh player has (Lindley's recursion, 1952), and stays within the whole up to j if f
+ * + rise(j) does. Air likewise.
  */
 final class SegmentsFromStart {
   /** Stands for the last strokes that load where every stroke does. */

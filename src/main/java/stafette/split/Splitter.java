@@ -21,7 +21,7 @@ import stafette.plan.Segment;
  * <ol>
  *   <li>Everything becomes whole numbers, rounded against the player ({@link RoundedUnits}): what
  *       is found holds for the judge too.
- *   <li>Players who are alike form a {@link PlayerKind}. For each kind and technique a {@link
+ *   <li>Players who are alike form a {@link PlayerKind}. For each kind and way of playing a {@link
  *       SegmentTable} knows which segments a fresh player can play and what they cost; what a
  *       player brings along is added in constant time (Lindley's recursion).
  *   <li>A {@link Crew} is a choice of players. All cost but the players' price depends on one
@@ -39,9 +39,9 @@ import stafette.plan.Segment;
  *
  * <p>Ties go to smaller crews, then to players listed first. The search knows no clock and no
  * chance: the same brief gives the same plan, unless it is stopped. Time grows with the line's
- * length and with the square of the kinds times techniques while everybody is rested in time; near
- * the limit of what all players together can do it may grow exponentially. Costs must stay below
- * 2<sup>28</sup> points, lines below 2<sup>20</sup> strokes.
+ * length and with the square of the kinds times ways of playing while everybody is rested in time;
+ * near the limit of what all players together can do it may grow exponentially. Costs must stay
+ * below 2<sup>28</sup> points, lines below 2<sup>20</sup> strokes.
  */
 public final class Splitter {
   private static final int SLICE = 256;

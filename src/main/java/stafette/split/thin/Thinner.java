@@ -73,7 +73,7 @@ public final class Thinner {
    * How far a search has come.
    *
    * @param player for whom
-   * @param stretches how many of the line have been tried, with one technique
+   * @param stretches how many of the line have been tried, in one way
    * @param of how many it has
    * @param reckoned how many combinations of neighbouring patterns have been reckoned, with all
    *     techniques so far
