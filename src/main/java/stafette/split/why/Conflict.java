@@ -111,11 +111,12 @@ record Conflict(
     private void thinkAway(Constraint constraint) {
       Set<Constraint> others = copy(kept);
       others.remove(constraint);
-      if (constraint.thoughtAwayIn(stretch).equals(stretch)) {
+      Brief without = under(others, stretch);
+      if (without.equals(under(kept, stretch))) {
         kept.remove(constraint);
         return;
       }
-      AnyPlan found = anyPlan(under(others, stretch));
+      AnyPlan found = anyPlan(without);
       if (found.isImpossible()) {
         kept.remove(constraint);
       } else if (!found.proven()) {

@@ -63,6 +63,13 @@ class ConflictTest {
     }
   }
 
+  @Test
+  void a_constraint_counts_that_bears_only_once_another_is_thought_away() {
+    Brief graceForPlayersWithoutTechniques = SmallBriefs.of(2014, 12, 3);
+    assertEquals(
+        List.of(Constraint.TIREDNESS), conflict(graceForPlayersWithoutTechniques).constraints());
+  }
+
   @Property(tries = 60, maxDiscardRatio = 20)
   void a_stroke_less_at_the_end_of_the_stretch_has_a_plan(@ForAll long seed) {
     Brief brief = SmallBriefs.of(seed, 12, 3);
