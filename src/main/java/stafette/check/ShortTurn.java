@@ -1,7 +1,6 @@
 package stafette.check;
 
 import java.util.Optional;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import stafette.limits.Burst;
 import stafette.limits.Demand;
@@ -43,7 +42,6 @@ public final class ShortTurn {
     if (Tolerance.within(share, 1)) {
       return Optional.empty();
     }
-    int strokes = (int) IntStream.rangeClosed(played.first(), played.last()).count();
     return Optional.of(
         Finding.at(
             Finding.FindingKind.TURN,
@@ -51,6 +49,6 @@ public final class ShortTurn {
             Sentence.of(
                 "a turn of {0} at this speed can't be joined in time; give it more notes, or to a"
                     + " faster player",
-                Wording.notes(strokes))));
+                Wording.notes(played.strokes()))));
   }
 }
