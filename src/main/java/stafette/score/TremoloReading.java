@@ -10,7 +10,9 @@ public enum TremoloReading {
   OUTRUNS_THE_BOW("slashes that outrun the bow"),
   /** The sticks do not go that fast. */
   OUTRUNS_THE_STICKS("slashes that outrun the sticks"),
-  /** On bows and in rolls that many, beams included, are no count. */
+  /** The hands do not alternate that fast. */
+  OUTRUNS_THE_HANDS("slashes that outrun the hands"),
+  /** On bows, in rolls and between keys that many, beams included, are no count. */
   THREE_SLASHES("three slashes"),
   /** A word asks for it. */
   WORD("the word tremolo"),

@@ -141,6 +141,11 @@ public final class Bars implements Iterable<Bar> {
     return Optional.of(new Movement(number, title.filter(first -> number == 1)));
   }
 
+  /** Where each movement but the first begins. */
+  public List<Position> movementStarts() {
+    return restarts.stream().map(index -> bars.get(index).span().start()).toList();
+  }
+
   public Rank rankOf(Position position) {
     return at(position).rankOf(position);
   }

@@ -3,7 +3,6 @@ package stafette.check.alone;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import stafette.limits.Act;
 import stafette.limits.Assurance;
 import stafette.limits.Instrument;
 import stafette.limits.Technique;
@@ -56,8 +55,10 @@ public final class TremoloByTempo implements TremoloTrial {
   }
 
   private static TremoloReading outrun(Instrument instrument) {
-    return instrument.techniques().stream().anyMatch(technique -> technique.act() == Act.BOW)
-        ? TremoloReading.OUTRUNS_THE_BOW
-        : TremoloReading.OUTRUNS_THE_STICKS;
+    return switch (instrument.techniques().get(0).act()) {
+      case BOW, PLUCK -> TremoloReading.OUTRUNS_THE_BOW;
+      case KEY, STRING -> TremoloReading.OUTRUNS_THE_HANDS;
+      case MALLET, TONGUE -> TremoloReading.OUTRUNS_THE_STICKS;
+    };
   }
 }

@@ -35,8 +35,17 @@ final class MarksInForce<T> {
     return of(Dynamic.MF, part, WrittenMeasure::dynamics, bars);
   }
 
+  /** Each movement begins as the instrument is usually played. */
   static MarksInForce<MannerInForce> manners(WrittenPart part, Bars bars) {
-    return of(MannerInForce.PLAIN, part, WrittenMeasure::manners, bars);
+    MarksInForce<MannerInForce> all = of(MannerInForce.PLAIN, part, WrittenMeasure::manners, bars);
+    bars.movementStarts()
+        .forEach(
+            start ->
+                all.byStaff
+                    .computeIfAbsent(NO_STAFF, staff -> new TreeMap<>())
+                    .computeIfAbsent(start, at -> new ArrayList<>())
+                    .add(0, before -> MannerInForce.PLAIN));
+    return all;
   }
 
   private static <T> MarksInForce<T> of(

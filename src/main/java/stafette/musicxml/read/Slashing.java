@@ -19,7 +19,8 @@ import stafette.time.Rational;
 /**
  * How the tremolos of one part are played. Slashes add to a note's own beams: a quarter with three
  * and an eighth with two go in thirty-seconds. Words may say that they are not counted: tremolo on
- * bows and in rolls, flutter-tonguing on winds. On bows and in rolls the tempo may say so too.
+ * bows and in rolls, flutter-tonguing on winds. On bows and in rolls the tempo may say so too, and
+ * on keys where two notes or chords alternate.
  */
 final class Slashing {
   /** What three beams or slashes make of a note. */
@@ -51,14 +52,22 @@ final class Slashing {
               + "|bassoon|sax|sassof|horn|hörn|\\bcorn|\\bcors?\\b|trump|trompet|tromb|posaun|cornet|kornett"
               + "|euphon|eufon|\\btub[ae]|recorder|\\b(?:picc|fl|ob|cl|bsn|hn|tpt|tbn)s?\\b");
 
+  private static final List<String> KEYED = List.of("keyboard.");
+
+  private static final Pattern KEYED_NAMES =
+      Pattern.compile(
+          "pian|klavier|clavi|flügel|cembal|harpsichord|celest|zelest|orgel|organ|orgue|harmonium");
+
   private final Tremolo tremolo;
   private final boolean bowedOrRolled;
   private final boolean blown;
+  private final boolean keyed;
 
-  private Slashing(Tremolo tremolo, boolean bowedOrRolled, boolean blown) {
+  private Slashing(Tremolo tremolo, boolean bowedOrRolled, boolean blown, boolean keyed) {
     this.tremolo = tremolo;
     this.bowedOrRolled = bowedOrRolled;
     this.blown = blown;
+    this.keyed = keyed;
   }
 
   /** One stroke of a tremolo that is spelled out. */
@@ -70,7 +79,8 @@ final class Slashing {
     return new Slashing(
         tremolo,
         is(listed, BOWED_OR_ROLLED, BOWED_OR_ROLLED_NAMES),
-        is(listed, BLOWN, BLOWN_NAMES));
+        is(listed, BLOWN, BLOWN_NAMES),
+        is(listed, KEYED, KEYED_NAMES));
   }
 
   private static boolean is(PartList.ListedPart listed, List<String> branches, Pattern names) {
@@ -110,7 +120,10 @@ final class Slashing {
     return switch (tremolo) {
       case MEASURED -> Optional.of(TremoloReading.MEASURED);
       case UNMEASURED -> Optional.of(TremoloReading.ASKED_FOR);
-      case AS_WRITTEN -> bowedOrRolled ? onBows(asked) : Optional.of(onOthers(asked));
+      case AS_WRITTEN ->
+          bowedOrRolled || (keyed && !first.isJoined(Joined.NOTHING))
+              ? onBows(asked)
+              : Optional.of(onOthers(asked));
     };
   }
 

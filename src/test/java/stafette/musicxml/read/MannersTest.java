@@ -334,4 +334,19 @@ class MannersTest {
         strokes(score(ATTRIBUTES + words("pizz.") + note("A", 4, 48, ""), note("A", 4, 48, "")));
     assertEquals(List.of(true, true), strokes.stream().map(s -> s.manner().isPlucked()).toList());
   }
+
+  @Test
+  void a_new_movement_begins_as_the_instrument_is_usually_played() throws UnreadableScore {
+    String second = "<measure number=\"%d\">" + note("A", 4, 48, "") + "</measure>";
+    List<Stroke> strokes =
+        strokes(
+            score(
+                ATTRIBUTES + words("pizz.") + note("A", 4, 48, ""),
+                second.formatted(2),
+                second.formatted(1),
+                second.formatted(2)));
+    assertEquals(
+        List.of(true, true, false, false),
+        strokes.stream().map(s -> s.manner().isPlucked()).toList());
+  }
 }

@@ -103,13 +103,28 @@ class UnmeasuredTest {
       pair("A", "start") + pair("C", "stop").replace("<octave>4", "<octave>5");
 
   private static String pair(String step, String type) {
+    return pair(step, type, 1);
+  }
+
+  private static String pair(String step, String type, int slashes) {
     return note(
         step,
         4,
         12,
         "<type>half</type><time-modification><actual-notes>2</actual-notes>"
             + "<normal-notes>1</normal-notes></time-modification>"
-            + slashes(type, 1));
+            + slashes(type, slashes));
+  }
+
+  @Test
+  void three_slashes_between_two_keys_are_no_count_but_on_one_key_they_are()
+      throws UnreadableScore {
+    String alternating = pair("A", "start", 3) + pair("C", "stop", 3);
+    assertEquals("xx-", read("Piano", alternating, PLAIN));
+    assertEquals("----", read("Piano", PAIR));
+    assertEquals("-".repeat(8), read("Piano", note("A", 4, 12, QUARTER + slashes("single", 3))));
+    assertEquals(
+        "-".repeat(16), read("Harp", alternating), "common practice, no source: keys alone");
   }
 
   @ParameterizedTest
