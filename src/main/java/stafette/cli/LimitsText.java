@@ -1,11 +1,21 @@
 package stafette.cli;
 
+import static java.util.stream.Collectors.toList;
+
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import stafette.limits.Evidence;
 import stafette.limits.Instrument;
 import stafette.limits.Limit;
+import stafette.limits.Source;
+import stafette.limits.Standing;
+import stafette.limits.Statement;
+import stafette.limits.StatementKind;
 import stafette.limits.Technique;
 
 /** The limits in force, as text. */
@@ -28,7 +38,7 @@ final class LimitsText {
   }
 
   /** All figures of one instrument with their sources. */
-  static String of(Instrument instrument) {
+  static String of(Instrument instrument, Evidence evidence) {
     StringBuilder out = new StringBuilder();
     out.append(instrument.name()).append(" (").append(instrument.family()).append(")\n");
     instrument
@@ -56,11 +66,7 @@ final class LimitsText {
                         breath.capacitySeconds(),
                         breath.catchSeconds(),
                         breath.fullSeconds())));
-    out.append("  ")
-        .append(instrument.source().text())
-        .append(" (grade ")
-        .append(instrument.source().grade())
-        .append(")\n\n");
+    out.append(EarText.wrapped(graded(instrument.source()))).append('\n');
     TextTable table =
         new TextTable()
             .row(
@@ -71,10 +77,83 @@ final class LimitsText {
                 "stamina",
                 "recovery",
                 "who",
-                "grade",
-                "source");
+                "grade");
     instrument.techniques().forEach(technique -> row(technique, table));
-    return out.append(table.text(2)).toString();
+    out.append(table.text(2)).append('\n');
+    instrument.techniques().forEach(technique -> out.append(source(technique)));
+    return out.append(known(instrument, evidence)).toString();
+  }
+
+  private static String source(Technique technique) {
+    String note = technique.note().isEmpty() ? "" : "; " + technique.note();
+    return EarText.wrapped(technique.name() + ": " + technique.source().text() + note, 2);
+  }
+
+  /** What sources say of an instrument, technique by technique; empty if nothing is known. */
+  private static String known(Instrument instrument, Evidence evidence) {
+    Map<String, List<Standing>> byTechnique =
+        evidence.about(instrument).stream()
+            .collect(Collectors.groupingBy(LimitsText::about, LinkedHashMap::new, toList()));
+    if (byTechnique.isEmpty()) {
+      return "";
+    }
+    StringBuilder out =
+        new StringBuilder("\nWhat is known (in brackets: sixteenths at quarter =)\n");
+    byTechnique.forEach(
+        (technique, standings) -> {
+          out.append("\n  ").append(technique).append('\n');
+          standings.forEach(standing -> out.append(said(standing)));
+        });
+    List<Evidence.Dispute> disputes = evidence.disputes(instrument);
+    if (!disputes.isEmpty()) {
+      out.append("\n  Where sources contradict each other\n");
+    }
+    disputes.forEach(
+        dispute ->
+            out.append(EarText.wrapped(dispute.technique().name() + ": " + dispute.words(), 4)));
+    return out.toString();
+  }
+
+  private static String about(Standing standing) {
+    boolean border = standing.statement().kind() == StatementKind.BORDER;
+    return String.join(border ? " to " : " or ", standing.statement().techniques());
+  }
+
+  private static String said(Standing standing) {
+    Statement said = standing.statement();
+    String of =
+        said.figure() == Statement.Figure.PEAK
+            ? ""
+            : " " + said.figure().name().toLowerCase(Locale.ROOT);
+    String seconds =
+        said.seconds().isPresent() ? " for " + plain(said.seconds().getAsDouble()) + " s" : "";
+    String conditions = said.conditions().isEmpty() ? "" : EarText.wrapped(said.conditions(), 6);
+    return EarText.wrapped(said.kind().word() + of + " " + said.rate() + seconds, 4)
+        + conditions
+        + EarText.wrapped(graded(said.source()), 6)
+        + EarText.wrapped("in the tables " + judged(standing), 6);
+  }
+
+  private static String graded(Source source) {
+    return source.text() + " (grade " + source.grade() + ")";
+  }
+
+  private static String judged(Standing standing) {
+    boolean several = standing.statement().techniques().size() > 1;
+    boolean border = standing.statement().kind() == StatementKind.BORDER;
+    String with = several && !border ? " with " + standing.technique().name() : "";
+    String judged = standing.judged() + with;
+    String contradiction = standing.contradicts() ? ", a contradiction" : "";
+    Optional<String> reason = standing.statement().setAside().map(why -> ", set aside: " + why);
+    return judged
+        + contradiction
+        + reason.or(() -> standing.remedy().map(r -> ": " + r)).orElse("");
+  }
+
+  private static String plain(double seconds) {
+    return seconds == Math.rint(seconds)
+        ? String.valueOf(Math.round(seconds))
+        : NumberText.oneDecimal(seconds);
   }
 
   private static void row(Technique technique, TextTable table) {
@@ -87,8 +166,7 @@ final class LimitsText {
         stamina(limit.staminaStrokes()),
         NumberText.oneDecimal(limit.recoverySeconds()) + " s",
         technique.expected() ? "expected of all" : "where allowed",
-        technique.source().grade().toString(),
-        technique.source().text() + (technique.note().isEmpty() ? "" : "; " + technique.note()));
+        technique.source().grade().toString());
   }
 
   private static String stamina(OptionalDouble strokes) {
