@@ -13,7 +13,7 @@ import stafette.limits.Evidence;
 import stafette.limits.Instrument;
 import stafette.limits.Limit;
 import stafette.limits.Source;
-import stafette.limits.Standing;
+import stafette.limits.Stance;
 import stafette.limits.Statement;
 import stafette.limits.StatementKind;
 import stafette.limits.Technique;
@@ -72,8 +72,9 @@ final class LimitsText {
             .row(
                 "technique",
                 "peak",
-                "± between players",
+                "spread",
                 "sustained",
+                "moving",
                 "stamina",
                 "recovery",
                 "who",
@@ -91,7 +92,7 @@ final class LimitsText {
 
   /** What sources say of an instrument, technique by technique; empty if nothing is known. */
   private static String known(Instrument instrument, Evidence evidence) {
-    Map<String, List<Standing>> byTechnique =
+    Map<String, List<Stance>> byTechnique =
         evidence.about(instrument).stream()
             .collect(Collectors.groupingBy(LimitsText::about, LinkedHashMap::new, toList()));
     if (byTechnique.isEmpty()) {
@@ -100,9 +101,9 @@ final class LimitsText {
     StringBuilder out =
         new StringBuilder("\nWhat is known (in brackets: sixteenths at quarter =)\n");
     byTechnique.forEach(
-        (technique, standings) -> {
+        (technique, stances) -> {
           out.append("\n  ").append(technique).append('\n');
-          standings.forEach(standing -> out.append(said(standing)));
+          stances.forEach(stance -> out.append(said(stance)));
         });
     List<Evidence.Dispute> disputes = evidence.disputes(instrument);
     if (!disputes.isEmpty()) {
@@ -114,13 +115,13 @@ final class LimitsText {
     return out.toString();
   }
 
-  private static String about(Standing standing) {
-    boolean border = standing.statement().kind() == StatementKind.BORDER;
-    return String.join(border ? " to " : " or ", standing.statement().techniques());
+  private static String about(Stance stance) {
+    boolean border = stance.statement().kind() == StatementKind.BORDER;
+    return String.join(border ? " to " : " or ", stance.statement().techniques());
   }
 
-  private static String said(Standing standing) {
-    Statement said = standing.statement();
+  private static String said(Stance stance) {
+    Statement said = stance.statement();
     String of =
         said.figure() == Statement.Figure.PEAK
             ? ""
@@ -131,23 +132,21 @@ final class LimitsText {
     return EarText.wrapped(said.kind().word() + of + " " + said.rate() + seconds, 4)
         + conditions
         + EarText.wrapped(graded(said.source()), 6)
-        + EarText.wrapped("in the tables " + judged(standing), 6);
+        + EarText.wrapped("in the tables " + judged(stance), 6);
   }
 
   private static String graded(Source source) {
     return source.text() + " (grade " + source.grade() + ")";
   }
 
-  private static String judged(Standing standing) {
-    boolean several = standing.statement().techniques().size() > 1;
-    boolean border = standing.statement().kind() == StatementKind.BORDER;
-    String with = several && !border ? " with " + standing.technique().name() : "";
-    String judged = standing.judged() + with;
-    String contradiction = standing.contradicts() ? ", a contradiction" : "";
-    Optional<String> reason = standing.statement().setAside().map(why -> ", set aside: " + why);
-    return judged
-        + contradiction
-        + reason.or(() -> standing.remedy().map(r -> ": " + r)).orElse("");
+  private static String judged(Stance stance) {
+    boolean several = stance.statement().techniques().size() > 1;
+    boolean border = stance.statement().kind() == StatementKind.BORDER;
+    String with = several && !border ? " with " + stance.technique().name() : "";
+    String judged = stance.judged() + with;
+    String contradiction = stance.contradicts() ? ", a contradiction" : "";
+    Optional<String> reason = stance.statement().setAside().map(why -> ", set aside: " + why);
+    return judged + contradiction + reason.or(() -> stance.remedy().map(r -> ": " + r)).orElse("");
   }
 
   private static String plain(double seconds) {
@@ -163,9 +162,12 @@ final class LimitsText {
         NumberText.oneDecimal(limit.peakPerSecond()),
         NumberText.oneDecimal(limit.deviationPerSecond()),
         NumberText.oneDecimal(limit.sustainedPerSecond()),
+        limit.movingPerSecond().isPresent()
+            ? NumberText.oneDecimal(limit.movingPerSecond().getAsDouble())
+            : "-",
         stamina(limit.staminaStrokes()),
         NumberText.oneDecimal(limit.recoverySeconds()) + " s",
-        technique.expected() ? "expected of all" : "where allowed",
+        technique.expected() ? "everybody" : "where allowed",
         technique.source().grade().toString());
   }
 

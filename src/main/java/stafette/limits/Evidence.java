@@ -14,9 +14,9 @@ public record Evidence(List<Statement> statements) {
   }
 
   /** What is said of an instrument, and how its limits stand to that. */
-  public List<Standing> about(Instrument instrument) {
+  public List<Stance> about(Instrument instrument) {
     return statements.stream()
-        .flatMap(statement -> Standing.of(statement, instrument).stream())
+        .flatMap(statement -> Stance.of(statement, instrument).stream())
         .toList();
   }
 

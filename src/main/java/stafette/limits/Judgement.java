@@ -11,6 +11,8 @@ final class Judgement {
   /** What rounding of marks and of limits to thousandths may take off a figure. */
   private static final double TOLERANCE = 0.005;
 
+  private static final double ROUNDING = 1e-9;
+
   private static final Assurance HALF = new Assurance(50);
   private static final Assurance ALL_BUT_ONE_OF_A_THOUSAND = new Assurance(0.1);
 
@@ -24,19 +26,19 @@ final class Judgement {
     limit = technique.limit();
   }
 
-  Standing standing() {
+  Stance stance() {
     if (!statement.figure().limits(limit)) {
-      return standing("no limit to changing notes", Optional.empty());
+      return stance("no limit to changing notes", Optional.empty());
     }
     return switch (statement.kind()) {
       case MEAN -> mean();
       case BEYOND_MOST -> beyondMost();
-      case RELIED_ON, BORDER, ASKED, ONE_PLAYER -> standing(reached(), raise());
+      case RELIED_ON, BORDER, ASKED, ONE_PLAYER -> stance(reached(), raise());
     };
   }
 
   /** How this stroke and the one that it turns into stand to the border between them. */
-  Standing standingAtBorder(Technique faster) {
+  Stance stanceAtBorder(Technique faster) {
     double lowest = faster.lowestPerSecond();
     Optional<String> raise = raise().map(remedy -> remedy + " for " + technique.name());
     Optional<String> lower =
@@ -48,7 +50,7 @@ final class Judgement {
                     + faster.name())
             : Optional.empty();
     String begins = lowest > 0 ? " begins at " + figure(lowest) : " has no lowest rate";
-    return standing(
+    return stance(
         reached() + " with " + technique.name() + "; " + faster.name() + begins,
         raise.or(() -> lower));
   }
@@ -56,40 +58,40 @@ final class Judgement {
   /** The least mean with which the row, spread as it is, agrees; minus infinity if any does. */
   double leastMean() {
     return switch (statement.kind()) {
-      case MEAN -> statement.lowPerSecond() - deviation();
+      case MEAN -> meanFor(statement.lowPerSecond(), 1);
       case BEYOND_MOST -> Double.NEGATIVE_INFINITY;
-      case RELIED_ON, BORDER, ASKED, ONE_PLAYER -> enough() - share().z() * deviation();
+      case RELIED_ON, BORDER, ASKED, ONE_PLAYER -> meanFor(enough(), share().z());
     };
   }
 
   /** The greatest such mean; infinity if any is small enough. */
   double greatestMean() {
     return switch (statement.kind()) {
-      case MEAN -> statement.highPerSecond() + deviation();
+      case MEAN -> meanFor(statement.highPerSecond(), -1);
       case BEYOND_MOST -> statement.lowPerSecond();
       case RELIED_ON, BORDER, ASKED, ONE_PLAYER -> Double.POSITIVE_INFINITY;
     };
   }
 
-  private Standing mean() {
+  private Stance mean() {
     double mean = statement.figure().mean(limit);
     Optional<String> remedy = Optional.empty();
-    if (mean < leastMean()) {
+    if (mean < leastMean() - ROUNDING) {
       remedy =
           Optional.of("raise " + column() + " to " + figure(leastMean(), RoundingMode.CEILING));
-    } else if (mean > greatestMean()) {
+    } else if (mean > greatestMean() + ROUNDING) {
       remedy =
           Optional.of("lower " + column() + " to " + figure(greatestMean(), RoundingMode.FLOOR));
     }
-    return standing("the mean is " + figure(mean) + " ± " + figure(deviation()), remedy);
+    return stance("the mean is " + figure(mean) + " ± " + figure(deviation()), remedy);
   }
 
-  private Standing beyondMost() {
+  private Stance beyondMost() {
     Capability half = limit.at(HALF);
     boolean manage =
         statement.figure().of(half) >= statement.lowPerSecond()
             && lasts(half, statement.lowPerSecond());
-    return standing(
+    return stance(
         reached(),
         manage
             ? Optional.of("lower " + column() + " below " + figure(statement.lowPerSecond()))
@@ -114,11 +116,7 @@ final class Judgement {
   private Optional<String> raise() {
     Capability capability = limit.at(share());
     if (statement.figure().of(capability) < enough()) {
-      double mean =
-          statement.figure() == Statement.Figure.PEAK
-              ? statement.lowPerSecond() - share().z() * deviation()
-              : statement.lowPerSecond() * limit.peakPerSecond() / capability.peakPerSecond();
-      return Optional.of("raise " + column() + " to " + figure(mean, RoundingMode.CEILING));
+      return Optional.of(raiseRate());
     }
     return lasts(capability, enough())
         ? Optional.empty()
@@ -126,6 +124,26 @@ final class Judgement {
             "raise sustained to "
                 + figure(sustainedFor(capability), RoundingMode.CEILING)
                 + ", or give more stamina");
+  }
+
+  private String raiseRate() {
+    double mean = meanFor(statement.lowPerSecond(), share().z());
+    if (statement.figure() == Statement.Figure.SUSTAINED && mean > limit.peakPerSecond()) {
+      mean = statement.lowPerSecond() - share().z() * limit.deviationPerSecond();
+      return "raise peak and sustained to " + figure(mean, RoundingMode.CEILING);
+    }
+    return "raise " + column() + " to " + figure(mean, RoundingMode.CEILING);
+  }
+
+  /**
+   * The mean of the figure with which somebody so many deviations above it has a rate. The peak's
+   * deviation stays as it is; other figures keep their share of the peak, and so their spread.
+   */
+  private double meanFor(double perSecond, double z) {
+    double spread = limit.deviationPerSecond() / limit.peakPerSecond();
+    return statement.figure() == Statement.Figure.PEAK
+        ? perSecond - z * limit.deviationPerSecond()
+        : perSecond / Math.max(1e-3, 1 + z * spread);
   }
 
   /** The mean of "sustained" with which it would go on long enough. */
@@ -187,8 +205,8 @@ final class Judgement {
     return statement.figure().name().toLowerCase(Locale.ROOT);
   }
 
-  private Standing standing(String judged, Optional<String> remedy) {
-    return new Standing(statement, technique, judged, remedy);
+  private Stance stance(String judged, Optional<String> remedy) {
+    return new Stance(statement, technique, judged, remedy);
   }
 
   static String figure(double perSecond) {

@@ -6,7 +6,7 @@ import java.util.OptionalDouble;
 
 /**
  * What one source says of how fast a technique goes. Statements are found, limits are judged from
- * them: {@link Standing} tells how a judgement stands to a statement.
+ * them: {@link Stance} tells how a judgement stands to a statement.
  *
  * @param instruments names of the instruments that it is about
  * @param techniques names of techniques, any of which may serve; for a border the two strokes, the

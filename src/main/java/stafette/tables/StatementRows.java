@@ -14,7 +14,7 @@ import java.util.stream.Stream;
 import stafette.limits.Catalogue;
 import stafette.limits.Evidence;
 import stafette.limits.Instrument;
-import stafette.limits.Standing;
+import stafette.limits.Stance;
 import stafette.limits.Statement;
 import stafette.limits.StatementKind;
 import stafette.limits.Technique;
@@ -96,19 +96,19 @@ final class StatementRows {
         .flatMap(
             instrument ->
                 evidence.about(instrument).stream()
-                    .filter(Standing::isOpen)
-                    .map(standing -> line(standing, instrument, place)))
+                    .filter(Stance::isOpen)
+                    .map(stance -> line(stance, instrument, place)))
         .toList();
   }
 
   private String line(
-      Standing standing, Instrument instrument, BiFunction<Instrument, Technique, String> place) {
-    Statement said = standing.statement();
-    return place.apply(instrument, standing.technique())
+      Stance stance, Instrument instrument, BiFunction<Instrument, Technique, String> place) {
+    Statement said = stance.statement();
+    return place.apply(instrument, stance.technique())
         + " ("
         + instrument.name()
         + ", "
-        + standing.technique().name()
+        + stance.technique().name()
         + "): "
         + said.kind().word()
         + " "
@@ -120,9 +120,9 @@ final class StatementRows {
         + ", "
         + places.getOrDefault(said, "")
         + "), but "
-        + standing.judged()
+        + stance.judged()
         + "; "
-        + standing.remedy().orElseThrow()
+        + stance.remedy().orElseThrow()
         + ", or set the statement aside with a reason";
   }
 
@@ -152,7 +152,7 @@ final class StatementRows {
                     found.get().name()
                         + " has no "
                         + row.text("technique")
-                        + "; use "
+                        + "; "
                         + techniques(List.of(found.get())));
               }
               return found.stream();
@@ -178,15 +178,17 @@ final class StatementRows {
         .forEach(
             name ->
                 row.problem(
-                    "no technique is called '" + name + "' there; use " + techniques(instruments)));
+                    "no technique is called '" + name + "' there; " + techniques(instruments)));
   }
 
   private static String techniques(List<Instrument> instruments) {
-    return instruments.stream()
-        .flatMap(instrument -> instrument.techniques().stream())
-        .map(Technique::name)
-        .distinct()
-        .collect(Collectors.joining(", "));
+    return instruments.isEmpty()
+        ? "name one of techniques.csv"
+        : instruments.stream()
+            .flatMap(instrument -> instrument.techniques().stream())
+            .map(Technique::name)
+            .distinct()
+            .collect(Collectors.joining(", ", "use ", ""));
   }
 
   private record Ends(double low, double high) {}

@@ -13,23 +13,23 @@ import java.util.Optional;
  * @param judged what the row says of it: "84 of 100 reach 8.5"
  * @param remedy what would make the row agree: "raise peak to 9.6"; empty if it does
  */
-public record Standing(
+public record Stance(
     Statement statement, Technique technique, String judged, Optional<String> remedy) {
   /** How an instrument stands to a statement; empty if it is not about that instrument. */
-  static Optional<Standing> of(Statement statement, Instrument instrument) {
+  static Optional<Stance> of(Statement statement, Instrument instrument) {
     List<Technique> techniques = statement.techniquesOf(instrument);
     if (statement.kind() == StatementKind.BORDER) {
       return techniques.size() == 2
           ? Optional.of(
-              new Judgement(statement, techniques.get(0)).standingAtBorder(techniques.get(1)))
+              new Judgement(statement, techniques.get(0)).stanceAtBorder(techniques.get(1)))
           : Optional.empty();
     }
-    Comparator<Standing> agreeing = Comparator.comparing(Standing::contradicts);
+    Comparator<Stance> agreeing = Comparator.comparing(Stance::contradicts);
     return techniques.stream()
-        .map(technique -> new Judgement(statement, technique).standing())
+        .map(technique -> new Judgement(statement, technique).stance())
         .min(
             (statement.kind() == StatementKind.BEYOND_MOST ? agreeing.reversed() : agreeing)
-                .thenComparing(standing -> standing.contradicts() ? -standing.meanPerSecond() : 0));
+                .thenComparing(stance -> stance.contradicts() ? -stance.meanPerSecond() : 0));
   }
 
   /** Whether the row contradicts the statement. */
