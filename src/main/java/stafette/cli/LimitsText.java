@@ -167,7 +167,7 @@ final class LimitsText {
             : "-",
         stamina(limit.staminaStrokes()),
         NumberText.oneDecimal(limit.recoverySeconds()) + " s",
-        technique.expected() ? "everybody" : "where allowed",
+        technique.expected() ? "everybody" : "if allowed",
         technique.source().grade().toString());
   }
 
