@@ -122,14 +122,8 @@ final class LimitsText {
 
   private static String said(Stance stance) {
     Statement said = stance.statement();
-    String of =
-        said.figure() == Statement.Figure.PEAK
-            ? ""
-            : " " + said.figure().name().toLowerCase(Locale.ROOT);
-    String seconds =
-        said.seconds().isPresent() ? " for " + plain(said.seconds().getAsDouble()) + " s" : "";
     String conditions = said.conditions().isEmpty() ? "" : EarText.wrapped(said.conditions(), 6);
-    return EarText.wrapped(said.kind().word() + of + " " + said.rate() + seconds, 4)
+    return EarText.wrapped(said.words(), 4)
         + conditions
         + EarText.wrapped(graded(said.source()), 6)
         + EarText.wrapped("in the tables " + judged(stance), 6);
@@ -147,12 +141,6 @@ final class LimitsText {
     String contradiction = stance.contradicts() ? ", a contradiction" : "";
     Optional<String> reason = stance.statement().setAside().map(why -> ", set aside: " + why);
     return judged + contradiction + reason.or(() -> stance.remedy().map(r -> ": " + r)).orElse("");
-  }
-
-  private static String plain(double seconds) {
-    return seconds == Math.rint(seconds)
-        ? String.valueOf(Math.round(seconds))
-        : NumberText.oneDecimal(seconds);
   }
 
   private static void row(Technique technique, TextTable table) {

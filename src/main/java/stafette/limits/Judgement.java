@@ -2,7 +2,6 @@ package stafette.limits;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.Locale;
 import java.util.Optional;
 import stafette.words.Sentence;
 
@@ -202,7 +201,7 @@ final class Judgement {
   }
 
   private String column() {
-    return statement.figure().name().toLowerCase(Locale.ROOT);
+    return statement.figure().word();
   }
 
   private Stance stance(String judged, Optional<String> remedy) {

@@ -1,6 +1,7 @@
 package stafette.limits;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -48,6 +49,14 @@ public record Statement(
         : List.of();
   }
 
+  /** "relied on 8.8 a second (132) for 3 s", "asked sustained 5 a second (75)". */
+  public String words() {
+    String of = figure == Figure.PEAK ? "" : " " + figure.word();
+    String during =
+        seconds.isPresent() ? " for " + Judgement.figure(seconds.getAsDouble()) + " s" : "";
+    return kind.word() + of + " " + rate() + during;
+  }
+
   /** "8.8 a second (132)" or "9 to 10 a second (135 to 150)": the marks are for sixteenths. */
   public String rate() {
     String rates = Judgement.figure(lowPerSecond);
@@ -64,6 +73,11 @@ public record Statement(
     PEAK,
     SUSTAINED,
     MOVING;
+
+    /** As the tables write it: "peak". */
+    public String word() {
+      return name().toLowerCase(Locale.ROOT);
+    }
 
     /** Whether a technique has such a limit; all but some of moving notes do. */
     boolean limits(Limit limit) {

@@ -3,7 +3,6 @@ package stafette.tables;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -26,9 +25,7 @@ final class StatementRows {
   private static final List<String> KINDS =
       Arrays.stream(StatementKind.values()).map(StatementKind::word).toList();
   private static final List<String> FIGURES =
-      Arrays.stream(Statement.Figure.values())
-          .map(figure -> figure.name().toLowerCase(Locale.ROOT))
-          .toList();
+      Arrays.stream(Statement.Figure.values()).map(Statement.Figure::word).toList();
 
   private final Catalogue known;
   private final Map<Statement, String> places = new LinkedHashMap<>();
@@ -110,9 +107,7 @@ final class StatementRows {
         + ", "
         + stance.technique().name()
         + "): "
-        + said.kind().word()
-        + " "
-        + said.rate()
+        + said.words()
         + ", says "
         + said.source().text()
         + " (grade "
