@@ -38,7 +38,7 @@ public final class Commands implements Runnable {
   /** Nothing to complain of. */
   static final int FINE = 0;
 
-  /** A passage is beyond its player, or no plan was found. */
+  /** A passage is beyond its player, no plan was found, or a limit contradicts what is known. */
   static final int FINDINGS = 1;
 
   /** An option, part, bar, tone or instrument that does not exist. */
@@ -54,7 +54,9 @@ public final class Commands implements Runnable {
 
   static {
     EXIT_CODES.put(" " + FINE, "fine");
-    EXIT_CODES.put(" " + FINDINGS, "something is beyond an instrument, or there is no plan");
+    EXIT_CODES.put(
+        " " + FINDINGS,
+        "something is beyond an instrument, there is no plan, or a limit contradicts a source");
     EXIT_CODES.put(" " + WRONG_USE, "wrong use");
     EXIT_CODES.put(" " + FILE, "a file can't be read or written");
     EXIT_CODES.put(Integer.toString(OUR_FAULT), "a fault of the program");

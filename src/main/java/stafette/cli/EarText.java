@@ -59,12 +59,17 @@ final class EarText {
 
   /** A sentence in lines that fit, all but the first indented further. */
   static String wrapped(String sentence) {
+    return wrapped(sentence, 2);
+  }
+
+  /** The same, the first line indented by so many spaces and the others by two more. */
+  static String wrapped(String sentence, int indent) {
     StringBuilder out = new StringBuilder();
-    StringBuilder line = new StringBuilder(" ");
+    StringBuilder line = new StringBuilder(" ".repeat(indent - 1));
     for (String word : sentence.split(" ", -1)) {
       if (line.length() + 1 + word.length() > WIDTH) {
         out.append(line).append('\n');
-        line = new StringBuilder("   ");
+        line = new StringBuilder(" ".repeat(indent + 1));
       }
       line.append(' ').append(word);
     }

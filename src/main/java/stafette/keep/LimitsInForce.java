@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import stafette.limits.Assurance;
 import stafette.limits.Catalogue;
+import stafette.limits.Evidence;
 import stafette.limits.Instrument;
 import stafette.plan.Weights;
 import stafette.score.Score;
@@ -20,8 +21,9 @@ import stafette.words.UnreadableFile;
  *
  * @param catalogue the instruments
  * @param weights what a plan costs
+ * @param evidence what sources say of the limits
  */
-public record LimitsInForce(Catalogue catalogue, Weights weights) {
+public record LimitsInForce(Catalogue catalogue, Weights weights, Evidence evidence) {
   /**
    * Loads the tables.
    *
@@ -29,9 +31,24 @@ public record LimitsInForce(Catalogue catalogue, Weights weights) {
    * @throws Refusal if a table can't be read; the message has a line for each problem
    */
   public static LimitsInForce load(Optional<Path> own) throws Refusal {
+    LimitTables tables = read(own);
+    return new LimitsInForce(tables.catalogue(), tables.weights(), tables.evidence());
+  }
+
+  /**
+   * Where judgements of the tables contradict what sources say, a line each; they can be used all
+   * the same.
+   *
+   * @param own a folder with tables of the user's own
+   * @throws Refusal if a table can't be read; the message has a line for each problem
+   */
+  public static List<String> contradictions(Optional<Path> own) throws Refusal {
+    return read(own).contradictions();
+  }
+
+  private static LimitTables read(Optional<Path> own) throws Refusal {
     try {
-      LimitTables tables = own.isPresent() ? LimitTables.over(own.get()) : LimitTables.builtIn();
-      return new LimitsInForce(tables.catalogue(), tables.weights());
+      return own.isPresent() ? LimitTables.over(own.get()) : LimitTables.builtIn();
     } catch (UnreadableFile e) {
       throw Refusal.ofFile(e.inWords());
     }

@@ -9,6 +9,9 @@
  *   <li>A figure for a population becomes a figure for a player once, at an {@link
  *       stafette.limits.Assurance}, rounded down to thousandths; whoever judges or searches uses
  *       that same number.
+ *   <li>A limit is a judgement; what a source says is a {@link stafette.limits.Statement} of some
+ *       kind, and {@link stafette.limits.Stance} tells whether the one contradicts the other. A
+ *       figure that a professional is relied on for is what 84 of 100 reach, never the mean.
  *   <li>What each stroke of a line asks of a player is worked out in one place, {@link
  *       stafette.limits.Demand}: the technique it is made with is chosen stroke by stroke, by the
  *       tables' means, so that no share of the population changes it. The lowest rate of a

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import stafette.limits.Catalogue;
+import stafette.limits.Evidence;
 import stafette.plan.Weights;
 import stafette.words.UnreadableFile;
 
@@ -15,8 +16,16 @@ import stafette.words.UnreadableFile;
  *
  * @param catalogue all instruments with their limits
  * @param weights what plans cost
+ * @param evidence what sources say of the limits
+ * @param contradictions a line for each judgement that contradicts a statement which is not set
+ *     aside, with file and row; the tables can be used all the same
  */
-public record LimitTables(Catalogue catalogue, Weights weights) {
+public record LimitTables(
+    Catalogue catalogue, Weights weights, Evidence evidence, List<String> contradictions) {
+  public LimitTables {
+    contradictions = List.copyOf(contradictions);
+  }
+
   /** The tables that come with the program. */
   public static LimitTables builtIn() {
     return BuiltIn.TABLES;

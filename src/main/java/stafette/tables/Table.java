@@ -15,6 +15,10 @@ enum Table {
       "instrument, technique, act, peak, deviation, source, grade",
       "pitches, slurs, groups, twin strings, takers, expected, sustained, stamina, recovery, moving,"
           + " lowest, note"),
+  STATEMENTS(
+      "statements.csv",
+      "instrument, technique, kind, source, grade",
+      "figure, of, low, high, seconds, conditions, set aside"),
   FACTORS("factors.csv", "instrument, technique, condition, factor, source, grade", "note"),
   WEIGHTS("weights.csv", "name, value", "comment"),
   BLEND("blend.csv", "one, other, points", "comment");

@@ -35,7 +35,9 @@ final class TableReader {
     refuseSharedNames(bare);
     Catalogue known = new Catalogue(List.copyOf(bare.values()));
     List<TableRow> rows =
-        layered(Table.TECHNIQUES, row -> owner(row, known).map(name -> name + "|" + named(row)));
+        layered(
+            Table.TECHNIQUES,
+            row -> owner(row, known).map(name -> techniqueKey(name, row.text("technique"))));
     Factors factors = factors(known, rows.stream().map(TableReader::named).toList());
     Map<String, List<Technique>> techniques = techniques(rows, known, factors);
     List<Instrument> complete = new ArrayList<>();
@@ -47,7 +49,39 @@ final class TableReader {
           }
           complete.add(InstrumentRows.complete(instrument, own, factors.ofBreath(instrument)));
         });
-    return new LimitTables(new Catalogue(complete), weights(known));
+    Catalogue catalogue = new Catalogue(complete);
+    StatementRows statements = new StatementRows(catalogue);
+    layered(Table.STATEMENTS, statements::key)
+        .forEach(row -> statements.add(row, place(Table.STATEMENTS, row)));
+    Map<String, String> places = places(rows, known);
+    return new LimitTables(
+        catalogue,
+        weights(known),
+        statements.evidence(),
+        statements.contradictions(
+            (instrument, technique) ->
+                places.getOrDefault(techniqueKey(instrument.name(), technique.name()), "")));
+  }
+
+  /** Where the row of each technique stands. */
+  private Map<String, String> places(List<TableRow> rows, Catalogue known) {
+    Map<String, String> result = new HashMap<>();
+    for (TableRow row : rows) {
+      known
+          .find(row.text("instrument"))
+          .map(instrument -> techniqueKey(instrument.name(), row.text("technique")))
+          .ifPresent(key -> result.put(key, place(Table.TECHNIQUES, row)));
+    }
+    return result;
+  }
+
+  private String place(Table table, TableRow row) {
+    boolean own = over.getOrDefault(table, List.of()).contains(row);
+    return own ? row.place() : "built-in " + row.place();
+  }
+
+  private static String techniqueKey(String instrument, String technique) {
+    return instrument + "|" + TypedNames.plain(technique);
   }
 
   private static Optional<String> instrumentKey(TableRow row) {

@@ -253,7 +253,8 @@ class GermanTest {
     Path torn = Files.writeString(folder.resolve("torn.musicxml"), "<score-partwise><part-list>");
     Path poem = Files.writeString(folder.resolve("poem.xml"), "<poem/>");
     Path plan = Files.writeString(folder.resolve("3.json"), "{}");
-    LimitsInForce limits = new LimitsInForce(tables.catalogue(), tables.weights());
+    LimitsInForce limits =
+        new LimitsInForce(tables.catalogue(), tables.weights(), tables.evidence());
     LineChoice nobody =
         new LineChoice(
             "Viola", Optional.empty(), OptionalInt.empty(), Optional.empty(), Optional.empty());
