@@ -328,6 +328,7 @@ class PublishedFiguresTest {
     "piccolo trumpet, bass trumpet",
     "alto trombone, contrabass trombone",
     "Wagner tuba in B-flat, Wagner tuba in F",
+    "flugelhorn, tenor horn",
     "tenor horn, baritone in B-flat",
   })
   void a_larger_wind_is_slower_than_a_smaller_one_of_its_kind(String smaller, String larger) {
