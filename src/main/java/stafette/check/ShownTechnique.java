@@ -17,8 +17,9 @@ import stafette.words.Sentence;
 
 /**
  * What a player is told to use in a stretch: the first technique in the table's order whose limits
- * hold there, whatever was reckoned with; stretches shorter than a beat are joined to the longer
- * neighbour. So a flautist is told "single tonguing" until double is needed.
+ * hold there, whatever was reckoned with, unless another takes precedence; stretches shorter than a
+ * beat are joined to the longer neighbour. So a flautist is told "single tonguing" until double is
+ * needed.
  *
  * @param technique which
  * @param first the first stroke, numbered in the line
@@ -70,6 +71,11 @@ public record ShownTechnique(Technique technique, int first, int last) {
     }
     for (int index = way.skills().size() - 1; index >= 0; index--) {
       mark(index, way.skills().get(index), instrument, line, first, shown);
+    }
+    for (int j = first; j <= last; j++) {
+      if (way.skills().get(chosen.skill(j)).technique().takesPrecedence()) {
+        shown[j - first] = chosen.skill(j);
+      }
     }
     return joined(stretches(shown, first, index -> way.skills().get(index).technique()), line);
   }

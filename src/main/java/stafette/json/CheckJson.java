@@ -13,7 +13,9 @@ import stafette.json.Means.Items;
 import stafette.json.Means.Least;
 import stafette.limits.Demand;
 import stafette.limits.Grade;
+import stafette.limits.Singers;
 import stafette.score.Line;
+import stafette.score.Part;
 import stafette.score.TremoloRun;
 import stafette.time.Bars;
 import stafette.time.Movement;
@@ -30,19 +32,28 @@ public record CheckJson(
         List<TremoloJson> unmeasured,
     @Means("Tremolo that is read as measured, though such slashes mostly are not.")
         List<TremoloJson> doubtful,
+    @Means(
+            "Parts with fast passages that are not judged, as they sing or their instrument is unknown: each once.")
+        List<NotJudgedJson> notJudged,
     @Means("What may be wrong with the tempi of the score, in sentences.")
         List<String> suspicions) {
   /**
    * A document.
    *
    * @param tremolos those that are not measured, or in doubt
+   * @param notJudged parts that sing, or whose instrument is unknown
    */
   public static CheckJson of(
-      List<PassageJson> passages, List<TremoloRun> tremolos, Bars bars, List<Sentence> suspicions) {
+      List<PassageJson> passages,
+      List<TremoloRun> tremolos,
+      List<Part> notJudged,
+      Bars bars,
+      List<Sentence> suspicions) {
     return new CheckJson(
         passages,
         tremolos(tremolos, run -> !run.reading().counts(), bars),
         tremolos(tremolos, run -> run.reading().counts(), bars),
+        notJudged.stream().map(NotJudgedJson::of).toList(),
         suspicions.stream().map(Sentence::toString).toList());
   }
 
@@ -129,6 +140,17 @@ public record CheckJson(
           List.of(bars.get(run.firstBar()).number(), bars.get(run.lastBar()).number()),
           List.of(run.firstBar() + 1, run.lastBar() + 1),
           run.reading().text());
+    }
+  }
+
+  /** A part that is left aside. */
+  @Means("A part that is not judged.")
+  record NotJudgedJson(
+      @Means("The part's id.") String part,
+      @Means("The part's name.") String name,
+      @Means("Whether it sings; else its instrument is unknown.") boolean sings) {
+    static NotJudgedJson of(Part part) {
+      return new NotJudgedJson(part.id(), part.name(), Singers.sing(part));
     }
   }
 

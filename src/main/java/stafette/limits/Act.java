@@ -4,8 +4,11 @@ package stafette.limits;
 public enum Act {
   TONGUE(true, false),
   BOW(true, false),
+  /** The wood of the bow, thrown on the string: col legno battuto. */
+  WOOD(false, false),
   /**
-   * A plucked string of a bowed instrument: the finger is what is slow, whichever string it plucks.
+   * A plucked string of a bowed or fretted instrument: finger or plectrum is what is slow,
+   * whichever string it plucks.
    */
   PLUCK(false, false),
   /** A string of the harp. */

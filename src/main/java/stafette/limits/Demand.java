@@ -282,16 +282,12 @@ public final class Demand {
       result.add(Condition.LOUD);
     }
     if (j > 0
-        && top(stroke) instanceof Pitch here
-        && top(line.stroke(j - 1)) instanceof Pitch before
+        && stroke.top() instanceof Pitch here
+        && line.stroke(j - 1).top() instanceof Pitch before
         && here.midi() != before.midi()) {
-      result.add(Math.abs(here.midi() - before.midi()) <= 2 ? Condition.STEP : Condition.LEAP);
+      result.add(stroke.leapsTo(line.stroke(j - 1)) ? Condition.LEAP : Condition.STEP);
     }
     return result;
-  }
-
-  private static Tone top(Stroke stroke) {
-    return stroke.tones().get(stroke.tones().size() - 1);
   }
 
   private static int scaled(double milli, double factor) {

@@ -15,7 +15,7 @@ import stafette.words.Sentence;
  * @param name with its key where there are several: "clarinet in B-flat"
  * @param aliases other names by which scores know it, instrument sounds of MusicXML 4.0 among them;
  *     in lower case
- * @param family "woodwind", "brass", "strings", "harp", "keyboard" or "percussion"
+ * @param family "woodwind", "brass", "strings", "harp", "plucked", "keyboard" or "percussion"
  * @param range what it can sound; empty for an instrument without pitch
  * @param comfortable where it sounds without strain; empty for an instrument without pitch
  * @param transposition from written to sounding

@@ -18,7 +18,7 @@ public final class Singers {
   private static final Pattern VOICE =
       Pattern.compile(
           "(?:mezzo)?soprano?s?|soprani|sopr|mezzo|contralto?s?|alt[os]?|altos|tenor[eis]?"
-              + "|countertenor|haute|bariton[eois]?|bass[ois]?|basse|voices?|vocals?|voix|voce|voci"
+              + "|countertenor|haute|bar[iy]ton[eois]?|bass[ois]?|basse|voices?|vocals?|voix|voce|voci"
               + "|canto|canti|chants?|choir|chorus|chore?|chœur|choeur|cor[oi]|gesang"
               + "|(?:sing)?stimmen?|singers?|sänger(?:in)?|vokal|cantus|superius|bassus|altus");
 

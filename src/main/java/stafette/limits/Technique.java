@@ -51,13 +51,23 @@ public record Technique(
     return Sentence.name(name);
   }
 
+  /**
+   * Whether it is the way to play what it applies to, and so takes the place of all that go there
+   * too, however fast they are.
+   */
+  public boolean takesPrecedence() {
+    return act == Act.WOOD || pitches == Pitches.ALTERNATING;
+  }
+
   /** Which notes of a line a technique takes. */
   public enum Pitches {
     ANY,
     /** Only lines in which each note repeats the one before. */
     REPEATED,
     /** Only lines in which no note repeats the one before. */
-    MOVING
+    MOVING,
+    /** Only where two notes, more than a tone apart, are played in turn. */
+    ALTERNATING
   }
 
   /** Which lines a technique takes as to their slurs. */

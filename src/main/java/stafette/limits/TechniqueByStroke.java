@@ -3,14 +3,15 @@ package stafette.limits;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
+import stafette.score.Attack;
 import stafette.score.Line;
 import stafette.score.Stroke;
 
 /**
  * Which technique each stroke of a line is made with. It is chosen once for a line and a player, on
  * the tables' means at the line's tempo, so that no share of the population and no segment changes
- * it: of those that apply to a stroke the one with the highest sustained rate, then the highest
- * peak, then one for groups of three, then the first in the table.
+ * it: of those that apply to a stroke one that takes precedence, else the one with the highest
+ * sustained rate, then the highest peak, then one for groups of three, then the first in the table.
  */
 final class TechniqueByStroke {
   static final int NONE = -1;
@@ -39,6 +40,9 @@ final class TechniqueByStroke {
   }
 
   private static boolean isBetter(Technique one, Technique other) {
+    if (one.takesPrecedence() != other.takesPrecedence()) {
+      return one.takesPrecedence();
+    }
     Limit limit = one.limit();
     int bySustained =
         Double.compare(limit.sustainedPerSecond(), other.limit().sustainedPerSecond());
@@ -58,14 +62,32 @@ final class TechniqueByStroke {
         && isFastEnough(technique.lowestPerSecond(), line, j);
   }
 
-  /** What is plucked is not bowed. */
+  /** What is plucked is not bowed; the wood strikes only where the score says so. */
   private static boolean mannerFits(Act act, Stroke stroke) {
-    return act != Act.BOW || !stroke.manner().isPlucked();
+    return switch (act) {
+      case BOW -> !stroke.manner().isPlucked();
+      case WOOD -> stroke.manner().attack() == Attack.STRUCK_WITH_WOOD;
+      default -> true;
+    };
   }
 
   private static boolean pitchesFit(Technique.Pitches pitches, Line line, int j) {
-    return pitches == Technique.Pitches.ANY
-        || (pitches == Technique.Pitches.REPEATED) == isRepeated(line, j);
+    return switch (pitches) {
+      case ANY -> true;
+      case REPEATED -> isRepeated(line, j);
+      case MOVING -> !isRepeated(line, j);
+      case ALTERNATING -> alternates(line, j);
+    };
+  }
+
+  /** Whether a stroke is one of four that go to and fro between two notes. */
+  private static boolean alternates(Line line, int j) {
+    return IntStream.rangeClosed(Math.max(0, j - 3), Math.min(j, line.count() - 4))
+        .anyMatch(
+            i ->
+                line.stroke(i).leapsTo(line.stroke(i + 1))
+                    && line.stroke(i).isLike(line.stroke(i + 2))
+                    && line.stroke(i + 1).isLike(line.stroke(i + 3)));
   }
 
   /** Whether a stroke is like the one before or after it. */

@@ -34,6 +34,9 @@ public record Stroke(
     Set<Articulation> articulations,
     Dynamic dynamic,
     Manner manner) {
+  /** A tone, in semitones. */
+  private static final int LARGEST_STEP = 2;
+
   /**
    * @throws IllegalArgumentException if there is no tone or no value
    */
@@ -88,6 +91,18 @@ public record Stroke(
   /** Whether just the same tones sound in another stroke, whatever their spelling. */
   public boolean isLike(Stroke other) {
     return keys().equals(other.keys());
+  }
+
+  /** The highest of its tones. */
+  public Tone top() {
+    return tones.get(tones.size() - 1);
+  }
+
+  /** Whether the highest pitch of another stroke lies more than a tone from that of this one. */
+  public boolean leapsTo(Stroke other) {
+    return top() instanceof Pitch here
+        && other.top() instanceof Pitch there
+        && Math.abs(here.midi() - there.midi()) > LARGEST_STEP;
   }
 
   /** The same stroke with only these of its tones. */

@@ -13,6 +13,7 @@ final class Drums {
           new PercussionKey("gran cassa", 36),
           new PercussionKey("side stick", 37),
           new PercussionKey("snare", SNARE),
+          new PercussionKey("tenor drum", 43),
           new PercussionKey("tom", 47),
           new PercussionKey("suspended cymbal", 51),
           new PercussionKey("cymbal", 49),
@@ -23,6 +24,7 @@ final class Drums {
           new PercussionKey("timbales", 65),
           new PercussionKey("castanets", 75),
           new PercussionKey("wood block", 76),
+          new PercussionKey("temple block", 77),
           new PercussionKey("triangle", 81),
           new PercussionKey("tam tam", 52),
           new PercussionKey("gong", 52));

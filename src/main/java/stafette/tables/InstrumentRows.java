@@ -20,7 +20,7 @@ import stafette.score.Transposition;
 /** Reads the rows of instruments.csv. */
 final class InstrumentRows {
   static final List<String> FAMILIES =
-      List.of("woodwind", "brass", "strings", "harp", "keyboard", "percussion");
+      List.of("woodwind", "brass", "strings", "harp", "plucked", "keyboard", "percussion");
 
   private static final Pattern NOTE = Pattern.compile("([A-Ga-g])([#b♯♭]{0,2})(-?[0-9])");
   private static final Pattern CLEF = Pattern.compile("[GFC][1-5]|percussion");

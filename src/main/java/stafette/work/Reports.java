@@ -47,6 +47,7 @@ public final class Reports {
                             command.apply(report)))
                 .toList(),
             checked.tremolos(),
+            checked.notJudged(),
             checked.score().score().bars(),
             checked.suspicions())
         .text();

@@ -4,9 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.google.gson.JsonParser;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -99,6 +101,22 @@ class CheckReportTest {
                 + " check them with --part and --as INSTRUMENT"),
         linesWith(said, "Theramin"));
     assertTrue(said.startsWith("6 fast passages: 2 demanding\n"), said);
+  }
+
+  @Test
+  void data_names_each_part_that_is_not_judged_once() throws IOException {
+    String said =
+        check(
+                List.of("Flute", "Whirligig", "Tenor Solo"),
+                List.of(FAST, Xml.rest(48), FAST),
+                "--json")
+            .out();
+    List<String> parts = new ArrayList<>();
+    JsonParser.parseString(said)
+        .getAsJsonObject()
+        .getAsJsonArray("notJudged")
+        .forEach(part -> parts.add(part.getAsJsonObject().get("name").getAsString()));
+    assertEquals(List.of("Whirligig", "Tenor Solo"), parts);
   }
 
   @Test

@@ -18,6 +18,7 @@ import stafette.check.alone.Limiting;
 import stafette.check.alone.LineVerdict;
 import stafette.check.alone.Thinning;
 import stafette.limits.Instrument;
+import stafette.score.Part;
 import stafette.score.TremoloReading;
 import stafette.score.TremoloRun;
 import stafette.time.Bars;
@@ -71,7 +72,7 @@ class CheckJsonTest {
   }
 
   @Test
-  void tremolo_that_is_not_measured_stands_apart_from_that_in_doubt() {
+  void what_is_left_aside_stands_apart() {
     JsonObject check =
         JsonParser.parseString(
                 CheckJson.of(
@@ -79,6 +80,9 @@ class CheckJsonTest {
                         List.of(
                             run(0, TremoloReading.OUTRUNS_THE_BOW),
                             run(2, TremoloReading.IN_DOUBT)),
+                        List.of(
+                            new Part("P5", "Whirligig", List.of(), List.of()),
+                            new Part("P6", "Tenor Solo", List.of(), List.of())),
                         Bars.regular(Meter.COMMON, 4),
                         List.of(Sentence.of("the tempo may be wrong")))
                     .text())
@@ -89,6 +93,10 @@ class CheckJsonTest {
     assertEquals("[1,2]", unmeasured.get("counted").toString());
     assertEquals("slashes that outrun the bow", unmeasured.get("why").getAsString());
     assertEquals("[\"3\",\"4\"]", only(check, "doubtful").get("bars").toString());
+    assertEquals(
+        "[{\"part\":\"P5\",\"name\":\"Whirligig\",\"sings\":false},"
+            + "{\"part\":\"P6\",\"name\":\"Tenor Solo\",\"sings\":true}]",
+        check.get("notJudged").toString());
     assertEquals("[\"the tempo may be wrong\"]", check.get("suspicions").toString());
     Schemas.assertValid("check", check.toString());
   }
@@ -103,7 +111,8 @@ class CheckJsonTest {
   }
 
   private static CheckJson json(CheckJson.PassageJson... passages) {
-    return CheckJson.of(List.of(passages), List.of(), Bars.regular(Meter.COMMON, 1), List.of());
+    return CheckJson.of(
+        List.of(passages), List.of(), List.of(), Bars.regular(Meter.COMMON, 1), List.of());
   }
 
   private static JsonObject passageJson() {

@@ -150,7 +150,7 @@ public final class MiddleBriefs {
     String family =
         switch (act) {
           case TONGUE -> oneIn(2) ? "woodwind" : "brass";
-          case BOW, PLUCK -> "strings";
+          case BOW, WOOD, PLUCK -> "strings";
           case STRING -> "harp";
           case KEY, MALLET -> "percussion";
         };

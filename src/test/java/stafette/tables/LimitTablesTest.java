@@ -59,11 +59,12 @@ class LimitTablesTest {
   void an_instrument_can_be_added() throws Exception {
     write(
         "instruments.csv",
-        INSTRUMENTS + "\nsopranino recorder,sopranino,woodwind,F5,108,7,12,G2,80,75,mine,D\n");
+        INSTRUMENTS + "\nocarina,sopranino ocarina,woodwind,F5,108,7,12,G2,80,75,mine,D\n");
     write(
         "techniques.csv",
-        TECHNIQUES + "\nSopranino,single tonguing,tongue,9,1,common practice,D\n");
-    Instrument added = LimitTables.over(directory).catalogue().find("Sopranino 1").orElseThrow();
+        TECHNIQUES + "\nSopranino ocarina,single tonguing,tongue,9,1,common practice,D\n");
+    Instrument added =
+        LimitTables.over(directory).catalogue().find("Sopranino ocarina 1").orElseThrow();
     assertEquals(77, added.range().orElseThrow().low());
     assertEquals(added.range(), added.comfortable());
     assertEquals(1, added.techniques().size());
@@ -137,7 +138,7 @@ class LimitTablesTest {
             "techniques.csv, row 2: deviation must be 0 or above, found '-1'"),
         technique(
             "flute,single tonguing,lips,8,1,x,D",
-            "techniques.csv, row 2: act must be one of tongue, bow, pluck, string, key, mallet, found 'lips'"),
+            "techniques.csv, row 2: act must be one of tongue, bow, wood, pluck, string, key, mallet, found 'lips'"),
         technique(
             "flute,single tonguing,tongue,8,1,,D",
             "techniques.csv, row 2: source is empty; fill it in"),
@@ -182,7 +183,7 @@ class LimitTablesTest {
             "instruments.csv, row 2: low must be a note such as Bb3 or a MIDI number from 0 to 127, found 'H4'"),
         instrument(
             "flute,,wood,C4,C7,0,0,G2,91,74,x,C",
-            "instruments.csv, row 2: family must be one of woodwind, brass, strings, harp, keyboard, percussion, found 'wood'"),
+            "instruments.csv, row 2: family must be one of woodwind, brass, strings, harp, plucked, keyboard, percussion, found 'wood'"),
         instrument(
             "flute,,woodwind,C4,C7,0,0.5,G2,91,74,x,C",
             "instruments.csv, row 2: chromatic must be a whole number from -48 to 48, found '0.5'"),
@@ -214,7 +215,7 @@ class LimitTablesTest {
         new Mistake(
             "factors.csv",
             "instrument,technique,condition,factor,source,grade\nflute,whistling,soft,2,x,D",
-            "factors.csv, row 2: no technique is called 'whistling'; name one of techniques.csv, an act (tongue, bow, pluck, string, key, mallet), breath or *"),
+            "factors.csv, row 2: no technique is called 'whistling'; name one of techniques.csv, an act (tongue, bow, wood, pluck, string, key, mallet), breath or *"),
         new Mistake(
             "weights.csv",
             "name,value\nhandof,3",
@@ -256,7 +257,7 @@ class LimitTablesTest {
     assertEquals(
         List.of(
             "techniques.csv, row 2: peak must be a number above 0, found 'fast'",
-            "techniques.csv, row 3: act must be one of tongue, bow, pluck, string, key, mallet,"
+            "techniques.csv, row 3: act must be one of tongue, bow, wood, pluck, string, key, mallet,"
                 + " found 'lips'",
             "techniques.csv, row 3: source is empty; fill it in",
             "weights.csv, row 2: value must be a whole number from 0 to 1000000, found 'many'"),

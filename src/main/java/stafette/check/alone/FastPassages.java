@@ -83,13 +83,26 @@ public final class FastPassages {
 
   /** Techniques that can go on, of those that everybody is expected to have for such strokes. */
   private static List<Technique> lasting(Instrument instrument, Attack attack) {
-    boolean plucked =
-        attack == Attack.PLUCKED
-            && instrument.techniques().stream().anyMatch(each -> each.act() == Act.PLUCK);
+    Optional<Act> own =
+        ownAct(attack)
+            .filter(act -> instrument.techniques().stream().anyMatch(each -> each.act() == act));
     return instrument.techniques().stream()
-        .filter(each -> plucked ? each.act() == Act.PLUCK : each.expected())
+        .filter(
+            each ->
+                own.isPresent()
+                    ? each.act() == own.get()
+                    : each.expected() && each.act() != Act.WOOD)
         .filter(each -> each.limit().sustainedPerSecond() > 0)
         .toList();
+  }
+
+  /** What alone makes strokes that the score has made so. */
+  private static Optional<Act> ownAct(Attack attack) {
+    return switch (attack) {
+      case PLUCKED -> Optional.of(Act.PLUCK);
+      case STRUCK_WITH_WOOD -> Optional.of(Act.WOOD);
+      default -> Optional.empty();
+    };
   }
 
   private void search(Part part, Voice voice, Attack attack, List<Technique> techniques) {

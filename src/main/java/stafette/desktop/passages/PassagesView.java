@@ -3,6 +3,8 @@ package stafette.desktop.passages;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
@@ -21,6 +23,7 @@ import stafette.work.CheckScore;
 public final class PassagesView extends VBox {
   private final Texts texts;
   private final ListView<CheckScore.PassageVerdicts> list = new ListView<>();
+  private final Label notJudged = new Label();
   private final LineForm form;
   private boolean marking;
 
@@ -53,12 +56,17 @@ public final class PassagesView extends VBox {
                 choose(now, chosen::passage);
               }
             });
+    notJudged.setId("passages-not-judged");
+    notJudged.getStyleClass().add("quiet");
+    notJudged.setWrapText(true);
+    notJudged.setMinHeight(Region.USE_PREF_SIZE);
+    tellNotJudged(List.of());
     form = new LineForm(texts, chosen::line);
     TitledPane other = new TitledPane(texts.get("passages.other"), form);
     other.setId("passages-other");
     other.setExpanded(false);
     VBox.setVgrow(list, Priority.ALWAYS);
-    getChildren().addAll(title, list, other);
+    getChildren().addAll(title, list, notJudged, other);
   }
 
   private Label none() {
@@ -78,7 +86,21 @@ public final class PassagesView extends VBox {
   public void show(List<CheckScore.PassageVerdicts> reports, List<Part> parts) {
     list.getItems().setAll(reports);
     list.setPlaceholder(none());
+    tellNotJudged(reports);
     form.show(parts);
+  }
+
+  /** Once and together, not at each passage. */
+  private void tellNotJudged(List<CheckScore.PassageVerdicts> reports) {
+    String parts =
+        reports.stream()
+            .filter(report -> report.answers().isEmpty())
+            .map(report -> report.line().source().partName())
+            .distinct()
+            .collect(Collectors.joining(", "));
+    notJudged.setText(texts.get("passages.unjudged", parts));
+    notJudged.setVisible(!parts.isEmpty());
+    notJudged.setManaged(!parts.isEmpty());
   }
 
   /** No passage is chosen any more, so that any can be. */
@@ -128,7 +150,11 @@ public final class PassagesView extends VBox {
       } else {
         fill(PassageItem.of(report));
         setGraphic(box);
-        setAccessibleText(place.getText() + ", " + pace.getText() + ", " + ease.getText());
+        setAccessibleText(
+            Stream.of(place, pace, ease)
+                .map(Label::getText)
+                .filter(text -> !text.isEmpty())
+                .collect(Collectors.joining(", ")));
       }
     }
 
@@ -146,7 +172,8 @@ public final class PassagesView extends VBox {
                           "passages.ease",
                           texts.get("ease." + best.ease().name()),
                           texts.say(best.share())))
-              .orElseGet(() -> texts.get("passages.unknown")));
+              .orElse(""));
+      ease.setManaged(item.best().isPresent());
       ink.setVisible(item.best().isPresent());
       item.best().ifPresent(best -> ink.show(best.strain()));
     }

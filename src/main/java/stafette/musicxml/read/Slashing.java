@@ -35,22 +35,30 @@ final class Slashing {
   /** Nor are more strokes than that: sixteen whole notes in hundred-twenty-eighths have less. */
   private static final Rational MOST_STROKES = Rational.of(4_096);
 
-  /** The branches of MusicXML's list of standard sounds that are bowed or rolled. */
+  /** The branches of MusicXML's list of standard sounds that are bowed, rolled or trembled. */
   private static final List<String> BOWED_OR_ROLLED =
-      List.of("strings.", "drum.", "metal.", "wood.", "pitched-percussion.", "rattle.");
+      List.of(
+          "strings.",
+          "drum.",
+          "metal.",
+          "wood.",
+          "pitched-percussion.",
+          "rattle.",
+          "pluck.mandolin");
 
   private static final Pattern BOWED_OR_ROLLED_NAMES =
       Pattern.compile(
           "violin|violon|viol[ae]\\b|cell[oi]|contrab|contreb|kontrab|double ?bass|geige|bratsche"
               + "|streich|\\bstrings?\\b|\\barchi\\b|\\bv(?:l|ln|la|lc|c)s?\\b|\\bvl[ae]\\b"
               + "|timpan|pauke|timbal|drum|trommel|tambur|cymbal|becken|piatti|gong|tam-?tam"
-              + "|triang|tambourin|marimba|xylo|vibraphon|glockenspiel|percuss|schlag|snare|block");
+              + "|triang|tambourin|marimba|xylo|vibraphon|glockenspiel|percuss|schlag|snare"
+              + "|block(?!fl)|cassa|caisse|crotal|castan|castag|kastag|nacch|[cz][iy]mbal|mandol");
 
   private static final Pattern BLOWN_NAMES =
       Pattern.compile(
           "fl[aöû]?u?t|piccol|ottavin|obo[ei]|hautbois|cor anglais|clar|klarin|basset|fag|basson?\\b"
               + "|bassoon|sax|sassof|horn|hörn|\\bcorn|\\bcors?\\b|trump|trompet|tromb|posaun|cornet|kornett"
-              + "|euphon|eufon|\\btub[ae]|recorder|\\b(?:picc|fl|ob|cl|bsn|hn|tpt|tbn)s?\\b");
+              + "|euphon|eufon|\\btub[ae]|wagnertub|flicorn|genis|cimbass|recorder|\\b(?:picc|fl|ob|cl|bsn|hn|tpt|tbn)s?\\b");
 
   private static final List<String> KEYED = List.of("keyboard.");
 

@@ -66,7 +66,7 @@ public final class ClefChoice {
       case ALTO -> List.of(Clef.TREBLE);
       case TREBLE ->
           switch (instrument.family()) {
-            case "woodwind", "strings" -> List.of();
+            case "woodwind", "strings", "plucked" -> List.of();
             case "brass" -> deep ? List.of(Clef.BASS) : List.of();
             default -> List.of(Clef.BASS);
           };

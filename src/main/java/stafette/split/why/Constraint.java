@@ -211,7 +211,7 @@ enum Constraint implements Sayable {
     Technique technique =
         new Technique(
             first.name(),
-            first.act() == Act.STRING ? Act.KEY : first.act(),
+            forAnyStroke(first.act()),
             Technique.Pitches.ANY,
             Technique.SlurUse.ANY,
             Groups.ANY,
@@ -231,6 +231,15 @@ enum Constraint implements Sayable {
             most(all, s -> s.capability().staminaMilli()),
             -most(all, s -> -s.capability().recoveryMillis()),
             moving));
+  }
+
+  /** The act itself, or what goes like it where pedals or the score would limit it. */
+  private static Act forAnyStroke(Act act) {
+    return switch (act) {
+      case STRING -> Act.KEY;
+      case WOOD -> Act.BOW;
+      default -> act;
+    };
   }
 
   private static int most(List<Skill> all, ToIntFunction<Skill> figure) {

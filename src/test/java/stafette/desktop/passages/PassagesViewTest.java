@@ -1,6 +1,7 @@
 package stafette.desktop.passages;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
@@ -9,6 +10,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import javafx.scene.control.ComboBox;
+import javafx.scene.control.Label;
 import javafx.scene.control.ListView;
 import javafx.scene.control.TextField;
 import javafx.scene.control.TitledPane;
@@ -25,6 +27,7 @@ import stafette.desktop.texts.Texts;
 import stafette.desktop.window.Style;
 import stafette.keep.LimitsInForce;
 import stafette.limits.Assurance;
+import stafette.score.Line;
 import stafette.score.ToneChoice;
 import stafette.score.Tremolo;
 import stafette.words.Refusal;
@@ -115,6 +118,18 @@ class PassagesViewTest {
                 Optional.of("3-4"),
                 new ToneChoice.FromTop(1))),
         lines);
+  }
+
+  @Test
+  void parts_that_nobody_judges_are_told_once_below_the_passages(FxRobot robot) {
+    Label notJudged = robot.lookup("#passages-not-judged").queryAs(Label.class);
+    assertFalse(notJudged.isVisible());
+    Line line = checked.reports().get(0).line();
+    CheckScore.PassageVerdicts unknown = new CheckScore.PassageVerdicts(line, List.of());
+    robot.interact(() -> view.show(List.of(unknown, unknown), checked.score().score().parts()));
+    String part = line.source().partName();
+    assertEquals("Not judged, singers or instruments unknown: " + part, notJudged.getText());
+    assertTrue(notJudged.isVisible());
   }
 
   @Test
