@@ -104,10 +104,13 @@ public record MeasuredPlayers(
    */
   MeasuredPlayers saying(String player, String technique, Optional<Saying> saying) {
     Map<String, Saying> sayings = new HashMap<>(said.getOrDefault(player, Map.of()));
-    sayings.remove(technique);
-    saying.ifPresent(words -> sayings.put(technique, words));
     Map<String, Capability> figures = new HashMap<>(byHand.getOrDefault(player, Map.of()));
-    figures.remove(technique);
+    sayings.remove(technique);
+    saying.ifPresent(
+        words -> {
+          sayings.put(technique, words);
+          figures.remove(technique);
+        });
     return new MeasuredPlayers(
         file, with(byHand, player, figures), with(said, player, sayings), freed);
   }

@@ -136,6 +136,13 @@ record PlayersJson(
                     + " bars\"",
                 base));
       }
+      if (says.isPresent() && base.isSlurred()) {
+        spot.tell(
+            Sentence.of(
+                "{0}: \"says\" is about strokes of tongue or bow, and these notes are made by the"
+                    + " fingers; give \"peak\" and \"moving\"",
+                base));
+      }
       if (either && says.isPresent() && (sustained.isPresent() || stamina.isPresent())) {
         spot.tell(Sentence.of("\"says\" stands for sustained and stamina; take those out"));
       }

@@ -94,8 +94,7 @@ final class OwnLimit {
     return feat.equals(longest()) ? Math.max(keeps, feat.lasting()) : feat.lasting();
   }
 
-  /** The next thousandth above. */
-  static double up(double figure) {
+  private static double up(double figure) {
     return (Math.floor(figure * 1000) + 1) / 1000;
   }
 }

@@ -1,6 +1,8 @@
 package stafette.limits;
 
+import java.util.Comparator;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /**
  * An instrument in the hands of somebody of whom some techniques are known. One figure shifts all
@@ -10,8 +12,12 @@ import java.util.List;
  * <p>The proportion is that of the player's peak to the population's mean, or of sustained to
  * sustained if that is smaller, so that nothing is promised that was not said. Where several
  * techniques of an act are known, that with as many takers counts before others, then the smaller
- * proportion. Fingers don't follow the tongue: the moving rate of slurred notes stays, and slurred
- * notes shift nothing. What has no spread is known, and stays.
+ * proportion. Fingers don't follow the tongue or the bow: their moving rate stays. What has no
+ * spread is known, and stays.
+ *
+ * <p>What begins a slur is the very stroke of a technique that has the same figures in the tables
+ * (single tonguing, détaché): it takes that one's own, so that slurred notes go on being made with
+ * it, with the fingers of most players.
  */
 public final class OwnTechniques {
   private static final Source SHIFTED =
@@ -40,41 +46,56 @@ public final class OwnTechniques {
 
   private Technique technique(Technique mean) {
     return own.stream()
-        .filter(each -> sameName(each, mean))
+        .filter(each -> each.name().equals(mean.name()))
         .findFirst()
-        .orElseGet(() -> shifted(mean));
+        .orElseGet(() -> mean.limit().deviationPerSecond() == 0 ? mean : following(mean));
   }
 
-  private static boolean sameName(Technique one, Technique other) {
-    return one.name().equals(other.name());
-  }
-
-  private Technique shifted(Technique mean) {
-    if (mean.limit().deviationPerSecond() == 0) {
-      return mean;
-    }
-    List<Technique> akin =
-        own.stream().filter(each -> each.act() == mean.act() && !each.isSlurred()).toList();
+  private Technique following(Technique mean) {
+    List<Technique> akin = own.stream().filter(each -> each.act() == mean.act()).toList();
     List<Technique> alike = akin.stream().filter(each -> each.takers() == mean.takers()).toList();
-    return (alike.isEmpty() ? akin : alike)
-        .stream().mapToDouble(this::proportion).min().stream()
-            .mapToObj(factor -> mean.with(times(mean, factor), mean.expected(), SHIFTED))
-            .findFirst()
-            .orElse(mean);
+    return alike.stream()
+        .filter(each -> mean.isSlurred() && isSameStroke(usual(each).limit(), mean.limit()))
+        .map(each -> begun(mean, each.limit()))
+        .findFirst()
+        .or(
+            () ->
+                (alike.isEmpty() ? akin : alike)
+                    .stream()
+                        .map(this::proportion)
+                        .min(Comparator.naturalOrder())
+                        .map(factor -> times(mean, factor)))
+        .map(limit -> mean.with(limit, mean.expected(), SHIFTED))
+        .orElse(mean);
+  }
+
+  private static boolean isSameStroke(Limit one, Limit other) {
+    return one.peakPerSecond() == other.peakPerSecond()
+        && one.sustainedPerSecond() == other.sustainedPerSecond();
+  }
+
+  private static Limit begun(Technique slurred, Limit stroke) {
+    int moving = slurred.limit().at(Assurance.DEFAULT).movingMilli();
+    return stroke.moving(
+        moving == Capability.UNLIMITED
+            ? OptionalDouble.empty()
+            : OptionalDouble.of(moving / 1000.0));
   }
 
   private static Limit times(Technique mean, double factor) {
     Limit shifted = mean.limit().times(factor);
-    return mean.isSlurred() ? shifted.moving(mean.limit().movingPerSecond()) : shifted;
+    return mean.act().slurs() ? shifted.moving(mean.limit().movingPerSecond()) : shifted;
+  }
+
+  private Technique usual(Technique known) {
+    return usual.techniques().stream()
+        .filter(each -> each.name().equals(known.name()))
+        .findFirst()
+        .orElseThrow();
   }
 
   private double proportion(Technique known) {
-    Limit mean =
-        usual.techniques().stream()
-            .filter(each -> sameName(each, known))
-            .findFirst()
-            .orElseThrow()
-            .limit();
+    Limit mean = usual(known).limit();
     double peaks = known.limit().peakPerSecond() / mean.peakPerSecond();
     return mean.sustainedPerSecond() > 0
         ? Math.min(peaks, known.limit().sustainedPerSecond() / mean.sustainedPerSecond())

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.regex.Pattern;
 import stafette.words.Refusal;
 import stafette.words.Sentence;
@@ -75,28 +74,9 @@ public record Saying(String text, List<Feat> feats) {
     }
   }
 
-  /**
-   * The limit of this player alone, without spread.
-   *
-   * <p>Of slurred notes the saying means the changing of notes, for which nobody tires: the fastest
-   * one is the moving limit, and the tongue or bow that begins a slur is what most players have.
-   */
+  /** The limit of this player alone, without spread. */
   public Limit on(Technique technique) {
-    return technique.isSlurred()
-        ? slurred(technique.limit())
-        : OwnLimit.of(technique.limit(), feats);
-  }
-
-  private Limit slurred(Limit population) {
-    Capability most = population.at(Assurance.DEFAULT);
-    double fastest = feats.get(0).perSecond();
-    return new Limit(
-        most.peakPerSecond(),
-        0,
-        most.sustainedPerSecond(),
-        OptionalDouble.of(most.staminaStrokes()),
-        population.recoverySeconds(),
-        OptionalDouble.of(OwnLimit.up(fastest)));
+    return OwnLimit.of(technique.limit(), feats);
   }
 
   /** What to write, with an example. */

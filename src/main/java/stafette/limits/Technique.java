@@ -69,7 +69,7 @@ public record Technique(
         note);
   }
 
-  /** Whether its notes are finger changes under a slur, which its moving limit alone bounds. */
+  /** Whether its notes are finger changes under a slur, of which only the first is a stroke. */
   public boolean isSlurred() {
     return slurs == SlurUse.ALL && act.slurs();
   }

@@ -169,6 +169,9 @@ class PlayersFileTest {
             + " \"peak\", a figure, or \"says\", such as \"sixteenths at 132 for 4 bars\"",
         "\"peak\": 11.5§\"says\": \"16ths at 172\"§player 1, technique 1: \"says\" stands for"
             + " sustained and stamina; take those out",
+        "Double Tonguing\", \"peak\": 11.5, \"stamina\": 20§slurred\", \"says\": \"16ths at 132\"§player"
+            + " 1, technique 1: slurred: \"says\" is about strokes of tongue or bow, and these notes"
+            + " are made by the fingers; give \"peak\" and \"moving\"",
         "\"peak\": 11.5, \"stamina\": 20§\"says\": \"16ths\"§player 1, technique 1, says: say the"
             + " tempo, as in \"sixteenths at 132 for 4 bars\"",
         "Double Tonguing§flutter§player 1, technique 1: clarinet in B-flat has no 'flutter'; use"

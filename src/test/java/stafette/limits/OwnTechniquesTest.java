@@ -57,15 +57,30 @@ class OwnTechniquesTest {
   }
 
   @Test
-  void the_tongue_of_slurred_notes_follows_and_the_fingers_do_not() {
+  void the_stroke_that_begins_a_slur_is_the_players_own_and_the_fingers_are_those_of_most() {
+    Instrument clarinet = usual("clarinet");
+    Instrument own = in(clarinet, better(clarinet, "single tonguing", 0.9));
+    Limit single = technique(own, "single tonguing").limit();
+    Limit slurred = technique(own, "slurred").limit();
+    assertEquals(single.moving(slurred.movingPerSecond()), slurred);
+    assertEquals(
+        technique(clarinet, "slurred").limit().at(Assurance.DEFAULT).movingMilli(),
+        slurred.at(new Assurance(20)).movingMilli());
+  }
+
+  @Test
+  void fingers_do_not_follow_the_tongue_and_hands_do() {
     Instrument flute = usual("flute");
     Instrument own = in(flute, better(flute, "single tonguing", 0.9));
-    assertEquals(0.9, proportion(flute, own, "slurred"), 0.001);
     assertEquals(
-        technique(flute, "slurred").limit().movingPerSecond(),
-        technique(own, "slurred").limit().movingPerSecond());
-    Instrument fingers = in(flute, better(flute, "slurred", 2));
-    assertEquals(technique(flute, "single tonguing"), technique(fingers, "single tonguing"));
+        technique(flute, "double tonguing").limit().movingPerSecond(),
+        technique(own, "double tonguing").limit().movingPerSecond());
+    Instrument harp = usual("harp");
+    Instrument hands = in(harp, better(harp, "one hand", 1.2));
+    assertEquals(
+        technique(harp, "alternate hands").limit().movingPerSecond().orElseThrow() * 1.2,
+        technique(hands, "alternate hands").limit().movingPerSecond().orElseThrow(),
+        0.01);
   }
 
   @Test

@@ -3,12 +3,10 @@ package stafette.limits;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
-import java.util.List;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import stafette.Invented;
 import stafette.words.Refusal;
 
 /** What players say to manage, as musicians say it. */
@@ -119,30 +117,5 @@ class SayingTest {
     assertEquals(
         "say which notes are meant, as in \"sixteenths at 132 for 4 bars\"",
         assertThrows(Refusal.class, () -> Saying.parse("")).getMessage());
-  }
-
-  @Test
-  void of_slurred_notes_the_changing_of_notes_is_said() throws Refusal {
-    Technique plain = Invented.tonguing("slurred");
-    Technique slurred =
-        new Technique(
-            plain.name(),
-            Act.TONGUE,
-            plain.pitches(),
-            Technique.SlurUse.ALL,
-            plain.groups(),
-            false,
-            1,
-            true,
-            plain.limit(),
-            0,
-            plain.factors(),
-            plain.source(),
-            "");
-    Limit own = Saying.parse("sixteenths at 240 for 4 bars").on(slurred);
-    assertEquals(16.001, own.movingPerSecond().orElseThrow(), 1e-9);
-    assertEquals(
-        List.of(plain.limit().at(Assurance.DEFAULT).peakMilli(), 0.0),
-        List.of(own.at(new Assurance(20)).peakMilli(), own.deviationPerSecond()));
   }
 }

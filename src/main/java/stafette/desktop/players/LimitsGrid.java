@@ -47,12 +47,10 @@ final class LimitsGrid extends GridPane {
     }
     add(new Label(texts.name(technique)), 0, 1 + 3 * number, 3, 1);
     addRow(2 + 3 * number, peak, sustained, stamina);
-    add(
-        new SayingField(entry, skill, id + "-says-" + (number + 1), texts, gestures),
-        0,
-        3 + 3 * number,
-        3,
-        1);
+    if (!skill.technique().isSlurred()) {
+      String saying = id + "-says-" + (number + 1);
+      add(new SayingField(entry, skill, saying, texts, gestures), 0, 3 + 3 * number, 3, 1);
+    }
   }
 
   private void measure(String technique, TextField peak, TextField sustained, TextField stamina) {

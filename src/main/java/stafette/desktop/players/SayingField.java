@@ -50,12 +50,10 @@ final class SayingField extends VBox {
 
   private String made() {
     Capability capability = skill.capability();
-    return skill.technique().isSlurred()
-        ? texts.get("players.says.slurred", figure(capability.movingMilli() / 1000.0))
-        : texts.get(
-            "players.says.made",
-            figure(capability.peakPerSecond()),
-            figure(capability.sustainedPerSecond()));
+    return texts.get(
+        "players.says.made",
+        figure(capability.peakPerSecond()),
+        figure(capability.sustainedPerSecond()));
   }
 
   private String figure(double perSecond) {
@@ -67,7 +65,9 @@ final class SayingField extends VBox {
       Optional<Saying> saying =
           field.getText().isBlank() ? Optional.empty() : Optional.of(Saying.parse(field.getText()));
       answer();
-      gestures.says(entry.name(), skill.technique().name(), saying);
+      if (!saying.equals(said())) {
+        gestures.says(entry.name(), skill.technique().name(), saying);
+      }
     } catch (Refusal refusal) {
       answer("beyond", texts.say(refusal));
     }
