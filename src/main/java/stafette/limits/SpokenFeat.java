@@ -19,7 +19,7 @@ record SpokenFeat(Feat feat, Optional<Double> strokesPerQuarter) {
   private static final double SLOWEST = 0.1;
   private static final double LONGEST_SECONDS = 3600;
   private static final double USUAL_BAR = 4;
-  private static final String NUMBER = "[0-9]+(?:[.,][0-9]+)?";
+  private static final String NUMBER = "[0-9]{1,6}(?:[.,][0-9]{1,6})?";
   private static final Pattern A_MINUTE =
       Pattern.compile("(?<=[0-9])\\s*(?:bpm|(?:beats\\s+)?(?:a|per)\\s+minute)\\b");
   private static final Pattern METRE =
@@ -55,28 +55,21 @@ record SpokenFeat(Feat feat, Optional<Double> strokesPerQuarter) {
         mark.map(found -> number(found.group(2)))
             .or(() -> rest.take(BARE).map(found -> number(found.group())));
     rest.refuse();
-    double strokes =
-        notes.orElseThrow(
-            () -> Refusal.wrongUse(Saying.example(Sentence.of("say which notes are meant"))));
-    double quarters =
-        unit
-            * perMinute.orElseThrow(
-                () -> Refusal.wrongUse(Saying.example(Sentence.of("say the tempo"))));
+    double strokes = said(notes, Sentence.of("say which notes are meant"));
+    double quarters = unit * said(perMinute, Sentence.of("say the tempo"));
     double rate = strokes * quarters / 60;
-    if (rate < SLOWEST || rate > FASTEST) {
-      throw Refusal.wrongUse(
-          Sentence.of(
-              "\"{0}\" would be {1} notes a second; correct the notes or the tempo",
-              words, Sentence.decimal(rate, 1)));
-    }
+    refuseRate(words, rate);
     OptionalDouble seconds = OptionalDouble.empty();
     if (length.isPresent()) {
-      seconds =
-          OptionalDouble.of(
-              seconds(length.get(), metre.map(SpokenFeat::bar).orElse(USUAL_BAR), unit, quarters));
+      double bar = metre.map(SpokenFeat::bar).orElse(USUAL_BAR);
+      seconds = OptionalDouble.of(seconds(length.get(), bar, unit, quarters));
       refuseLength(length.get().group(), seconds.getAsDouble());
     }
     return new SpokenFeat(new Feat(words, rate, seconds), notes);
+  }
+
+  private static double said(Optional<Double> figure, Sentence missing) throws Refusal {
+    return figure.orElseThrow(() -> Refusal.wrongUse(Saying.example(missing)));
   }
 
   private static double unit(String name) throws Refusal {
@@ -109,6 +102,15 @@ record SpokenFeat(Feat feat, Optional<Double> strokesPerQuarter) {
       case MINUTE -> count * 60;
       case SECOND -> count;
     };
+  }
+
+  private static void refuseRate(String words, double rate) throws Refusal {
+    if (rate < SLOWEST || rate > FASTEST) {
+      throw Refusal.wrongUse(
+          Sentence.of(
+              "\"{0}\" would be {1} notes a second; correct the notes or the tempo",
+              words, Sentence.decimal(rate, 1)));
+    }
   }
 
   private static void refuseLength(String words, double seconds) throws Refusal {

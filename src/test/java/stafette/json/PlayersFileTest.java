@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -76,6 +78,16 @@ class PlayersFileTest {
             / technique(usual, "single tonguing").limit().peakPerSecond(),
         0.001,
         "what else the tongue does follows");
+  }
+
+  @Test
+  void the_file_that_the_readme_shows_is_one() throws Exception {
+    String readme = Files.readString(Path.of("README.md"));
+    int from = readme.indexOf("```json") + "```json".length();
+    String shown = readme.substring(from, readme.indexOf("```", from));
+    Schemas.assertValid("players", shown);
+    Technique single = technique(read(shown).of("Flute 1").orElseThrow(), "single tonguing");
+    assertEquals(9.601, single.limit().peakPerSecond());
   }
 
   @Test

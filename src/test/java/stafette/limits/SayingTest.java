@@ -90,6 +90,8 @@ class SayingTest {
             + " with \"dotted\" before it if it has a dot",
         "sixteenths at 1320 | \"sixteenths at 1320\" would be 88.0 notes a second; correct the notes"
             + " or the tempo",
+        "sixteenths at 13200000 | \"13200000\" is not understood; write notes, tempo and how long, as"
+            + " in \"sixteenths at 132 for 4 bars\"",
         "sixteenths at 0 | \"sixteenths at 0\" would be 0.0 notes a second; correct the notes or the"
             + " tempo",
         "sixteenths at 132 for 0 bars | \"for 0 bars\" must be longer than nothing, and an hour at"
