@@ -38,7 +38,7 @@ public record Saying(String text, List<Feat> feats) {
   public static Saying parse(String text) throws Refusal {
     List<Feat> feats = new ArrayList<>();
     Optional<Double> notes = Optional.empty();
-    for (String part : BETWEEN.split(text)) {
+    for (String part : BETWEEN.split(text, -1)) {
       if (!part.isBlank() || feats.isEmpty()) {
         SpokenFeat spoken = SpokenFeat.parse(part.strip(), notes);
         notes = spoken.strokesPerQuarter();
