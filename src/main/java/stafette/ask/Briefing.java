@@ -3,10 +3,12 @@ package stafette.ask;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import stafette.keep.LimitsInForce;
 import stafette.keep.OpenScore;
 import stafette.limits.Capability;
+import stafette.limits.Saying;
 import stafette.plan.Brief;
 import stafette.plan.Lock;
 import stafette.plan.Player;
@@ -82,6 +84,15 @@ public final class Briefing {
   /** With what somebody is said to be capable of. */
   public Briefing measuring(String player, Map<String, Capability> capabilities) throws Refusal {
     return with(request, measured.with(player, capabilities));
+  }
+
+  /**
+   * With what is said of a technique of somebody.
+   *
+   * @param saying nothing any more if empty
+   */
+  public Briefing saying(String player, String technique, Optional<Saying> saying) throws Refusal {
+    return with(request, measured.saying(player, technique, saying));
   }
 
   /** With a player who leaves out what the score gives, or doesn't. */

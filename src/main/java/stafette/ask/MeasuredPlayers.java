@@ -5,13 +5,18 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import stafette.json.PlayersFile;
 import stafette.keep.FileDoor;
 import stafette.keep.LimitsInForce;
 import stafette.limits.Capability;
+import stafette.limits.Grade;
 import stafette.limits.Instrument;
+import stafette.limits.OwnTechniques;
+import stafette.limits.Saying;
+import stafette.limits.Source;
 import stafette.limits.Technique;
 import stafette.words.Refusal;
 import stafette.words.UnreadableFile;
@@ -21,12 +26,19 @@ import stafette.words.UnreadableFile;
  *
  * @param file what a file says of them
  * @param byHand what was said of them since, by player and technique
+ * @param said what was said in words of them since, by player and technique
  * @param freed those who leave out for the line what the score gives them
  */
 public record MeasuredPlayers(
-    PlayersFile file, Map<String, Map<String, Capability>> byHand, Set<String> freed) {
+    PlayersFile file,
+    Map<String, Map<String, Capability>> byHand,
+    Map<String, Map<String, Saying>> said,
+    Set<String> freed) {
+  private static final Source IN_WORDS = new Source("the player's own figure, in words", Grade.D);
+
   public MeasuredPlayers {
     byHand = Map.copyOf(byHand);
+    said = Map.copyOf(said);
     freed = Set.copyOf(freed);
   }
 
@@ -37,6 +49,7 @@ public record MeasuredPlayers(
               ? PlayersFile.read(
                   file.get().toString(), FileDoor.read(file.get()), limits.catalogue())
               : new PlayersFile(Map.of(), Map.of()),
+          Map.of(),
           Map.of(),
           Set.of());
     } catch (UnreadableFile e) {
@@ -60,11 +73,53 @@ public record MeasuredPlayers(
     return Optional.ofNullable(byHand.getOrDefault(player, Map.of()).get(technique.name()));
   }
 
-  /** Players with what is said of one more. */
+  /** An instrument in the hands of a player of whom something may have been said. */
+  Instrument asSaid(String player, Instrument usual) {
+    Map<String, Saying> sayings = said.getOrDefault(player, Map.of());
+    return OwnTechniques.in(
+        usual,
+        usual.techniques().stream()
+            .filter(technique -> sayings.containsKey(technique.name()))
+            .map(
+                technique ->
+                    technique.with(
+                        Objects.requireNonNull(sayings.get(technique.name())).on(technique),
+                        true,
+                        IN_WORDS))
+            .toList());
+  }
+
+  /** Players with what one more is capable of; it takes the place of what was said of it. */
   MeasuredPlayers with(String player, Map<String, Capability> capabilities) {
-    Map<String, Map<String, Capability>> all = new HashMap<>(byHand);
-    all.put(player, Map.copyOf(capabilities));
-    return new MeasuredPlayers(file, all, freed);
+    Map<String, Saying> sayings = new HashMap<>(said.getOrDefault(player, Map.of()));
+    sayings.keySet().removeAll(capabilities.keySet());
+    return new MeasuredPlayers(
+        file, with(byHand, player, capabilities), with(said, player, sayings), freed);
+  }
+
+  /**
+   * Players with what is said of a technique of one; it takes the place of figures.
+   *
+   * @param saying nothing any more if empty
+   */
+  MeasuredPlayers saying(String player, String technique, Optional<Saying> saying) {
+    Map<String, Saying> sayings = new HashMap<>(said.getOrDefault(player, Map.of()));
+    Map<String, Capability> figures = new HashMap<>(byHand.getOrDefault(player, Map.of()));
+    sayings.remove(technique);
+    saying.ifPresent(
+        words -> {
+          sayings.put(technique, words);
+          figures.remove(technique);
+        });
+    return new MeasuredPlayers(
+        file, with(byHand, player, figures), with(said, player, sayings), freed);
+  }
+
+  private static <T> Map<String, Map<String, T>> with(
+      Map<String, Map<String, T>> before, String player, Map<String, T> now) {
+    Map<String, Map<String, T>> all = new HashMap<>(before);
+    all.put(player, Map.copyOf(now));
+    return all;
   }
 
   /** Players of whom one leaves out what the score gives, or doesn't. */
@@ -75,6 +130,6 @@ public record MeasuredPlayers(
     } else {
       others.remove(player);
     }
-    return new MeasuredPlayers(file, byHand, others);
+    return new MeasuredPlayers(file, byHand, said, others);
   }
 }

@@ -114,7 +114,7 @@ public record Reopening(OpenScore score, Brief brief, Map<String, Seat> seats, S
                 instrument.techniques()));
       }
     }
-    return new MeasuredPlayers(new PlayersFile(own, Map.of()), capabilities(), freed);
+    return new MeasuredPlayers(new PlayersFile(own, Map.of()), capabilities(), Map.of(), freed);
   }
 
   private Map<String, Map<String, Capability>> capabilities() {

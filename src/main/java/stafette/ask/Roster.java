@@ -87,7 +87,7 @@ public final class Roster {
   private Player playerOf(PlayerWish wish) throws Refusal {
     wish.refuseUnwritable();
     Optional<Part> part = score.part(wish.name());
-    Instrument instrument = instrumentOf(wish).breathing(assurance);
+    Instrument instrument = measured.asSaid(wish.name(), instrumentOf(wish)).breathing(assurance);
     List<Skill> skills =
         Allowance.usable(allowances, wish.name(), instrument, lines).stream()
             .map(technique -> new Skill(technique, capability(wish.name(), technique)))

@@ -18,14 +18,17 @@ import stafette.limits.Catalogue;
 import stafette.limits.Grade;
 import stafette.limits.Instrument;
 import stafette.limits.Limit;
+import stafette.limits.OwnTechniques;
+import stafette.limits.Saying;
 import stafette.limits.Source;
 import stafette.limits.Technique;
+import stafette.words.Refusal;
 import stafette.words.Sentence;
 
 /** Players whose limits were measured, as a user writes them down. */
 @Edition(format = "stafette-players", version = 1, byHand = true)
 @Means(
-    "Players whose limits were measured. What is not given is taken from the tables; rates in proportion to the peak.")
+    "Players whose limits were measured, or said in words. What is not given is taken from the tables; rates in proportion to the peak.")
 record PlayersJson(
     @Means("For people.") @Missing @Told Optional<String> comment,
     @Means("Players.") List<MeasuredPlayerJson> players) {
@@ -57,6 +60,7 @@ record PlayersJson(
 
     private Instrument measured(Instrument base, Spot spot) {
       List<Technique> all = new ArrayList<>(base.techniques());
+      List<Technique> said = new ArrayList<>();
       Set<Technique> seen = new HashSet<>();
       for (int i = 0; i < techniques.size(); i++) {
         Spot at = spot.in("techniques", i);
@@ -65,15 +69,24 @@ record PlayersJson(
         if (!known.stream().allMatch(seen::add)) {
           at.tell(Sentence.of("'{0}' is there twice; keep one of them", known.get()));
         }
-        known.ifPresent(one -> all.set(base.techniques().indexOf(one), own.measured(one, at)));
+        known
+            .filter(one -> own.isWhole(one, at))
+            .ifPresent(
+                one ->
+                    own.said(one, at)
+                        .ifPresentOrElse(
+                            said::add,
+                            () -> all.set(base.techniques().indexOf(one), own.measured(one, at))));
       }
       if (breath.isPresent() && base.breath().isEmpty()) {
         spot.tell(Sentence.of("breath means nothing to {0}; take it out", base));
       }
-      return base.with(
-          level.orElse(base.levelDecibel()),
-          base.breath().map(of -> breath.map(own -> own.beside(of)).orElse(of)),
-          all);
+      Instrument measured =
+          base.with(
+              level.orElse(base.levelDecibel()),
+              base.breath().map(of -> breath.map(own -> own.beside(of)).orElse(of)),
+              all);
+      return OwnTechniques.in(measured, said);
     }
   }
 
@@ -81,7 +94,19 @@ record PlayersJson(
   @Means("A technique that this player is known to have.")
   record MeasuredTechniqueJson(
       @Means("As in the tables of limits, with or without accents.") String name,
-      @Means("Highest clean rate for a moment, strokes a second.") @Above(0) @Most(1e6) double peak,
+      @Means("Highest clean rate for a moment, strokes a second. Either this or says.")
+          @Above(0)
+          @Most(1e6)
+          @Missing
+          Optional<Double> peak,
+      @Means(
+              "What the player just manages, in words: notes, tempo and how long, such as"
+                  + " \"sixteenths at 132 for 4 bars\"; several with a semicolon between. Stands for"
+                  + " peak, sustained and stamina; what else the same tongue, bow or hand does moves"
+                  + " with it.")
+          @Like(".")
+          @Missing
+          Optional<String> says,
       @Means("The rate that can go on, strokes a second, not above the peak.") @Least(0) @Missing
           Optional<Double> sustained,
       @Means("Strokes beyond sustained from fresh to spent.") @Above(0) @Missing
@@ -101,42 +126,77 @@ record PlayersJson(
       return known;
     }
 
+    /** Whether there is a figure or a saying, and not both; tells it otherwise. */
+    boolean isWhole(Technique base, Spot spot) {
+      boolean either = peak.isPresent() != says.isPresent();
+      if (!either) {
+        spot.tell(
+            Sentence.of(
+                "{0} needs either \"peak\", a figure, or \"says\", such as \"sixteenths at 132 for 4"
+                    + " bars\"",
+                base));
+      }
+      if (says.isPresent() && base.isSlurred()) {
+        spot.tell(
+            Sentence.of(
+                "{0}: \"says\" is about strokes of tongue or bow, and these notes are made by the"
+                    + " fingers; give \"peak\" and \"moving\"",
+                base));
+      }
+      if (either && says.isPresent() && (sustained.isPresent() || stamina.isPresent())) {
+        spot.tell(Sentence.of("\"says\" stands for sustained and stamina; take those out"));
+      }
+      return either;
+    }
+
+    /** The technique as it is said, if it is. */
+    Optional<Technique> said(Technique base, Spot spot) {
+      return says.map(
+          text -> {
+            try {
+              return own(base, Saying.parse(text).on(base), spot);
+            } catch (Refusal e) {
+              spot.in("says").tell(e.inWords());
+              return base;
+            }
+          });
+    }
+
     /**
      * The technique without spread. What was not measured is taken from the population, rates in
      * proportion to the peak.
      */
     Technique measured(Technique base, Spot spot) {
-      Limit of = base.limit();
-      double share = peak / of.peakPerSecond();
-      if (sustained.orElse(0.0) > peak) {
+      double most = peak.orElseThrow();
+      if (sustained.orElse(0.0) > most) {
         spot.tell(Sentence.of("sustained is above peak; correct one of them"));
       }
+      Limit inProportion = base.limit().times(most / base.limit().peakPerSecond());
       Limit limit =
           new Limit(
-              peak,
+              most,
               0,
-              sustained.orElse(of.sustainedPerSecond() * share),
-              stamina.map(OptionalDouble::of).orElse(of.staminaStrokes()),
-              recovery.orElse(of.recoverySeconds()),
-              moving.map(OptionalDouble::of).orElse(scaled(of.movingPerSecond(), share)));
-      return new Technique(
-          base.name(),
-          base.act(),
-          base.pitches(),
-          base.slurs(),
-          base.groups(),
-          base.twinStrings(),
-          base.takers(),
-          true,
-          limit,
-          base.lowestPerSecond(),
-          base.factors(),
-          new Source("the player's own figure, from " + spot, Grade.D),
-          base.note());
+              sustained.orElse(inProportion.sustainedPerSecond()),
+              stamina.map(OptionalDouble::of).orElse(base.limit().staminaStrokes()),
+              base.limit().recoverySeconds(),
+              inProportion.movingPerSecond());
+      return own(base, limit, spot);
     }
 
-    private static OptionalDouble scaled(OptionalDouble rate, double share) {
-      return rate.isPresent() ? OptionalDouble.of(rate.getAsDouble() * share) : rate;
+    private Technique own(Technique base, Limit limit, Spot spot) {
+      return base.with(
+          completed(limit), true, new Source("the player's own figure, from " + spot, Grade.D));
+    }
+
+    /** With what was measured beside rates and stamina. */
+    private Limit completed(Limit own) {
+      return new Limit(
+          own.peakPerSecond(),
+          own.deviationPerSecond(),
+          own.sustainedPerSecond(),
+          own.staminaStrokes(),
+          recovery.orElse(own.recoverySeconds()),
+          moving.map(OptionalDouble::of).orElse(own.movingPerSecond()));
     }
   }
 

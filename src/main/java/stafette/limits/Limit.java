@@ -55,6 +55,45 @@ public record Limit(
         movingMilli);
   }
 
+  /** The mean stamina, in strokes beyond sustained. */
+  public double stamina() {
+    return staminaStrokes.orElse((peakPerSecond - sustainedPerSecond) * DEFAULT_STAMINA_SECONDS);
+  }
+
+  /** How long the mean peak can be kept up, above zero. */
+  public double secondsAtPeak() {
+    double beyond = peakPerSecond - sustainedPerSecond;
+    return beyond > 0 && staminaStrokes.isPresent()
+        ? staminaStrokes.getAsDouble() / beyond
+        : DEFAULT_STAMINA_SECONDS;
+  }
+
+  /** Rates and stamina multiplied by a factor, the spread with them. */
+  public Limit times(double factor) {
+    return new Limit(
+        peakPerSecond * factor,
+        deviationPerSecond * factor,
+        sustainedPerSecond * factor,
+        times(staminaStrokes, factor),
+        recoverySeconds,
+        times(movingPerSecond, factor));
+  }
+
+  private static OptionalDouble times(OptionalDouble figure, double factor) {
+    return figure.isPresent() ? OptionalDouble.of(figure.getAsDouble() * factor) : figure;
+  }
+
+  /** With another highest rate of changing notes. */
+  public Limit moving(OptionalDouble perSecond) {
+    return new Limit(
+        peakPerSecond,
+        deviationPerSecond,
+        sustainedPerSecond,
+        staminaStrokes,
+        recoverySeconds,
+        perSecond);
+  }
+
   private static int floorMilli(double value) {
     return (int) Math.floor(value * 1000 + 1e-6);
   }

@@ -46,6 +46,34 @@ public record Technique(
     }
   }
 
+  /**
+   * In the hands of somebody with another limit.
+   *
+   * @param known whether that player is known to have it
+   * @param origin where the figures come from
+   */
+  public Technique with(Limit own, boolean known, Source origin) {
+    return new Technique(
+        name,
+        act,
+        pitches,
+        slurs,
+        groups,
+        twinStrings,
+        takers,
+        known,
+        own,
+        lowestPerSecond,
+        factors,
+        origin,
+        note);
+  }
+
+  /** Whether its notes are finger changes under a slur, of which only the first is a stroke. */
+  public boolean isSlurred() {
+    return slurs == SlurUse.ALL && act.slurs();
+  }
+
   @Override
   public Sentence inWords() {
     return Sentence.name(name);

@@ -16,6 +16,9 @@
  *       stafette.limits.Demand}: the technique it is made with is chosen stroke by stroke, by the
  *       tables' means, so that no share of the population changes it. The lowest rate of a
  *       technique (sautillé) bounds that choice only.
+ *   <li>What one player says to manage becomes a limit without spread ({@link
+ *       stafette.limits.Saying}), and what hangs on it shifts with it ({@link
+ *       stafette.limits.OwnTechniques}), so that a musician need not know sustained and stamina.
  *   <li>No single gap is a limit: {@link stafette.limits.Burst}.
  *   <li>The pedals of the harp go with the stretch: {@link stafette.limits.PedalCourse} shows that
  *       it can be pedalled, not that it can't.

@@ -20,6 +20,7 @@ import stafette.check.JudgedPlan;
 import stafette.keep.LimitsInForce;
 import stafette.keep.OpenScore;
 import stafette.limits.Capability;
+import stafette.limits.Saying;
 import stafette.limits.Skill;
 import stafette.limits.Technique;
 import stafette.limits.TypedNames;
@@ -220,6 +221,20 @@ public final class OpenLine {
       }
     }
     return measuring(player, own);
+  }
+
+  /**
+   * The line with what is said in words of a player and one technique.
+   *
+   * @param saying nothing any more if empty
+   */
+  public OpenLine saying(String player, String technique, Optional<Saying> saying) throws Refusal {
+    return new OpenLine(briefing.saying(player, technique, saying), limits, workbench);
+  }
+
+  /** What was said in words of a player, by technique. */
+  public Map<String, Saying> said(String player) {
+    return briefing.measured().said().getOrDefault(player, Map.of());
   }
 
   /**

@@ -184,6 +184,46 @@ class MainJobTest {
     assertTrue(ran.out().contains("\"peak\": 15"), ran.out().substring(0, 400));
   }
 
+  @Test
+  void a_player_plays_alone_just_what_it_says_to_manage() throws IOException {
+    Ran just = alone("sextuplets at 104 for 12 bars");
+    assertEquals(0, just.exitCode(), just.err());
+    Ran less = alone("sextuplets at 104 for 11 bars");
+    assertEquals(1, less.exitCode(), less.out());
+    Ran wrong = alone("sextuplets for 12 bars");
+    assertEquals(3, wrong.exitCode(), wrong.out());
+    assertTrue(
+        wrong
+            .err()
+            .contains(
+                "players.json, player 1, technique 1, says: say the tempo, as in \"sixteenths at 132"
+                    + " for 4 bars\""),
+        wrong.err());
+  }
+
+  private Ran alone(String says) throws IOException {
+    Path players = folder.resolve("players.json");
+    Files.writeString(
+        players,
+        """
+        {"format": "stafette-players", "version": 1, "players": [
+          {"name": "Ada", "instrument": "flute", "breath": {"capacity": 60},
+           "techniques": [{"name": "double tonguing", "says": "SAYS"}]}]}
+        """
+            .replace("SAYS", says));
+    return Ran.command(
+        "split",
+        "samples/lantern-run.musicxml",
+        "--part",
+        "Piano",
+        "--staff",
+        "1",
+        "--bars",
+        "5-16",
+        "--players-file",
+        players.toString());
+  }
+
   private static String timeline(String out) {
     return out.substring(out.indexOf("  player "), out.indexOf("Tempo "));
   }

@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -54,6 +56,49 @@ class PlayersFileTest {
     assertEquals(11_500, at84.peakMilli());
     assertEquals(at84, own.limit().at(new Assurance(99)));
     assertTrue(own.expected(), "the player is known to have it");
+  }
+
+  @Test
+  void what_a_player_manages_may_be_said_in_words() throws Exception {
+    String said =
+        TWO.replace(
+                "\"peak\": 11.5, \"stamina\": 20", "\"says\": \"sixteenths at 165 for 20 seconds\"")
+            .replace("\"comment\": \"on one day\"", "\"recovery\": 5");
+    Schemas.assertValid("players", said);
+    Instrument clarinet = read(said).of("Clarinet 1").orElseThrow();
+    Instrument usual = CATALOGUE.find("clarinet").orElseThrow();
+    Capability own = technique(clarinet, "double tonguing").limit().at(Assurance.DEFAULT);
+    assertEquals(20, own.staminaStrokes() / (11 - own.sustainedPerSecond()), 0.05);
+    assertEquals(5, own.recoverySeconds());
+    assertEquals(own, technique(clarinet, "double tonguing").limit().at(new Assurance(99)));
+    assertTrue(technique(clarinet, "double tonguing").expected(), "the player is known to have it");
+    assertEquals(
+        own.sustainedPerSecond() / technique(usual, "double tonguing").limit().sustainedPerSecond(),
+        technique(clarinet, "single tonguing").limit().peakPerSecond()
+            / technique(usual, "single tonguing").limit().peakPerSecond(),
+        0.001,
+        "what else the tongue does follows");
+  }
+
+  @Test
+  void the_file_that_the_readme_shows_is_one() throws Exception {
+    String readme = Files.readString(Path.of("README.md"));
+    int from = readme.indexOf("```json") + "```json".length();
+    String shown = readme.substring(from, readme.indexOf("```", from));
+    Schemas.assertValid("players", shown);
+    Technique single = technique(read(shown).of("Flute 1").orElseThrow(), "single tonguing");
+    assertEquals(9.601, single.limit().peakPerSecond());
+  }
+
+  @Test
+  void a_figure_beside_a_saying_stays_as_it_was_measured() throws Exception {
+    String measured = "{ \"name\": \"sautille\"";
+    String said = "{ \"name\": \"détaché\", \"says\": \"sixteenths at 180\" }, ";
+    Instrument violin = read(TWO.replace(measured, said + measured)).of("Desk 3").orElseThrow();
+    assertEquals(
+        new Capability(12_000, 9_500, 20_000, 5_000, 11_000),
+        technique(violin, "sautillé").limit().at(Assurance.DEFAULT));
+    assertEquals(12_001, technique(violin, "détaché").limit().at(Assurance.DEFAULT).peakMilli());
   }
 
   @Test
@@ -130,7 +175,17 @@ class PlayersFileTest {
       delimiter = '§',
       value = {
         "11.5§\"fast\"§player 1, technique 1: peak must be a number above 0, found \"fast\"",
-        "\"peak\": 11.5, §§player 1, technique 1: peak is missing; add it",
+        "\"peak\": 11.5, §§player 1, technique 1: double tonguing needs either"
+            + " \"peak\", a figure, or \"says\", such as \"sixteenths at 132 for 4 bars\"",
+        "11.5§11.5, \"says\": \"16ths at 132\"§player 1, technique 1: double tonguing needs either"
+            + " \"peak\", a figure, or \"says\", such as \"sixteenths at 132 for 4 bars\"",
+        "\"peak\": 11.5§\"says\": \"16ths at 172\"§player 1, technique 1: \"says\" stands for"
+            + " sustained and stamina; take those out",
+        "Double Tonguing\", \"peak\": 11.5, \"stamina\": 20§slurred\", \"says\": \"16ths at 132\"§player"
+            + " 1, technique 1: slurred: \"says\" is about strokes of tongue or bow, and these notes"
+            + " are made by the fingers; give \"peak\" and \"moving\"",
+        "\"peak\": 11.5, \"stamina\": 20§\"says\": \"16ths\"§player 1, technique 1, says: say the"
+            + " tempo, as in \"sixteenths at 132 for 4 bars\"",
         "Double Tonguing§flutter§player 1, technique 1: clarinet in B-flat has no 'flutter'; use"
             + " one of slurred, single tonguing, double tonguing",
         "sustained§sustain§player 2, technique 1: 'sustain' is not known here; use sustained",

@@ -45,8 +45,12 @@ final class LimitsGrid extends GridPane {
     for (TextField field : List.of(peak, sustained, stamina)) {
       Typed.whenSettled(field, () -> measure(technique, peak, sustained, stamina));
     }
-    add(new Label(texts.name(technique)), 0, 1 + 2 * number, 3, 1);
-    addRow(2 + 2 * number, peak, sustained, stamina);
+    add(new Label(texts.name(technique)), 0, 1 + 3 * number, 3, 1);
+    addRow(2 + 3 * number, peak, sustained, stamina);
+    if (!skill.technique().isSlurred()) {
+      String saying = id + "-says-" + (number + 1);
+      add(new SayingField(entry, skill, saying, texts, gestures), 0, 3 + 3 * number, 3, 1);
+    }
   }
 
   private void measure(String technique, TextField peak, TextField sustained, TextField stamina) {

@@ -1,7 +1,9 @@
 package stafette.desktop.players;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import stafette.limits.Saying;
 import stafette.limits.Skill;
 import stafette.plan.Seat;
 
@@ -10,6 +12,7 @@ import stafette.plan.Seat;
  *
  * @param instrument its name; empty while it is not known
  * @param skills with the limits in force
+ * @param said what the player says to manage, by technique
  * @param extras techniques of its instrument that not everybody has
  * @param locked whether what it plays is kept
  * @param hasOther whether the score gives it something in these bars
@@ -20,6 +23,7 @@ public record PlayerEntry(
     String name,
     Optional<String> instrument,
     List<Skill> skills,
+    Map<String, Saying> said,
     List<Extra> extras,
     boolean locked,
     boolean hasOther,
@@ -31,6 +35,7 @@ public record PlayerEntry(
 
   public PlayerEntry {
     skills = List.copyOf(skills);
+    said = Map.copyOf(said);
     extras = List.copyOf(extras);
   }
 }

@@ -1,6 +1,7 @@
 package stafette.desktop.players;
 
 import java.util.Optional;
+import stafette.limits.Saying;
 import stafette.plan.Seat;
 
 /** What somebody settles about players. */
@@ -43,4 +44,11 @@ public interface PlayerGestures {
    */
   void measured(
       String name, String technique, double peak, double sustained, double staminaStrokes);
+
+  /**
+   * What a player says to manage with a technique.
+   *
+   * @param saying nothing any more if empty
+   */
+  void says(String name, String technique, Optional<Saying> saying);
 }

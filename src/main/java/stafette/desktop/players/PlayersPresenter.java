@@ -8,6 +8,7 @@ import stafette.desktop.state.Desk;
 import stafette.desktop.state.Session;
 import stafette.desktop.texts.Texts;
 import stafette.limits.Instrument;
+import stafette.limits.Saying;
 import stafette.plan.Lock;
 import stafette.plan.Plan;
 import stafette.plan.Player;
@@ -54,6 +55,7 @@ public final class PlayersPresenter implements PlayerGestures {
         player.name(),
         Optional.of(player.instrument().name()),
         player.skills(),
+        line.said(player.name()),
         player.instrument().techniques().stream()
             .filter(technique -> !technique.expected())
             .map(
@@ -120,6 +122,11 @@ public final class PlayersPresenter implements PlayerGestures {
   public void measured(
       String name, String technique, double peak, double sustained, double staminaStrokes) {
     session.measured(name, technique, new OpenLine.Measured(peak, sustained, staminaStrokes));
+  }
+
+  @Override
+  public void says(String name, String technique, Optional<Saying> saying) {
+    session.says(name, technique, saying);
   }
 
   @Override

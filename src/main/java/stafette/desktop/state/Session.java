@@ -16,6 +16,7 @@ import stafette.keep.LimitsInForce;
 import stafette.keep.OpenScore;
 import stafette.keep.Remembered;
 import stafette.keep.Unfinished;
+import stafette.limits.Saying;
 import stafette.plan.Plan;
 import stafette.plan.Seat;
 import stafette.score.LineChoice;
@@ -235,6 +236,11 @@ public final class Session {
   /** Says what a player does with a technique, by the player's own measure. */
   public void measured(String name, String technique, OpenLine.Measured figures) {
     changeLine(line -> line.measuring(name, technique, figures));
+  }
+
+  /** Says in words what a player manages with a technique; nothing any more if empty. */
+  public void says(String name, String technique, Optional<Saying> saying) {
+    changeLine(line -> line.saying(name, technique, saying));
   }
 
   /**

@@ -6,9 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.ComboBox;
+import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.control.TitledPane;
 import javafx.scene.input.KeyCode;
@@ -22,8 +24,10 @@ import stafette.Invented;
 import stafette.desktop.PanelWindow;
 import stafette.desktop.texts.Texts;
 import stafette.desktop.window.Style;
+import stafette.limits.Saying;
 import stafette.plan.Player;
 import stafette.plan.Seat;
+import stafette.words.Refusal;
 
 /** The players in a window. */
 @ExtendWith(ApplicationExtension.class)
@@ -82,6 +86,11 @@ class PlayersViewTest {
     public void measured(String name, String technique, double peak, double lasting, double notes) {
       done.add(name + " " + technique + " " + peak + " " + lasting + " " + notes);
     }
+
+    @Override
+    public void says(String name, String technique, Optional<Saying> saying) {
+      done.add(name + " says " + technique + " " + saying.map(Saying::text).orElse("nothing"));
+    }
   }
 
   @Start
@@ -98,11 +107,16 @@ class PlayersViewTest {
   }
 
   private static PlayerEntry entry(String name, boolean locked) {
+    return entry(name, locked, Map.of());
+  }
+
+  private static PlayerEntry entry(String name, boolean locked, Map<String, Saying> said) {
     Player player = Invented.player(name, Invented.instrument("flute"), 10.5, 8, 20, 8);
     return new PlayerEntry(
         name,
         Optional.of("flute"),
         player.skills(),
+        said,
         List.of(new PlayerEntry.Extra("double tonguing", false)),
         locked,
         true,
@@ -113,7 +127,16 @@ class PlayersViewTest {
 
   private static PlayerEntry unknown(String name) {
     return new PlayerEntry(
-        name, Optional.empty(), List.of(), List.of(), false, false, false, Optional.empty(), 0);
+        name,
+        Optional.empty(),
+        List.of(),
+        Map.of(),
+        List.of(),
+        false,
+        false,
+        false,
+        Optional.empty(),
+        0);
   }
 
   private static void open(FxRobot robot, int player) {
@@ -148,6 +171,51 @@ class PlayersViewTest {
     assertTrue(
         stamina.getPseudoClassStates().stream()
             .anyMatch(s -> s.getPseudoClassName().equals("none")));
+  }
+
+  private void say(FxRobot robot, String words) {
+    TextField says = robot.lookup("#player-1-says-1").queryAs(TextField.class);
+    robot.interact(says::requestFocus);
+    robot.interact(() -> says.setText(words));
+    robot.push(KeyCode.ENTER);
+  }
+
+  @Test
+  void what_a_player_manages_can_be_said_in_words(FxRobot robot) throws Refusal {
+    open(robot, 1);
+    say(robot, "sixteenths at 132 for 4 bars");
+    assertEquals(List.of("Flute 1 says tonguing sixteenths at 132 for 4 bars"), done);
+    Saying said = Saying.parse("sixteenths at 132 for 4 bars");
+    robot.interact(
+        () ->
+            view.show(
+                List.of(
+                    entry("Flute 1", false, Map.of("tonguing", said)), entry("Flute 2", false))));
+    assertEquals(
+        "sixteenths at 132 for 4 bars",
+        robot.lookup("#player-1-says-1").queryAs(TextField.class).getText());
+    assertEquals(
+        "So 10.5 a second for a moment and 8 for long. What else the same tongue, bow or hand does"
+            + " moves with it.",
+        robot.lookup("#player-1-says-1-answer").queryAs(Label.class).getText());
+    PanelWindow.picture(robot, stage, "players-said");
+    say(robot, "sixteenths for 4 bars");
+    say(robot, "sixteenths at 132 for 4 bars");
+    assertEquals(1, done.size(), "nothing new was said");
+    say(robot, " ");
+    assertEquals("Flute 1 says tonguing nothing", done.get(1));
+  }
+
+  @Test
+  void what_is_missing_from_a_saying_is_told_beside_it(FxRobot robot) {
+    robot.interact(() -> show(Locale.GERMAN, Style.LIGHT));
+    open(robot, 1);
+    say(robot, "Sechzehntel, 4 Takte lang");
+    assertEquals(List.of(), done);
+    assertEquals(
+        "das Tempo sagen, etwa „Sechzehntel bei 132, 4 Takte lang“",
+        robot.lookup("#player-1-says-1-answer").queryAs(Label.class).getText());
+    PanelWindow.picture(robot, stage, "players-unsaid");
   }
 
   @Test

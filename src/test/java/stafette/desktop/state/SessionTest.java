@@ -12,6 +12,7 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.BeforeEach;
@@ -19,6 +20,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import stafette.keep.LimitsInForce;
 import stafette.keep.Remembered;
+import stafette.limits.Assurance;
+import stafette.limits.Capability;
+import stafette.limits.Limit;
+import stafette.limits.Saying;
+import stafette.limits.Skill;
 import stafette.plan.Handoff;
 import stafette.plan.Hocket;
 import stafette.plan.Plan;
@@ -327,6 +333,65 @@ class SessionTest {
     session.stop();
     later.remove().run();
     assertTrue(session.desk().plan().isEmpty());
+  }
+
+  @Test
+  void what_a_player_says_to_manage_is_planned_with_and_can_be_undone() throws Refusal {
+    planned();
+    Skill usual = skill("Flute 1", "double tonguing");
+    Skill single = skill("Flute 1", "single tonguing");
+    says("single tonguing", "sixteenths at 120");
+    assertEquals(8.001, skill("Flute 1", "single tonguing").capability().peakPerSecond());
+    Limit shifted = skill("Flute 1", "double tonguing").technique().limit();
+    assertEquals(
+        8.001 / single.technique().limit().peakPerSecond(),
+        shifted.peakPerSecond() / usual.technique().limit().peakPerSecond(),
+        1e-3);
+    session.rules().assurance(new Assurance(98));
+    assertEquals(shifted.at(new Assurance(98)), skill("Flute 1", "double tonguing").capability());
+    session.undo();
+    says("single tonguing", "sixteenths at 126; sixteenths at 120 for 10 seconds");
+    assertEquals(8.4, skill("Flute 1", "single tonguing").capability().peakPerSecond(), 0.002);
+    session.measured("Flute 1", "single tonguing", new OpenLine.Measured(9, 8, 20));
+    assertEquals(Map.of(), session.desk().line().orElseThrow().said("Flute 1"));
+    assertEquals(usual, skill("Flute 1", "double tonguing"));
+    says("single tonguing", "sixteenths at 120");
+    session.says("Flute 1", "single tonguing", Optional.empty());
+    assertEquals(single, skill("Flute 1", "single tonguing"));
+    assertEquals(List.of(), told.refused);
+  }
+
+  @Test
+  void what_was_said_comes_back_as_figures_with_the_plan() throws IOException, Refusal {
+    planned();
+    says("double tonguing", "sextuplets at 112; sextuplets at 106 for 10 seconds");
+    session.writing().savePlan(folder.resolve("said.json"));
+    Plan plan = present();
+    List<Capability> figures = capabilities();
+    session = newSession(Runnable::run);
+    session.open(folder.resolve("said.json"));
+    assertEquals(List.of(), told.refused);
+    assertEquals(plan.segments(), present().segments());
+    assertEquals(figures, capabilities());
+  }
+
+  private List<Capability> capabilities() {
+    return present().brief().players().stream()
+        .flatMap(player -> player.skills().stream().map(Skill::capability))
+        .toList();
+  }
+
+  private void says(String technique, String words) throws Refusal {
+    session.says("Flute 1", technique, Optional.of(Saying.parse(words)));
+  }
+
+  private Skill skill(String player, String technique) {
+    return session.desk().line().orElseThrow().brief().players().stream()
+        .filter(one -> one.name().equals(player))
+        .flatMap(one -> one.skills().stream())
+        .filter(one -> one.technique().name().equals(technique))
+        .findFirst()
+        .orElseThrow();
   }
 
   @Test
