@@ -111,6 +111,7 @@ final class CheckText {
       details.add(otherwise(verdict));
     }
     VerdictWords.helping(verdict).map(Sentence::toString).ifPresent(details::add);
+    VerdictWords.asked(verdict, line).map(Sentence::toString).ifPresent(details::add);
     return details;
   }
 

@@ -14,6 +14,7 @@ import stafette.json.Means.Least;
 import stafette.limits.Demand;
 import stafette.limits.Grade;
 import stafette.limits.Singers;
+import stafette.limits.Stroking;
 import stafette.score.Line;
 import stafette.score.Part;
 import stafette.score.TremoloRun;
@@ -182,6 +183,22 @@ public record CheckJson(
       @Means("As in the tables of limits.") String technique,
       @Means("How many of 100 of those who have it would manage.") @Least(0) int share) {}
 
+  /** How a passage stands among those of the repertoire. */
+  @Means("Fast passages of one kind for the instrument that were counted in open scores.")
+  record AskedJson(
+      @Means("Of 100 such passages so many are slower.") @Least(1) int fasterThan,
+      @Means("Of what kind they are.") Stroking stroking,
+      @Means("How many were found.") @Least(1) int passages,
+      @Means("How many scores with a part for the instrument were read.") @Least(1) int scores) {
+    static Optional<AskedJson> of(LineVerdict judged, Line line) {
+      return judged
+          .instrument()
+          .repertoire()
+          .outrun(line)
+          .map(row -> new AskedJson(row.of100(), row.stroking(), row.passages(), row.scores()));
+    }
+  }
+
   /** A passage on one instrument. */
   @Means("The passage in the hands of one fresh player of an instrument.")
   record JudgedJson(
@@ -213,7 +230,10 @@ public record CheckJson(
           Grade grade,
       @Means(
               "A technique that not everybody has, where clearly more would manage with it; null if none.")
-          Optional<HelpingJson> helping) {
+          Optional<HelpingJson> helping,
+      @Means(
+              "How it stands among the fast passages that open scores have for the instrument; null if too few were counted, or half of them are faster.")
+          Optional<AskedJson> asked) {
     static JudgedJson of(LineVerdict judged, Line line) {
       OptionalDouble lasts = judged.lastsSeconds();
       return new JudgedJson(
@@ -233,7 +253,8 @@ public record CheckJson(
           judged.source().grade(),
           judged
               .helping()
-              .map(help -> new HelpingJson(help.technique().name(), (int) help.share())));
+              .map(help -> new HelpingJson(help.technique().name(), (int) help.share())),
+          AskedJson.of(judged, line));
     }
   }
 }

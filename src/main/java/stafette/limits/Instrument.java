@@ -25,6 +25,7 @@ import stafette.words.Sentence;
  * @param midiProgram General MIDI program, 1 to 128
  * @param techniques in the order in which a player would choose them, at least one
  * @param source where ranges, level and breath come from
+ * @param repertoire what open scores ask of it
  */
 public record Instrument(
     String name,
@@ -38,11 +39,42 @@ public record Instrument(
     Optional<Breath> breath,
     int midiProgram,
     List<Technique> techniques,
-    Source source)
+    Source source,
+    Repertoire repertoire)
     implements Sayable {
   public Instrument {
     aliases = List.copyOf(aliases);
     techniques = List.copyOf(techniques);
+  }
+
+  /** An instrument of whose repertoire nothing was counted. */
+  public Instrument(
+      String name,
+      List<String> aliases,
+      String family,
+      Optional<Range> range,
+      Optional<Range> comfortable,
+      Transposition transposition,
+      String clef,
+      double levelDecibel,
+      Optional<Breath> breath,
+      int midiProgram,
+      List<Technique> techniques,
+      Source source) {
+    this(
+        name,
+        aliases,
+        family,
+        range,
+        comfortable,
+        transposition,
+        clef,
+        levelDecibel,
+        breath,
+        midiProgram,
+        techniques,
+        source,
+        Repertoire.NONE);
   }
 
   @Override
@@ -77,7 +109,26 @@ public record Instrument(
         lungs,
         midiProgram,
         skills,
-        source);
+        source,
+        repertoire);
+  }
+
+  /** The same instrument with what is known of its repertoire. */
+  public Instrument asked(Repertoire known) {
+    return new Instrument(
+        name,
+        aliases,
+        family,
+        range,
+        comfortable,
+        transposition,
+        clef,
+        levelDecibel,
+        breath,
+        midiProgram,
+        techniques,
+        source,
+        known);
   }
 
   /** In the hands of somebody with whose air that share of the population, or more, manage. */

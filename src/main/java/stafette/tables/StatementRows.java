@@ -78,6 +78,14 @@ final class StatementRows {
         place);
   }
 
+  /** What the repertoire asks of an instrument is a statement too. */
+  void addAsked(Instrument instrument) {
+    instrument
+        .repertoire()
+        .statements(instrument)
+        .forEach(statement -> places.put(statement, Table.REPERTOIRE.file()));
+  }
+
   Evidence evidence() {
     return new Evidence(List.copyOf(places.keySet()));
   }

@@ -20,6 +20,10 @@ enum Table {
       "instrument, technique, kind, source, grade",
       "figure, of, low, high, seconds, conditions, set aside"),
   FACTORS("factors.csv", "instrument, technique, condition, factor, source, grade", "note"),
+  REPERTOIRE(
+      "repertoire.csv",
+      "instrument, stroking, scores, passages, of 100, rate, seconds, strokes",
+      ""),
   WEIGHTS("weights.csv", "name, value", "comment"),
   BLEND("blend.csv", "one, other, points", "comment");
 
@@ -42,6 +46,9 @@ enum Table {
   }
 
   List<String> columns() {
-    return Stream.of(required, optional).flatMap(list -> Stream.of(list.split(", "))).toList();
+    return Stream.of(required, optional)
+        .filter(list -> !list.isEmpty())
+        .flatMap(list -> Stream.of(list.split(", ")))
+        .toList();
   }
 }

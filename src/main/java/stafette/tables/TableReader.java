@@ -12,6 +12,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import stafette.limits.Catalogue;
 import stafette.limits.Instrument;
+import stafette.limits.Repertoire;
 import stafette.limits.Technique;
 import stafette.limits.TypedNames;
 import stafette.plan.Weights;
@@ -40,6 +41,9 @@ final class TableReader {
             row -> owner(row, known).map(name -> techniqueKey(name, row.text("technique"))));
     Factors factors = factors(known, rows.stream().map(TableReader::named).toList());
     Map<String, List<Technique>> techniques = techniques(rows, known, factors);
+    Map<String, Repertoire> asked =
+        RepertoireRows.read(
+            layered(Table.REPERTOIRE, row -> RepertoireRows.key(row, known)), known);
     List<Instrument> complete = new ArrayList<>();
     bare.forEach(
         (row, instrument) -> {
@@ -47,12 +51,15 @@ final class TableReader {
           if (own.isEmpty()) {
             row.problem("has no technique; add a row for it to techniques.csv");
           }
-          complete.add(InstrumentRows.complete(instrument, own, factors.ofBreath(instrument)));
+          complete.add(
+              InstrumentRows.complete(instrument, own, factors.ofBreath(instrument))
+                  .asked(asked.getOrDefault(instrument.name(), Repertoire.NONE)));
         });
     Catalogue catalogue = new Catalogue(complete);
     StatementRows statements = new StatementRows(catalogue);
     layered(Table.STATEMENTS, statements::key)
         .forEach(row -> statements.add(row, place(Table.STATEMENTS, row)));
+    complete.forEach(statements::addAsked);
     Map<String, String> places = places(rows, known);
     return new LimitTables(
         catalogue,

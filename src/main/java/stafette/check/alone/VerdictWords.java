@@ -77,6 +77,16 @@ public final class VerdictWords {
                     help.technique(), told(help.share(), Ease.of(help.share()))));
   }
 
+  /**
+   * How a line that not nearly everybody manages stands among the fast passages that open scores
+   * have for the instrument.
+   */
+  public static Optional<Sentence> asked(LineVerdict verdict, Line line) {
+    return verdict.ease() == Ease.COMFORTABLE
+        ? Optional.empty()
+        : verdict.instrument().repertoire().inWords(line, verdict.instrument());
+  }
+
   /** What decides, and where: "burst at bar 14, beat 2". */
   public static Sentence deciding(LineVerdict verdict, Line line) {
     Sentence what =

@@ -23,8 +23,20 @@ record PassageItem(
     int strokes,
     double rate,
     Optional<BestVerdict> best) {
-  /** What the part's own instrument makes of it. */
-  record BestVerdict(Sentence share, double strain, Ease ease) {}
+  /**
+   * What the part's own instrument makes of it.
+   *
+   * @param asked how it stands among what open scores ask of the instrument
+   */
+  record BestVerdict(Sentence share, Optional<Sentence> asked, double strain, Ease ease) {
+    static BestVerdict of(LineVerdict verdict, Line line) {
+      return new BestVerdict(
+          VerdictWords.share(verdict),
+          VerdictWords.asked(verdict, line),
+          verdict.strain(),
+          verdict.ease());
+    }
+  }
 
   static PassageItem of(CheckScore.PassageVerdicts report) {
     Line line = report.line();
@@ -36,7 +48,7 @@ record PassageItem(
         line.placeOf(line.count() - 1).at().bar(),
         line.count(),
         highestRate(line),
-        best.map(row -> new BestVerdict(VerdictWords.share(row), row.strain(), row.ease())));
+        best.map(row -> BestVerdict.of(row, line)));
   }
 
   private static double highestRate(Line line) {

@@ -9,6 +9,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
 import javafx.scene.control.TitledPane;
+import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -146,13 +147,17 @@ public final class PassagesView extends VBox {
       setText(null);
       if (empty || report == null) {
         setGraphic(null);
+        setTooltip(null);
         setAccessibleText("");
       } else {
-        fill(PassageItem.of(report));
+        PassageItem item = PassageItem.of(report);
+        String asked =
+            item.best().flatMap(PassageItem.BestVerdict::asked).map(texts::say).orElse("");
+        fill(item);
         setGraphic(box);
+        setTooltip(asked.isEmpty() ? null : new Tooltip(asked));
         setAccessibleText(
-            Stream.of(place, pace, ease)
-                .map(Label::getText)
+            Stream.of(place.getText(), pace.getText(), ease.getText(), asked)
                 .filter(text -> !text.isEmpty())
                 .collect(Collectors.joining(", ")));
       }
