@@ -51,7 +51,8 @@ import stafette.time.TempoMark;
  * @param passage which passage
  * @param instrument for what it is written
  * @param techniques how it is played, as people say it
- * @param figure "repeated", "steps", "pairs" or "repeated, two sixteenths and an eighth"
+ * @param figure "repeated", "steps", "chromatic", "pairs" or "repeated, two sixteenths and an
+ *     eighth"
  * @param dynamic as written; mezzo forte if empty
  * @param ratePerSecond strokes a second
  * @param seconds how long
@@ -114,7 +115,8 @@ record Asked(
     return techniques.contains("pizzicato");
   }
 
-  private Line line(Instrument own) {
+  /** The line on an instrument. */
+  Line line(Instrument own) {
     int count = (int) Math.round(ratePerSecond * seconds);
     List<Stroke> strokes = new ArrayList<>();
     for (int i = 0; i < count; i++) {
@@ -155,6 +157,13 @@ record Asked(
     }
     int middle = (comfortable.get().low() + comfortable.get().high()) / 2;
     int lowest = 7 * (middle / 12 - 1) - LETTERS_OF_AN_OCTAVE / 2;
+    if (figure.equals("chromatic")) {
+      int semitone = upAndDown(i);
+      boolean black = List.of(1, 3, 6).contains(semitone % 12);
+      Step step =
+          List.of(Step.C, Step.C, Step.D, Step.D, Step.E, Step.F, Step.F, Step.G).get(semitone);
+      return new Pitch(step, black ? 1 : 0, middle / 12 - 1);
+    }
     int moved = figure.startsWith("steps") ? i : figure.startsWith("pairs") ? i / 2 : 0;
     int letter = lowest + upAndDown(moved);
     return new Pitch(Step.values()[Math.floorMod(letter, 7)], 0, Math.floorDiv(letter, 7));

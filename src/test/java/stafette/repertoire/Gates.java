@@ -31,7 +31,6 @@ import stafette.words.Refusal;
 public final class Gates {
   private static final List<Rational> TEMPI =
       List.of(Rational.of(1), Rational.of(5, 4), Rational.of(3, 2));
-  private static final int LEAST_PASSAGES = 100;
 
   private final List<Judged> judged;
   private final Map<String, Integer> aside;
@@ -109,7 +108,13 @@ public final class Gates {
     print("to set figures", each -> each.file.tunes());
     print("only to test", each -> !each.file.tunes());
     byName(each -> each.file.corpus())
-        .forEach((corpus, count) -> print(corpus, each -> each.file.corpus().equals(corpus)));
+        .forEach(
+            (corpus, count) -> {
+              print(corpus, each -> each.file.corpus().equals(corpus));
+              print(
+                  corpus + ", only to test",
+                  each -> each.file.corpus().equals(corpus) && !each.file.tunes());
+            });
     byName(each -> each.instrument)
         .forEach((name, count) -> print(name, each -> each.instrument.equals(name)));
   }
@@ -127,7 +132,7 @@ public final class Gates {
       row.append(
           String.format(
               Locale.ROOT,
-              " | %.1f / %.1f",
+              " | %.2f / %.2f",
               percent(chosen, tempo, Ease.FOR_THE_FEW),
               percent(chosen, tempo, Ease.BEYOND)));
     }

@@ -118,16 +118,22 @@ class PublishedFiguresTest {
     }
   }
 
-  /** Icht & Ben-David 2014: 0.8 of 6.2; that winds spread as much is an assumption. */
+  /**
+   * Icht & Ben-David 2014: 0.8 of 6.2. That winds spread as much where nobody is chosen for it, and
+   * less where auditions cut the lower tail, is a judgement.
+   */
   @Test
-  void winds_spread_as_syllables_do() {
+  void winds_spread_as_syllables_do_or_less_where_auditions_choose() {
+    double syllables = 0.8 / 6.2;
     for (Instrument wind : winds()) {
       for (Technique technique : wind.techniques()) {
-        assertEquals(
-            0.8 / 6.2,
-            technique.limit().deviationPerSecond() / technique.limit().peakPerSecond(),
-            0.002,
-            wind.name() + ", " + technique.name());
+        double spread = technique.limit().deviationPerSecond() / technique.limit().peakPerSecond();
+        String which = wind.name() + ", " + technique.name();
+        if (technique.expected()) {
+          assertEquals(0.085, spread, 0.005, which);
+        } else {
+          assertEquals(syllables, spread, 0.002, which);
+        }
       }
     }
   }
