@@ -8,15 +8,15 @@ import stafette.words.Sentence;
 
 /** How most notes of a passage are made, as it is written. */
 public enum Stroking implements Sayable {
-  REPEATED("repeated notes"),
-  SEPARATE("changing notes without slurs"),
-  SLURRED("slurred notes"),
-  PLUCKED("plucked notes");
+  REPEATED(Sentence.of("repeated notes")),
+  SEPARATE(Sentence.of("changing notes without slurs")),
+  SLURRED(Sentence.of("slurred notes")),
+  PLUCKED(Sentence.of("plucked notes"));
 
-  private final String text;
+  private final Sentence words;
 
-  Stroking(String text) {
-    this.text = text;
+  Stroking(Sentence words) {
+    this.words = words;
   }
 
   /** Plucked where all of it is; else as more than half of the notes after the first are. */
@@ -53,6 +53,6 @@ public enum Stroking implements Sayable {
 
   @Override
   public Sentence inWords() {
-    return Sentence.name(text);
+    return words;
   }
 }

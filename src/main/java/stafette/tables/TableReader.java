@@ -57,9 +57,9 @@ final class TableReader {
         });
     Catalogue catalogue = new Catalogue(complete);
     StatementRows statements = new StatementRows(catalogue);
+    complete.forEach(statements::addAsked);
     layered(Table.STATEMENTS, statements::key)
         .forEach(row -> statements.add(row, place(Table.STATEMENTS, row)));
-    complete.forEach(statements::addAsked);
     Map<String, String> places = places(rows, known);
     return new LimitTables(
         catalogue,

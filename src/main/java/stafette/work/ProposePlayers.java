@@ -21,7 +21,8 @@ import stafette.words.Refusal;
 
 /**
  * Who might play a line: players of the score first, those to whom it comes easiest; where the
- * score has nobody, two players each of the two usual instruments to which it does.
+ * score has nobody, two players each of the first two usual instruments that can. Winds come first
+ * among these: strings that can play a line seldom need a relay for it.
  */
 public final class ProposePlayers {
   private static final int MOST = 4;
@@ -71,8 +72,9 @@ public final class ProposePlayers {
     if (able.size() > 1) {
       return players(able.subList(0, Math.min(MOST, able.size())));
     }
-    if (!able(usual, line.count()).isEmpty()) {
-      return newcomers(able(usual, line.count()));
+    List<Candidate> newcomers = usual.stream().filter(one -> one.isAble(line.count())).toList();
+    if (!newcomers.isEmpty()) {
+      return newcomers(newcomers);
     }
     return parts.size() > 1 ? players(together(parts)) : newcomers(together(usual));
   }

@@ -19,7 +19,7 @@ import stafette.musicxml.read.Xml;
 /** What a check of a whole score tells first and last. */
 class CheckReportTest {
   private static final String FAST = Xml.note("A", 4, 3, "").repeat(16);
-  private static final String TEMPO = "<sound tempo=\"140\"/>";
+  private static final String TEMPO = "<sound tempo=\"150\"/>";
 
   @TempDir private Path folder = Path.of("");
 
@@ -89,7 +89,7 @@ class CheckReportTest {
   @Test
   void how_many_there_are_of_each_kind_stands_above() throws IOException {
     String said = check("Flute", "Clarinet");
-    assertEquals("4 fast passages: 2 for the few, 2 demanding", List.of(said.split("\n")).get(0));
+    assertEquals("4 fast passages: 2 for the few, 2 comfortable", List.of(said.split("\n")).get(0));
   }
 
   @Test
@@ -100,7 +100,7 @@ class CheckReportTest {
             "not judged: unknown instruments (Theramin of Glass, bars 1, 3; Whirligig, bars 1, 3);"
                 + " check them with --part and --as INSTRUMENT"),
         linesWith(said, "Theramin"));
-    assertTrue(said.startsWith("6 fast passages: 2 demanding\n"), said);
+    assertTrue(said.startsWith("6 fast passages: 2 comfortable\n"), said);
   }
 
   @Test

@@ -29,7 +29,7 @@ class TempoCommandTest {
   void below_it_stand_the_fastest_tempo_the_fewest_players_the_window_and_the_odds() {
     String out = tempo("--tempi", "100-110/10").out();
     assertTrue(out.contains("Fastest    1 player at none of these tempi\n"), out);
-    assertTrue(out.contains("           2 players up to quarter = 108: Flute 1, Flute 2\n"), out);
+    assertTrue(out.contains("           2 players up to quarter = 114: Flute 1, Flute 2\n"), out);
     assertTrue(out.contains("Fewest     2 players at quarter = 104: Flute 1, Flute 2\n"), out);
     assertTrue(out.contains("Tempo      holds from quarter = 41"), out);
     assertTrue(
@@ -65,7 +65,7 @@ class TempoCommandTest {
     assertEquals(3, json.getAsJsonArray("rows").size());
     assertEquals(2, json.getAsJsonObject("fewest").get("players").getAsInt());
     JsonObject three = json.getAsJsonArray("fastest").get(2).getAsJsonObject();
-    assertEquals("quarter = 108", three.get("tempo").getAsString());
+    assertEquals("quarter = 114", three.get("tempo").getAsString());
     assertTrue(three.get("proven").getAsBoolean());
     assertTrue(json.get("oddsAtHeadroom").getAsDouble() < json.get("odds").getAsDouble());
   }

@@ -111,8 +111,8 @@ class PlanJsonTest {
       Locale.setDefault(before);
     }
     assertTrue(
-        text.contains("\"peak\": 10.888,"),
-        "12.5 less 0.99446 times 1.62, the normal quantile of 16 %");
+        text.contains("\"peak\": 11.445,"),
+        "12.5 less 0.99446 times 1.06, the normal quantile of 16 %");
   }
 
   @Test

@@ -96,7 +96,7 @@ class PlayersFileTest {
     String said = "{ \"name\": \"détaché\", \"says\": \"sixteenths at 180\" }, ";
     Instrument violin = read(TWO.replace(measured, said + measured)).of("Desk 3").orElseThrow();
     assertEquals(
-        new Capability(12_000, 9_500, 20_000, 5_000, 11_000),
+        new Capability(12_000, 9_500, 26_000, 5_000, 11_000),
         technique(violin, "sautillé").limit().at(Assurance.DEFAULT));
     assertEquals(12_001, technique(violin, "détaché").limit().at(Assurance.DEFAULT).peakMilli());
   }
@@ -149,7 +149,7 @@ class PlayersFileTest {
     Instrument violin = read(TWO).of("Desk 3").orElseThrow();
     assertEquals("violin", violin.name());
     assertEquals(
-        new Capability(12_000, 9_500, 20_000, 5_000, 11_000),
+        new Capability(12_000, 9_500, 26_000, 5_000, 11_000),
         technique(violin, "sautillé").limit().at(Assurance.DEFAULT));
   }
 
@@ -190,7 +190,7 @@ class PlayersFileTest {
             + " one of slurred, single tonguing, double tonguing",
         "sustained§sustain§player 2, technique 1: 'sustain' is not known here; use sustained",
         "9.5§12.5§player 2, technique 1: sustained is above peak; correct one of them",
-        "\"violin\"§\"violinn\"§player 2: no instrument is called 'violinn'; use violin",
+        "\"violin\"§\"violinn\"§player 2: no instrument is called 'violinn'; use violin or violone",
         "Desk 3§Clarinet 1§player 2: 'Clarinet 1' is there twice; keep one of them",
         "Clarinet 1§Nobody§player 1: no instrument is called 'Nobody'; add it to instruments.csv,"
             + " or name one with \"instrument\"",

@@ -26,7 +26,7 @@ class OwnTechniquesTest {
   /** A technique in which somebody is better by a factor, said as a rate for a moment. */
   private static Technique better(Instrument usual, String name, double factor) {
     Technique mean = technique(usual, name);
-    double perMinute = mean.limit().peakPerSecond() * factor * 15;
+    double perMinute = Math.round(mean.limit().peakPerSecond() * factor * 15 * 1000) / 1000.0;
     try {
       return mean.with(Saying.parse("sixteenths at " + perMinute).on(mean), true, HEARD);
     } catch (Refusal e) {

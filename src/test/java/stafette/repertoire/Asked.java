@@ -156,7 +156,7 @@ record Asked(
       return new Drum(Step.C, 5, "");
     }
     int middle = (comfortable.get().low() + comfortable.get().high()) / 2;
-    int lowest = 7 * (middle / 12 - 1) - LETTERS_OF_AN_OCTAVE / 2;
+    int lowest = letterAt(middle) - LETTERS_OF_AN_OCTAVE / 2;
     if (figure.equals("chromatic")) {
       int semitone = upAndDown(i);
       boolean black = List.of(1, 3, 6).contains(semitone % 12);
@@ -167,6 +167,15 @@ record Asked(
     int moved = figure.startsWith("steps") ? i : figure.startsWith("pairs") ? i / 2 : 0;
     int letter = lowest + upAndDown(moved);
     return new Pitch(Step.values()[Math.floorMod(letter, 7)], 0, Math.floorDiv(letter, 7));
+  }
+
+  /** The letter of the white key there or just below, counted from C0. */
+  private static int letterAt(int midi) {
+    int letter = 7 * (midi / 12 - 1);
+    for (Step step : Step.values()) {
+      letter += step.semitones() > 0 && step.semitones() <= midi % 12 ? 1 : 0;
+    }
+    return letter;
   }
 
   private static int upAndDown(int i) {

@@ -63,7 +63,7 @@ class StatementRowsTest {
     write("statements.csv", COLUMNS + "woodwind,triple tonguing,one player,9,,,,,,me,C,\n");
     evidence = LimitTables.over(directory).evidence();
     assertEquals(
-        List.of("piccolo", "flute", "alto flute"),
+        List.of("piccolo", "flute", "alto flute", "bass flute"),
         evidence.statements().get(evidence.statements().size() - 1).instruments());
   }
 

@@ -26,7 +26,7 @@ class ProposePlayersTest {
   private static final Path LANTERN_RUN = Path.of("samples", "lantern-run.musicxml");
 
   @Test
-  void of_those_who_can_play_it_all_the_least_strained_come_first() throws Refusal {
+  void where_the_score_has_nobody_winds_who_can_play_it_all_come_first() throws Refusal {
     assertEquals(
         List.of("Flute 1", "Flute 2"), proposed(LANTERN_RUN, "Piano", "5-16", 104).subList(0, 2));
   }

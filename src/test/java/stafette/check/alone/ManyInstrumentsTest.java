@@ -116,7 +116,7 @@ class ManyInstrumentsTest {
         read(
             "Violin",
             begin("col legno", 120) + bar(false, "A", "B"),
-            begin("arco", 160) + bar(false, "A", "B"));
+            begin("arco", 176) + bar(false, "A", "B"));
     List<Line> passages = passages(score);
     assertEquals(2, passages.size());
     assertEquals(List.of("col legno"), with(score, passages.get(0)));
@@ -141,7 +141,8 @@ class ManyInstrumentsTest {
     assertEquals(List.of("fingered tremolo"), with("Violin", begin + bar(true, "A", "C")));
     assertEquals(List.of("slurred"), with("Violin", begin + bar(true, "A", "B")), "a trill");
     assertEquals(List.of("slurred"), with("Violin", begin + bar(true, "C", "G", "E", "G")));
-    assertEquals(List.of("sautillé"), with("Violin", begin + bar(false, "A", "C")), "bowed");
+    assertEquals(
+        List.of("sautillé"), with("Violin", begin("", 176) + bar(false, "A", "C")), "bowed");
     assertEquals(List.of("slurred"), with("Flute", begin + bar(true, "A", "C")));
   }
 
