@@ -218,4 +218,20 @@ class CheckReportTest {
     String one = check(List.of("Violin I"), bars, "--part", "P1", "--bars", "5-5").out();
     assertTrue(one.contains("Violin I: tremolo not measured in bar 5 (three slashes)\n"), one);
   }
+
+  @Test
+  void a_passage_that_is_hard_is_held_against_the_repertoire() throws IOException {
+    Ran ran = check(List.of("Violin"), List.of(tempo(186) + FAST));
+    List<String> said = linesWith(ran.out(), "faster than");
+    assertEquals(1, said.size(), ran.out());
+    assertTrue(
+        said.get(0)
+            .trim()
+            .matches("faster than \\d+ of 100 fast passages of .* for the violin in \\d+ scores"),
+        said.get(0));
+    String json = check(List.of("Violin"), List.of(tempo(186) + FAST), "--json").out();
+    assertTrue(json.contains("\"fasterThan\": "), json);
+    assertTrue(
+        linesWith(check(List.of("Violin"), List.of(tempo(120) + FAST)).out(), "faster").isEmpty());
+  }
 }

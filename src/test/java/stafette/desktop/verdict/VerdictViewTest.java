@@ -114,10 +114,10 @@ class VerdictViewTest {
 
   @Test
   void an_alternative_is_taken(FxRobot robot) {
-    Button take = (Button) find(robot, "#take-2");
+    Button take = (Button) find(robot, "#take-1");
     assertTrue(take.getAccessibleText().startsWith("Take the plan that favours"));
     robot.interact(take::fire);
-    assertEquals(List.of(2), taken);
+    assertEquals(List.of(1), taken);
   }
 
   @Test
