@@ -8,16 +8,10 @@ import stafette.words.Sentence;
 
 /** How most notes of a passage are made, as it is written. */
 public enum Stroking implements Sayable {
-  REPEATED(Sentence.of("repeated notes")),
-  SEPARATE(Sentence.of("changing notes without slurs")),
-  SLURRED(Sentence.of("slurred notes")),
-  PLUCKED(Sentence.of("plucked notes"));
-
-  private final Sentence words;
-
-  Stroking(Sentence words) {
-    this.words = words;
-  }
+  REPEATED,
+  SEPARATE,
+  SLURRED,
+  PLUCKED;
 
   /** Plucked where all of it is; else as more than half of the notes after the first are. */
   public static Stroking of(Line line) {
@@ -53,6 +47,11 @@ public enum Stroking implements Sayable {
 
   @Override
   public Sentence inWords() {
-    return words;
+    return switch (this) {
+      case REPEATED -> Sentence.of("repeated notes");
+      case SEPARATE -> Sentence.of("changing notes without slurs");
+      case SLURRED -> Sentence.of("slurred notes");
+      case PLUCKED -> Sentence.of("plucked notes");
+    };
   }
 }
