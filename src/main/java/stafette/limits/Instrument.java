@@ -97,6 +97,16 @@ public record Instrument(
 
   /** In the hands of somebody with other figures. */
   public Instrument with(double decibel, Optional<Breath> lungs, List<Technique> skills) {
+    return with(decibel, lungs, skills, repertoire);
+  }
+
+  /** The same instrument with what is known of its repertoire. */
+  public Instrument asked(Repertoire known) {
+    return with(levelDecibel, breath, techniques, known);
+  }
+
+  private Instrument with(
+      double decibel, Optional<Breath> lungs, List<Technique> skills, Repertoire known) {
     return new Instrument(
         name,
         aliases,
@@ -109,24 +119,6 @@ public record Instrument(
         lungs,
         midiProgram,
         skills,
-        source,
-        repertoire);
-  }
-
-  /** The same instrument with what is known of its repertoire. */
-  public Instrument asked(Repertoire known) {
-    return new Instrument(
-        name,
-        aliases,
-        family,
-        range,
-        comfortable,
-        transposition,
-        clef,
-        levelDecibel,
-        breath,
-        midiProgram,
-        techniques,
         source,
         known);
   }

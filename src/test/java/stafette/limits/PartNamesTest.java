@@ -75,7 +75,7 @@ class PartNamesTest {
         "violone = Violone; Violoni",
       })
   void a_part_of_that_name_is_known(String instrument, String names) {
-    for (String name : names.split("; ")) {
+    for (String name : names.split("; ", -1)) {
       assertEquals(Optional.of(instrument), named(name), name);
     }
   }

@@ -59,7 +59,7 @@ class OrderingsTest {
   static Arbitrary<Tuple2<String, String>> sizes() {
     return Arbitraries.of(
         BY_SIZE.stream()
-            .map(row -> Arrays.asList(row.split(", ")))
+            .map(row -> Arrays.asList(row.split(", ", -1)))
             .flatMap(
                 row ->
                     java.util.stream.IntStream.range(1, row.size())
