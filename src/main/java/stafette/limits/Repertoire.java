@@ -19,6 +19,9 @@ public record Repertoire(List<Row> rows) {
   /** What so many of a hundred passages do not exceed is what an instrument is asked for. */
   private static final int USUAL_SHARE = 90;
 
+  /** The figures are rounded to hundredths. */
+  private static final double ROUNDING = 0.005;
+
   /** From fewer passages nothing is told. */
   private static final int LEAST_PASSAGES = 30;
 
@@ -54,7 +57,7 @@ public record Repertoire(List<Row> rows) {
     double rate = Demand.usualRatePerSecond(line);
     return rows.stream()
         .filter(row -> row.stroking == stroking && row.passages >= LEAST_PASSAGES)
-        .filter(row -> rate > row.ratePerSecond)
+        .filter(row -> rate > row.ratePerSecond + ROUNDING)
         .max(Comparator.comparingInt(Row::of100));
   }
 
