@@ -3,6 +3,7 @@ package stafette.tables;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import stafette.limits.Catalogue;
 import stafette.limits.Evidence;
@@ -17,13 +18,16 @@ import stafette.words.UnreadableFile;
  * @param catalogue all instruments with their limits
  * @param weights what plans cost
  * @param evidence what sources say of the limits
- * @param contradictions a line for each judgement that contradicts a statement which is not set
- *     aside, with file and row; the tables can be used all the same
+ * @param contradicting finds the contradictions, which nobody needs to plan
  */
 public record LimitTables(
-    Catalogue catalogue, Weights weights, Evidence evidence, List<String> contradictions) {
-  public LimitTables {
-    contradictions = List.copyOf(contradictions);
+    Catalogue catalogue, Weights weights, Evidence evidence, Supplier<List<String>> contradicting) {
+  /**
+   * A line for each judgement that contradicts a statement which is not set aside, with file and
+   * row; the tables can be used all the same.
+   */
+  public List<String> contradictions() {
+    return contradicting.get();
   }
 
   /** The tables that come with the program. */

@@ -6,9 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import stafette.limits.Catalogue;
-import stafette.limits.Instrument;
 import stafette.limits.Repertoire;
 import stafette.limits.Stroking;
 
@@ -22,14 +20,9 @@ final class RepertoireRows {
 
   private RepertoireRows() {}
 
-  /** What identifies a row; empty where its instrument is not known, which is then a problem. */
-  static Optional<String> key(TableRow row, Catalogue known) {
-    String text = row.required("instrument");
-    Optional<String> name = known.find(text).map(Instrument::name);
-    if (name.isEmpty() && !text.isEmpty()) {
-      row.problem(known.unknown(text));
-    }
-    return name.map(own -> String.join("|", own, row.text("stroking"), row.text("of 100")));
+  /** What identifies a row about an instrument. */
+  static String key(String instrument, TableRow row) {
+    return String.join("|", instrument, row.text("stroking"), row.text("of 100"));
   }
 
   /** By the instrument's name. */

@@ -43,7 +43,10 @@ final class TableReader {
     Map<String, List<Technique>> techniques = techniques(rows, known, factors);
     Map<String, Repertoire> asked =
         RepertoireRows.read(
-            layered(Table.REPERTOIRE, row -> RepertoireRows.key(row, known)), known);
+            layered(
+                Table.REPERTOIRE,
+                row -> owner(row, known).map(name -> RepertoireRows.key(name, row))),
+            known);
     List<Instrument> complete = new ArrayList<>();
     bare.forEach(
         (row, instrument) -> {
@@ -60,14 +63,17 @@ final class TableReader {
     complete.forEach(statements::addAsked);
     layered(Table.STATEMENTS, statements::key)
         .forEach(row -> statements.add(row, place(Table.STATEMENTS, row)));
-    Map<String, String> places = places(rows, known);
     return new LimitTables(
         catalogue,
         weights(known),
         statements.evidence(),
-        statements.contradictions(
-            (instrument, technique) ->
-                places.getOrDefault(techniqueKey(instrument.name(), technique.name()), "")));
+        () -> contradictions(statements, places(rows, known)));
+  }
+
+  private static List<String> contradictions(StatementRows statements, Map<String, String> places) {
+    return statements.contradictions(
+        (instrument, technique) ->
+            places.getOrDefault(techniqueKey(instrument.name(), technique.name()), ""));
   }
 
   /** Where the row of each technique stands. */
