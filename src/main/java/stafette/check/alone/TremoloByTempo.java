@@ -56,8 +56,8 @@ public final class TremoloByTempo implements TremoloTrial {
 
   private static TremoloReading outrun(Instrument instrument) {
     return switch (instrument.techniques().get(0).act()) {
-      case BOW, PLUCK, WOOD -> TremoloReading.OUTRUNS_THE_BOW;
-      case KEY, STRING -> TremoloReading.OUTRUNS_THE_HANDS;
+      case BOW, WOOD -> TremoloReading.OUTRUNS_THE_BOW;
+      case KEY, STRING, PLUCK -> TremoloReading.OUTRUNS_THE_HANDS;
       case MALLET, TONGUE -> TremoloReading.OUTRUNS_THE_STICKS;
     };
   }
