@@ -91,7 +91,11 @@ class DemandsTest {
     assertEquals(Limiting.PEDALS, verdict.limiting());
   }
 
-  static Stream<Instrument> winds() {
+  private static List<Technique> expected(Instrument instrument) {
+    return instrument.techniques().stream().filter(Technique::expected).toList();
+  }
+
+  private static Stream<Instrument> winds() {
     return CATALOGUE.instruments().stream().filter(Instrument::isWind);
   }
 
@@ -137,9 +141,8 @@ class DemandsTest {
     LineRequest.FoundLine found =
         LineRequest.whole(Path.of("samples", sample + ".musicxml")).with(choice).find(limits);
     for (Instrument wind : winds().toList()) {
-      List<Technique> expected = wind.techniques().stream().filter(Technique::expected).toList();
       assertTrue(
-          !LineTrial.of(found.line(), wind, Assurance.DEFAULT, expected).ease().plays(),
+          !LineTrial.of(found.line(), wind, Assurance.DEFAULT, expected(wind)).ease().plays(),
           wind.name());
     }
   }
