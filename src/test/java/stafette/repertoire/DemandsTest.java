@@ -115,7 +115,7 @@ class DemandsTest {
   void a_bassoon_does_not_tongue_ten_a_second_for_half_a_minute_without_breath() {
     Instrument bassoon = CATALOGUE.find("bassoon").orElseThrow();
     Asked asked = new Asked("", "bassoon", "", "repeated", "", 10, 30);
-    List<Technique> expected = bassoon.techniques().stream().filter(Technique::expected).toList();
+    List<Technique> expected = expected(bassoon);
     assertEquals(
         Ease.BEYOND,
         LineTrial.of(asked.line(bassoon), bassoon, Assurance.DEFAULT, expected).ease());
