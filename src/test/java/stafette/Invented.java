@@ -72,6 +72,10 @@ public final class Invented {
           2,
           30,
           25,
+          0,
+          30,
+          18,
+          6,
           Map.of("woodwind|woodwind", 10, "brass|woodwind", 20),
           30);
 

@@ -195,7 +195,8 @@ public final class Briefing {
             request.favour(),
             limits.weights().favouring(request.favour()),
             request.relaying().hocket(),
-            List.of());
+            List.of(),
+            request.margin());
     Brief free = new Brief(lines, players, rules);
     List<Lock> locks = new ArrayList<>();
     for (LockWish wish : request.relaying().locks()) {

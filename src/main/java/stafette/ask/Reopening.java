@@ -50,6 +50,7 @@ public record Reopening(OpenScore score, Brief brief, Map<String, Seat> seats, S
         rules.favour(),
         relaying(),
         SEARCH_SECONDS,
+        rules.margin(),
         seats);
   }
 

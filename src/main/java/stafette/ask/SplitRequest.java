@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import stafette.limits.Assurance;
 import stafette.plan.Favour;
+import stafette.plan.Margin;
 import stafette.plan.OverlapRule;
 import stafette.plan.Rules;
 import stafette.plan.Seat;
@@ -23,6 +24,8 @@ import stafette.plan.Seat;
  * @param favour what to favour
  * @param relaying hockets, how many play at a time, and locks
  * @param searchSeconds how long the search may take
+ * @param margin how far the tempo may drift while the plan holds; where no such plan is found, one
+ *     without it will do
  * @param seats where players sit, by name, before what the players' file says
  */
 public record SplitRequest(
@@ -36,6 +39,7 @@ public record SplitRequest(
     Favour favour,
     Relaying relaying,
     double searchSeconds,
+    Margin margin,
     Map<String, Seat> seats) {
   private static final double USUAL_SECONDS = 20;
 
@@ -52,6 +56,7 @@ public record SplitRequest(
         Favour.BALANCE,
         Relaying.PLAIN,
         USUAL_SECONDS,
+        Margin.DEFAULT,
         Map.of());
   }
 
@@ -94,13 +99,32 @@ public record SplitRequest(
         otherFavour,
         relaying,
         searchSeconds,
+        margin,
+        seats);
+  }
+
+  /** With another margin of tempo. */
+  public SplitRequest with(Margin other) {
+    return new SplitRequest(
+        line,
+        players,
+        playersFile,
+        allowances,
+        assurance,
+        overlap,
+        readySeconds,
+        favour,
+        relaying,
+        searchSeconds,
+        other,
         seats);
   }
 
   /** Under the rules of another request, which lock nothing. */
   public SplitRequest underRulesOf(SplitRequest other) {
     return under(other.assurance, other.overlap, other.readySeconds, other.favour)
-        .with(new Relaying(other.relaying.hocket(), other.relaying.together(), false, List.of()));
+        .with(new Relaying(other.relaying.hocket(), other.relaying.together(), false, List.of()))
+        .with(other.margin);
   }
 
   /** With other players and techniques. */
@@ -126,6 +150,7 @@ public record SplitRequest(
         favour,
         otherRelaying,
         seconds,
+        margin,
         otherSeats);
   }
 }

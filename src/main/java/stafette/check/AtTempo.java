@@ -48,12 +48,7 @@ final class AtTempo {
   }
 
   private Player of(Player player) {
-    return new Player(
-        player.name(),
-        player.instrument(),
-        player.part(),
-        player.skills(),
-        player.busy().stream().map(this::of).toList());
+    return player.busyWith(player.busy().stream().map(this::of).toList());
   }
 
   private GivenStretch of(GivenStretch busy) {

@@ -7,12 +7,18 @@ import java.util.List;
  *
  * @param total everything together
  * @param players for the players used
+ * @param idle for players who were named, are able, and are not used
  * @param hockets for the stretches of hocket pairs
  * @param segments one for each segment, in order
  * @param handoffs one for each handoff, in order
  */
 public record Cost(
-    int total, int players, int hockets, List<SegmentCost> segments, List<HandoffCost> handoffs) {
+    int total,
+    int players,
+    int idle,
+    int hockets,
+    List<SegmentCost> segments,
+    List<HandoffCost> handoffs) {
   public Cost {
     segments = List.copyOf(segments);
     handoffs = List.copyOf(handoffs);

@@ -1,6 +1,9 @@
 package stafette.check;
 
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import stafette.limits.Breath;
 import stafette.limits.Demand;
 import stafette.limits.Instrument;
@@ -37,16 +40,33 @@ public final class Costing {
         plan.segments().stream().map(segment -> segment(brief, segment, demands)).toList();
     List<HandoffCost> handoffs =
         plan.handoffs().stream().map(handoff -> handoff(brief, handoff)).toList();
-    long used = plan.segments().stream().mapToInt(Segment::player).distinct().count();
-    int players = Math.toIntExact(used * brief.rules().weights().player());
+    Set<Integer> used = plan.segments().stream().map(Segment::player).collect(Collectors.toSet());
+    int players = used.stream().mapToInt(player -> price(brief, player)).sum();
+    int idle =
+        IntStream.range(0, brief.players().size())
+            .filter(player -> !used.contains(player))
+            .map(player -> idle(brief, player))
+            .sum();
     long pairs = plan.turns().stream().filter(Turn::isHocket).count();
     int hockets = Math.toIntExact(pairs * brief.rules().weights().hocket());
     int total =
         players
+            + idle
             + hockets
             + segments.stream().mapToInt(SegmentCost::total).sum()
             + handoffs.stream().mapToInt(HandoffCost::total).sum();
-    return new Cost(total, players, hockets, segments, handoffs);
+    return new Cost(total, players, idle, hockets, segments, handoffs);
+  }
+
+  /** What a player of a brief costs who is used. */
+  public static int price(Brief brief, int player) {
+    return brief.rules().weights().price(brief.players().get(player));
+  }
+
+  /** What a player of a brief costs who is not used. */
+  public static int idle(Brief brief, int player) {
+    boolean wanted = brief.players().get(player).isNamed() && PartTrial.isAble(brief, player);
+    return wanted ? brief.rules().weights().idle() : 0;
   }
 
   /** The cost of one segment; {@link Strain} says how its strain is summed. */

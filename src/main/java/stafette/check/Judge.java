@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.stream.IntStream;
+import stafette.plan.Brief;
 import stafette.plan.Plan;
 import stafette.plan.Segment;
 
@@ -30,11 +31,18 @@ public final class Judge {
     boolean nobody = findings.stream().anyMatch(Judge::isForEverybody);
     return new Verdict(
         findings,
+        findings.isEmpty() && holdsWithinMargin(plan),
         reports(plan, demands),
         Costing.of(plan),
         nobody ? 0 : shares.ofHardest(),
         odds,
         Math.min(odds, oddsAtHeadroom(plan, demands)));
+  }
+
+  /** Whether a plan holds within the margin of its rules, which is more than that it holds. */
+  public static boolean holdsWithinMargin(Plan plan) {
+    Brief within = plan.brief().withinMargin();
+    return findings(new Plan(within, plan.segments()), new Demands(within), 1).isEmpty();
   }
 
   /** Whether what is wrong is so for any player of the instrument. */

@@ -35,8 +35,15 @@ public final class SegmentRules {
   private final Player player;
   private final Way way;
   private final Demand demand;
+  private final double pedalStretch;
 
   public SegmentRules(Played played, Player player, Way way, Demand demand, Segment segment) {
+    this(played, player, way, demand, segment, 1);
+  }
+
+  private SegmentRules(
+      Played played, Player player, Way way, Demand demand, Segment segment, double pedalStretch) {
+    this.pedalStretch = pedalStretch;
     this.line = played.line();
     this.first = played.first();
     this.last = played.last();
@@ -52,7 +59,8 @@ public final class SegmentRules {
         plan.player(segment),
         plan.way(segment),
         demands.of(segment),
-        segment);
+        segment,
+        plan.brief().rules().margin().stretch());
   }
 
   List<Finding> findings(double stretch) {
@@ -146,7 +154,9 @@ public final class SegmentRules {
 
   /** The last stroke for which the pedals of a harp are in time; of others the last one. */
   public int pedalledUpTo(double stretch) {
-    return way.isPedalled() ? Math.min(last, PedalCourse.from(line, first, stretch).last()) : last;
+    return way.isPedalled()
+        ? Math.min(last, PedalCourse.from(line, first, stretch * pedalStretch).last())
+        : last;
   }
 
   /**

@@ -7,6 +7,7 @@ import java.util.List;
  *
  * @param findings what is wrong: in the plan's shape, then segment by segment, then player by
  *     player; empty if the plan holds
+ * @param keepsMargin whether it holds within the margin of tempo of its rules as well
  * @param segments one report for each segment, in order
  * @param cost under the plan's own weights
  * @param hardest the share of players who manage the hardest part, between 0 and 1
@@ -16,6 +17,7 @@ import java.util.List;
  */
 public record Verdict(
     List<Finding> findings,
+    boolean keepsMargin,
     List<SegmentReport> segments,
     Cost cost,
     double hardest,

@@ -18,6 +18,7 @@ import stafette.ask.Relaying;
 import stafette.ask.SplitRequest;
 import stafette.plan.Favour;
 import stafette.plan.Hocket;
+import stafette.plan.Margin;
 import stafette.plan.OverlapRule;
 import stafette.plan.Rules;
 import stafette.words.Refusal;
@@ -55,6 +56,13 @@ final class PlanOptions {
       paramLabel = "SECONDS",
       description = "Rest before an entry (default: 0.5).")
   private double ready = Rules.DEFAULT_READY_SECONDS;
+
+  @Option(
+      names = "--margin",
+      paramLabel = "PERCENT",
+      description =
+          "How far the tempo may drift either way while the plan holds (default: 3); where none does, one without it is found.")
+  private double margin = Margin.DEFAULT.percent();
 
   @Option(
       names = "--favour",
@@ -101,7 +109,16 @@ final class PlanOptions {
         favour,
         relaying(score),
         search.seconds(),
+        margin(),
         Map.of());
+  }
+
+  private Margin margin() throws Refusal {
+    if (!(margin >= 0 && margin <= Margin.MOST_PERCENT)) {
+      throw Refusal.wrongUse(
+          "--margin lies between 0 and " + Conversions.plain(Margin.MOST_PERCENT) + " per cent");
+    }
+    return new Margin(margin);
   }
 
   /** What they read. */

@@ -26,9 +26,19 @@ final class FirstEdition {
     Stream.of("segments", "locks")
         .flatMap(name -> objects(upgraded.get(name)))
         .forEach(each -> giveWay(each, twins));
+    objects(upgraded.get("players")).forEach(player -> player.addProperty("named", true));
     if (upgraded.get("settings") instanceof JsonObject settings
         && settings.get("weights") instanceof JsonObject weights) {
-      List.of("spent", "tiredKnee", "breathKnee", "short")
+      settings.addProperty("margin", 0);
+      List.of(
+              "spent",
+              "tiredKnee",
+              "breathKnee",
+              "short",
+              "used",
+              "idle",
+              "rotation",
+              "patternChange")
           .forEach(name -> weights.addProperty(name, 0));
       JsonArray phrase = new JsonArray();
       List.of(0, 0, 0, 0).forEach(phrase::add);

@@ -46,11 +46,17 @@ public record PlanJson(
             "optimal: no plan costs less under these weights. stopped: time ran out, or (of a plan that was kept) nothing is proven for it as it stands. none: no plan exists.")
         Result result,
     @Means(
-            "Points of the plan; null without one. The sum of playersCost, hocketsCost and of all parts of cost in segments and handoffs.")
+            "Points of the plan; null without one. The sum of playersCost, idleCost, hocketsCost and of all parts of cost in segments and handoffs.")
         @Told
         Optional<Integer> cost,
-    @Means("Points for the players used, the weight player for each; null without a plan.") @Told
+    @Means(
+            "Points for the players used, the weight used for each and the weight player for those not named; null without a plan.")
+        @Told
         Optional<Integer> playersCost,
+    @Means(
+            "Points for players who were named, are able, and are not used, the weight idle for each; null without a plan.")
+        @Told
+        Optional<Integer> idleCost,
     @Means(
             "Points for the stretches of hocket pairs, the weight hocket for each; null without a plan.")
         @Told
@@ -117,6 +123,7 @@ public record PlanJson(
         Result.of(result),
         cost.map(Cost::total),
         cost.map(Cost::players),
+        cost.map(Cost::idle),
         cost.map(Cost::hockets),
         bound(result),
         brief.rules().assurance().percent(),
@@ -143,10 +150,7 @@ public record PlanJson(
 
   /** No plan costs less; empty if there is none at all. */
   static Optional<Integer> bound(SplitResult result) {
-    return result.match(
-        best -> Optional.of(best.cost()),
-        none -> Optional.empty(),
-        stopped -> Optional.of(stopped.bound()));
+    return result.leastCost().stream().boxed().findFirst();
   }
 
   private static Stream<String> remarks(SplitResult result) {

@@ -10,6 +10,7 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
+import stafette.check.PartTrial;
 import stafette.json.Means.Above;
 import stafette.json.Means.Items;
 import stafette.json.Means.Least;
@@ -46,6 +47,13 @@ record PlayerJson(
     @Means("Whether the player leaves out for the line what the score gives it; missing if not.")
         @Missing
         Optional<Boolean> freed,
+    @Means(
+            "Whether the user named the player; else the program proposed it. Of an earlier release all are named.")
+        boolean named,
+    @Means(
+            "Whether the player could play some bar of a line, first stroke to last, the player's own passages left aside.")
+        @Told
+        boolean able,
     @Means("What the score already gives the player, in order: stretches without silence.")
         List<BusyJson> busy,
     @Means("What the player can choose from, the first preferred.") List<TechniqueJson> techniques,
@@ -75,6 +83,8 @@ record PlayerJson(
         instrument.family(),
         player.part(),
         Optional.of(true).filter(free -> freed.contains(player.name())),
+        player.isNamed(),
+        PartTrial.isAble(brief, brief.players().indexOf(player)),
         player.busy().stream().map(busy -> BusyJson.of(busy, player)).toList(),
         player.skills().stream().map(skill -> TechniqueJson.of(player, skill, line)).toList(),
         WayFiguresJson.of(player, brief),
@@ -118,7 +128,8 @@ record PlayerJson(
                 known.with(level, breath.map(own -> own.breath(known)), known.techniques()),
                 part,
                 techniques.stream().flatMap(own -> own.skill(known, spot).stream()).toList(),
-                busy.stream().map(BusyJson::busy).toList()));
+                busy.stream().map(BusyJson::busy).toList(),
+                named));
   }
 
   /** What the score gives. */

@@ -8,9 +8,11 @@ import java.util.OptionalInt;
 import stafette.json.Means.Above;
 import stafette.json.Means.Below;
 import stafette.json.Means.Least;
+import stafette.json.Means.Most;
 import stafette.limits.Assurance;
 import stafette.plan.Favour;
 import stafette.plan.Hocket;
+import stafette.plan.Margin;
 import stafette.plan.OverlapRule;
 import stafette.plan.Rules;
 import stafette.words.Sentence;
@@ -30,6 +32,11 @@ record SettingsJson(
     @Means(
             "What is favoured; weights already show it. regular: only rotations in a fixed order, of a beat, half a bar, one, two or four bars each; under the weights of balance.")
         Favour favour,
+    @Means(
+            "Per cent that the tempo may drift either way: gaps, rests and silences hold by so much shorter, sounds by so much longer; 0 where no such plan was found.")
+        @Least(0)
+        @Most(25)
+        double margin,
     @Means("In what turns a pair of players may share a stretch.") Hocket hocket,
     @Means("What things cost, in points; changed already by what is favoured.")
         WeightsJson weights) {
@@ -39,6 +46,7 @@ record SettingsJson(
         new OverlapJson(rules.overlap().min(), new CountOrBeat(rules.overlap().max())),
         rules.readySeconds(),
         rules.favour(),
+        rules.margin().percent(),
         rules.hocket(),
         WeightsJson.of(rules.weights()));
   }
@@ -51,7 +59,8 @@ record SettingsJson(
         favour,
         weights.weights(),
         hocket,
-        List.of());
+        List.of(),
+        new Margin(margin));
   }
 
   void check(Spot spot) {

@@ -52,7 +52,14 @@ record WeightsJson(
     @Means("A difference in decibels that costs nothing.") @Least(0) double decibelFree,
     @Means("For each stroke outside the comfortable range.") @Least(0) int register,
     @Means("For each stretch that a hocket pair plays.") @Least(0) int hocket,
-    @Means("For each player used.") @Least(0) int player,
+    @Means("For each player used whom the program proposed.") @Least(0) int player,
+    @Means("For each player used, named or proposed.") @Least(0) int used,
+    @Means("For each player who was named, is able, and is not used.") @Least(0) int idle,
+    @Means(
+            "How much more than the cheapest plan a regular rotation may cost that is preferred to it; 1 for each of its handoffs if that is more.")
+        @Least(0)
+        int rotation,
+    @Means("In a thinned part, for each change of pattern.") @Least(0) int patternChange,
     @Means(
             "Distance of two different instruments by their names in alphabetical order with a bar between them; if they are not there, by their families. The same instrument costs nothing.")
         @Least(0)
@@ -78,6 +85,10 @@ record WeightsJson(
         weights.register(),
         weights.hocket(),
         weights.player(),
+        weights.used(),
+        weights.idle(),
+        weights.rotation(),
+        weights.patternChange(),
         new TreeMap<>(weights.blend()),
         weights.blendOther());
   }
@@ -102,6 +113,10 @@ record WeightsJson(
         register,
         hocket,
         player,
+        used,
+        idle,
+        rotation,
+        patternChange,
         blend,
         blendOther);
   }

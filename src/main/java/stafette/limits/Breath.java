@@ -43,4 +43,13 @@ public record Breath(
     double rounded = Math.round(capacity * 1000) / 1000.0;
     return new Breath(rounded, catchSeconds, fullSeconds, spread, use);
   }
+
+  /**
+   * Somebody who has as much trouble with a line as it stands as this one has if all its silences
+   * are multiplied by one factor and all its sounds by another.
+   */
+  public Breath where(double silences, double sounds) {
+    return new Breath(
+        capacitySeconds / sounds, catchSeconds / silences, fullSeconds / silences, spread, use);
+  }
 }

@@ -25,6 +25,19 @@ public record Capability(
         movingMilli);
   }
 
+  /**
+   * Somebody who has as much trouble with a line as it stands as this one has if all its gaps and
+   * rests are multiplied by a factor not above 1.
+   */
+  public Capability where(double gaps) {
+    return new Capability(
+        (int) Math.floor(peakMilli * gaps),
+        (int) Math.floor(sustainedMilli * gaps),
+        staminaMilli,
+        (int) Math.ceil(recoveryMillis / gaps),
+        movingMilli == UNLIMITED ? UNLIMITED : (int) Math.floor(movingMilli * gaps));
+  }
+
   private static int milli(double figure) {
     return (int) Math.floor(figure * 1000 + 1e-6);
   }

@@ -95,6 +95,20 @@ public record Brief(List<Line> lines, List<Player> players, Rules rules) {
     return one != other && line(one).equals(line(other));
   }
 
+  /**
+   * The brief of which every plan holds within the margin of this one: with players for whom the
+   * written tempo is as hard as any within it is for these, and rests before entries as long.
+   */
+  public Brief withinMargin() {
+    Margin margin = rules.margin();
+    return margin.isNone() || margin.isReckoned()
+        ? this
+        : new Brief(
+            lines,
+            players.stream().map(player -> player.within(margin)).toList(),
+            rules.withReady(rules.readySeconds() / margin.shortened()).with(margin.reckoned()));
+  }
+
   /** A brief for other players. */
   public Brief with(List<Player> others) {
     return new Brief(lines, others, rules);

@@ -31,6 +31,12 @@ public record GivenStretch(
     this(fromMicros, toMicros, strokeMicros, 0);
   }
 
+  /** The same stretch after which the rest must be so long that it is enough within a margin. */
+  GivenStretch within(Margin margin) {
+    long change = (long) Math.ceil(changeMicros / margin.shortened());
+    return new GivenStretch(fromMicros, toMicros, strokeMicros, change);
+  }
+
   /**
    * What a part of the score already has to play, beside the lines: strokes with a line's own tones
    * at its own onsets are the line, and so are those into which a line's unmeasured tremolo falls

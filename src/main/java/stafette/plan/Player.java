@@ -3,6 +3,7 @@ package stafette.plan;
 import java.util.List;
 import java.util.Optional;
 import stafette.limits.Assurance;
+import stafette.limits.Breath;
 import stafette.limits.Instrument;
 import stafette.limits.Skill;
 import stafette.limits.Way;
@@ -15,16 +16,28 @@ import stafette.limits.Way;
  * @param part the id of the player's part, if the score has one
  * @param skills the techniques it brings, the first preferred; may be empty
  * @param busy what the score already gives it, in order, on the line's clock
+ * @param isNamed whether the user named it; else the program proposed it
  */
 public record Player(
     String name,
     Instrument instrument,
     Optional<String> part,
     List<Skill> skills,
-    List<GivenStretch> busy) {
+    List<GivenStretch> busy,
+    boolean isNamed) {
   public Player {
     skills = List.copyOf(skills);
     busy = List.copyOf(busy);
+  }
+
+  /** A player whom the user named. */
+  public Player(
+      String name,
+      Instrument instrument,
+      Optional<String> part,
+      List<Skill> skills,
+      List<GivenStretch> busy) {
+    this(name, instrument, part, skills, busy, true);
   }
 
   /** In which ways it may take a stretch; none without skills. */
@@ -32,9 +45,28 @@ public record Player(
     return Way.of(skills);
   }
 
+  /**
+   * A player for whom the written tempo is as hard as any within a margin is for this one: gaps,
+   * rests and silences count for shorter, sounds for longer than they are.
+   */
+  public Player within(Margin margin) {
+    if (margin.isNone()) {
+      return this;
+    }
+    double gaps = margin.shortened();
+    Optional<Breath> breath =
+        instrument.breath().map(lungs -> lungs.where(gaps, margin.lengthened()));
+    List<Skill> harder =
+        skills.stream()
+            .map(skill -> new Skill(skill.technique(), skill.capability().where(gaps)))
+            .toList();
+    return with(instrument.with(instrument.levelDecibel(), breath, instrument.techniques()), harder)
+        .busyWith(busy.stream().map(given -> given.within(margin)).toList());
+  }
+
   /** The same player with other skills. */
   public Player with(List<Skill> others) {
-    return new Player(name, instrument, part, others, busy);
+    return new Player(name, instrument, part, others, busy, isNamed);
   }
 
   /**
@@ -49,7 +81,27 @@ public record Player(
             instrument.breath().map(breath -> breath.at(planned, wanted)),
             instrument.techniques());
     return new Player(
-        name, own, part, skills.stream().map(skill -> skill.at(planned, wanted)).toList(), busy);
+        name,
+        own,
+        part,
+        skills.stream().map(skill -> skill.at(planned, wanted)).toList(),
+        busy,
+        isNamed);
+  }
+
+  /** The same player on another instrument of the kind, or with other figures. */
+  public Player with(Instrument other, List<Skill> others) {
+    return new Player(name, other, part, others, busy, isNamed);
+  }
+
+  /** The same player with other things to play beside the line. */
+  public Player busyWith(List<GivenStretch> others) {
+    return new Player(name, instrument, part, skills, others, isNamed);
+  }
+
+  /** The same player, proposed by the program. */
+  public Player proposed() {
+    return new Player(name, instrument, part, skills, busy, false);
   }
 
   /**
@@ -58,7 +110,8 @@ public record Player(
   public boolean isLike(Player other) {
     return instrument.equals(other.instrument)
         && skills.equals(other.skills)
-        && busy.equals(other.busy);
+        && busy.equals(other.busy)
+        && isNamed == other.isNamed;
   }
 
   /**

@@ -13,6 +13,7 @@ import stafette.limits.Assurance;
  * @param weights what things cost
  * @param hocket whether pairs of players may share a stretch in turns, and in which
  * @param locks what must be kept
+ * @param margin how far the tempo may drift while the plan still holds
  */
 public record Rules(
     Assurance assurance,
@@ -21,39 +22,48 @@ public record Rules(
     Favour favour,
     Weights weights,
     Hocket hocket,
-    List<Lock> locks) {
+    List<Lock> locks,
+    Margin margin) {
   public Rules {
     locks = List.copyOf(locks);
   }
 
-  /** Rules without hockets and locks. */
+  /** Rules without hockets, locks and margin. */
   public Rules(
       Assurance assurance,
       OverlapRule overlap,
       double readySeconds,
       Favour favour,
       Weights weights) {
-    this(assurance, overlap, readySeconds, favour, weights, Hocket.NO, List.of());
+    this(assurance, overlap, readySeconds, favour, weights, Hocket.NO, List.of(), Margin.NONE);
   }
 
   public Rules with(Hocket other) {
-    return new Rules(assurance, overlap, readySeconds, favour, weights, other, locks);
+    return new Rules(assurance, overlap, readySeconds, favour, weights, other, locks, margin);
   }
 
   public Rules with(List<Lock> others) {
-    return new Rules(assurance, overlap, readySeconds, favour, weights, hocket, others);
+    return new Rules(assurance, overlap, readySeconds, favour, weights, hocket, others, margin);
+  }
+
+  public Rules with(Margin other) {
+    return new Rules(assurance, overlap, readySeconds, favour, weights, hocket, locks, other);
+  }
+
+  public Rules with(Assurance other) {
+    return new Rules(other, overlap, readySeconds, favour, weights, hocket, locks, margin);
   }
 
   public Rules withReady(double seconds) {
-    return new Rules(assurance, overlap, seconds, favour, weights, hocket, locks);
+    return new Rules(assurance, overlap, seconds, favour, weights, hocket, locks, margin);
   }
 
   public Rules with(OverlapRule other) {
-    return new Rules(assurance, other, readySeconds, favour, weights, hocket, locks);
+    return new Rules(assurance, other, readySeconds, favour, weights, hocket, locks, margin);
   }
 
   public Rules with(Weights others) {
-    return new Rules(assurance, overlap, readySeconds, favour, others, hocket, locks);
+    return new Rules(assurance, overlap, readySeconds, favour, others, hocket, locks, margin);
   }
 
   /**
@@ -62,7 +72,8 @@ public record Rules(
    * @param base weights that favour nothing
    */
   public Rules favouring(Favour other, Weights base) {
-    return new Rules(assurance, overlap, readySeconds, other, base.favouring(other), hocket, locks);
+    return new Rules(
+        assurance, overlap, readySeconds, other, base.favouring(other), hocket, locks, margin);
   }
 
   /** Labelled default of the planning model. */
@@ -80,7 +91,7 @@ public record Rules(
             .map(b -> Math.max(b.catchSeconds(), readySeconds))
             .orElse(
                 player.instrument().isHarp()
-                    ? Math.max(PEDALS_SECONDS, readySeconds)
+                    ? Math.max(PEDALS_SECONDS / margin.stretch(), readySeconds)
                     : readySeconds);
     return (long) Math.ceil(seconds * 1_000_000 - 1e-6);
   }

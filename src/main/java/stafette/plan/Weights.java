@@ -27,7 +27,12 @@ import stafette.limits.Instrument;
  * @param decibelFree a difference in level that costs nothing
  * @param register for each stroke outside the comfortable range
  * @param hocket for each hocket pair's stretch
- * @param player for each player used
+ * @param player for each player used whom the program proposed
+ * @param used for each player used, named or proposed
+ * @param idle for each player who was named, is able, and is not used
+ * @param rotation how much more than the cheapest plan a regular rotation may cost that is
+ *     preferred to it; 1 for each of its handoffs where that is more
+ * @param patternChange in a thinned part, for each change of pattern
  * @param blend distance of two different instruments, by {@link #pair} of names, else of families,
  *     else {@code blendOther}
  * @param blendOther distance of instruments that the table does not name
@@ -51,6 +56,10 @@ public record Weights(
     int register,
     int hocket,
     int player,
+    int used,
+    int idle,
+    int rotation,
+    int patternChange,
     Map<String, Integer> blend,
     int blendOther) {
   public Weights {
@@ -87,12 +96,18 @@ public record Weights(
     return distance + (int) Math.floor(Math.max(0, beyond) * decibel + 0.5);
   }
 
+  /** What using a player costs. */
+  public int price(Player player) {
+    return used + (player.isNamed() ? 0 : this.player);
+  }
+
   /** These weights changed to favour something. */
   public Weights favouring(Favour favour) {
     return switch (favour) {
       case BALANCE, REGULAR -> this;
-      case HANDOFFS -> with(60, strain, spent, decibel, player, blend, blendOther);
-      case STRAIN -> with(handoff, strain * 3, spent * 3, decibel, player, blend, blendOther);
+      case HANDOFFS -> with(60, strain, spent, decibel, player, used, idle, blend, blendOther);
+      case STRAIN ->
+          with(handoff, strain * 3, spent * 3, decibel, player, used, idle, blend, blendOther);
       case BLEND ->
           with(
               handoff,
@@ -100,18 +115,26 @@ public record Weights(
               spent,
               decibel * 4,
               player,
+              used,
+              idle,
               blend.entrySet().stream()
                   .collect(
                       java.util.stream.Collectors.toMap(
                           Map.Entry::getKey, entry -> entry.getValue() * 4)),
               blendOther * 4);
-      case PLAYERS -> with(handoff, strain, spent, decibel, 200, blend, blendOther);
+      case PLAYERS -> withPlayers(0, 200, 0);
     };
   }
 
-  /** These weights with another price for each player used. */
-  public Weights withPlayer(int points) {
-    return with(handoff, strain, spent, decibel, points, blend, blendOther);
+  /**
+   * These weights with other prices for players.
+   *
+   * @param proposed for each player used whom the program proposed
+   * @param each for each player used
+   * @param unused for each player who was named, is able, and is not used
+   */
+  public Weights withPlayers(int proposed, int each, int unused) {
+    return with(handoff, strain, spent, decibel, proposed, each, unused, blend, blendOther);
   }
 
   private Weights with(
@@ -120,6 +143,8 @@ public record Weights(
       double newSpent,
       double newDecibel,
       int newPlayer,
+      int newUsed,
+      int newIdle,
       Map<String, Integer> newBlend,
       int newBlendOther) {
     return new Weights(
@@ -141,6 +166,10 @@ public record Weights(
         register,
         hocket,
         newPlayer,
+        newUsed,
+        newIdle,
+        rotation,
+        patternChange,
         newBlend,
         newBlendOther);
   }

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import stafette.plan.Brief;
 import stafette.plan.Hocket;
 import stafette.plan.Lock;
@@ -23,7 +24,10 @@ final class Bounds {
         }
       };
 
-  Bounds(Brief brief, List<RelayOffers> relays) {
+  private final PlayerPrices playerPrices;
+
+  Bounds(Brief brief, List<RelayOffers> relays, PlayerPrices playerPrices) {
+    this.playerPrices = playerPrices;
     this.brief = brief;
     this.relays = relays;
   }
@@ -40,7 +44,26 @@ final class Bounds {
     }
     boolean doubled = relays.size() > 1 && brief.doubled(0, 1);
     boolean turnsApart = relays.size() > 1 && brief.rules().hocket() != Hocket.NO;
-    return new Extension(crew, relays, relaxations, prices, doubled, turnsApart, mustKeep());
+    IdlePlayers idle = idle(crew, relaxations, prices);
+    return new Extension(crew, relays, relaxations, prices, idle, doubled, turnsApart, mustKeep());
+  }
+
+  /** How dear it is to let a kind play is told where it may differ, and prices don't hide it. */
+  private IdlePlayers idle(Crew crew, Relaxation[] relaxations, Multipliers prices) {
+    int[] slots = crew.slots();
+    int[] points = Arrays.stream(slots).map(playerPrices::unused).toArray();
+    boolean told =
+        relays.size() == 1
+            && prices.isFree()
+            && relaxations[0].whole() < Relaxation.NEVER_MICRO
+            && crew.kindsPresent().count() > 1
+            && Arrays.stream(points).anyMatch(each -> each > 0);
+    return new IdlePlayers(
+        slots,
+        points,
+        told
+            ? Optional.of(TakingPart.of(relays.get(0), relaxations[0], crew.kinds().size()))
+            : Optional.empty());
   }
 
   private Relaxation of(Crew crew, RelayOffers relay, Multipliers prices) {

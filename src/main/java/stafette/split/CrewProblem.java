@@ -18,7 +18,7 @@ final class CrewProblem {
   private final Crew crew;
   private final List<RelayOffers> relays;
   private final Bounds bounds;
-  private final int playerPrice;
+  private final int price;
   private final int floor;
   private int proven;
   private Multipliers prices;
@@ -29,16 +29,17 @@ final class CrewProblem {
   private int made;
 
   /**
+   * @param price of the crew's players, what the others cost included
    * @param proven what is known before: no plan of these players costs less, in points, the
    *     players' price apart
    * @param floor no plan costs less that uses them to the last, likewise
    */
   CrewProblem(
-      Crew crew, List<RelayOffers> relays, Bounds bounds, int playerPrice, int proven, int floor) {
+      Crew crew, List<RelayOffers> relays, Bounds bounds, int price, int proven, int floor) {
     this.crew = crew;
     this.relays = relays;
     this.bounds = bounds;
-    this.playerPrice = playerPrice;
+    this.price = price;
     this.proven = proven;
     this.floor = floor;
     this.prices = Multipliers.none(crew.kinds());
@@ -54,7 +55,7 @@ final class CrewProblem {
    */
   int bound() {
     int own = Math.max(floor, proven());
-    return own >= Relaxation.NEVER ? Relaxation.NEVER : own + playerPrice * crew.size();
+    return own >= Relaxation.NEVER ? Relaxation.NEVER : own + price;
   }
 
   /** No plan of these players costs less, their price apart, whoever of them plays. */
@@ -99,7 +100,7 @@ final class CrewProblem {
     }
     CrewSearch search = begun.get();
     int before = search.made();
-    search.advance(labels, Math.max(0, best - playerPrice * crew.size()), stop);
+    search.advance(labels, Math.max(0, best - price), stop);
     made += search.made() - before;
   }
 
@@ -145,7 +146,7 @@ final class CrewProblem {
       return;
     }
     priced = true;
-    long known = (best - (long) playerPrice * crew.size()) * Relaxation.MICROPOINTS;
+    long known = (best - (long) price) * Relaxation.MICROPOINTS;
     long now = Math.max(1, bound()) * Relaxation.MICROPOINTS;
     long target = best < Relaxation.NEVER ? known : now + now / 5 + 100 * Relaxation.MICROPOINTS;
     Multipliers.Priced found = Multipliers.find(crew, relays, target, stop);

@@ -30,9 +30,15 @@ final class CrewSearch {
    * A whole plan: the label of the stretch that was given its end last.
    *
    * @param end that end
-   * @param cost of segments and handoffs, without the players' price
+   * @param cost of segments and handoffs, and for those of the crew who don't play; without the
+   *     players' price
+   * @param path of segments and handoffs alone
    */
-  record Goal(Label last, int end, int cost) {}
+  record Goal(Label last, int end, int cost, int path) {
+    static Goal of(Label last, int end, Extension extension) {
+      return new Goal(last, end, extension.cost(last, end), extension.path(last, end));
+    }
+  }
 
   CrewSearch(List<RelayOffers> relays, Extension extension) {
     this.relays = relays;
@@ -101,8 +107,8 @@ final class CrewSearch {
       add(label);
     }
     if (extension.follow(label, end, known(), this::add)) {
-      int cost = extension.cost(label, end);
-      goal = cost < known() ? Optional.of(new Goal(label, end, cost)) : goal;
+      goal =
+          extension.cost(label, end) < known() ? Optional.of(Goal.of(label, end, extension)) : goal;
     }
   }
 

@@ -36,20 +36,23 @@ final class Crews {
   /**
    * What is known of all crews, in points.
    *
-   * @param playerPrice for each player
+   * @param base what any crew costs beside its players
+   * @param prices of a player of each kind, 0 or more
    * @param mostPlayers no crew has more
    * @param floor no plan costs less, the players' price apart
-   * @param withKind no plan costs less in which somebody of a kind plays; {@link Relaxation#NEVER}
-   *     for a kind that can't play
+   * @param withKind no plan of a crew costs less that somebody of a kind is in; {@link
+   *     Relaxation#NEVER} for a kind that can't play
    * @param strength of a player of each kind, and what any crew needs
    */
   record CrewFigures(
-      int playerPrice,
+      int base,
+      List<Integer> prices,
       int mostPlayers,
       int floor,
       List<Integer> withKind,
       Multipliers.Strength strength) {
     CrewFigures {
+      prices = List.copyOf(prices);
       withKind = List.copyOf(withKind);
     }
   }
@@ -62,7 +65,7 @@ final class Crews {
   record Made(Crew crew, int floor) {}
 
   /**
-   * @param needed kinds of whom one player must be there, in order
+   * @param needed the kind of each player who must be there, in order
    */
   Crews(List<PlayerKind> kinds, CrewFigures figures, int[] needed) {
     this.kinds = List.copyOf(kinds);
@@ -135,7 +138,7 @@ final class Crews {
   Crew mostPromising(int players, List<Integer> good) {
     List<Integer> others = new ArrayList<>();
     for (int kind = 0; kind < kinds.size(); kind++) {
-      int known = Collections.frequency(good, kind) + (isNeeded(kind) ? 1 : 0);
+      int known = isNeeded(kind) ? needed(kind) : Collections.frequency(good, kind);
       int left = kinds.get(kind).members().size() - known;
       others.addAll(Collections.nCopies(Math.max(0, left), kind));
     }
@@ -154,8 +157,21 @@ final class Crews {
             .toArray());
   }
 
+  private int pricesOf(int[] members) {
+    return Arrays.stream(members).map(kind -> figures.prices.get(kind)).sum();
+  }
+
+  /** What a player of the kinds from one on costs at least. */
+  private int cheapest(int from) {
+    return figures.prices.stream().skip(from).mapToInt(price -> price).min().orElse(0);
+  }
+
   private boolean isNeeded(int kind) {
-    return Arrays.stream(needed).anyMatch(other -> other == kind);
+    return needed(kind) > 0;
+  }
+
+  private int needed(int kind) {
+    return (int) Arrays.stream(needed).filter(other -> other == kind).count();
   }
 
   /** How many crews and families of crews have been looked at. */
@@ -213,7 +229,9 @@ final class Crews {
     /** The least that anything still to come of it costs. */
     int bound() {
       boolean ends = size > figures.mostPlayers || (!crewNext && from == kinds.size());
-      return ends ? Relaxation.NEVER : dearest + figures.playerPrice * size;
+      return ends
+          ? Relaxation.NEVER
+          : dearest + figures.base + pricesOf(members) + cheapest(from) * (size - members.length);
     }
 
     /** The least number of players of anything still to come of it. */

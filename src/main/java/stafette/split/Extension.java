@@ -17,6 +17,7 @@ final class Extension {
   private final RelayOffers[] relays;
   private final Relaxation[] relaxations;
   private final Multipliers prices;
+  private final IdlePlayers idle;
   private final boolean doubled;
   private final boolean turnsApart;
   private final long mustKeep;
@@ -24,6 +25,7 @@ final class Extension {
   private final PlayerKind[] kinds;
 
   /**
+   * @param idle what is paid for players who do not play
    * @param doubled whether overlaps of different relays must not meet
    * @param turnsApart whether players may be kept from entering by turns, not by their notes alone
    * @param mustKeep the bits of locks that a whole plan must have kept
@@ -33,12 +35,14 @@ final class Extension {
       List<RelayOffers> relays,
       Relaxation[] relaxations,
       Multipliers prices,
+      IdlePlayers idle,
       boolean doubled,
       boolean turnsApart,
       long mustKeep) {
     this.relays = relays.toArray(new RelayOffers[0]);
     this.relaxations = relaxations;
     this.prices = prices;
+    this.idle = idle;
     this.doubled = doubled;
     this.turnsApart = turnsApart;
     this.mustKeep = mustKeep;
@@ -68,14 +72,19 @@ final class Extension {
         : points(
             label.paid() * Relaxation.MICROPOINTS
                 + label.beside()
+                + idle.begun(label.crowd(), label.actor(), label.first(), label.before())
                 + relaxations[label.relay()].fromStart(
                     label.actor(), label.first(), label.before()));
   }
 
-  /** What has been paid once the label's stretch ends with {@code end}. */
+  /** What segments and handoffs cost once the label's stretch ends with {@code end}. */
+  int path(Label label, int end) {
+    return label.paid() + relays[label.relay()].reach(label.actor(), label.first()).points(end);
+  }
+
+  /** What a whole plan costs whose last stretch to get its end is the label's. */
   int cost(Label label, int end) {
-    StretchesFromStart reach = relays[label.relay()].reach(label.actor(), label.first());
-    return label.paid() + reach.points(end);
+    return path(label, end) + idle.paid(label.crowd());
   }
 
   /** Whole points, rounded up; {@link Relaxation#NEVER} if there are none. */
@@ -89,8 +98,15 @@ final class Extension {
     Relaxation relaxation = relaxations[label.relay()];
     return label.paid() * Relaxation.MICROPOINTS
         + label.beside()
+        + idle(label, end)
         + relaxation.cost(label.actor(), label.first(), end)
         + relaxation.fromEnd(label.actor(), end);
+  }
+
+  private long idle(Label label, int end) {
+    return relays.length == 1 && end == relays[0].count() - 1
+        ? idle.paid(label.crowd()) * Relaxation.MICROPOINTS
+        : idle.ended(label.crowd(), label.actor(), label.first(), label.before(), end);
   }
 
   /** Finds out how far the label's stretch can go, and orders its ends by what they promise. */
@@ -320,7 +336,7 @@ final class Extension {
     int twin = slot - 1;
     int skip = who.size() > 1 && who.kind(0) == who.kind(1) ? member : 0;
     while (crowd.isFree(slot) && twin >= 0 && slots[twin] == slots[slot]) {
-      if (crowd.isFree(twin) && crowd.state(twin).equals(crowd.state(slot))) {
+      if (crowd.standsFor(twin, slot)) {
         if (skip == 0) {
           return false;
         }
@@ -486,7 +502,7 @@ final class Extension {
 
   /** Whether whatever can follow one label can follow the other at no more cost. */
   boolean noWorse(Label one, Label other) {
-    if (one.paid() > other.paid()
+    if (one.paid() + idle.owed(one.crowd(), other.crowd()) > other.paid()
         || one.overlapEnd() > other.overlapEnd()
         || (one.kept() & other.kept()) != other.kept()) {
       return false;

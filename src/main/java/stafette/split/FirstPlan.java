@@ -57,8 +57,7 @@ final class FirstPlan {
       int before = next.offered;
       boolean whole = extension.follow(label, end, next.enough(), next::offer);
       if (whole) {
-        goal =
-            cheaper(goal, Optional.of(new CrewSearch.Goal(label, end, extension.cost(label, end))));
+        goal = cheaper(goal, Optional.of(CrewSearch.Goal.of(label, end, extension)));
       }
       tried += whole || next.offered > before ? 1 : 0;
       label.nextEnd();

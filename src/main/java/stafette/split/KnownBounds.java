@@ -16,13 +16,17 @@ final class KnownBounds {
   private final Map<AlikePlayers, Integer> likes = new HashMap<>();
   private final Map<List<Integer>, Integer> proven = new HashMap<>();
 
-  private record AlikePlayers(Instrument instrument, List<Skill> skills, List<GivenStretch> busy) {}
+  private record AlikePlayers(
+      Instrument instrument, List<Skill> skills, List<GivenStretch> busy, boolean isNamed) {}
 
   /** Numbers kinds, players who are alike having the same whatever locks say of them. */
   List<Integer> numbers(List<PlayerKind> kinds) {
     return kinds.stream()
         .map(PlayerKind::player)
-        .map(player -> new AlikePlayers(player.instrument(), player.skills(), player.busy()))
+        .map(
+            player ->
+                new AlikePlayers(
+                    player.instrument(), player.skills(), player.busy(), player.isNamed()))
         .map(like -> likes.computeIfAbsent(like, key -> likes.size()))
         .toList();
   }

@@ -20,6 +20,7 @@ final class PlayerKind {
   /** What two silences may differ by through rounding, in {@link RoundedUnits}. */
   private static final double AIR_ROUNDING = 2;
 
+  private final PlayerWithinMargin both;
   private final Player player;
   private final List<Integer> members;
   private final long readyMicros;
@@ -33,8 +34,9 @@ final class PlayerKind {
   private double entryLoad = Double.POSITIVE_INFINITY;
   private final List<SegmentTable> tables = new ArrayList<>();
 
-  private PlayerKind(Rules rules, Player player, List<Integer> members) {
-    this.player = player;
+  private PlayerKind(Rules rules, PlayerWithinMargin both, List<Integer> members) {
+    this.both = both;
+    this.player = both.player();
     this.members = List.copyOf(members);
     this.breath = player.instrument().breath();
     this.readyMicros = rules.readyMicros(player);
@@ -52,6 +54,7 @@ final class PlayerKind {
    */
   static List<PlayerKind> of(Brief brief) {
     List<PlayerKind> kinds = new ArrayList<>();
+    Brief within = brief.withinMargin();
     List<Player> players = brief.players();
     Set<Integer> locked = LockedPlayers.players(brief.rules().locks());
     List<Integer> left = new ArrayList<>();
@@ -67,14 +70,21 @@ final class PlayerKind {
               : left.stream()
                   .filter(i -> !locked.contains(i) && first.isLike(players.get(i)))
                   .toList();
-      kinds.add(new PlayerKind(brief.rules(), first, alike));
+      PlayerWithinMargin both =
+          new PlayerWithinMargin(within.players().get(left.get(0)), first, within.rules().margin());
+      kinds.add(new PlayerKind(within.rules(), both, alike));
       left.removeAll(alike);
     }
     return kinds;
   }
 
+  /** With what the margin asks. */
   Player player() {
     return player;
+  }
+
+  PlayerWithinMargin both() {
+    return both;
   }
 
   /** Indices of the players of this kind in the brief. */

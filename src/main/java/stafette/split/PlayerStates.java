@@ -9,8 +9,10 @@ final class PlayerStates {
   private final PlayerState[] states;
   private final int[] players;
   private final long[] roles;
+  private final boolean[] used;
 
-  private PlayerStates(PlayerState[] states, int[] players, long[] roles) {
+  private PlayerStates(PlayerState[] states, int[] players, long[] roles, boolean[] used) {
+    this.used = used;
     this.states = states;
     this.players = players;
     this.roles = roles;
@@ -24,11 +26,12 @@ final class PlayerStates {
   static PlayerStates rested(int[] players) {
     PlayerState[] states = new PlayerState[players.length];
     Arrays.fill(states, PlayerState.RESTED);
-    return new PlayerStates(states, players.clone(), new long[players.length]);
+    return new PlayerStates(
+        states, players.clone(), new long[players.length], new boolean[players.length]);
   }
 
   PlayerStates copy() {
-    return new PlayerStates(states.clone(), players.clone(), roles.clone());
+    return new PlayerStates(states.clone(), players.clone(), roles.clone(), used.clone());
   }
 
   PlayerState state(int slot) {
@@ -75,7 +78,21 @@ final class PlayerStates {
     }
     for (int member = 0; member < slots.length; member++) {
       roles[slots[member]] |= role(relay, member);
+      used[slots[member]] = true;
     }
+  }
+
+  /** Whether a slot's player has begun in some relay. */
+  boolean isUsed(int slot) {
+    return used[slot];
+  }
+
+  /**
+   * Whether it is as good to let one slot's player enter as another's: both are free and in the
+   * same state, and the one has not played already while the other waits for a first turn.
+   */
+  boolean standsFor(int slot, int other) {
+    return isFree(slot) && states[slot].equals(states[other]) && (!used[slot] || used[other]);
   }
 
   private static long role(int relay, int member) {
@@ -110,14 +127,20 @@ final class PlayerStates {
     long role = roles[one];
     roles[one] = roles[other];
     roles[other] = role;
+    boolean had = used[one];
+    used[one] = used[other];
+    used[other] = had;
   }
 
   private boolean later(int one, int other) {
     if (roles[one] != FREE || roles[other] != FREE) {
       return roles[one] == FREE || (roles[other] != FREE && roles[one] > roles[other]);
     }
+    if (states[one].untouched() && states[other].untouched()) {
+      return used[one] && !used[other];
+    }
     if (states[one].untouched() || states[other].untouched()) {
-      return !states[one].untouched() && states[other].untouched();
+      return states[other].untouched();
     }
     return states[one].soundMicros() > states[other].soundMicros();
   }

@@ -219,12 +219,7 @@ final class RelayOffers {
           PlayerKind kind = kinds.get(actor.kind(member));
           Line own = part == WHOLE ? line : halves.line(part);
           SegmentTable table =
-              workbench.table(
-                  own,
-                  kind.player(),
-                  kind.player().ways().get(actor.way(member)),
-                  rules.weights(),
-                  part == WHOLE);
+              workbench.table(own, kind.both(), actor.way(member), rules.weights(), part == WHOLE);
           kind.learn(table);
           return table;
         });

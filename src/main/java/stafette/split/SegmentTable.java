@@ -5,8 +5,6 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import stafette.limits.Capability;
 import stafette.limits.Demand;
-import stafette.limits.Way;
-import stafette.plan.Player;
 import stafette.plan.Weights;
 import stafette.score.Line;
 
@@ -31,7 +29,7 @@ final class SegmentTable {
   /**
    * @param wholeLine whether turns are stretches of this line; in a hocket they are not
    */
-  SegmentTable(Line line, Player player, Way way, Weights weights, boolean wholeLine) {
+  SegmentTable(Line line, PlayerWithinMargin player, int way, Weights weights, boolean wholeLine) {
     figures = new StrokeFigures(line, player, way, weights);
     maker = new SegmentsMaker(figures, wholeLine);
     rows = new SegmentsFromStart[line.count()];

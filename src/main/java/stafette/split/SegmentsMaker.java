@@ -24,6 +24,7 @@ final class SegmentsMaker {
   private final StrokeFigures figures;
   private final Line line;
   private final Optional<Breath> breath;
+  private final Optional<Breath> writtenBreath;
   private final boolean twinStrings;
   private final boolean wholeLine;
   private int[] points = new int[FIRST_ROOM];
@@ -55,6 +56,7 @@ final class SegmentsMaker {
     this.figures = figures;
     this.line = figures.line();
     this.breath = figures.breath();
+    this.writtenBreath = figures.writtenBreath();
     this.twinStrings = figures.way().twinStrings();
   }
 
@@ -73,7 +75,9 @@ final class SegmentsMaker {
     first = from;
     freeUntil = figures.freeUntil(from);
     pedalledUpTo =
-        figures.way().isPedalled() ? PedalCourse.from(line, from, 1).last() : Integer.MAX_VALUE;
+        figures.way().isPedalled()
+            ? PedalCourse.from(line, from, figures.pedalStretch()).last()
+            : Integer.MAX_VALUE;
     twins = twinStrings ? new Twins() : twins;
     micropoints = 0;
     outside = 0;
@@ -154,7 +158,7 @@ final class SegmentsMaker {
       rise[0] = 0;
       fresh[0] = more;
       lastLoad[0] = j;
-      tiredness = Tiredness.atFirst(figures.graces(j), figures.capability(j));
+      tiredness = figures.writtenGraces(j);
       return fresh[0] <= RoundedUnits.MOST;
     }
     boolean loads = figures.loads(first, j);
@@ -166,8 +170,7 @@ final class SegmentsMaker {
       long load = figures.load(before, j);
       drift[k] += load + more;
       fresh[k] = Math.max(0, fresh[k] + load) + more;
-      double graces = Tiredness.atFirst(figures.graces(j), figures.capability(j));
-      tiredness = Tiredness.after(tiredness, figures.change(before, j), graces);
+      tiredness = Tiredness.after(tiredness, figures.change(before, j), figures.writtenGraces(j));
     }
     rise[k] = Math.max(rise[k - 1], drift[k]);
     return fresh[k] <= RoundedUnits.MOST;
@@ -178,17 +181,18 @@ final class SegmentsMaker {
       return true;
     }
     Breath lungs = breath.get();
+    Breath written = writtenBreath.orElseThrow();
     int k = j - first;
     if (k > 0) {
-      sound(j - 1, Math.min(line.endMicros(j - 1), line.onsetMicros(j)), lungs);
-      silence(j, lungs);
+      sound(j - 1, Math.min(line.endMicros(j - 1), line.onsetMicros(j)), lungs, written);
+      silence(j, lungs, written);
     }
     breathAtEnd =
         Breathing.blown(
             breathSpent,
             (line.endMicros(j) - line.onsetMicros(j)) / 1e6,
             figures.useOfAir(j),
-            lungs);
+            written);
     long own =
         RoundedUnits.spent(
             line.endMicros(j) - line.onsetMicros(j), figures.useOfAir(j), lungs.capacitySeconds());
@@ -198,18 +202,19 @@ final class SegmentsMaker {
     return airFresh[k] <= RoundedUnits.MOST;
   }
 
-  private void sound(int j, long end, Breath lungs) {
+  private void sound(int j, long end, Breath lungs, Breath written) {
     long spent =
         RoundedUnits.spent(end - line.onsetMicros(j), figures.useOfAir(j), lungs.capacitySeconds());
     airDriftNow += spent;
     airFreshNow += spent;
     breathSpent =
-        Breathing.blown(breathSpent, (end - line.onsetMicros(j)) / 1e6, figures.useOfAir(j), lungs);
+        Breathing.blown(
+            breathSpent, (end - line.onsetMicros(j)) / 1e6, figures.useOfAir(j), written);
   }
 
-  private void silence(int j, Breath lungs) {
+  private void silence(int j, Breath lungs, Breath written) {
     long silence = line.onsetMicros(j) - Math.min(line.endMicros(j - 1), line.onsetMicros(j));
-    breathSpent = Breathing.silent(breathSpent, silence / 1e6, figures.useOfAir(j - 1), lungs);
+    breathSpent = Breathing.silent(breathSpent, silence / 1e6, figures.useOfAir(j - 1), written);
     if (silence >= Math.ceil(lungs.catchSeconds() * 1e6)) {
       long back = RoundedUnits.givenBack(silence, lungs.fullSeconds());
       airDriftNow -= back;

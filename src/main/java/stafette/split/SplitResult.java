@@ -22,6 +22,29 @@ public sealed interface SplitResult {
     return match(best -> Optional.of(best.plan()), none -> Optional.empty(), Stopped::plan);
   }
 
+  /** The turns in a fixed order that its plan makes, where they were preferred to the cheapest. */
+  default Optional<InRotation> rotation() {
+    return match(Best::inRotation, none -> Optional.empty(), Stopped::inRotation);
+  }
+
+  /** No plan costs less; empty if there is none. */
+  default OptionalInt leastCost() {
+    return match(
+        best -> OptionalInt.of(best.inRotation().map(InRotation::cheapestCost).orElse(best.cost())),
+        none -> OptionalInt.empty(),
+        stopped -> OptionalInt.of(stopped.bound()));
+  }
+
+  /**
+   * A regular rotation that was preferred to a cheaper plan.
+   *
+   * @param unit how much each turn takes, in words: "2 bars"
+   * @param cheapest the cheaper plan, or one that costs as much
+   * @param cheapestCost what that costs, in points
+   * @param limit how much more was allowed
+   */
+  record InRotation(String unit, Plan cheapest, int cheapestCost, int limit) {}
+
   /** Whether what it says holds for a plan: it found just that, or none at all. */
   default boolean speaksOf(Optional<Plan> plan) {
     return found().isEmpty() || found().equals(plan);
@@ -38,11 +61,16 @@ public sealed interface SplitResult {
   }
 
   /**
-   * No plan costs less.
+   * No plan costs less, but for the cheapest one that a rotation is preferred to.
    *
-   * @param cost in points
+   * @param cost of the plan, in points
    */
-  record Best(Plan plan, int cost) implements SplitResult {
+  record Best(Plan plan, int cost, Optional<InRotation> inRotation) implements SplitResult {
+    /** A plan that is no rotation, or is the cheapest anyhow. */
+    public Best(Plan plan, int cost) {
+      this(plan, cost, Optional.empty());
+    }
+
     @Override
     public <T> T match(
         Function<? super Best, ? extends T> best,
@@ -78,7 +106,13 @@ public sealed interface SplitResult {
    * @param cost its cost, if any
    * @param bound no plan costs less
    */
-  record Stopped(Optional<Plan> plan, OptionalInt cost, int bound) implements SplitResult {
+  record Stopped(Optional<Plan> plan, OptionalInt cost, int bound, Optional<InRotation> inRotation)
+      implements SplitResult {
+    /** A plan, if any, that no rotation is preferred to. */
+    public Stopped(Optional<Plan> plan, OptionalInt cost, int bound) {
+      this(plan, cost, bound, Optional.empty());
+    }
+
     @Override
     public <T> T match(
         Function<? super Best, ? extends T> best,

@@ -72,7 +72,7 @@ public final class Splitter {
   private final List<PlayerKind> kinds;
   private final List<RelayOffers> relays;
   private final Bounds bounds;
-  private final int playerPrice;
+  private final PlayerPrices prices;
   private final KnownBounds floors;
   private final List<Integer> numbers;
   private final int mostPlayers;
@@ -110,13 +110,13 @@ public final class Splitter {
     this.kinds = PlayerKind.of(brief);
     List<Actor> actors = Actor.all(kinds, brief.rules().hocket() != Hocket.NO);
     this.relays = RelayOffers.of(brief, kinds, actors, workbench);
-    this.bounds = new Bounds(brief, relays);
-    this.playerPrice = brief.rules().weights().player();
+    this.prices = new PlayerPrices(brief, kinds, mostPlayers < brief.players().size());
+    this.bounds = new Bounds(brief, relays, prices);
     this.floors = workbench.floors(brief);
     this.numbers = floors.numbers(kinds);
     this.looksAtAll = actors.size() <= MOST_ACTORS;
     this.everybody = candidate(new Crews.Made(Crew.everybody(kinds), 0));
-    this.crews = new Crews(kinds, figures(), LockedPlayers.needed(brief.rules().locks(), kinds));
+    this.crews = new Crews(kinds, figures(), needed());
     this.queue = new CrewQueue(crews, this::queued);
   }
 
@@ -131,8 +131,27 @@ public final class Splitter {
       withKind = bounds.withKind(everybody.crew());
       strength = Multipliers.strength(everybody.crew(), relays);
     }
+    for (int kind = 0; kind < withKind.length; kind++) {
+      int known = kind;
+      boolean always = Arrays.stream(prices.welcome()).anyMatch(welcome -> welcome == known);
+      withKind[kind] = always ? floor : withKind[kind];
+    }
     return new Crews.CrewFigures(
-        playerPrice, mostPlayers, floor, Arrays.stream(withKind).boxed().toList(), strength);
+        prices.base(),
+        prices.inCrew(),
+        mostPlayers,
+        floor,
+        Arrays.stream(withKind).boxed().toList(),
+        strength);
+  }
+
+  /** The kinds of all who are in every crew: by a lock, or because they are welcome. */
+  private int[] needed() {
+    int[] welcome = prices.welcome();
+    IntStream locked =
+        Arrays.stream(LockedPlayers.needed(brief.rules().locks(), kinds))
+            .filter(kind -> Arrays.stream(welcome).noneMatch(other -> other == kind));
+    return IntStream.concat(Arrays.stream(welcome), locked).sorted().toArray();
   }
 
   /**
@@ -177,7 +196,7 @@ public final class Splitter {
   private CrewProblem candidate(Crews.Made made) {
     int proven = floors.of(made.crew(), numbers);
     CrewProblem candidate =
-        new CrewProblem(made.crew(), relays, bounds, playerPrice, proven, made.floor());
+        new CrewProblem(made.crew(), relays, bounds, prices.of(made.crew()), proven, made.floor());
     candidates.add(candidate);
     return candidate;
   }
@@ -331,7 +350,7 @@ public final class Splitter {
   private void take(CrewSearch.Goal goal) {
     List<Segment> segments = PlanReader.segments(goal, relays, kinds);
     int used = (int) segments.stream().mapToInt(Segment::player).distinct().count();
-    int cost = goal.cost() + playerPrice * used;
+    int cost = goal.path() + prices.of(segments);
     if (cost < bestCost && used <= mostPlayers) {
       best = Optional.of(new Plan(brief, segments));
       bestCost = cost;

@@ -27,8 +27,11 @@ import stafette.score.Tone;
 final class StrokeFigures {
   private final Line line;
   private final Player player;
+  private final Player written;
   private final Way way;
   private final Demand demand;
+  private final Demand writtenDemand;
+  private final double pedalStretch;
   private final Weights weights;
   private final boolean[] reached;
   private final int[] register;
@@ -41,12 +44,18 @@ final class StrokeFigures {
   private final long[] load;
   private final double[] change;
 
-  StrokeFigures(Line line, Player player, Way way, Weights weights) {
+  /**
+   * @param both the player as it is reckoned with, and as it is at the written tempo
+   */
+  StrokeFigures(Line line, PlayerWithinMargin both, int way, Weights weights) {
     this.line = line;
-    this.player = player;
-    this.way = way;
+    this.player = both.player();
+    this.written = both.written();
+    this.way = player.ways().get(way);
     this.weights = weights;
-    this.demand = Demand.of(player.instrument(), way, line);
+    this.pedalStretch = both.margin().stretch();
+    this.demand = Demand.of(player.instrument(), this.way, line);
+    this.writtenDemand = player.equals(written) ? demand : demand.with(written.ways().get(way));
     int count = line.count();
     reached = new boolean[count];
     register = new int[count];
@@ -95,7 +104,7 @@ final class StrokeFigures {
     lastBefore[j] = lastLoadBefore(j);
     long gap = line.onsetMicros(j) - line.onsetMicros(lastBefore[j]);
     load[j] = RoundedUnits.load(gap, demand.sustainedMilli(j), capability(j));
-    change[j] = Tiredness.change((double) gap, demand.sustainedMilli(j), capability(j));
+    change[j] = writtenChange(gap, j);
   }
 
   private int lastLoadBefore(int j) {
@@ -128,6 +137,21 @@ final class StrokeFigures {
 
   Optional<Breath> breath() {
     return player.instrument().breath();
+  }
+
+  /** How the player breathes at the written tempo. */
+  Optional<Breath> writtenBreath() {
+    return written.instrument().breath();
+  }
+
+  /** What grace notes add to tiredness at the written tempo. */
+  double writtenGraces(int j) {
+    return Tiredness.atFirst(graces(j), writtenDemand.capability(j));
+  }
+
+  /** By what times are shortened in which pedals move. */
+  double pedalStretch() {
+    return pedalStretch;
   }
 
   /** Whether all tones of a stroke are in the instrument's range. */
@@ -188,14 +212,16 @@ final class StrokeFigures {
             capability(j));
   }
 
-  /** The change of tiredness at a stroke that loads, in the judge's own figures. */
+  /** That change at the written tempo, in the judge's own figures. */
   double change(int lastLoad, int j) {
     return lastLoad == lastBefore[j]
         ? change[j]
-        : Tiredness.change(
-            (double) (line.onsetMicros(j) - line.onsetMicros(lastLoad)),
-            demand.sustainedMilli(j),
-            capability(j));
+        : writtenChange(line.onsetMicros(j) - line.onsetMicros(lastLoad), j);
+  }
+
+  private double writtenChange(long gapMicros, int j) {
+    return Tiredness.change(
+        (double) gapMicros, writtenDemand.sustainedMilli(j), writtenDemand.capability(j));
   }
 
   /** Whether a stroke asks of this segment what it asks of one that began with the line. */
@@ -215,6 +241,6 @@ final class StrokeFigures {
   }
 
   private long judgedStrain(int first, int j) {
-    return Strain.strokeMicropoints(Strain.use(demand, line, first, j), weights);
+    return Strain.strokeMicropoints(Strain.use(writtenDemand, line, first, j), weights);
   }
 }

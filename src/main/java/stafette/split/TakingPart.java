@@ -12,7 +12,9 @@ import java.util.Arrays;
  * B(b, i, e)  = least over who leaves, a, of F(a, e) + handoff(a, b, i, e)             b begins with i
  * </pre>
  *
- * <p>Somebody of a kind then plays for no less than the least B + S over its actors.
+ * <p>Somebody of a kind then plays for no less than the least B + S over its actors. How far a
+ * partial plan is from the cheapest at any place, its detour, tells how much of that is still to
+ * come.
  */
 final class TakingPart {
   private final RelayOffers relay;
@@ -20,6 +22,7 @@ final class TakingPart {
   private final int[] present;
   private final int count;
   private final long[][] begun;
+  private final long[][][] begunAfter;
   private final long[] toEnd;
   private final Promising leaving;
   private final long[] leastByKind;
@@ -31,6 +34,7 @@ final class TakingPart {
     this.count = relay.count();
     int actors = relay.actors().size();
     begun = new long[actors][];
+    begunAfter = new long[actors][count][];
     toEnd = new long[actors];
     leaving = new Promising(present);
     leastByKind = new long[kinds];
@@ -38,14 +42,43 @@ final class TakingPart {
     for (int actor : present) {
       begun[actor] = new long[count];
       Arrays.fill(begun[actor], Relaxation.NEVER_MICRO);
+      for (int start = 0; start < count; start++) {
+        begunAfter[actor][start] = new long[relay.handoffs().latestEnd(start) - start + 2];
+        Arrays.fill(begunAfter[actor][start], Relaxation.NEVER_MICRO);
+      }
     }
+  }
+
+  /** All that is to be known of one relay. */
+  static TakingPart of(RelayOffers relay, Relaxation rest, int kinds) {
+    TakingPart taking = new TakingPart(relay, rest, kinds);
+    taking.solve();
+    return taking;
+  }
+
+  /** What a plan costs more than the cheapest because somebody of a kind plays in it. */
+  long beyondCheapest(int kind) {
+    return leastByKind[kind] - rest.whole();
+  }
+
+  /** What a plan costs more than the cheapest because a stretch begins so. */
+  long detour(int actor, int start, int before) {
+    return begunAfter[actor][start][before - start + 1]
+        + rest.fromStart(actor, start, before)
+        - rest.whole();
+  }
+
+  /** What a plan costs more than the cheapest because a stretch begins and ends so. */
+  long detour(int actor, int start, int before, int end) {
+    return begunAfter[actor][start][before - start + 1]
+        + rest.cost(actor, start, end)
+        + rest.fromEnd(actor, end)
+        - rest.whole();
   }
 
   /** By kind, in millionths of a point; {@link Relaxation#NEVER_MICRO} if none of it can play. */
   static long[] leastByKind(RelayOffers relay, Relaxation rest, int kinds) {
-    TakingPart taking = new TakingPart(relay, rest, kinds);
-    taking.solve();
-    return taking.leastByKind;
+    return of(relay, rest, kinds).leastByKind;
   }
 
   private void solve() {
@@ -104,6 +137,7 @@ final class TakingPart {
 
   private void begin(int actor, int start, int before, long cost) {
     begun[actor][start] = Math.min(begun[actor][start], cost);
+    begunAfter[actor][start][before - start + 1] = cost;
     long whole = cost + rest.fromStart(actor, start, before);
     for (Actor.ActorMember member : relay.actor(actor).members()) {
       leastByKind[member.kind()] = Math.min(leastByKind[member.kind()], whole);

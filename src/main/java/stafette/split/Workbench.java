@@ -9,6 +9,7 @@ import stafette.plan.Brief;
 import stafette.plan.GivenStretch;
 import stafette.plan.Halves;
 import stafette.plan.Hocket;
+import stafette.plan.Margin;
 import stafette.plan.Player;
 import stafette.plan.Rules;
 import stafette.plan.Weights;
@@ -29,6 +30,7 @@ public final class Workbench {
       Instrument instrument,
       List<GivenStretch> busy,
       Way way,
+      Margin margin,
       Weights weights,
       boolean whole) {}
 
@@ -43,10 +45,18 @@ public final class Workbench {
    *
    * @param whole whether turns are stretches of this line; in a hocket they are not
    */
-  SegmentTable table(Line line, Player player, Way way, Weights weights, boolean whole) {
+  SegmentTable table(Line line, PlayerWithinMargin both, int way, Weights weights, boolean whole) {
+    Player player = both.written();
     return tables.computeIfAbsent(
-        new Likeness(line, player.instrument(), player.busy(), way, weights, whole),
-        key -> new SegmentTable(line, player, way, weights, whole));
+        new Likeness(
+            line,
+            player.instrument(),
+            player.busy(),
+            player.ways().get(way),
+            both.margin(),
+            weights,
+            whole),
+        key -> new SegmentTable(line, both, way, weights, whole));
   }
 
   Halves halves(Brief brief, int relay) {

@@ -45,6 +45,10 @@ final class WeightRows {
           "register",
           "hocket",
           "player",
+          "used",
+          "idle",
+          "rotation",
+          "pattern change",
           "blend other");
 
   private final Catalogue known;
@@ -114,6 +118,10 @@ final class WeightRows {
         whole("register"),
         whole("hocket"),
         whole("player"),
+        whole("used"),
+        whole("idle"),
+        whole("rotation"),
+        whole("pattern change"),
         blend,
         whole("blend other"));
   }

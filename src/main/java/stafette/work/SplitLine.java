@@ -118,7 +118,7 @@ public final class SplitLine {
    */
   static Verdict verdict(Plan plan) {
     Verdict verdict = Judge.judge(plan);
-    if (!verdict.holds()) {
+    if (!verdict.holds() || !verdict.keepsMargin()) {
       throw new IllegalStateException(
           "the search found a plan that does not hold: "
               + plan.segments()

@@ -220,6 +220,6 @@ public final class ThinLine {
             .flatMap(score.score()::part)
             .map(part -> GivenStretch.of(part, List.of(everything)))
             .orElse(List.of());
-    return new Player(player.name(), player.instrument(), player.part(), player.skills(), busy);
+    return player.busyWith(busy);
   }
 }

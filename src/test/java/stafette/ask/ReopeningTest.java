@@ -29,6 +29,7 @@ import stafette.plan.Brief;
 import stafette.plan.Favour;
 import stafette.plan.Hocket;
 import stafette.plan.Lock;
+import stafette.plan.Margin;
 import stafette.plan.OverlapRule;
 import stafette.plan.Pattern;
 import stafette.plan.Plan;
@@ -152,6 +153,7 @@ class ReopeningTest {
             one(Favour.values(), random),
             new Relaying(one(Hocket.values(), random), 1 + random.nextInt(2), eachTone, List.of()),
             20,
+            new Margin(random.nextInt(6)),
             Map.of());
     return withPlayersSaid(OpenLine.in(open, request, limits), random);
   }

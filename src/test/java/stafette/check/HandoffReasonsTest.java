@@ -187,6 +187,10 @@ class HandoffReasonsTest {
         w.register(),
         w.hocket(),
         w.player(),
+        w.used(),
+        w.idle(),
+        w.rotation(),
+        w.patternChange(),
         w.blend(),
         w.blendOther());
   }

@@ -8,13 +8,18 @@ import stafette.plan.Plan;
  */
 public final class ManyPlans {
   private final Demands demands;
+  private final Brief within;
+  private final Demands demandsWithin;
 
   public ManyPlans(Brief brief) {
     this.demands = new Demands(brief);
+    this.within = brief.withinMargin();
+    this.demandsWithin = new Demands(within);
   }
 
-  /** As the verdict on the plan has it. */
+  /** As the verdict on the plan has it, its margin kept. */
   public boolean hold(Plan plan) {
-    return Judge.findings(plan, demands, 1).isEmpty();
+    return Judge.findings(plan, demands, 1).isEmpty()
+        && Judge.findings(new Plan(within, plan.segments()), demandsWithin, 1).isEmpty();
   }
 }

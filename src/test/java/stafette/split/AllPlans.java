@@ -2,11 +2,10 @@ package stafette.split;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.Set;
+import java.util.stream.IntStream;
 import stafette.check.Costing;
 import stafette.check.Finding;
 import stafette.check.Judge;
@@ -94,10 +93,16 @@ final class AllPlans {
     }
     Segment last = segments.get(segments.size() - 1);
     if (last.last() == brief.line().count() - 1) {
-      Set<Integer> used = new HashSet<>();
-      segments.forEach(segment -> used.add(segment.player()));
-      plans.add(
-          new Priced(List.copyOf(segments), cost + used.size() * brief.rules().weights().player()));
+      List<Integer> used = segments.stream().map(Segment::player).distinct().toList();
+      int players =
+          IntStream.range(0, brief.players().size())
+              .map(
+                  player ->
+                      used.contains(player)
+                          ? Costing.price(brief, player)
+                          : Costing.idle(brief, player))
+              .sum();
+      plans.add(new Priced(List.copyOf(segments), cost + players));
       return;
     }
     for (Segment next : possible) {

@@ -28,13 +28,17 @@ class CrewsTest {
     Random random = new Random(seed);
     List<PlayerKind> kinds = kinds(IntStream.range(0, 4).map(k -> 1 + random.nextInt(2)).toArray());
     Crews.CrewFigures figures = figures(kinds.size(), random);
-    int[] needed = random.nextInt(3) == 0 ? new int[] {random.nextInt(kinds.size())} : new int[0];
+    int[] needed =
+        IntStream.range(0, kinds.size())
+            .flatMap(kind -> random.ints(kinds.get(kind).members().size(), kind, kind + 1))
+            .filter(kind -> random.nextInt(6) == 0)
+            .toArray();
     Crews crews = new Crews(kinds, figures, needed);
     List<Found> found = new ArrayList<>();
     while (crews.bound() < Relaxation.NEVER) {
       int bound = crews.bound();
       Crews.Made made = crews.next();
-      assertEquals(bound, made.floor() + PRICE * made.crew().size());
+      assertEquals(bound, made.floor() + prices(made.crew(), figures));
       found.add(new Found(bound, made.crew()));
     }
     assertEquals(expected(kinds, figures, needed), found);
@@ -42,13 +46,16 @@ class CrewsTest {
 
   private static Crews.CrewFigures figures(int kinds, Random random) {
     int[] withKind = new int[kinds];
+    List<Integer> prices = new ArrayList<>();
     long[] strength = new long[kinds];
     for (int kind = 0; kind < kinds; kind++) {
       withKind[kind] = random.nextInt(8) == 0 ? Relaxation.NEVER : random.nextInt(80);
       strength[kind] = random.nextInt(10);
+      prices.add(random.nextInt(2) * PRICE);
     }
     return new Crews.CrewFigures(
-        PRICE,
+        random.nextInt(30),
+        prices,
         1 + random.nextInt(6),
         random.nextInt(40),
         Arrays.stream(withKind).boxed().toList(),
@@ -59,13 +66,21 @@ class CrewsTest {
   private static List<Found> expected(
       List<PlayerKind> kinds, Crews.CrewFigures figures, int[] needed) {
     return all(kinds).stream()
-        .filter(crew -> Arrays.stream(needed).allMatch(kind -> crew.counts().get(kind) > 0))
+        .filter(crew -> hasAll(crew, needed))
         .filter(crew -> crew.size() > 0 && crew.size() <= figures.mostPlayers())
         .filter(crew -> strength(crew, figures) >= figures.strength().asked())
         .map(crew -> new Found(bound(crew, figures), crew))
         .filter(each -> each.bound < Relaxation.NEVER)
         .sorted(Comparator.comparingInt(Found::bound).thenComparing(Found::crew, Crew.ORDER))
         .toList();
+  }
+
+  private static boolean hasAll(Crew crew, int[] needed) {
+    return Arrays.stream(needed)
+        .allMatch(
+            kind ->
+                crew.counts().get(kind)
+                    >= Arrays.stream(needed).filter(other -> other == kind).count());
   }
 
   private static long strength(Crew crew, Crews.CrewFigures figures) {
@@ -76,7 +91,12 @@ class CrewsTest {
 
   private static int bound(Crew crew, Crews.CrewFigures figures) {
     int dearest = crew.kindsPresent().map(kind -> figures.withKind().get(kind)).max().orElse(0);
-    return Math.max(dearest, figures.floor()) + PRICE * crew.size();
+    return Math.max(dearest, figures.floor()) + prices(crew, figures);
+  }
+
+  private static int prices(Crew crew, Crews.CrewFigures figures) {
+    return figures.base()
+        + Arrays.stream(crew.slots()).map(kind -> figures.prices().get(kind)).sum();
   }
 
   private static List<Crew> all(List<PlayerKind> kinds) {
@@ -101,7 +121,12 @@ class CrewsTest {
     List<PlayerKind> kinds = kinds(IntStream.range(0, 40).map(kind -> 1).toArray());
     Crews.CrewFigures figures =
         new Crews.CrewFigures(
-            PRICE, 40, 100, Collections.nCopies(40, 0), Multipliers.Strength.unknown(40));
+            0,
+            Collections.nCopies(40, PRICE),
+            40,
+            100,
+            Collections.nCopies(40, 0),
+            Multipliers.Strength.unknown(40));
     Crews crews = new Crews(kinds, figures, new int[0]);
     int made = 0;
     while (crews.bound() < 100 + 3 * PRICE) {

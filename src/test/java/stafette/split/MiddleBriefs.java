@@ -27,6 +27,7 @@ import stafette.limits.Technique;
 import stafette.plan.Brief;
 import stafette.plan.Favour;
 import stafette.plan.GivenStretch;
+import stafette.plan.Margin;
 import stafette.plan.OverlapRule;
 import stafette.plan.Player;
 import stafette.plan.Rules;
@@ -87,7 +88,8 @@ public final class MiddleBriefs {
             oneIn(3) ? 0 : between(20, 300) / 1000.0,
             Favour.BALANCE,
             Invented.WEIGHTS.favouring(Favour.values()[random.nextInt(Favour.values().length)]));
-    return new Brief(line, players, rules);
+    Margin margin = oneIn(2) ? Margin.NONE : new Margin(between(1, 10));
+    return new Brief(line, SmallBriefs.someProposed(players, random), rules.with(margin));
   }
 
   private Line line() {

@@ -242,7 +242,8 @@ public final class ReferenceModel {
     for (int i = 0; i < brief.players().size(); i++) {
       int player = i;
       BoolVar used = model.newBoolVar("used " + player);
-      cost.addTerm(used, brief.rules().weights().player());
+      cost.add(Costing.idle(brief, player));
+      cost.addTerm(used, Costing.price(brief, player) - Costing.idle(brief, player));
       for (int j = 0; j < line.count(); j++) {
         int stroke = j;
         Literal[] playing =
@@ -261,9 +262,10 @@ public final class ReferenceModel {
         .filter(i -> !brief.players().get(i).skills().isEmpty())
         .forEach(
             i -> {
-              Player player = brief.players().get(i);
+              Brief within = brief.withinMargin();
+              Player player = within.players().get(i);
               List<Choice> own = choices.stream().filter(c -> c.segment().player() == i).toList();
-              new ReferencePart(model, brief, player, own).carryOver();
+              new ReferencePart(model, within, player, own).carryOver();
             });
   }
 

@@ -2,6 +2,7 @@ package stafette.split;
 
 import java.util.ArrayList;
 import java.util.List;
+import stafette.check.Costing;
 import stafette.check.Finding;
 import stafette.check.Judge;
 import stafette.check.Verdict;
@@ -38,11 +39,11 @@ final class ReferenceSegments {
   private static void collect(Brief brief, int player, int way, int first, List<Priced> segments) {
     for (int last = first; last < brief.line().count(); last++) {
       Segment segment = new Segment(player, way, first, last);
-      Verdict verdict = Judge.judge(new Plan(brief, List.of(segment)));
+      Verdict verdict = Judge.judge(new Plan(brief.withinMargin(), List.of(segment)));
       List<Finding> against =
           verdict.findings().stream().filter(ReferenceSegments::isItsOwn).toList();
       if (against.isEmpty()) {
-        segments.add(new Priced(segment, verdict.cost().segments().get(0).total()));
+        segments.add(new Priced(segment, Costing.segment(brief, segment).total()));
       } else if (!against.stream().allMatch(ReferenceSegments::mayEnd)) {
         return;
       }

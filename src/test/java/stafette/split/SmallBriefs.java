@@ -25,6 +25,7 @@ import stafette.plan.Brief;
 import stafette.plan.Favour;
 import stafette.plan.GivenStretch;
 import stafette.plan.Lock;
+import stafette.plan.Margin;
 import stafette.plan.OverlapRule;
 import stafette.plan.Player;
 import stafette.plan.Rules;
@@ -110,7 +111,16 @@ public final class SmallBriefs {
             ready,
             Favour.BALANCE,
             Invented.WEIGHTS.favouring(Favour.values()[random.nextInt(Favour.values().length)]));
-    return new Brief(line, players, rules);
+    Margin margin = random.nextBoolean() ? Margin.NONE : new Margin(1 + random.nextInt(12));
+    return new Brief(line, someProposed(players, random), rules.with(margin));
+  }
+
+  /** Some of the players as if the program had proposed them. */
+  static List<Player> someProposed(List<Player> players, Random random) {
+    boolean all = random.nextInt(3) == 0;
+    return players.stream()
+        .map(player -> all || random.nextInt(4) == 0 ? player.proposed() : player)
+        .toList();
   }
 
   private static Player named(Player player, String name) {

@@ -23,15 +23,16 @@ public record EqualTurns(List<Integer> firsts, List<Integer> lasts) {
   }
 
   /**
-   * Turns of a unit, handed over with the same overlap everywhere: who enters is there {@code
-   * early} strokes before the unit begins, who leaves stays {@code late} strokes longer than its
-   * first one, the landing note. Over a silence nothing is shared. A unit in which nobody would
-   * play anything that the player before does not play anyhow is left to that player.
+   * Turns, handed over with the same overlap everywhere: who enters is there {@code early} strokes
+   * before its unit begins, who leaves stays {@code late} strokes longer than its first one, the
+   * landing note. Over a silence nothing is shared. A unit in which nobody would play anything that
+   * the player before does not play anyhow is left to that player.
    *
+   * @param units the first stroke of each unit
    * @return empty if such overlaps break the rules or a locked handoff, or there is but one turn
    */
-  static Optional<EqualTurns> of(Line line, Rules rules, RotationUnit unit, int early, int late) {
-    List<Integer> starts = worthATurn(line, unit.starts(line), late);
+  static Optional<EqualTurns> of(Line line, Rules rules, List<Integer> units, int early, int late) {
+    List<Integer> starts = worthATurn(line, units, late);
     List<Integer> firsts = new ArrayList<>(List.of(0));
     List<Integer> lasts = new ArrayList<>();
     for (int start : starts.subList(1, starts.size())) {

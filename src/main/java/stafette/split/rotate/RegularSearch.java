@@ -1,21 +1,19 @@
 package stafette.split.rotate;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.PriorityQueue;
-import java.util.Set;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
-import java.util.stream.Collectors;
+import java.util.function.IntUnaryOperator;
 import java.util.stream.IntStream;
 import stafette.check.PartTrial;
 import stafette.plan.Brief;
 import stafette.plan.Lock;
 import stafette.plan.Plan;
-import stafette.split.LockedPlayers;
+import stafette.score.Line;
 import stafette.split.Reason;
 import stafette.split.SplitResult;
 import stafette.split.Splitter;
@@ -24,8 +22,8 @@ import stafette.words.Settable;
 
 /**
  * The cheapest regular rotation: the players take turns in a fixed order, each in one way, a unit
- * each ({@link RotationUnit}: a beat, half a bar, one, two or four bars), so that it rehearses
- * itself. Each lands on the first stroke of the next unit, where the next player enters.
+ * each ({@link RotationUnit}), so that it rehearses itself. Each lands on the first stroke of the
+ * next unit, where the next player enters.
  *
  * <p>If the rules or a leaving instrument's target ask for more than the landing note, the overlap
  * is the same at all handoffs, and every way of beginning it earlier or ending it later is tried.
@@ -44,59 +42,66 @@ public final class RegularSearch {
               + " are split together");
 
   private final Brief brief;
+  private final List<Units> units;
   private final BooleanSupplier stop;
   private final Consumer<Splitter.Progress> progress;
   private final PartTrial trial;
-  private final List<List<Integer>> kinds = new ArrayList<>();
-  private final Set<Integer> needed;
-  private final int playerPrice;
+  private final RotationPrices prices;
+  private final List<Integer> needed;
   private final int mostPlayers;
   private final PriorityQueue<Rotations> queue =
       new PriorityQueue<>(
           Comparator.comparingInt(Rotations::bound).thenComparingInt(Rotations::number));
   private int orders;
   private Optional<Plan> best = Optional.empty();
+  private Optional<RotationUnit> bestUnit = Optional.empty();
   private int bestCost = Rotation.NEVER;
 
-  private RegularSearch(
-      Brief brief, int mostPlayers, BooleanSupplier stop, Consumer<Splitter.Progress> progress) {
+  /**
+   * One way to cut the line.
+   *
+   * @param starts the first stroke of each turn
+   * @param most rotations that cost more are of no interest, by the number of their handoffs
+   */
+  record Units(RotationUnit unit, List<Integer> starts, IntUnaryOperator most) {
+    Units {
+      starts = List.copyOf(starts);
+    }
+
+    /** Any that there is. */
+    static Units whatever(RotationUnit unit, Line line) {
+      return new Units(unit, unit.starts(line), handoffs -> Rotation.NEVER);
+    }
+  }
+
+  /**
+   * @param always who must take part, as indices in the brief
+   */
+  RegularSearch(
+      Brief brief,
+      List<Units> units,
+      int mostPlayers,
+      List<Integer> always,
+      BooleanSupplier stop,
+      Consumer<Splitter.Progress> progress) {
     this.brief = brief;
+    this.units = List.copyOf(units);
     this.mostPlayers = mostPlayers;
     this.stop = stop;
     this.progress = progress;
     this.trial = new PartTrial(brief);
-    this.playerPrice = brief.rules().weights().player();
-    collectKinds();
+    this.prices = RotationPrices.of(brief, mostPlayers < brief.players().size());
+    IntStream locked =
+        brief.rules().locks().stream().flatMapToInt(lock -> Lock.playing(lock).stream());
     this.needed =
-        brief.rules().locks().stream()
-            .flatMapToInt(lock -> Lock.playing(lock).stream())
-            .mapToObj(this::kindOf)
-            .collect(Collectors.toSet());
-  }
-
-  /** Players who are alike, in the order listed; whom a lock names is like nobody else. */
-  private void collectKinds() {
-    Set<Integer> named = LockedPlayers.players(brief.rules().locks());
-    for (int i = 0; i < brief.players().size(); i++) {
-      int player = i;
-      kinds.stream()
-          .filter(kind -> !named.contains(player) && !named.contains(kind.get(0)))
-          .filter(kind -> brief.players().get(player).isLike(brief.players().get(kind.get(0))))
-          .findFirst()
-          .ifPresentOrElse(
-              kind -> kind.add(player), () -> kinds.add(new ArrayList<>(List.of(player))));
-    }
-  }
-
-  private int kindOf(int player) {
-    return IntStream.range(0, kinds.size())
-        .filter(kind -> kinds.get(kind).contains(player))
-        .findFirst()
-        .orElseThrow();
+        IntStream.concat(locked, always.stream().mapToInt(player -> player))
+            .distinct()
+            .mapToObj(prices::kindOf)
+            .toList();
   }
 
   /**
-   * Searches.
+   * Searches where a rotation is favoured.
    *
    * @param mostPlayers no more of the players take turns
    * @param stop asked often; once it says yes, the best found so far is given back with a bound
@@ -107,16 +112,23 @@ public final class RegularSearch {
     if (brief.lines().size() > 1) {
       return new SplitResult.None(List.of(new Reason(Optional.empty(), SEVERAL)));
     }
-    return new RegularSearch(brief, mostPlayers, stop, progress).run();
+    List<Units> units =
+        RotationUnit.favoured().stream().map(unit -> Units.whatever(unit, brief.line())).toList();
+    return new RegularSearch(brief, units, mostPlayers, List.of(), stop, progress).run();
   }
 
-  private SplitResult run() {
+  /** The unit of the best rotation found, if there is one. */
+  Optional<RotationUnit> unit() {
+    return bestUnit;
+  }
+
+  SplitResult run() {
     if (!collect()) {
-      return new SplitResult.Stopped(Optional.empty(), OptionalInt.empty(), 2 * playerPrice);
+      return new SplitResult.Stopped(Optional.empty(), OptionalInt.empty(), prices.fixed(2));
     }
     while (!queue.isEmpty() && queue.element().bound() < bestCost) {
       Rotations next = queue.remove();
-      next.rotation().ifPresentOrElse(this::search, () -> add(made(next)));
+      next.rotation().ifPresentOrElse(rotation -> search(next, rotation), () -> add(made(next)));
       if (isStopped()) {
         return stopped(next.bound());
       }
@@ -137,13 +149,13 @@ public final class RegularSearch {
 
   /** Whether all turns that somebody could play were found before it was stopped. */
   private boolean collect() {
-    for (RotationUnit unit : RotationUnit.values()) {
+    for (Units each : units) {
       int min = brief.rules().overlap().min();
       for (int shared = min; shared <= Math.max(min, largestTarget()); shared++) {
         for (int early = 0; early < shared; early++) {
           Optional<EqualTurns> turns =
-              EqualTurns.of(brief.line(), brief.rules(), unit, early, shared - 1 - early);
-          if (turns.isPresent() && !collect(turns.get())) {
+              EqualTurns.of(brief.line(), brief.rules(), each.starts, early, shared - 1 - early);
+          if (turns.isPresent() && !collect(each, turns.get())) {
             return false;
           }
         }
@@ -152,20 +164,21 @@ public final class RegularSearch {
     return true;
   }
 
-  private boolean collect(EqualTurns turns) {
+  private boolean collect(Units from, EqualTurns turns) {
     if (stop.getAsBoolean()) {
       return false;
     }
-    TurnCosts costs = new TurnCosts(brief, trial, kinds, turns);
-    for (int places = 2; places <= Math.min(mostPlayers, turns.count()); places++) {
-      int bound = costs.least() + playerPrice * places;
-      add(new Rotations(turns, costs, places, bound, queue.size(), Optional.empty()));
+    TurnCosts costs = new TurnCosts(brief, trial, prices.kinds(), turns);
+    int least = Math.max(2, needed.size());
+    for (int places = least; places <= Math.min(mostPlayers, turns.count()); places++) {
+      int bound = costs.least() + prices.least(places);
+      add(new Rotations(from, turns, costs, places, bound, queue.size(), Optional.empty()));
     }
     return true;
   }
 
   private void add(Rotations rotations) {
-    if (rotations.bound < Rotation.NEVER) {
+    if (rotations.bound <= rotations.most()) {
       queue.add(rotations);
     }
   }
@@ -177,18 +190,24 @@ public final class RegularSearch {
    * @param number of equal bounds the lower one comes first
    */
   private record Rotations(
+      Units units,
       EqualTurns turns,
       TurnCosts costs,
       int places,
       int bound,
       int number,
-      Optional<Rotation> rotation) {}
+      Optional<Rotation> rotation) {
+    int most() {
+      return Math.min(Rotation.NEVER - 1, units.most.applyAsInt(turns.count() - 1));
+    }
+  }
 
   private Rotations made(Rotations each) {
-    Rotation rotation = new Rotation(kinds, each.turns, each.costs, each.places);
-    int bound = rotation.bound() + playerPrice * each.places;
+    Rotation rotation =
+        new Rotation(prices.kinds(), each.turns, each.costs, prices.ofKinds(), each.places);
+    int bound = rotation.bound() + prices.fixed(each.places);
     return new Rotations(
-        each.turns, each.costs, each.places, bound, each.number, Optional.of(rotation));
+        each.units, each.turns, each.costs, each.places, bound, each.number, Optional.of(rotation));
   }
 
   private int largestTarget() {
@@ -198,18 +217,20 @@ public final class RegularSearch {
         .orElse(1);
   }
 
-  private void search(Rotation rotation) {
-    int price = playerPrice * rotation.places();
+  private void search(Rotations each, Rotation rotation) {
+    int fixed = prices.fixed(rotation.places());
+    int enough = Math.min(bestCost, each.most() + 1);
     rotation
-        .cheapest(bestCost - price, needed, this::isSpent)
+        .cheapest(enough - fixed, needed, this::isSpent)
         .ifPresent(
             order -> {
               best = Optional.of(new Plan(brief, rotation.segments(order)));
-              bestCost = order.points() + price;
+              bestUnit = Optional.of(each.units.unit);
+              bestCost = order.points() + fixed;
               progress.accept(
                   new Splitter.Progress(
                       OptionalInt.of(bestCost),
-                      Math.min(rotation.bound() + price, bestCost),
+                      Math.min(rotation.bound() + fixed, bestCost),
                       best));
             });
   }

@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.PriorityQueue;
-import java.util.Set;
 import java.util.function.BooleanSupplier;
 import stafette.plan.Segment;
 
@@ -31,6 +30,7 @@ public final class Rotation {
   private final List<List<Integer>> kinds;
   private final EqualTurns turns;
   private final TurnCosts costs;
+  private final List<Integer> prices;
   private final int places;
   private final Map<List<Integer>, Optional<EveryNth>> own = new HashMap<>();
   private final int[][][] meeting;
@@ -39,9 +39,16 @@ public final class Rotation {
 
   /**
    * @param kinds the players who are alike, by kind
+   * @param prices what a player of each kind costs beside, 0 or more
    * @param places how many players take turns, two or more
    */
-  Rotation(List<List<Integer>> kinds, EqualTurns turns, TurnCosts costs, int places) {
+  Rotation(
+      List<List<Integer>> kinds,
+      EqualTurns turns,
+      TurnCosts costs,
+      List<Integer> prices,
+      int places) {
+    this.prices = List.copyOf(prices);
     this.kinds = kinds;
     this.turns = turns;
     this.costs = costs;
@@ -66,7 +73,7 @@ public final class Rotation {
     for (int place = places - 1; place >= 0; place--) {
       int turn = NEVER;
       for (int kind = 0; kind < kinds.size(); kind++) {
-        turn = Math.min(turn, costs.leastNth(kind, place, places));
+        turn = Math.min(turn, costs.leastNth(kind, place, places) + prices.get(kind));
       }
       bounds[place] = Math.min(NEVER, bounds[place + 1] + turn + cheapestMeeting[place]);
     }
@@ -95,10 +102,10 @@ public final class Rotation {
    * The cheapest order, of equals that with players listed first; empty if none costs less than
    * {@code most}, or if it was stopped.
    *
-   * @param needed kinds that must take part
+   * @param needed the kind of each player who must take part
    * @param stop asked for each order
    */
-  Optional<Order> cheapest(int most, Set<Integer> needed, BooleanSupplier stop) {
+  Optional<Order> cheapest(int most, List<Integer> needed, BooleanSupplier stop) {
     PriorityQueue<Order> open =
         new PriorityQueue<>(
             Comparator.comparingInt(Order::bound)
@@ -134,12 +141,12 @@ public final class Rotation {
   }
 
   /** With one place more, or if all are taken, with the first once more, to whom the last leads. */
-  private List<Order> longer(Order order, Set<Integer> needed) {
+  private List<Order> longer(Order order, List<Integer> needed) {
     int place = order.kindAt.size();
     if (place == places) {
       int whole =
           order.points + meeting[place - 1][order.kindAt.get(place - 1)][order.kindAt.get(0)];
-      return order.kindAt.containsAll(needed)
+      return takesPart(order, needed)
           ? List.of(new Order(with(order, order.kindAt.get(0)), whole, whole))
           : List.of();
     }
@@ -148,12 +155,19 @@ public final class Rotation {
       int next = kind;
       if (Collections.frequency(order.kindAt, kind) < kinds.get(kind).size()) {
         own(place, kind)
-            .map(turn -> order.points + turn.points() + arriving(order, next))
+            .map(turn -> order.points + turn.points() + prices.get(next) + arriving(order, next))
             .map(points -> new Order(with(order, next), points, points + rest(place)))
             .ifPresent(longer::add);
       }
     }
     return longer;
+  }
+
+  private static boolean takesPart(Order order, List<Integer> needed) {
+    return needed.stream()
+        .allMatch(
+            kind ->
+                Collections.frequency(order.kindAt, kind) >= Collections.frequency(needed, kind));
   }
 
   private int rest(int place) {

@@ -9,7 +9,10 @@ import stafette.split.Splitter;
 import stafette.split.Workbench;
 
 /**
- * The plan that is wanted: a regular rotation where these are favoured, else the cheapest of all.
+ * The plan that is wanted: a regular rotation where these are favoured; else the cheapest of all,
+ * or a regular rotation that costs hardly more ({@link NearlyCheapest}). Of plans that differ only
+ * in who of several like players takes a turn, that in which whoever has rested longest does
+ * ({@link LongestRested}).
  */
 public final class RotationOrCheapest {
   private RotationOrCheapest() {}
@@ -34,12 +37,14 @@ public final class RotationOrCheapest {
       Workbench workbench,
       BooleanSupplier stop,
       Consumer<Splitter.Progress> progress) {
-    return isRegular(brief)
-        ? RegularSearch.best(brief, brief.players().size(), stop, progress)
-        : Splitter.split(brief, workbench, stop, progress);
+    if (isRegular(brief)) {
+      return RegularSearch.best(brief, brief.players().size(), stop, progress);
+    }
+    SplitResult cheapest = Splitter.split(brief, workbench, stop, progress);
+    return NearlyCheapest.orCheapest(brief, LongestRested.first(cheapest), stop);
   }
 
-  /** The plan that is wanted among those that use at most so many of the players. */
+  /** The cheapest plan among those that use at most so many of the players. */
   public static SplitResult among(Brief brief, int mostPlayers, BooleanSupplier stop) {
     return isRegular(brief)
         ? RegularSearch.best(brief, mostPlayers, stop, progress -> {})

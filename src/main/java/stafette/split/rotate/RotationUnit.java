@@ -2,6 +2,7 @@ package stafette.split.rotate;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.StreamSupport;
 import stafette.score.Line;
 import stafette.time.Bar;
 import stafette.time.Length;
@@ -10,20 +11,56 @@ import stafette.time.Rational;
 import stafette.time.Span;
 
 /** How much of the line one turn of a regular rotation takes. */
-enum RotationUnit {
-  FOUR_BARS(4),
-  TWO_BARS(2),
-  BAR(1),
+public enum RotationUnit {
+  EIGHT_BARS(8, "8 bars"),
+  SIX_BARS(6, "6 bars"),
+  FOUR_BARS(4, "4 bars"),
+  THREE_BARS(3, "3 bars"),
+  TWO_BARS(2, "2 bars"),
+  BAR(1, "1 bar"),
   /** Where the middle of a bar falls on no beat, the bar stays whole. */
-  HALF_BAR(1),
-  BEAT(1);
+  HALF_BAR(1, "half a bar"),
+  BEAT(1, "a beat");
 
   private static final Rational HALF = Rational.of(1, 2);
 
   private final int step;
+  private final String text;
 
-  RotationUnit(int step) {
+  RotationUnit(int step, String text) {
     this.step = step;
+    this.text = text;
+  }
+
+  /** "2 bars", "half a bar". */
+  public String text() {
+    return text;
+  }
+
+  /** The units among which the cheapest rotation of all is sought where one is favoured. */
+  static List<RotationUnit> favoured() {
+    return List.of(FOUR_BARS, TWO_BARS, BAR, HALF_BAR, BEAT);
+  }
+
+  /**
+   * The first stroke of each unit, counted from the first full bar of the line; what comes before
+   * it joins the first unit.
+   */
+  List<Integer> startsFromFullBar(Line line) {
+    Position start = line.stroke(0).onset();
+    List<Position> all =
+        StreamSupport.stream(line.bars().spliterator(), false)
+            .filter(bar -> bar.lead().isZero() && !bar.span().start().isBefore(start))
+            .flatMap(bar -> boundaries(bar).stream())
+            .toList();
+    return starts(line, all);
+  }
+
+  /** Whether fewer bars are left for the last of the units than each of the others has. */
+  boolean leavesRemainder(Line line, List<Integer> starts) {
+    int last = line.bars().at(line.stroke(starts.get(starts.size() - 1)).onset()).index();
+    int end = line.bars().at(line.stroke(line.count() - 1).onset()).index();
+    return step > 1 && end - last + 1 < step;
   }
 
   /**
@@ -32,8 +69,11 @@ enum RotationUnit {
    * stroke.
    */
   List<Integer> starts(Line line) {
+    return starts(line, boundaries(line));
+  }
+
+  private List<Integer> starts(Line line, List<Position> boundaries) {
     List<Integer> starts = new ArrayList<>(List.of(0));
-    List<Position> boundaries = boundaries(line);
     for (int i = step; i < boundaries.size(); i += step) {
       int stroke = firstFrom(line, boundaries.get(i), starts.get(starts.size() - 1));
       if (stroke > starts.get(starts.size() - 1) && stroke < line.count()) {

@@ -51,7 +51,7 @@ record FewestPlayers(int atLeast, Optional<Plan> plan, boolean proven, List<Reas
   }
 
   private static Brief priced(Brief brief, int points) {
-    return brief.with(brief.rules().with(brief.rules().weights().withPlayer(points)));
+    return brief.with(brief.rules().with(brief.rules().weights().withPlayers(0, points, 0)));
   }
 
   Fewest answer(int players) {

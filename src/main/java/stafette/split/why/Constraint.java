@@ -86,9 +86,7 @@ enum Constraint implements Sayable {
               p -> p.with(oneForAll(p, brief)));
       case TIREDNESS -> capabilities(brief, Constraint::untiring);
       case RATES -> capabilities(brief, Constraint::unlimited);
-      case BUSY ->
-          players(
-              brief, p -> new Player(p.name(), p.instrument(), p.part(), p.skills(), List.of()));
+      case BUSY -> players(brief, player -> player.busyWith(List.of()));
     };
   }
 
@@ -116,11 +114,7 @@ enum Constraint implements Sayable {
   }
 
   private static Player changingAtOnce(Player player) {
-    return new Player(
-        player.name(),
-        player.instrument(),
-        player.part(),
-        player.skills(),
+    return player.busyWith(
         player.busy().stream()
             .map(b -> new GivenStretch(b.fromMicros(), b.toMicros(), b.strokeMicros()))
             .toList());
@@ -296,6 +290,6 @@ enum Constraint implements Sayable {
   }
 
   private static Player with(Player player, Instrument instrument, List<Skill> skills) {
-    return new Player(player.name(), instrument, player.part(), skills, player.busy());
+    return player.with(instrument, skills);
   }
 }

@@ -282,15 +282,7 @@ class OwnShareTest {
     Document before = piano(ATTRIBUTES + TwoParts.SIXTEENTHS);
     Line line = ByHand.line(before.score(), "P1", "1");
     Rules rules = Invented.rules();
-    Rules hocket =
-        new Rules(
-            rules.assurance(),
-            rules.overlap(),
-            rules.readySeconds(),
-            rules.favour(),
-            rules.weights(),
-            Hocket.STROKE,
-            List.of());
+    Rules hocket = rules.with(Hocket.STROKE);
     Plan plan =
         new Plan(
             new Brief(line, players(before), hocket),

@@ -230,6 +230,10 @@ class RegularTest {
         w.register(),
         w.hocket(),
         w.player(),
+        w.used(),
+        w.idle(),
+        w.rotation(),
+        w.patternChange(),
         w.blend(),
         w.blendOther());
   }
