@@ -47,6 +47,8 @@ class RoomsTest {
     room("check", "words time score limits plan");
     // an estimate of what is heard, which no verdict and no cost may rest on
     room("check.ear", "words time score limits plan");
+    // advice for players and copyists, which no verdict and no cost may rest on either
+    room("check.join", "words time score limits plan check check.ear");
     room("check.alone", "words time score limits plan check");
     // the search knows of no rotation, so that each can be read and proven alone
     room("split", "words time score limits plan check");
@@ -64,15 +66,16 @@ class RoomsTest {
     // of their results
     room(
         "json",
-        "words time score limits plan check check.ear check.alone split split.rotate split.thin"
-            + " split.why split.tempo");
+        "words time score limits plan check check.ear check.join check.alone split split.rotate"
+            + " split.thin split.why split.tempo");
     room("sound", "words time score limits plan check check.ear");
     room("picture.ink", "words");
     room("picture.notes", "words time score limits plan picture.ink");
     room("picture.ribbon", "words time score limits plan check picture.ink picture.notes");
     room(
         "picture.sheet",
-        "words time score limits plan check check.alone picture.ink picture.notes picture.ribbon");
+        "words time score limits plan check check.ear check.join check.alone picture.ink"
+            + " picture.notes picture.ribbon");
     // what was left unfinished is a plan file: it is named by its score; slashes are read as the
     // judge of single players has it
     room(
@@ -87,11 +90,11 @@ class RoomsTest {
             + " picture.ink picture.notes picture.ribbon picture.sheet keep ask");
     room(
         "cli",
-        "words time score limits plan check check.ear check.alone split split.rotate split.thin"
+        "words time score limits plan check check.ear check.join check.alone split split.rotate split.thin"
             + " split.why split.tempo keep ask work");
     room(
         "desktop",
-        "words time score limits plan check check.ear check.alone split split.rotate split.thin"
+        "words time score limits plan check check.ear check.join check.alone split split.rotate split.thin"
             + " split.why split.tempo picture.ink picture.notes picture.ribbon keep ask work");
   }
 

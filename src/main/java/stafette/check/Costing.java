@@ -184,7 +184,8 @@ public final class Costing {
     return weights.phrase().get(place);
   }
 
-  static boolean cutsSlur(Line line, int j) {
+  /** Whether a slur comes from the stroke before and goes on to the next one. */
+  public static boolean cutsSlur(Line line, int j) {
     return line.stroke(j).slurred() && line.stroke(j).slurContinues();
   }
 

@@ -12,7 +12,7 @@ final class DetailOptions {
   @Option(
       names = "--explain",
       description =
-          "Tells what each part of the cost is for, and what the handoffs may do to the ear (JSON always does).")
+          "Tells what each part of the cost is for, what the handoffs may do to the ear, and what a master would see to at each (JSON always does).")
   private boolean explain;
 
   @Option(

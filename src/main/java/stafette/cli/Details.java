@@ -2,12 +2,13 @@ package stafette.cli;
 
 import java.util.Map;
 import stafette.check.JudgedPlan;
+import stafette.plan.Plan;
 import stafette.plan.Seat;
 
 /**
  * What is told of a plan beyond the usual.
  *
- * @param explain whether its cost is explained
+ * @param explain whether its cost is explained, and all there is to see to at joins told
  * @param seats of players whose seats are known; with any, or with an explanation, it is told what
  *     the handoffs may do to the ear
  */
@@ -22,6 +23,12 @@ record Details(boolean explain, Map<String, Seat> seats) {
                 + "\n"
             : "";
     String ear = explain || !seats.isEmpty() ? EarText.of(judged.plan(), seats) : "";
-    return cost + ear + (ear.isEmpty() ? "" : "\n");
+    String joins = explain ? EarText.joins(judged.plan()) : "";
+    return cost + ear + (ear.isEmpty() ? "" : "\n") + joins + (joins.isEmpty() ? "" : "\n");
+  }
+
+  /** What is to be done at joins, unless all of it is explained anyway. */
+  String joinsToMend(Plan plan) {
+    return explain ? "" : EarText.joinsToMend(plan);
   }
 }

@@ -3,15 +3,22 @@ package stafette.cli;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Collectors;
 import stafette.check.ear.Ear;
 import stafette.check.ear.HandoffEar;
 import stafette.check.ear.OnsetSpread;
+import stafette.check.join.JoinAdvice;
+import stafette.check.join.JoinReport;
 import stafette.plan.Plan;
 import stafette.plan.Seat;
 
 /** What the handoffs of a plan may do to the ear, as text. */
 final class EarText {
   private static final int WIDTH = 100;
+
+  /** Where what is said of a plan begins, beside its heads. */
+  private static final int MARGIN = 11;
+
   private static final String COLUMNS =
       "together: the level while both play, above that of who leaves alone; then: the level of who enters alone, beside that of who leaves";
 
@@ -55,6 +62,28 @@ final class EarText {
         .filter(source -> seated || !source.equals(Ear.DISTANCE))
         .forEach(source -> out.append(wrapped(source)));
     return out.toString();
+  }
+
+  /** All there is to see to at each join, a row each; empty for a plan without handoffs. */
+  static String joins(Plan plan) {
+    TextTable table =
+        new TextTable().row("at", "handoff", "what to see to (advice, outside the cost)");
+    for (JoinReport join : JoinReport.of(plan)) {
+      table.row(
+          PlanText.at(plan, join.handoff()),
+          PlanText.names(plan, join.handoff()),
+          join.inWords().toString());
+    }
+    return plan.handoffs().isEmpty() ? "" : "Joins\n\n" + table.text(2);
+  }
+
+  /** Only what is to be done at joins, each thing once with its places; empty where nothing is. */
+  static String joinsToMend(Plan plan) {
+    String list =
+        JoinAdvice.of(plan).stream()
+            .map(advice -> wrapped(advice.what() + " (at " + advice.places() + ")", MARGIN))
+            .collect(Collectors.joining());
+    return list.isEmpty() ? "" : "Joins" + list.substring("Joins".length());
   }
 
   /** A sentence in lines that fit, all but the first indented further. */

@@ -92,6 +92,7 @@ final class SplitText {
         + "\n"
         + new TimelineText(plan.plan(), plan.verdict(), WIDTH, ink).text()
         + "\n"
+        + details.joinsToMend(plan.plan())
         + PlanText.summary(plan)
         + "\n"
         + details.of(plan)

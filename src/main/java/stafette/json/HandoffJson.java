@@ -9,6 +9,7 @@ import stafette.check.HandoffReasons;
 import stafette.check.JudgedPlan;
 import stafette.check.ear.Ear;
 import stafette.check.ear.HandoffEar;
+import stafette.check.join.JoinReport;
 import stafette.json.Means.Flat;
 import stafette.json.Means.Items;
 import stafette.json.Means.Least;
@@ -30,7 +31,8 @@ record HandoffJson(
     @Flat PlaceJson landing,
     @Means("Points of cost.") HandoffCostJson cost,
     @Means("A few words for each part of the cost.") WhyJson why,
-    @Means("What the handoff may do to the ear: an estimate, outside the cost.") EarJson ear) {
+    @Means("What the handoff may do to the ear: an estimate, outside the cost.") EarJson ear,
+    @Means("What a master would see to: advice, outside the cost.") JoinJson join) {
   static List<HandoffJson> of(JudgedPlan judged, Map<String, Seat> seats) {
     List<HandoffEar> ears = Ear.of(judged.plan(), seats);
     return IntStream.range(0, ears.size())
@@ -55,7 +57,8 @@ record HandoffJson(
         PlaceJson.of(plan.brief().line(relay), handoff.leaves().last()),
         cost,
         WhyJson.of(HandoffReasons.of(plan.brief(), handoff)),
-        EarJson.of(ear));
+        EarJson.of(ear),
+        JoinJson.of(JoinReport.of(plan, handoff)));
   }
 
   /** What a handoff costs. */

@@ -59,6 +59,16 @@ public record Plan(Brief brief, List<Segment> segments) {
     return brief.players().get(segment.player());
   }
 
+  /** Who plays a stroke in a turn: of a hocket pair, the one whose unit it is in. */
+  public Player player(Turn turn, int stroke) {
+    if (!turn.isHocket()) {
+      return player(turn.segments().get(0));
+    }
+    Halves halves = brief.halves(turn.relay());
+    boolean odd = halves.halfOf(stroke) == halves.halfOf(turn.first());
+    return player(turn.segments().get(odd ? 0 : 1));
+  }
+
   public Way way(Segment segment) {
     return player(segment).ways().get(segment.way());
   }

@@ -23,9 +23,13 @@ import stafette.time.TempoMap;
  */
 public record Score(
     Optional<String> title, List<Part> parts, Bars bars, TempoMap tempo, boolean tempoStated) {
-  private static final int COVER = 2;
-  private static final int ACCENTED_COVER = 4;
-  private static final int MOST_COVER = 8;
+  /** Points of cover that an attack of another part gives; twice as many with an accent. */
+  public static final int COVER = 2;
+
+  /** The most points of cover. */
+  public static final int MOST_COVER = 8;
+
+  private static final int ACCENTED_COVER = 2 * COVER;
 
   public Score {
     parts = List.copyOf(parts);

@@ -4,12 +4,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import stafette.limits.Instrument;
-import stafette.plan.Halves;
 import stafette.plan.Handoff;
 import stafette.plan.Plan;
 import stafette.plan.Player;
 import stafette.plan.Seat;
-import stafette.plan.Turn;
 import stafette.score.Line;
 
 /**
@@ -47,8 +45,8 @@ public final class Ear {
   private static HandoffEar of(Plan plan, Handoff handoff, Map<String, Seat> seats) {
     int landing = handoff.leaves().last();
     int entry = handoff.enters().first();
-    Player leaving = at(plan, handoff.leaves(), landing);
-    Player entering = at(plan, handoff.enters(), Math.max(entry, landing));
+    Player leaving = plan.player(handoff.leaves(), landing);
+    Player entering = plan.player(handoff.enters(), Math.max(entry, landing));
     return new HandoffEar(
         handoff,
         entering.instrument().levelDecibel() - leaving.instrument().levelDecibel(),
@@ -60,16 +58,6 @@ public final class Ear {
                     millisBefore(plan.brief().line(handoff.enters().relay()), entry)))
             : Optional.empty(),
         distance(seats, leaving, entering));
-  }
-
-  /** Who plays a stroke in a turn: of a hocket pair, the one whose unit it is in. */
-  private static Player at(Plan plan, Turn turn, int stroke) {
-    if (!turn.isHocket()) {
-      return plan.player(turn.segments().get(0));
-    }
-    Halves halves = plan.brief().halves(turn.relay());
-    boolean odd = halves.halfOf(stroke) == halves.halfOf(turn.first());
-    return plan.player(turn.segments().get(odd ? 0 : 1));
   }
 
   private static HandoffEar.Together together(

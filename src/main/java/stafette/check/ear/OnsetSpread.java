@@ -34,7 +34,7 @@ public record OnsetSpread(double leastMillis, double mostMillis) {
   }
 
   /** The spread of the difference between two independent players. */
-  static OnsetSpread between(Instrument one, Instrument other) {
+  public static OnsetSpread between(Instrument one, Instrument other) {
     OnsetSpread first = of(one);
     OnsetSpread second = of(other);
     return new OnsetSpread(

@@ -2,6 +2,7 @@ package stafette.desktop.verdict;
 
 import java.util.List;
 import java.util.Optional;
+import javafx.beans.binding.Bindings;
 import javafx.geometry.HPos;
 import javafx.geometry.VPos;
 import javafx.scene.Node;
@@ -17,6 +18,7 @@ import javafx.scene.layout.VBox;
 import stafette.check.Finding;
 import stafette.check.Verdict;
 import stafette.check.alone.VerdictWords;
+import stafette.check.join.JoinAdvice;
 import stafette.desktop.texts.Texts;
 import stafette.plan.Plan;
 import stafette.split.SplitResult;
@@ -32,6 +34,7 @@ public final class VerdictView extends VBox {
   private final Label odds = new Label();
   private final VBox findings = new VBox(2);
   private final VBox remedies = new VBox(6);
+  private final VBox joins = new VBox(4);
   private final VBox cost = new VBox(4);
   private final VBox others = new VBox(4);
   private Optional<Plan> shown = Optional.empty();
@@ -67,11 +70,13 @@ public final class VerdictView extends VBox {
     quiet(odds, "verdict-odds");
     findings.setId("findings");
     remedies.setId("remedies");
+    joins.setId("joins");
+    joins.managedProperty().bind(Bindings.isNotEmpty(joins.getChildren()));
     cost.setId("cost");
     others.setId("alternatives");
     Label caution = new Label(texts.get("verdict.caution"));
     quiet(caution, "verdict-caution");
-    VBox all = new VBox(10, findings, remedies, others, cost);
+    VBox all = new VBox(10, findings, remedies, others, joins, cost);
     ScrollPane scroll = new ScrollPane(all);
     scroll.setFitToWidth(true);
     scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
@@ -111,6 +116,7 @@ public final class VerdictView extends VBox {
         forgetOthers();
       }
       mark();
+      seeTo(JoinAdvice.of(plan));
       explain(CostRow.of(plan, verdict.cost(), texts));
     }
   }
@@ -135,6 +141,17 @@ public final class VerdictView extends VBox {
             best -> texts.get("verdict.optimal"),
             none -> "",
             stopped -> stopped.bound() > 0 ? texts.get("verdict.gap", stopped.bound()) : ""));
+  }
+
+  private void seeTo(List<JoinAdvice> advice) {
+    joins.getChildren().clear();
+    if (!advice.isEmpty()) {
+      joins.getChildren().add(title("verdict.joins"));
+    }
+    for (JoinAdvice each : advice) {
+      String words = texts.say(each.what());
+      joins.getChildren().add(wrapped(texts.get("verdict.join", words, each.places())));
+    }
   }
 
   private void explain(List<CostRow> rows) {
@@ -191,6 +208,7 @@ public final class VerdictView extends VBox {
     proof.setText("");
     odds.setText("");
     findings.getChildren().clear();
+    joins.getChildren().clear();
     cost.getChildren().clear();
     forgetOthers();
     shown = Optional.empty();

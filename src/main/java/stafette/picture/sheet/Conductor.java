@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import stafette.check.TempoWindow;
 import stafette.check.alone.VerdictWords;
 import stafette.limits.Demand;
@@ -28,8 +29,8 @@ final class Conductor {
   private static final double RIBBON_SHARE = 0.42;
 
   private static final String FOLLOWING =
-      "Each player enters while the one before still plays. Who leaves stops on the last note that"
-          + " both play.";
+      "Each player enters while the one before still plays, a shade under and without accent. Who"
+          + " leaves keeps the accent of the beat, and stops on the last note that both play.";
 
   private final SheetContent content;
   private final Plan plan;
@@ -170,7 +171,7 @@ final class Conductor {
     boolean several = plan.brief().lines().size() > 1;
     List<String> heads = new ArrayList<>(List.of("No.", "Enters", "on", "Leaves", "after"));
     heads.addAll(List.of("Together", "Time", several ? "Relay, hints" : "Hints"));
-    SheetTable grid = new SheetTable(left, right, heads, 22, 80, 82, 80, 82, 58, 44, 75);
+    SheetTable grid = new SheetTable(left, right, heads, 22, 75, 80, 75, 80, 52, 42, 97);
     List<Handoff> all = new ArrayList<>(plan.handoffs());
     all.sort(Comparator.comparingLong(h -> new SheetHandoffs(plan, h).entryMicros()));
     for (int i = 0; i < all.size(); i++) {
@@ -196,7 +197,16 @@ final class Conductor {
         SheetTable.TableCell.of(TypeStyle.TEXT, words.landing()),
         SheetTable.TableCell.of(TypeStyle.TEXT, words.together()),
         SheetTable.TableCell.of(TypeStyle.TEXT, words.time()),
-        SheetTable.TableCell.of(TypeStyle.LABEL, last));
+        hints(last, words.toDo()));
+  }
+
+  private static SheetTable.TableCell hints(String hint, String toDo) {
+    return new SheetTable.TableCell(
+        Stream.of(
+                new SheetTable.TableCell.TableLine(TypeStyle.LABEL, hint),
+                new SheetTable.TableCell.TableLine(TypeStyle.NOTE, toDo))
+            .filter(line -> !line.text().isEmpty())
+            .toList());
   }
 
   private Block text(String text, TypeStyle type, double width) {

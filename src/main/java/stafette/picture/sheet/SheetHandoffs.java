@@ -1,7 +1,10 @@
 package stafette.picture.sheet;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import stafette.check.join.JoinCut;
+import stafette.check.join.JoinReport;
 import stafette.plan.Brief;
 import stafette.plan.Handoff;
 import stafette.plan.Lock;
@@ -56,6 +59,20 @@ final class SheetHandoffs {
     return (kept ? "kept" : "")
         + (kept && covered ? ", " : "")
         + (covered ? "other parts attack here" : "");
+  }
+
+  /** What there is to see to, as short as it goes; empty for most. */
+  String toDo() {
+    JoinReport join = JoinReport.of(plan, handoff);
+    List<String> words = new ArrayList<>();
+    join.cuts().forEach(cut -> words.add(cut == JoinCut.SLUR ? "cuts a slur" : "cuts a group"));
+    join.balance().ifPresent(levels -> words.add(levels.inWords().toString()));
+    if (join.isExposed()) {
+      words.add("the accent exposes the entry");
+    }
+    join.audibleFlam()
+        .ifPresent(flam -> words.add("may flam (" + flam.notes() + " notes of one pitch)"));
+    return String.join("; ", words);
   }
 
   /** The players of a turn without one of them: "Flute 1 and Flute 2". */

@@ -18,6 +18,7 @@ record TypeStyle(Face face, double size, Ink ink) {
   static final TypeStyle TEXT = new TypeStyle(Face.PLAIN, 8.6, Ink.FULL);
   static final TypeStyle STRONG = new TypeStyle(Face.BOLD, 8.6, Ink.FULL);
   static final TypeStyle SOFT = new TypeStyle(Face.PLAIN, 8.6, Ink.SOFT);
+  static final TypeStyle NOTE = new TypeStyle(Face.PLAIN, 7.2, Ink.FULL);
   static final TypeStyle LABEL = new TypeStyle(Face.PLAIN, 7.2, Ink.SOFT);
 
   /** From base line to base line, as a share of the size. */

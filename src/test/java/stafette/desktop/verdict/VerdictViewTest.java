@@ -21,6 +21,7 @@ import org.junit.jupiter.api.extension.ExtendWith;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
+import stafette.Invented;
 import stafette.check.Cost;
 import stafette.check.Finding;
 import stafette.check.Judge;
@@ -31,7 +32,9 @@ import stafette.desktop.ShownRelays;
 import stafette.desktop.SplitSample;
 import stafette.desktop.texts.Texts;
 import stafette.desktop.window.Style;
+import stafette.limits.Instrument;
 import stafette.plan.Plan;
+import stafette.plan.Player;
 import stafette.plan.Segment;
 import stafette.split.SplitResult;
 import stafette.words.Refusal;
@@ -140,6 +143,36 @@ class VerdictViewTest {
     assertTrue(robot.lookup("#take-1").tryQuery().isPresent());
     robot.interact(() -> view.show(another, Judge.judge(another), false));
     assertTrue(robot.lookup("#take-1").tryQuery().isEmpty());
+  }
+
+  @Test
+  void what_there_is_to_see_to_at_joins_is_said_in_the_users_language(FxRobot robot) {
+    Plan even = ShownRelays.plan();
+    robot.interact(() -> view.show(even, Judge.judge(even), false));
+    assertTrue(robot.lookup("#joins .label").tryQuery().isEmpty());
+    Plan loud = withTrumpet(even);
+    robot.interact(() -> view.show(loud, Judge.judge(loud), false));
+    assertEquals(
+        List.of("To see to at the joins", "trumpet in B-flat p against flute mf (at 5.2, 7.1)"),
+        joins(robot));
+    PanelWindow.picture(robot, stage, "verdict-joins");
+    robot.interact(() -> show(Locale.GERMAN, Style.DARK));
+    robot.interact(() -> view.show(loud, Judge.judge(loud), false));
+    assertEquals("Trompete in B p gegen Flöte mf (bei 5.2, 7.1)", joins(robot).get(1));
+  }
+
+  private static List<String> joins(FxRobot robot) {
+    return robot.lookup("#joins .label").queryAllAs(Labeled.class).stream()
+        .map(Labeled::getText)
+        .toList();
+  }
+
+  private static Plan withTrumpet(Plan plan) {
+    Instrument plain = Invented.instrument("trumpet in B-flat");
+    Instrument loud = plain.with(100, Optional.empty(), plain.techniques());
+    List<Player> players = new ArrayList<>(plan.brief().players());
+    players.set(2, Invented.player("Trumpet 1", loud, 9, 8.5, 14, 8));
+    return new Plan(plan.brief().with(players), plan.segments());
   }
 
   @Test

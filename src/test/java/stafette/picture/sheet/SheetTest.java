@@ -19,6 +19,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
+import stafette.Invented;
 import stafette.check.Judge;
 import stafette.check.TempoWindow;
 import stafette.limits.Assurance;
@@ -139,6 +140,28 @@ class SheetTest {
     assertHas(text(sheet(plan, Paper.A4)).get(0), "This plan does not hold");
   }
 
+  /** A relay whose second player is 10 decibels louder than the others, notes shared. */
+  private static Plan toMend() {
+    Plan even = InventedRelays.rotation(12, 3, 2);
+    Instrument pipe = Invented.instrument("trumpet in B-flat");
+    Instrument loud = pipe.with(100, Optional.empty(), pipe.techniques());
+    List<Player> players = new ArrayList<>(even.brief().players());
+    players.set(1, Invented.player("Trumpet 1", loud, 12, 9, 40, 8));
+    List<Segment> wide =
+        even.segments().stream()
+            .map(s -> new Segment(s.player(), 0, Math.max(0, s.first() - 3), s.last()))
+            .toList();
+    return new Plan(even.brief().with(players), wide);
+  }
+
+  @Test
+  void what_there_is_to_see_to_at_a_join_stands_beside_it() throws IOException {
+    String first = text(sheet(toMend(), Paper.A4)).get(0).replaceAll("\\s+", " ");
+    assertHas(first, "B-flat p against pipe mf");
+    assertHas(first, "may flam (2 notes of one pitch)");
+    assertFalse(text(sheet(PLAN, Paper.A4)).get(0).contains("against"));
+  }
+
   @Test
   void nothing_reaches_beyond_the_margins_and_no_words_touch_on_either_paper() {
     for (Paper paper : List.of(Paper.A4, Paper.LETTER)) {
@@ -204,6 +227,7 @@ class SheetTest {
         InventedRelays.rotation(2, 1, 2),
         InventedRelays.hocket(Hocket.STROKE),
         InventedRelays.doubled(),
+        toMend(),
         InventedRelays.rotation(40, 8, 1),
         MixedRelays.any(1),
         MixedRelays.any(4));

@@ -1,0 +1,66 @@
+package stafette.check.join;
+
+import java.util.Locale;
+import java.util.Optional;
+import stafette.limits.Instrument;
+import stafette.score.Dynamic;
+import stafette.words.Sayable;
+import stafette.words.Sentence;
+
+/**
+ * How a difference in loudness between who leaves and who enters is balanced in the dynamics: the
+ * louder one plays so many steps softer than written, never below <i>ppp</i>; where that is not
+ * enough, the softer one plays louder, never above <i>fff</i>.
+ *
+ * @param louder the instrument that is louder at the same dynamic
+ * @param softer the other one
+ * @param decibel how much louder, at least {@link #STEP_DECIBEL}
+ * @param written the dynamic of the source at the join
+ * @param louderPlays the dynamic proposed for the louder one
+ * @param softerPlays the dynamic proposed for the other one, mostly as written
+ */
+public record LevelBalance(
+    Instrument louder,
+    Instrument softer,
+    double decibel,
+    Dynamic written,
+    Dynamic louderPlays,
+    Dynamic softerPlays)
+    implements Sayable {
+  /** From one dynamic to the next, in decibels (common practice, no source). */
+  public static final double STEP_DECIBEL = 5;
+
+  /** Empty where they differ by less than a step; else rounded to whole steps. */
+  static Optional<LevelBalance> of(Instrument leaving, Instrument entering, Dynamic written) {
+    double above = entering.levelDecibel() - leaving.levelDecibel();
+    if (Math.abs(above) < STEP_DECIBEL) {
+      return Optional.empty();
+    }
+    int steps = (int) Math.round(Math.abs(above) / STEP_DECIBEL);
+    int down = Math.min(steps, written.ordinal());
+    return Optional.of(
+        new LevelBalance(
+            above > 0 ? entering : leaving,
+            above > 0 ? leaving : entering,
+            Math.abs(above),
+            written,
+            moved(written, -down),
+            moved(written, steps - down)));
+  }
+
+  private static Dynamic moved(Dynamic from, int steps) {
+    Dynamic[] all = Dynamic.values();
+    return all[Math.min(all.length - 1, from.ordinal() + steps)];
+  }
+
+  /** "trumpet p against flute mf". */
+  @Override
+  public Sentence inWords() {
+    return Sentence.of(
+        "{0} {1} against {2} {3}", louder, sign(louderPlays), softer, sign(softerPlays));
+  }
+
+  private static String sign(Dynamic dynamic) {
+    return dynamic.name().toLowerCase(Locale.ROOT);
+  }
+}
