@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import stafette.limits.Assurance;
 import stafette.score.Line;
 import stafette.time.Bar;
 import stafette.time.TempoMap;
@@ -107,6 +108,15 @@ public record Brief(List<Line> lines, List<Player> players, Rules rules) {
             lines,
             players.stream().map(player -> player.within(margin)).toList(),
             rules.withReady(rules.readySeconds() / margin.shortened()).with(margin.reckoned()));
+  }
+
+  /** A brief for which another share of the population should manage each part. */
+  public Brief at(Assurance share) {
+    Assurance planned = rules.assurance();
+    return new Brief(
+        lines,
+        players.stream().map(player -> player.at(planned, share)).toList(),
+        rules.with(share));
   }
 
   /** A brief for other players. */

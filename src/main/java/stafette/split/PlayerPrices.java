@@ -16,32 +16,38 @@ final class PlayerPrices {
   private final List<PlayerKind> kinds;
   private final List<KindPrice> prices = new ArrayList<>();
 
-  private record KindPrice(int used, int idle, boolean isWelcome) {
+  private record KindPrice(int used, int idle, boolean isWelcome, boolean isReckoned) {
     /** What one more of them in a crew costs at least. */
     int inCrew() {
-      return isWelcome ? used : used - idle;
+      return isWelcome || !isReckoned ? used : used - idle;
+    }
+
+    /** What each of them costs who is in no crew. */
+    int outside() {
+      return isWelcome || !isReckoned ? 0 : idle;
     }
   }
 
   /**
+   * @param few whether kinds are so few that what idle players cost is reckoned in the search; if
+   *     not, it is left out of all bounds
    * @param limited whether no more than some of the players may be used: then idle ones cost
    *     nothing
    */
-  PlayerPrices(Brief brief, List<PlayerKind> kinds, boolean limited) {
+  PlayerPrices(Brief brief, List<PlayerKind> kinds, boolean few, boolean limited) {
     this.kinds = List.copyOf(kinds);
     for (PlayerKind kind : kinds) {
       int one = kind.members().get(0);
       int used = Costing.price(brief, one);
       int idle = limited ? 0 : Costing.idle(brief, one);
-      prices.add(new KindPrice(used, idle, !limited && idle >= used));
+      prices.add(new KindPrice(used, idle, few && !limited && idle >= used, few));
     }
   }
 
   /** What is paid for those who are in no crew, if nobody is. */
   int base() {
     return IntStream.range(0, kinds.size())
-        .filter(kind -> !prices.get(kind).isWelcome)
-        .map(kind -> prices.get(kind).idle * kinds.get(kind).members().size())
+        .map(kind -> prices.get(kind).outside() * kinds.get(kind).members().size())
         .sum();
   }
 

@@ -110,7 +110,9 @@ public final class Splitter {
     this.kinds = PlayerKind.of(brief);
     List<Actor> actors = Actor.all(kinds, brief.rules().hocket() != Hocket.NO);
     this.relays = RelayOffers.of(brief, kinds, actors, workbench);
-    this.prices = new PlayerPrices(brief, kinds, mostPlayers < brief.players().size());
+    this.prices =
+        new PlayerPrices(
+            brief, kinds, kinds.size() <= TOO_MANY_KINDS, mostPlayers < brief.players().size());
     this.bounds = new Bounds(brief, relays, prices);
     this.floors = workbench.floors(brief);
     this.numbers = floors.numbers(kinds);

@@ -26,6 +26,7 @@ final class TakingPart {
   private final long[] toEnd;
   private final Promising leaving;
   private final long[] leastByKind;
+  private final long whole;
 
   private TakingPart(RelayOffers relay, Relaxation rest, int kinds) {
     this.relay = relay;
@@ -37,6 +38,7 @@ final class TakingPart {
     begunAfter = new long[actors][count][];
     toEnd = new long[actors];
     leaving = new Promising(present);
+    whole = rest.whole();
     leastByKind = new long[kinds];
     Arrays.fill(leastByKind, Relaxation.NEVER_MICRO);
     for (int actor : present) {
@@ -58,14 +60,14 @@ final class TakingPart {
 
   /** What a plan costs more than the cheapest because somebody of a kind plays in it. */
   long beyondCheapest(int kind) {
-    return leastByKind[kind] - rest.whole();
+    return leastByKind[kind] - whole;
   }
 
   /** What a plan costs more than the cheapest because a stretch begins so. */
   long detour(int actor, int start, int before) {
     return begunAfter[actor][start][before - start + 1]
         + rest.fromStart(actor, start, before)
-        - rest.whole();
+        - whole;
   }
 
   /** What a plan costs more than the cheapest because a stretch begins and ends so. */
@@ -73,7 +75,7 @@ final class TakingPart {
     return begunAfter[actor][start][before - start + 1]
         + rest.cost(actor, start, end)
         + rest.fromEnd(actor, end)
-        - rest.whole();
+        - whole;
   }
 
   /** By kind, in millionths of a point; {@link Relaxation#NEVER_MICRO} if none of it can play. */

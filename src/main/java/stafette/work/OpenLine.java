@@ -29,6 +29,7 @@ import stafette.plan.Brief;
 import stafette.plan.Lock;
 import stafette.plan.Plan;
 import stafette.plan.Player;
+import stafette.plan.Rules;
 import stafette.plan.Seat;
 import stafette.plan.Segment;
 import stafette.score.Line;
@@ -134,7 +135,8 @@ public final class OpenLine {
 
   /** Whether a brief asks for the same, in other words or not. */
   private boolean isFor(Brief other) {
-    return brief().rules().equals(other.rules())
+    Rules rules = other.rules().with(brief().rules().margin());
+    return brief().rules().equals(rules)
         && brief().players().equals(other.players())
         && brief().hasNotesOf(other);
   }
@@ -392,7 +394,16 @@ public final class OpenLine {
   /** What a search found for it earlier. */
   SplitLine.SplitOutcome found(SplitResult result, Optional<JudgedPlan> judged, double seconds) {
     return new SplitLine.SplitOutcome(
-        score(), brief(), result, judged, seconds, seats(), briefing.measured().freed(), List.of());
+        score(),
+        brief(),
+        judged.map(each -> each.plan().brief()).orElse(brief()),
+        result,
+        judged,
+        seconds,
+        seats(),
+        briefing.measured().freed(),
+        List.of(),
+        List.of());
   }
 
   private static SplitResult byHand(Optional<JudgedPlan> judged) {

@@ -190,12 +190,14 @@ public record SideBySide(
       SplitLine.SplitOutcome outcome =
           new SplitLine.SplitOutcome(
               main.score(),
+              main.asked(),
               found.plan().brief(),
               found.result(),
               Optional.of(SplitLine.judged(found.plan())),
               seconds.getOrDefault(found.favour(), 0.0),
               main.seats(),
               main.freed(),
+              List.of(),
               List.of());
       return new Column(outcome, traits, traits.against(ofMain));
     }

@@ -22,7 +22,8 @@ import stafette.plan.Seat;
 import stafette.split.SplitResult;
 import stafette.split.Splitter;
 import stafette.split.Workbench;
-import stafette.split.rotate.RotationOrCheapest;
+import stafette.split.Reason;
+import stafette.split.nearest.NearestPlan;
 import stafette.words.Fault;
 import stafette.words.Refusal;
 
@@ -34,23 +35,33 @@ public final class SplitLine {
    * What came of it.
    *
    * @param score the score the line was taken from
-   * @param brief what was asked, in full
+   * @param asked what was asked, in full
+   * @param brief for what the plan is: as it was asked, or without its margin of tempo, or for a
+   *     lower share of players
    * @param result what the search says
    * @param plan the plan and its verdict, if there is one
    * @param searchSeconds how long the search took
    * @param seats of players whose seats are known, by name
    * @param freed players who leave out for the line what the score gives them
-   * @param remedies what would make a plan possible; empty if there is one
+   * @param reasons why there is no plan for the share of players asked for; empty if there is one
+   * @param remedies what would make such a plan possible
    */
   public record SplitOutcome(
       OpenScore score,
+      Brief asked,
       Brief brief,
       SplitResult result,
       Optional<JudgedPlan> plan,
       double searchSeconds,
       Map<String, Seat> seats,
       Set<String> freed,
-      List<Remedy> remedies) {}
+      List<Reason> reasons,
+      List<Remedy> remedies) {
+    /** Whether there is a plan, but for fewer players than asked for. */
+    public boolean isNearest() {
+      return plan.isPresent() && !brief.rules().assurance().equals(asked.rules().assurance());
+    }
+  }
 
   /**
    * Splits a line.
@@ -89,20 +100,22 @@ public final class SplitLine {
     long start = System.nanoTime();
     BooleanSupplier over = after(start, request.searchSeconds());
     BooleanSupplier ends = () -> stop.getAsBoolean() || over.getAsBoolean();
-    SplitResult result =
+    NearestPlan nearest =
         Fault.at(
             () -> brief.line().placeOf(0).inWords(),
-            () -> RotationOrCheapest.of(brief, workbench, ends, progress));
+            () -> NearestPlan.of(brief, workbench, ends, progress));
     double seconds = (System.nanoTime() - start) / 1e9;
     SplitOutcome outcome =
         new SplitOutcome(
             briefing.score(),
             brief,
-            result,
-            result.found().map(SplitLine::judged),
+            nearest.brief(),
+            nearest.result(),
+            nearest.result().found().map(SplitLine::judged),
             seconds,
             briefing.seats(),
             briefing.measured().freed(),
+            List.of(),
             List.of());
     return WithoutPlan.explained(
         outcome, briefing, limits, request.searchSeconds() - seconds, stop);

@@ -11,6 +11,7 @@ import stafette.limits.Instrument;
 import stafette.limits.Range;
 import stafette.limits.Source;
 import stafette.plan.Brief;
+import stafette.plan.GivenStretch;
 import stafette.plan.Plan;
 import stafette.plan.Player;
 import stafette.plan.Segment;
@@ -50,7 +51,7 @@ class CostingTest {
   }
 
   private static Cost cost(Segment... segments) {
-    return Costing.of(new Plan(Invented.brief(LINE, PIPER, HORNIST), List.of(segments)));
+    return Costing.of(new Plan(Invented.brief(LINE, PIPER, HORNIST.proposed()), List.of(segments)));
   }
 
   /**
@@ -65,8 +66,25 @@ class CostingTest {
     Cost cost = cost(new Segment(0, 0, 0, 16), new Segment(1, 0, 16, 31));
     assertEquals(List.of(new SegmentCost(9, 0, 0), new SegmentCost(76, 0, 32)), cost.segments());
     assertEquals(List.of(new HandoffCost(8, 0, 0, 12, 0, 30)), cost.handoffs());
-    assertEquals(50, cost.players());
-    assertEquals(9 + 76 + 32 + 50 + 50, cost.total());
+    assertEquals(25, cost.players(), "only one of them was proposed");
+    assertEquals(9 + 76 + 32 + 50 + 25, cost.total());
+  }
+
+  @Test
+  void a_player_who_was_named_is_able_and_has_nothing_to_play_is_paid_for() {
+    Segment all = new Segment(0, 0, 0, 31);
+    Player tired = Invented.player("Tired", PIPE, 7, 5, 20, 8);
+    assertEquals(30, idle(Invented.player("Other", PIPE, 10, 7, 20, 8), all));
+    assertEquals(0, idle(Invented.player("Other", PIPE, 10, 7, 20, 8).proposed(), all));
+    assertEquals(0, idle(tired, all), "no bar of it goes");
+    Player busy =
+        Invented.player("Busy", PIPE, 10, 7, 20, 8)
+            .busyWith(List.of(new GivenStretch(-1_000_000, 9_000_000, List.of(0L))));
+    assertEquals(30, idle(busy, all), "what the score gives is left aside");
+  }
+
+  private static int idle(Player other, Segment... segments) {
+    return Costing.of(new Plan(Invented.brief(LINE, PIPER, other), List.of(segments))).idle();
   }
 
   @Test

@@ -35,7 +35,7 @@ class HandoffReasonsTest {
   void fast_notes_and_tiredness_make_the_strain_and_all_parts_the_total(@ForAll long seed) {
     Plan plan = RandomPlans.any(seed);
     Cost cost = Costing.of(plan);
-    int sum = cost.players() + cost.hockets();
+    int sum = cost.players() + cost.idle() + cost.hockets();
     for (int i = 0; i < plan.segments().size(); i++) {
       SegmentCost parts = cost.segments().get(i);
       assertEquals(parts.strain(), Costing.effort(plan.brief(), plan.segments().get(i)).points());

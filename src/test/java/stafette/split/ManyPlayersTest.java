@@ -46,6 +46,21 @@ class ManyPlayersTest {
   }
 
   @Test
+  void forty_players_who_were_all_named_get_a_plan_and_a_bound_too() {
+    Brief brief = able();
+    List<Player> named =
+        brief.players().stream()
+            .map(p -> new Player(p.name(), p.instrument(), p.part(), p.skills(), p.busy()))
+            .toList();
+    Splitter search = search(brief.with(named));
+    SplitResult.Stopped stopped = assertInstanceOf(SplitResult.Stopped.class, search.run());
+    Plan plan = stopped.plan().orElseThrow();
+    assertTrue(Judge.judge(plan).holds());
+    assertTrue(stopped.bound() <= Judge.judge(plan).cost().total());
+    assertTrue(search.work() < MOST_WORK, "work " + search.work());
+  }
+
+  @Test
   void that_no_plan_exists_is_proven_for_all_together() {
     Splitter search = search(brief(able(), 480));
     SplitResult.None none = assertInstanceOf(SplitResult.None.class, search.run());
@@ -115,12 +130,13 @@ class ManyPlayersTest {
     for (int i = 0; i < PLAYERS; i++) {
       players[i] =
           Invented.player(
-              "Flute " + (i + 1),
-              flute,
-              peak.getAsDouble(),
-              sustained.getAsDouble(),
-              stamina,
-              recovery);
+                  "Flute " + (i + 1),
+                  flute,
+                  peak.getAsDouble(),
+                  sustained.getAsDouble(),
+                  stamina,
+                  recovery)
+              .proposed();
     }
     return Invented.brief(Invented.line(16, 3, 240), players);
   }

@@ -40,7 +40,7 @@ class OptimumTest {
 
   private static int costOf(SplitResult.Best best) {
     Verdict verdict = Judge.judge(best.plan());
-    assertTrue(verdict.holds(), () -> verdict.findings().toString());
+    assertTrue(verdict.holds() && verdict.keepsMargin(), () -> verdict.findings().toString());
     assertEquals(best.cost(), verdict.cost().total());
     return best.cost();
   }

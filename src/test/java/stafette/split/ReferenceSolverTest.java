@@ -52,7 +52,7 @@ class ReferenceSolverTest {
       return OptionalInt.empty();
     }
     Verdict verdict = Judge.judge(new Plan(brief, answer.segments()));
-    assertTrue(verdict.holds(), () -> verdict.findings().toString());
+    assertTrue(verdict.holds() && verdict.keepsMargin(), () -> verdict.findings().toString());
     assertEquals(answer.cost(), verdict.cost().total());
     return OptionalInt.of(answer.cost());
   }

@@ -34,7 +34,7 @@ record FewestPlayers(int atLeast, Optional<Plan> plan, boolean proven, List<Reas
   static FewestPlayers of(Brief brief, BooleanSupplier stop) {
     int players = brief.players().size();
     int price = Math.min(PRICE, MOST_POINTS / players);
-    return RotationOrCheapest.of(priced(brief, price), stop)
+    return RotationOrCheapest.among(priced(brief, price), players, stop)
         .match(
             best -> found(new Plan(brief, best.plan().segments())),
             none -> new FewestPlayers(players + 1, Optional.empty(), true, none.reasons()),

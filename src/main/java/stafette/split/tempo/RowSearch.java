@@ -47,7 +47,7 @@ final class RowSearch {
     if (fewest.proven() && fewest.atLeast() >= brief.players().size()) {
       return new TempoCell(fewest.plan(), true);
     }
-    return RotationOrCheapest.of(brief, stops.get())
+    return RotationOrCheapest.among(brief, brief.players().size(), stops.get())
         .match(
             best -> new TempoCell(Optional.of(best.plan()), true),
             none -> TempoCell.NONE,

@@ -5,6 +5,8 @@ import java.util.function.BooleanSupplier;
 import java.util.function.Function;
 import java.util.function.IntFunction;
 import stafette.plan.Brief;
+import stafette.plan.Margin;
+import stafette.plan.Weights;
 import stafette.time.TempoMark;
 
 /**
@@ -46,6 +48,13 @@ public record TempoTable(List<TempoRow> rows, int present, List<FastestTempo> fa
       int present,
       Function<TempoMark, Brief> briefs,
       IntFunction<BooleanSupplier> stops) {
-    return new TempoSearch(marks, briefs, stops).table(present);
+    return new TempoSearch(marks, mark -> bare(briefs.apply(mark)), stops).table(present);
+  }
+
+  /** Without a margin of tempo, and with no price on players who are left out: they are counted. */
+  public static Brief bare(Brief brief) {
+    Weights weights = brief.rules().weights();
+    Weights idleForNothing = weights.withPlayers(weights.player(), weights.used(), 0);
+    return brief.with(brief.rules().with(idleForNothing).with(Margin.NONE));
   }
 }

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.OptionalInt;
 import java.util.Set;
 import stafette.check.Costing;
-import stafette.check.Judge;
+import stafette.check.ManyPlans;
 import stafette.plan.Brief;
 import stafette.plan.Plan;
 import stafette.plan.Segment;
@@ -35,11 +35,9 @@ final class AllRotations {
     all.collect();
     List<Plan> plans =
         new ArrayList<>(all.plans.stream().map(segments -> new Plan(brief, segments)).toList());
+    ManyPlans judged = new ManyPlans(brief);
     plans.sort(Comparator.comparingInt(plan -> Costing.of(plan).total()));
-    return plans.stream()
-        .filter(plan -> Judge.judge(plan).holds())
-        .mapToInt(plan -> Costing.of(plan).total())
-        .findFirst();
+    return plans.stream().filter(judged::hold).mapToInt(plan -> Costing.of(plan).total()).findFirst();
   }
 
   private void collect() {

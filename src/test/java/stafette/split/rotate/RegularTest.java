@@ -32,6 +32,7 @@ import stafette.score.Stroke;
 import stafette.split.Reason;
 import stafette.split.SmallBriefs;
 import stafette.split.SplitResult;
+import stafette.split.Splitter;
 import stafette.time.Length;
 import stafette.time.Position;
 
@@ -82,9 +83,13 @@ class RegularTest {
     assertTrue(reasons.get(0).text().toString().contains("one line at a time"), reasons.toString());
   }
 
+  private static OptionalInt cheapest(Brief brief) {
+    return Splitter.split(brief, () -> false).leastCost();
+  }
+
   private static int costOf(SplitResult.Best best) {
     Verdict verdict = Judge.judge(best.plan());
-    assertTrue(verdict.holds(), () -> verdict.findings().toString());
+    assertTrue(verdict.holds() && verdict.keepsMargin(), () -> verdict.findings().toString());
     assertEquals(best.cost(), verdict.cost().total());
     return best.cost();
   }
@@ -108,7 +113,7 @@ class RegularTest {
   @Property(tries = 30)
   void no_rotation_costs_less_than_the_best_plan(@ForAll long seed) {
     Brief brief = SmallBriefs.of(seed, 14, 4);
-    OptionalInt plan = cost(brief);
+    OptionalInt plan = cheapest(brief);
     OptionalInt rotation = cost(regular(brief));
     assertFalse(rotation.isPresent() && plan.isEmpty());
     assertTrue(rotation.isEmpty() || plan.getAsInt() <= rotation.getAsInt());
@@ -120,7 +125,7 @@ class RegularTest {
       for (int speed = 180; speed <= 240; speed += 30) {
         Brief brief = Invented.brief(Invented.line(16, 3, speed), flutes(players));
         OptionalInt rotation = cost(regular(brief));
-        assertTrue(rotation.isEmpty() || cost(brief).getAsInt() <= rotation.getAsInt());
+        assertTrue(rotation.isEmpty() || cheapest(brief).getAsInt() <= rotation.getAsInt());
       }
     }
   }

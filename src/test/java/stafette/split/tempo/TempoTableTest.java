@@ -177,17 +177,11 @@ class TempoTableTest {
     double factor = present(brief).perMinute().dividedBy(mark.perMinute()).toDouble();
     List<Player> players =
         brief.players().stream()
-            .map(
-                p ->
-                    new Player(
-                        p.name(),
-                        p.instrument(),
-                        p.part(),
-                        p.skills(),
-                        p.busy().stream().map(busy -> stretched(busy, factor)).toList()))
+            .map(p -> p.busyWith(p.busy().stream().map(busy -> stretched(busy, factor)).toList()))
             .toList();
-    return new Brief(
-        line.at(line.tempo().scaledTo(line.stroke(0).onset(), mark)), players, brief.rules());
+    return TempoTable.bare(
+        new Brief(
+            line.at(line.tempo().scaledTo(line.stroke(0).onset(), mark)), players, brief.rules()));
   }
 
   private static GivenStretch stretched(GivenStretch busy, double factor) {
