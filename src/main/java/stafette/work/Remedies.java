@@ -18,10 +18,11 @@ final class Remedies {
   /**
    * Tries all kinds of remedies on a brief that has no plan.
    *
+   * @param time ends the trials early; else what they find does not depend on it
    * @throws Refusal if a file that was there is gone
    */
   static List<Remedy> of(Briefing briefing, LimitsInForce limits, Allotment time) throws Refusal {
-    RemedyTrials trials = new RemedyTrials(time);
+    RemedyTrials trials = new RemedyTrials(time::isOver);
     RuleRemedies rules = new RuleRemedies(briefing, trials);
     List<Remedy> found = new ArrayList<>(rules.techniques());
     rules.overlap().ifPresent(found::add);
