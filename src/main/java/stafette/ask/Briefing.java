@@ -15,6 +15,7 @@ import stafette.plan.Player;
 import stafette.plan.Rules;
 import stafette.plan.Seat;
 import stafette.score.Line;
+import stafette.score.Slurring;
 import stafette.score.Tremolo;
 import stafette.time.TempoMap;
 import stafette.time.TempoMark;
@@ -171,6 +172,11 @@ public final class Briefing {
         request.with(
             request.players(),
             Stream.concat(request.allowances().stream(), Stream.of(more)).toList()));
+  }
+
+  /** With other slurs beside those of the score. */
+  public Brief slurring(Slurring other) throws Refusal {
+    return asking(request.with(request.line().with(other)));
   }
 
   private Brief asking(SplitRequest other) throws Refusal {

@@ -88,6 +88,11 @@ final class Options {
     }
 
     @Override
+    public String slurred(Change.Slurred change) {
+      return "--slur " + change.how().word();
+    }
+
+    @Override
     public String thinned(Change.Thinned change) {
       return "thin the line: " + change.pattern().text();
     }

@@ -44,6 +44,7 @@ public record Remedy(Change change, JudgedPlan plan) {
         .map(player -> new PlayerWish(player.name(), Optional.of(player.instrument().name())))
         .forEach(players::add);
     return asked
+        .with(asked.line().with(changed.line().source().slurring()))
         .under(rules.assurance(), rules.overlap(), rules.readySeconds(), rules.favour())
         .with(asked.relaying().with(rules.hocket()))
         .with(players, allowances(asked.allowances(), changed.players()));
