@@ -166,6 +166,13 @@ public final class Briefing {
     return asking(request.with(wishes, request.allowances()));
   }
 
+  /** With others in the place of somebody. */
+  public Brief with(PlayerWish one, PlayerWish others) throws Refusal {
+    List<PlayerWish> wishes =
+        wishes().stream().map(wish -> wish.equals(one) ? others : wish).toList();
+    return asking(request.with(wishes, request.allowances()));
+  }
+
   /** With one more technique. */
   public Brief allowing(Allowance more) throws Refusal {
     return asking(

@@ -80,6 +80,16 @@ final class Options {
       return "add " + names(change.more());
     }
 
+    @Override
+    public String divided(Change.Divided change) {
+      return "write " + names(List.of(change.halves())) + " for " + names(List.of(change.whole()));
+    }
+
+    @Override
+    public String shaken(Change.Shaken change) {
+      return "--tremolo unmeasured";
+    }
+
     private static String names(List<PlayerWish> players) {
       return players.stream()
           .map(wish -> wish.name() + wish.instrument().map(name -> " = " + name).orElse(""))

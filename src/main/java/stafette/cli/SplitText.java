@@ -139,7 +139,7 @@ final class SplitText {
       return "No single change that was tried in the time set (--time) makes a plan possible.\n";
     }
     StringBuilder out =
-        new StringBuilder("Each of these makes a plan possible, the smallest change first:\n");
+        new StringBuilder("Each of these makes a plan possible, in the order to try them:\n");
     for (Remedy remedy : remedies) {
       out.append("  ").append(Options.typed(remedy.change())).append("\n      ");
       out.append(remedy.sentence()).append('\n');

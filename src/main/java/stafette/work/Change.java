@@ -34,6 +34,10 @@ public sealed interface Change extends Sayable {
 
     T slurred(Slurred change);
 
+    T divided(Divided change);
+
+    T shaken(Shaken change);
+
     T thinned(Thinned change);
   }
 
@@ -142,6 +146,37 @@ public sealed interface Change extends Sayable {
         case PAIRS -> Sentence.of("with slurs in pairs where the pitch changes");
         case FOURS -> Sentence.of("with slurs in fours where the pitch changes");
       };
+    }
+  }
+
+  /**
+   * A section whose outside and inside players play in turn.
+   *
+   * @param whole the section
+   * @param halves what stands in its place
+   */
+  record Divided(PlayerWish whole, PlayerWish halves) implements Change {
+    @Override
+    public <T> T match(ChangeKinds<T> kinds) {
+      return kinds.divided(this);
+    }
+
+    @Override
+    public Sentence inWords() {
+      return Sentence.of("with {0} divided, in turn and half as loud", whole.name());
+    }
+  }
+
+  /** Slashes read as tremolo that nobody counts. */
+  record Shaken() implements Change {
+    @Override
+    public <T> T match(ChangeKinds<T> kinds) {
+      return kinds.shaken(this);
+    }
+
+    @Override
+    public Sentence inWords() {
+      return Sentence.of("with the bows' tremolo unmeasured");
     }
   }
 

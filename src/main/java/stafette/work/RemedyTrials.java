@@ -6,6 +6,7 @@ import java.util.function.LongFunction;
 import stafette.plan.Brief;
 import stafette.split.rotate.RotationOrCheapest;
 import stafette.split.why.AnyPlan;
+import stafette.split.why.Obstacle;
 
 /**
  * Tries changed briefs, each with its share of the work. What is not found with it is not offered,
@@ -63,6 +64,11 @@ final class RemedyTrials {
     return RotationOrCheapest.of(brief, work.share(next()))
         .found()
         .map(found -> new Remedy(change, SplitLine.judged(found)));
+  }
+
+  /** What kind of limit leaves a brief without a plan. */
+  Obstacle obstacle(Brief brief) {
+    return Obstacle.of(brief, work.share(next()));
   }
 
   private int next() {

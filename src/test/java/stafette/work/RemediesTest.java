@@ -18,6 +18,7 @@ import stafette.ask.SplitRequest;
 import stafette.keep.LimitsInForce;
 import stafette.score.BarChoice;
 import stafette.score.LineChoice;
+import stafette.split.Workbench;
 import stafette.words.Refusal;
 
 /** What would help where there is no plan. */
@@ -44,7 +45,7 @@ class RemediesTest {
     Briefing briefing =
         Briefing.of(asked("lantern-run", "Piano", "5-8", "Clarinet 1, Clarinet 2"), limits);
     SplitLine.SplitOutcome outcome =
-        SplitLine.split(briefing, limits, new stafette.split.Workbench(), stop, progress -> {});
+        SplitLine.split(briefing, limits, new Workbench(), stop, progress -> {});
     return outcome.remedies().stream()
         .map(remedy -> remedy.sentence() + " " + remedy.plan().plan().segments())
         .toList();
