@@ -136,7 +136,7 @@ final class SplitText {
 
   private static String remedies(List<Remedy> remedies) {
     if (remedies.isEmpty()) {
-      return "No single change that was tried in the time set (--time) makes a plan possible.\n";
+      return "No single change that was tried makes a plan possible.\n";
     }
     StringBuilder out =
         new StringBuilder("Each of these makes a plan possible, in the order to try them:\n");

@@ -12,11 +12,10 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import stafette.ask.Briefing;
 import stafette.ask.PlayerWish;
-import stafette.ask.Roster;
 import stafette.keep.LimitsInForce;
 import stafette.limits.Act;
 import stafette.limits.Instrument;
-import stafette.limits.Technique;
+import stafette.limits.Repertoire;
 import stafette.plan.Brief;
 import stafette.plan.Player;
 import stafette.split.why.Obstacle;
@@ -95,30 +94,22 @@ final class PlayerRemedies {
     return player.skills().stream().anyMatch(skill -> skill.technique().act() == Act.BOW);
   }
 
-  /** One or two of other instruments that suit the line. */
-  List<Remedy> colours() throws Refusal {
-    return colours(others());
-  }
-
   /** One or two of other instruments that make each note in time while they are fresh. */
-  List<Remedy> quickerColours() throws Refusal {
-    List<Instrument> quick = new ArrayList<>();
+  List<Remedy> colours() throws Refusal {
+    List<Remedy> found = new ArrayList<>();
+    int tried = 0;
     for (Instrument instrument : others()) {
-      Brief with = briefing.adding(List.of(newcomers(instrument).findFirst().orElseThrow()));
-      if (Obstacle.isFastEnough(with.players().get(with.players().size() - 1), brief.line())) {
-        quick.add(instrument);
+      if (tried < OTHERS_AT_MOST && isFastEnough(instrument)) {
+        tried++;
+        enough(instrument, OF_ANOTHER_AT_MOST).ifPresent(found::add);
       }
     }
-    return colours(quick);
+    return fewestFirst(found);
   }
 
-  private List<Remedy> colours(List<Instrument> instruments) throws Refusal {
-    List<Remedy> found = new ArrayList<>();
-    for (Instrument instrument :
-        instruments.subList(0, Math.min(OTHERS_AT_MOST, instruments.size()))) {
-      enough(instrument, OF_ANOTHER_AT_MOST).ifPresent(found::add);
-    }
-    return fewestFirst(found);
+  private boolean isFastEnough(Instrument instrument) throws Refusal {
+    Brief with = briefing.adding(List.of(newcomers(instrument).findFirst().orElseThrow()));
+    return Obstacle.isFastEnough(with.players().get(with.players().size() - 1), brief.line());
   }
 
   private Optional<Remedy> enough(Instrument instrument, int most) throws Refusal {
@@ -175,13 +166,17 @@ final class PlayerRemedies {
     return player.instrument().name().equals(instrument.name());
   }
 
-  /** By the name that the others have, or that of the instrument, with it where it is needed. */
+  /**
+   * By the name that the others have, unless that is a section's, or that of the instrument, with
+   * it where it is needed.
+   */
   private PlayerWish wish(Instrument instrument, int number) {
     String base =
         brief.players().stream()
             .filter(player -> plays(player, instrument))
             .map(player -> NUMBER.matcher(player.name()).replaceAll(""))
             .filter(name -> limits.catalogue().find(name).map(instrument::equals).orElse(false))
+            .filter(name -> !PLURAL.matcher(name).matches())
             .findFirst()
             .orElseGet(() -> capitalised(instrument.name()));
     String name = base + " " + number;
@@ -201,8 +196,8 @@ final class PlayerRemedies {
   }
 
   /**
-   * Those that can play most of the line: first those that the score has, then those of the
-   * families that are there, then the fastest.
+   * Those that reach most of the line: first those that the score has, then those of the families
+   * that are there, then those that reach more, then those that more scores have.
    */
   private List<Instrument> others() {
     List<Instrument> present = present();
@@ -211,13 +206,18 @@ final class PlayerRemedies {
     return limits.catalogue().instruments().stream()
         .filter(instrument -> present.stream().noneMatch(i -> i.name().equals(instrument.name())))
         .filter(instrument -> 2 * reached(instrument) > brief.line().count())
-        .filter(instrument -> sustained(instrument) > 0 && !hasTheLine(instrument))
+        .filter(instrument -> !hasTheLine(instrument))
         .sorted(
             Comparator.comparing((Instrument i) -> !inScore.contains(i.name()))
                 .thenComparing(i -> !families.contains(i.family()))
                 .thenComparing(Comparator.comparingLong(this::reached).reversed())
-                .thenComparing(Comparator.comparingDouble(this::sustained).reversed()))
+                .thenComparing(Comparator.comparingInt(PlayerRemedies::scores).reversed()))
         .toList();
+  }
+
+  /** In how many open scores a part for it was found: the more, the likelier it is at hand. */
+  private static int scores(Instrument instrument) {
+    return instrument.repertoire().rows().stream().mapToInt(Repertoire.Row::scores).max().orElse(0);
   }
 
   private Set<String> inScore() {
@@ -243,15 +243,5 @@ final class PlayerRemedies {
     return brief.line().strokes().stream()
         .filter(stroke -> stroke.tones().stream().allMatch(instrument::reaches))
         .count();
-  }
-
-  /** The highest rate to keep up, of the techniques that everybody has. */
-  private double sustained(Instrument instrument) {
-    return instrument.techniques().stream()
-        .filter(technique -> technique.expected() && Roster.suits(technique, brief.lines()))
-        .map(Technique::limit)
-        .mapToDouble(limit -> limit.at(brief.rules().assurance()).sustainedPerSecond())
-        .max()
-        .orElse(0);
   }
 }

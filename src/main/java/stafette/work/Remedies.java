@@ -88,7 +88,7 @@ final class Remedies {
 
   private List<Kind> tooFast(boolean background) {
     List<Kind> kinds = new ArrayList<>(List.of(rules::techniques, notes::slurred));
-    List<Kind> foreground = List.of(players::quickerColours, rules::hockets);
+    List<Kind> foreground = List.of(players::colours, rules::hockets);
     List<Kind> thinner = List.of(notes::tremolo, notes::thinned);
     kinds.addAll(background ? thinner : foreground);
     kinds.addAll(background ? foreground : thinner);

@@ -49,7 +49,7 @@ class RemediesCommandTest {
 
   @Test
   void where_players_are_spent_one_more_of_the_same_kind_comes_first() {
-    List<String> options = helped(LANTERN, "Flute 1", "--tempo", "116");
+    List<String> options = helped(LANTERN, "Flute 1");
     assertEquals("add \"Flute 2\"", options.get(0), options.toString());
   }
 

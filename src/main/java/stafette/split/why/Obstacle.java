@@ -37,17 +37,21 @@ public enum Obstacle {
     for (Player player : players) {
       boolean[] own = makes(player, line);
       for (int j = 0; j < line.count(); j++) {
-        reached[j] |= line.stroke(j).tones().stream().allMatch(player.instrument()::reaches);
+        reached[j] |= reaches(player, line, j);
         made[j] |= own[j];
       }
     }
     return IntStream.range(0, line.count()).anyMatch(j -> reached[j] && !made[j]);
   }
 
-  /** Whether a player makes each note of a line fast enough while fresh. */
+  /** Whether a player makes each note of a line that is in range fast enough while fresh. */
   public static boolean isFastEnough(Player player, Line line) {
     boolean[] made = makes(player, line);
-    return IntStream.range(0, line.count()).allMatch(j -> made[j]);
+    return IntStream.range(0, line.count()).allMatch(j -> made[j] || !reaches(player, line, j));
+  }
+
+  private static boolean reaches(Player player, Line line, int j) {
+    return line.stroke(j).tones().stream().allMatch(player.instrument()::reaches);
   }
 
   /** For each stroke whether the player reaches it and, already playing, makes it in time. */
@@ -59,7 +63,7 @@ public enum Obstacle {
             demand -> {
               for (int j = 0; j < made.length; j++) {
                 made[j] |=
-                    line.stroke(j).tones().stream().allMatch(player.instrument()::reaches)
+                    reaches(player, line, j)
                         && demand.covered(j)
                         && Burst.STROKES.holds(demand, line, 0, j)
                         && Burst.NOTES.holds(demand, line, 0, j);
