@@ -15,6 +15,7 @@ import stafette.plan.Player;
 import stafette.plan.Rules;
 import stafette.plan.Seat;
 import stafette.score.Line;
+import stafette.score.Slurring;
 import stafette.score.Tremolo;
 import stafette.time.TempoMap;
 import stafette.time.TempoMark;
@@ -165,12 +166,24 @@ public final class Briefing {
     return asking(request.with(wishes, request.allowances()));
   }
 
+  /** With others in the place of somebody. */
+  public Brief with(PlayerWish one, PlayerWish others) throws Refusal {
+    List<PlayerWish> wishes =
+        wishes().stream().map(wish -> wish.equals(one) ? others : wish).toList();
+    return asking(request.with(wishes, request.allowances()));
+  }
+
   /** With one more technique. */
   public Brief allowing(Allowance more) throws Refusal {
     return asking(
         request.with(
             request.players(),
             Stream.concat(request.allowances().stream(), Stream.of(more)).toList()));
+  }
+
+  /** With other slurs beside those of the score. */
+  public Brief slurring(Slurring other) throws Refusal {
+    return asking(request.with(request.line().with(other)));
   }
 
   private Brief asking(SplitRequest other) throws Refusal {

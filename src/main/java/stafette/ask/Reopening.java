@@ -60,6 +60,7 @@ public record Reopening(OpenScore score, Brief brief, Map<String, Seat> seats, S
     TempoMark mark = line.tempo().at(line.stroke(0).onset());
     return LineRequest.whole(score.file())
         .with(score.tremolo())
+        .with(line.source().slurring())
         .with(isEachTone() ? choice.with(new ToneChoice.All()) : choice)
         .with(new TempoWish(Optional.of(mark.unit()), mark.perMinute()));
   }

@@ -73,7 +73,7 @@ final class CheckCommand implements Callable<Integer> {
     }
     if (instruments != null || line.narrowsWithoutPart()) {
       throw Refusal.wrongUse(
-          "which part? --as, --bars, --staff, --voice and --tone go with --part");
+          "which part? --as, --bars, --staff, --voice, --tone and --slur go with --part");
     }
     return CheckScore.passages(
         score, line.tremolo(), line.tempoWish(), line.assurance(), techniques.allowances(), limits);

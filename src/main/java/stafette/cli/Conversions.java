@@ -12,6 +12,7 @@ import picocli.CommandLine.TypeConversionException;
 import stafette.ask.LockWish;
 import stafette.ask.TempiWish;
 import stafette.plan.OverlapRule;
+import stafette.score.Slurring;
 import stafette.words.Refusal;
 
 /** Reads what is typed for options; where it can't be read, that is said with the option's name. */
@@ -29,6 +30,7 @@ final class Conversions {
     line.registerConverter(LockWish.class, LockWish::parse);
     line.registerConverter(OverlapRule.class, PlanOptions::overlapRule);
     line.registerConverter(TempiWish.class, TempiWish::parse);
+    line.registerConverter(Slurring.class, ScoreOptions::slurring);
   }
 
   /** Reads a text that has no type of its own to be known by. */

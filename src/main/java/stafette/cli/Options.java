@@ -80,11 +80,26 @@ final class Options {
       return "add " + names(change.more());
     }
 
+    @Override
+    public String divided(Change.Divided change) {
+      return "write " + names(List.of(change.halves())) + " for " + names(List.of(change.whole()));
+    }
+
+    @Override
+    public String shaken(Change.Shaken change) {
+      return "--tremolo unmeasured";
+    }
+
     private static String names(List<PlayerWish> players) {
       return players.stream()
           .map(wish -> wish.name() + wish.instrument().map(name -> " = " + name).orElse(""))
           .map(name -> "\"" + name + "\"")
           .collect(Collectors.joining(", "));
+    }
+
+    @Override
+    public String slurred(Change.Slurred change) {
+      return "--slur " + change.how().word();
     }
 
     @Override

@@ -14,6 +14,7 @@ import stafette.keep.LimitsInForce;
 import stafette.limits.Assurance;
 import stafette.score.BarChoice;
 import stafette.score.LineChoice;
+import stafette.score.Slurring;
 import stafette.score.ToneChoice;
 import stafette.score.Tremolo;
 import stafette.words.Refusal;
@@ -55,6 +56,13 @@ final class ScoreOptions {
   private Tremolo tremolo = Tremolo.AS_WRITTEN;
 
   @Option(
+      names = "--slur",
+      paramLabel = "HOW",
+      description =
+          "Slurs the line where its pitch changes: pairs, fours, or two-and-two (slur two, tongue two).")
+  private Slurring slurring = Slurring.AS_WRITTEN;
+
+  @Option(
       names = "--assurance",
       paramLabel = "PERCENT",
       description = "The share of players who should manage (default: 84).")
@@ -73,6 +81,9 @@ final class ScoreOptions {
     if (tremolo != Tremolo.AS_WRITTEN) {
       add(words, "--tremolo", tremolo.name().toLowerCase(Locale.ROOT));
     }
+    if (slurring != Slurring.AS_WRITTEN) {
+      add(words, "--slur", slurring.word());
+    }
     add(words, "--limits", limits);
     if (assurance != Assurance.DEFAULT.percent()) {
       add(words, "--assurance", Conversions.plain(assurance));
@@ -86,12 +97,20 @@ final class ScoreOptions {
     }
   }
 
+  /** Reads "pairs", "fours" or "two-and-two". */
+  static Slurring slurring(String text) throws Refusal {
+    return Slurring.parse(text)
+        .orElseThrow(
+            () -> Refusal.wrongUse("write pairs, fours, two-and-two, or as-written for no more"));
+  }
+
   boolean namesALine() {
     return part != null;
   }
 
   boolean narrowsWithoutPart() {
-    return part == null && (staff != null || voice != null || bars != null || tone != null);
+    boolean narrows = staff != null || voice != null || bars != null || tone != null;
+    return part == null && (narrows || slurring != Slurring.AS_WRITTEN);
   }
 
   LineRequest request(Path file, boolean cues) throws Refusal {
@@ -105,7 +124,7 @@ final class ScoreOptions {
             staff == null ? OptionalInt.empty() : OptionalInt.of(staff),
             Optional.ofNullable(voice),
             toneChoice());
-    return new LineRequest(file, choice, tempoWish(), tremolo(), cues);
+    return new LineRequest(file, choice, tempoWish(), tremolo(), cues, slurring);
   }
 
   Optional<TempoWish> tempoWish() throws Refusal {

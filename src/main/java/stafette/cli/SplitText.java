@@ -137,10 +137,10 @@ final class SplitText {
 
   private static String remedies(List<Remedy> remedies) {
     if (remedies.isEmpty()) {
-      return "No single change that was tried in the time set (--time) makes a plan possible.\n";
+      return "No single change that was tried makes a plan possible.\n";
     }
     StringBuilder out =
-        new StringBuilder("Each of these makes a plan possible, the smallest change first:\n");
+        new StringBuilder("Each of these makes a plan possible, in the order to try them:\n");
     for (Remedy remedy : remedies) {
       out.append("  ").append(Options.typed(remedy.change())).append("\n      ");
       out.append(remedy.sentence()).append('\n');

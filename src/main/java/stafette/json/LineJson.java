@@ -1,18 +1,22 @@
 package stafette.json;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import stafette.json.Means.Above;
 import stafette.json.Means.Flat;
 import stafette.json.Means.Items;
 import stafette.json.Means.Least;
 import stafette.json.Means.Like;
+import stafette.json.Means.Missing;
 import stafette.json.Means.Most;
+import stafette.json.Means.Only;
 import stafette.json.Means.Told;
 import stafette.score.Drum;
 import stafette.score.Dynamic;
 import stafette.score.Line;
 import stafette.score.LineSource;
+import stafette.score.Slurring;
 import stafette.score.Stroke;
 import stafette.score.Tone;
 import stafette.score.ToneChoice;
@@ -32,6 +36,11 @@ public record LineJson(
     @Means("Which tones of chords: top, bottom, all, or a number counted from the top.")
         @Like("^(top|bottom|all|[1-9][0-9]?)$")
         ToneChoice tone,
+    @Means(
+            "Slurs that the line was given where its pitch changes, counted from each beat; missing if it has those of the score.")
+        @Only({"two and two", "pairs", "fours"})
+        @Missing
+        Optional<Slurring> slurring,
     @Means("First and last bar as printed.") @Items(least = 2, most = 2) @Told List<String> bars,
     @Means("First and last bar counted from 1 through the whole score.")
         @Items(least = 2, most = 2)
@@ -50,6 +59,7 @@ public record LineJson(
         source.staff(),
         source.voice(),
         source.tone(),
+        Optional.of(source.slurring()).filter(how -> how != Slurring.AS_WRITTEN),
         bars(line),
         barsCounted(line),
         line.tempo().within(line.span()).entrySet().stream()
@@ -78,6 +88,11 @@ public record LineJson(
   /** Index of its last bar, included. */
   public int lastBar() {
     return barsCounted.get(1) - 1;
+  }
+
+  /** The slurs that it was given. */
+  public Slurring slurs() {
+    return slurring.orElse(Slurring.AS_WRITTEN);
   }
 
   /** The mark in force at its start, exactly. */

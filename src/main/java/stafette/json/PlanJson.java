@@ -85,7 +85,8 @@ public record PlanJson(
         Optional<WindowJson> tempoWindow,
     @Means("What breaks a rule; or why there is no plan, and what would help.")
         List<FindingJson> findings,
-    @Means("Where there is no plan: changes that make one possible, the smallest first.") @Told
+    @Means("Where there is no plan: changes that make one possible, in the order to try them.")
+        @Told
         List<RemedyJson> remedies,
     @Flat Optional<AlternativesJson> others) {
   /**

@@ -187,7 +187,8 @@ public final class Line {
 
   /**
    * "Piano, staff 1, voice 1, bars 5-16"; where a number is printed twice they are counted too, and
-   * the movement is told: "bars 5-16 (#125-#136, movement 2)".
+   * the movement is told: "bars 5-16 (#125-#136, movement 2)"; slurs that it was given are told
+   * too.
    *
    * @param to what stands between the first bar and the last
    */
@@ -198,7 +199,12 @@ public final class Line {
         + ", voice "
         + source.voice()
         + ", "
-        + barsInWords(to);
+        + barsInWords(to)
+        + changeInWords();
+  }
+
+  private String changeInWords() {
+    return source.slurring() == Slurring.AS_WRITTEN ? "" : ", changed: " + source.slurring().text();
   }
 
   /**
@@ -328,6 +334,11 @@ public final class Line {
   /** Where the line's clock has zero. */
   public Position clockStart() {
     return clock.start();
+  }
+
+  /** The same line with strokes made otherwise, one for each. */
+  Line with(LineSource changed, List<Stroke> others) {
+    return new Line(changed, others, cover, bars, tempo, keys, clock);
   }
 
   /** The same line with a clock that begins elsewhere. */

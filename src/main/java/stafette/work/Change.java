@@ -8,6 +8,7 @@ import stafette.check.alone.Thinning;
 import stafette.limits.Instrument;
 import stafette.plan.Hocket;
 import stafette.plan.OverlapRule;
+import stafette.score.Slurring;
 import stafette.time.TempoMark;
 import stafette.words.Sayable;
 import stafette.words.Sentence;
@@ -30,6 +31,12 @@ public sealed interface Change extends Sayable {
     T turns(Turns change);
 
     T players(Players change);
+
+    T slurred(Slurred change);
+
+    T divided(Divided change);
+
+    T shaken(Shaken change);
 
     T thinned(Thinned change);
   }
@@ -120,6 +127,56 @@ public sealed interface Change extends Sayable {
       return more.size() == 1
           ? Sentence.of("with 1 more {0}", instrument)
           : Sentence.of("with {0} more {1} players", more.size(), instrument);
+    }
+  }
+
+  /** New slurs where the pitch changes. */
+  record Slurred(Slurring how) implements Change {
+    @Override
+    public <T> T match(ChangeKinds<T> kinds) {
+      return kinds.slurred(this);
+    }
+
+    @Override
+    public Sentence inWords() {
+      return switch (how) {
+        case AS_WRITTEN -> Sentence.of("with no slurs but those of the score");
+        case TWO_AND_TWO ->
+            Sentence.of("with two notes slurred and two tongued, where the pitch changes");
+        case PAIRS -> Sentence.of("with slurs in pairs where the pitch changes");
+        case FOURS -> Sentence.of("with slurs in fours where the pitch changes");
+      };
+    }
+  }
+
+  /**
+   * A section whose outside and inside players play in turn.
+   *
+   * @param whole the section
+   * @param halves what stands in its place
+   */
+  record Divided(PlayerWish whole, PlayerWish halves) implements Change {
+    @Override
+    public <T> T match(ChangeKinds<T> kinds) {
+      return kinds.divided(this);
+    }
+
+    @Override
+    public Sentence inWords() {
+      return Sentence.of("with {0} divided, in turn and half as loud", whole.name());
+    }
+  }
+
+  /** Slashes read as tremolo that nobody counts. */
+  record Shaken() implements Change {
+    @Override
+    public <T> T match(ChangeKinds<T> kinds) {
+      return kinds.shaken(this);
+    }
+
+    @Override
+    public Sentence inWords() {
+      return Sentence.of("with the bows' tremolo unmeasured");
     }
   }
 

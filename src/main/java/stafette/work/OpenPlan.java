@@ -232,6 +232,6 @@ public final class OpenPlan {
             OptionalInt.of(source.staff()),
             Optional.of(source.voice()),
             Optional.of(source.tone()));
-    return choice.take(score.score());
+    return source.slurs().of(choice.take(score.score()));
   }
 }

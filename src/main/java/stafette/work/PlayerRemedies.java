@@ -5,23 +5,34 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import stafette.ask.Briefing;
 import stafette.ask.PlayerWish;
-import stafette.ask.Roster;
 import stafette.keep.LimitsInForce;
+import stafette.limits.Act;
 import stafette.limits.Instrument;
-import stafette.limits.Technique;
+import stafette.limits.Repertoire;
 import stafette.plan.Brief;
 import stafette.plan.Player;
+import stafette.split.why.Obstacle;
 import stafette.words.Refusal;
 
 /** Remedies by more players: of the instruments that are there, or of others that suit the line. */
 final class PlayerRemedies {
   private static final int MORE_AT_MOST = 3;
-  private static final int OTHERS_AT_MOST = 4;
+  private static final int OF_ANOTHER_AT_MOST = 2;
+  private static final int OTHERS_AT_MOST = 3;
+
+  /** What stands after the name of a section whose outside and inside players play in turn. */
+  private static final String DIVIDED = " div. a 2";
+
+  /** Names of sections, in several languages: "Violins I", "Celli", "Bratschen". */
+  private static final Pattern PLURAL =
+      Pattern.compile("(?i).*\\p{L}(?:s|i|en)(?:\\s+(?:[IVX]+|[0-9]+)\\.?)?");
 
   /** A chair's number at the end of a name. */
   private static final Pattern NUMBER = Pattern.compile("\\s*[0-9]+$");
@@ -38,25 +49,87 @@ final class PlayerRemedies {
     this.trials = trials;
   }
 
-  /** As few more as are enough, of each instrument; of another one only one more. */
-  List<Remedy> all() throws Refusal {
+  /** As few more as are enough, of each instrument that is there. */
+  List<Remedy> more() throws Refusal {
     List<Remedy> found = new ArrayList<>();
-    List<Instrument> present = brief.players().stream().map(Player::instrument).distinct().toList();
-    for (Instrument instrument : present) {
-      Optional<Remedy> remedy = one(instrument);
-      for (int more = 2; more <= MORE_AT_MOST && remedy.isEmpty(); more++) {
-        remedy = added(instrument, newcomers(instrument).limit(more).toList());
+    for (Instrument instrument : present()) {
+      enough(instrument, MORE_AT_MOST).ifPresent(found::add);
+    }
+    return fewestFirst(found);
+  }
+
+  /** One section of bows divided, so that outside and inside players play in turn. */
+  List<Remedy> divided() {
+    List<Remedy> found = new ArrayList<>();
+    for (PlayerWish whole : briefing.wishes()) {
+      if (isSection(whole)) {
+        PlayerWish halves = new PlayerWish(whole.name() + DIVIDED, whole.instrument());
+        divided(whole, halves)
+            .flatMap(brief -> trials.remedy(new Change.Divided(whole, halves), brief))
+            .ifPresent(found::add);
       }
-      remedy.ifPresent(found::add);
     }
-    for (Instrument instrument : others(present)) {
-      one(instrument).ifPresent(found::add);
+    return found;
+  }
+
+  /** With one more player than before; empty where the name isn't understood as two. */
+  private Optional<Brief> divided(PlayerWish whole, PlayerWish halves) {
+    try {
+      return Optional.of(briefing.with(whole, halves))
+          .filter(divided -> divided.players().size() == brief.players().size() + 1);
+    } catch (Refusal notUnderstood) {
+      return Optional.empty();
     }
+  }
+
+  /** Several play from one part of the score if it names them all: "Violins I". */
+  private boolean isSection(PlayerWish wish) {
+    return brief.players().stream()
+            .filter(player -> player.name().equals(wish.name()) && player.part().isPresent())
+            .anyMatch(PlayerRemedies::bows)
+        && PLURAL.matcher(wish.name()).matches();
+  }
+
+  private static boolean bows(Player player) {
+    return player.skills().stream().anyMatch(skill -> skill.technique().act() == Act.BOW);
+  }
+
+  /** One or two of other instruments that make each note in time while they are fresh. */
+  List<Remedy> colours() throws Refusal {
+    List<Remedy> found = new ArrayList<>();
+    int tried = 0;
+    for (Instrument instrument : others()) {
+      if (tried < OTHERS_AT_MOST && isFastEnough(instrument)) {
+        tried++;
+        enough(instrument, OF_ANOTHER_AT_MOST).ifPresent(found::add);
+      }
+    }
+    return fewestFirst(found);
+  }
+
+  private boolean isFastEnough(Instrument instrument) throws Refusal {
+    Brief with = briefing.adding(List.of(newcomers(instrument).findFirst().orElseThrow()));
+    return Obstacle.isFastEnough(with.players().get(with.players().size() - 1), brief.line());
+  }
+
+  private Optional<Remedy> enough(Instrument instrument, int most) throws Refusal {
+    Optional<Remedy> remedy = one(instrument);
+    for (int more = 2; more <= most && remedy.isEmpty(); more++) {
+      remedy = added(instrument, newcomers(instrument).limit(more).toList());
+    }
+    return remedy;
+  }
+
+  private static List<Remedy> fewestFirst(List<Remedy> found) {
     return found.stream().sorted(Comparator.comparingInt(PlayerRemedies::players)).toList();
   }
 
   private static int players(Remedy remedy) {
     return remedy.plan().plan().brief().players().size();
+  }
+
+  private List<Instrument> present() {
+    return brief.players().stream().map(Player::instrument).distinct().toList();
   }
 
   /** One who is in the score already, else one who has nothing else to play. */
@@ -93,13 +166,17 @@ final class PlayerRemedies {
     return player.instrument().name().equals(instrument.name());
   }
 
-  /** By the name that the others have, or that of the instrument, with it where it is needed. */
+  /**
+   * By the name that the others have, unless that is a section's, or that of the instrument, with
+   * it where it is needed.
+   */
   private PlayerWish wish(Instrument instrument, int number) {
     String base =
         brief.players().stream()
             .filter(player -> plays(player, instrument))
             .map(player -> NUMBER.matcher(player.name()).replaceAll(""))
             .filter(name -> limits.catalogue().find(name).map(instrument::equals).orElse(false))
+            .filter(name -> !PLURAL.matcher(name).matches())
             .findFirst()
             .orElseGet(() -> capitalised(instrument.name()));
     String name = base + " " + number;
@@ -119,35 +196,52 @@ final class PlayerRemedies {
   }
 
   /**
-   * Those that can play most of the line, of the families that are there first, then the fastest.
+   * Those that reach most of the line: first those that the score has, then those of the families
+   * that are there, then those that reach more, then those that more scores have.
    */
-  private List<Instrument> others(List<Instrument> present) {
+  private List<Instrument> others() {
+    List<Instrument> present = present();
     List<String> families = present.stream().map(Instrument::family).toList();
+    Set<String> inScore = inScore();
     return limits.catalogue().instruments().stream()
         .filter(instrument -> present.stream().noneMatch(i -> i.name().equals(instrument.name())))
         .filter(instrument -> 2 * reached(instrument) > brief.line().count())
-        .filter(instrument -> sustained(instrument) > 0)
+        .filter(instrument -> !hasTheLine(instrument))
         .sorted(
-            Comparator.comparing((Instrument i) -> !families.contains(i.family()))
+            Comparator.comparing((Instrument i) -> !inScore.contains(i.name()))
+                .thenComparing(i -> !families.contains(i.family()))
                 .thenComparing(Comparator.comparingLong(this::reached).reversed())
-                .thenComparing(Comparator.comparingDouble(this::sustained).reversed()))
-        .limit(OTHERS_AT_MOST)
+                .thenComparing(Comparator.comparingInt(PlayerRemedies::scores).reversed()))
         .toList();
+  }
+
+  /** In how many open scores a part for it was found: the more, the likelier it is at hand. */
+  private static int scores(Instrument instrument) {
+    return instrument.repertoire().rows().stream().mapToInt(Repertoire.Row::scores).max().orElse(0);
+  }
+
+  private Set<String> inScore() {
+    return briefing.score().score().parts().stream()
+        .flatMap(part -> limits.catalogue().of(part).stream())
+        .map(Instrument::name)
+        .collect(Collectors.toSet());
+  }
+
+  /** Whether it is the keyboard that has the line: that is to be given away. */
+  private boolean hasTheLine(Instrument instrument) {
+    return briefing
+        .score()
+        .score()
+        .part(brief.line().source().part())
+        .flatMap(limits.catalogue()::of)
+        .filter(own -> own.name().equals(instrument.name()))
+        .filter(own -> own.techniques().stream().anyMatch(t -> t.act() == Act.KEY))
+        .isPresent();
   }
 
   private long reached(Instrument instrument) {
     return brief.line().strokes().stream()
         .filter(stroke -> stroke.tones().stream().allMatch(instrument::reaches))
         .count();
-  }
-
-  /** The highest rate to keep up, of the techniques that everybody has. */
-  private double sustained(Instrument instrument) {
-    return instrument.techniques().stream()
-        .filter(technique -> technique.expected() && Roster.suits(technique, brief.lines()))
-        .map(Technique::limit)
-        .mapToDouble(limit -> limit.at(brief.rules().assurance()).sustainedPerSecond())
-        .max()
-        .orElse(0);
   }
 }

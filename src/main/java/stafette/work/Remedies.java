@@ -1,64 +1,98 @@
 package stafette.work;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
-import java.util.Optional;
 import stafette.ask.Briefing;
-import stafette.check.alone.Thinning;
 import stafette.keep.LimitsInForce;
-import stafette.plan.Brief;
-import stafette.score.Line;
 import stafette.words.Refusal;
 
-/** What would make a plan possible, the smallest change first; each with the plan it makes. */
+/**
+ * What would make a plan possible, in the order to try it; each with the plan it makes.
+ *
+ * <p>The order follows the obstacle. Where notes come too fast for anybody, no relay helps, but
+ * another way of making them: a technique, slurs, another colour or a hocket, and in the background
+ * tremolo or thinning before these. Where players are spent, more of them help, or a section
+ * divided. A slower tempo comes late in both.
+ */
 final class Remedies {
-  private Remedies() {}
+  private final Briefing briefing;
+  private final RemedyTrials trials;
+  private final RuleRemedies rules;
+  private final PlayerRemedies players;
+  private final NoteRemedies notes;
+  private final TempoRemedy tempo;
+
+  private Remedies(Briefing briefing, LimitsInForce limits, Allotment time) {
+    this.briefing = briefing;
+    this.trials = new RemedyTrials(time::isOver);
+    this.rules = new RuleRemedies(briefing, trials);
+    this.players = new PlayerRemedies(briefing, limits, trials);
+    this.notes = new NoteRemedies(briefing, limits, trials);
+    this.tempo = new TempoRemedy(briefing, trials);
+  }
 
   /**
    * Tries all kinds of remedies on a brief that has no plan.
    *
+   * @param time ends the trials early; else what they find does not depend on it
    * @throws Refusal if a file that was there is gone
    */
   static List<Remedy> of(Briefing briefing, LimitsInForce limits, Allotment time) throws Refusal {
-    RemedyTrials trials = new RemedyTrials(time);
-    RuleRemedies rules = new RuleRemedies(briefing, trials);
-    List<Remedy> found = new ArrayList<>(rules.techniques());
-    rules.overlap().ifPresent(found::add);
-    rules.ready().ifPresent(found::add);
-    found.addAll(rules.hockets());
-    Optional<TempoRemedy.Slower> slower = new TempoRemedy(briefing, trials).fastest();
-    slower.filter(s -> s.small()).ifPresent(s -> found.add(s.remedy()));
-    found.addAll(new PlayerRemedies(briefing, limits, trials).all());
-    slower.filter(s -> !s.small()).ifPresent(s -> found.add(s.remedy()));
-    thinned(briefing.brief(), trials).ifPresent(found::add);
+    return new Remedies(briefing, limits, time).found();
+  }
+
+  /** One kind of remedy. */
+  private interface Kind {
+    List<Remedy> tried() throws Refusal;
+  }
+
+  private List<Remedy> found() throws Refusal {
+    List<Remedy> found = new ArrayList<>();
+    for (Kind kind : kinds()) {
+      found.addAll(kind.tried());
+    }
     return found;
   }
 
-  /** The fullest pattern; locks speak of notes that it may leave out, so it needs a free plan. */
-  private static Optional<Remedy> thinned(Brief brief, RemedyTrials trials) {
-    if (!brief.rules().locks().isEmpty()
-        || !brief.lines().stream().allMatch(brief.line()::equals)) {
-      return Optional.empty();
-    }
-    for (Thinning thinning : Thinning.partial()) {
-      Optional<Remedy> remedy =
-          thinning
-              .of(brief.line())
-              .flatMap(
-                  line ->
-                      trials.remedy(
-                          new Change.Thinned(thinning),
-                          thinned(brief, line.withClockFrom(brief.line().clockStart()))));
-      if (remedy.isPresent()) {
-        return remedy;
-      }
-    }
-    return Optional.empty();
+  private List<Kind> kinds() {
+    return switch (trials.obstacle(briefing.brief())) {
+      case RATE -> tooFast(notes.areInBackground());
+      case SPENT ->
+          List.of(
+              players::more,
+              players::divided,
+              rules::ready,
+              players::colours,
+              tempo::all,
+              rules::techniques,
+              notes::slurred,
+              rules::hockets,
+              notes::tremolo,
+              notes::thinned);
+      case OTHER ->
+          List.of(
+              rules::techniques,
+              rules::overlap,
+              rules::ready,
+              rules::hockets,
+              notes::slurred,
+              tempo::small,
+              players::more,
+              players::divided,
+              players::colours,
+              tempo::large,
+              notes::tremolo,
+              notes::thinned);
+    };
   }
 
-  private static Brief thinned(Brief brief, Line line) {
-    return new Brief(
-        Collections.nCopies(brief.lines().size(), line), brief.players(), brief.rules());
+  private List<Kind> tooFast(boolean background) {
+    List<Kind> kinds = new ArrayList<>(List.of(rules::techniques, notes::slurred));
+    List<Kind> foreground = List.of(players::colours, rules::hockets);
+    List<Kind> thinner = List.of(notes::tremolo, notes::thinned);
+    kinds.addAll(background ? thinner : foreground);
+    kinds.addAll(background ? foreground : thinner);
+    kinds.addAll(List.of(players::more, tempo::all));
+    return kinds;
   }
 }

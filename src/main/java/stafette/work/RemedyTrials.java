@@ -1,28 +1,39 @@
 package stafette.work;
 
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import java.util.function.LongFunction;
 import stafette.plan.Brief;
 import stafette.split.rotate.RotationOrCheapest;
 import stafette.split.why.AnyPlan;
+import stafette.split.why.Obstacle;
 
-/** Tries changed briefs, each in its share of the time. */
+/**
+ * Tries changed briefs, each with its share of the work. What is not found with it is not offered,
+ * on any machine.
+ */
 final class RemedyTrials {
   /** So many are thought to come at first, and at least; more of them get smaller shares. */
   private static final int USUAL = 32;
 
   private static final int LEAST = 4;
 
-  private final Allotment time;
+  /** Enough for each line of the samples and of the tests, several times over. */
+  private static final long QUESTIONS = 1_000_000;
+
+  private final CountedWork work;
   private int toCome = USUAL;
 
-  RemedyTrials(Allotment time) {
-    this.time = time;
+  /**
+   * @param stop asked often; ends all trials if it says yes
+   */
+  RemedyTrials(BooleanSupplier stop) {
+    this.work = new CountedWork(QUESTIONS, stop);
   }
 
   /** Whether a plan is found; no says nothing for certain. */
   boolean succeeds(Brief brief) {
-    return !time.isOver() && AnyPlan.of(brief, time.share(next())).plan().isPresent();
+    return !work.isOver() && AnyPlan.of(brief, work.share(next())).plan().isPresent();
   }
 
   /**
@@ -47,12 +58,17 @@ final class RemedyTrials {
 
   /** The remedy that a change is, if a plan is found. */
   Optional<Remedy> remedy(Change change, Brief brief) {
-    if (time.isOver()) {
+    if (work.isOver()) {
       return Optional.empty();
     }
-    return RotationOrCheapest.of(brief, time.share(next()))
+    return RotationOrCheapest.of(brief, work.share(next()))
         .found()
         .map(found -> new Remedy(change, SplitLine.judged(found)));
+  }
+
+  /** What kind of limit leaves a brief without a plan. */
+  Obstacle obstacle(Brief brief) {
+    return Obstacle.of(brief, work.share(next()));
   }
 
   private int next() {

@@ -60,7 +60,11 @@ final class RuleRemedies {
   }
 
   /** The narrowest overlap that is wider than the present one. */
-  Optional<Remedy> overlap() {
+  List<Remedy> overlap() {
+    return widerOverlap().stream().toList();
+  }
+
+  private Optional<Remedy> widerOverlap() {
     int min = rules.overlap().min();
     int next = Math.max(min, rules.overlap().max().orElse(1) + 1);
     Optional<Remedy> toTheBeat =
@@ -88,15 +92,18 @@ final class RuleRemedies {
     return brief.with(rules.with(rule));
   }
 
-  /** The longest rest before entries, in tenths of a second, that is shorter than the present. */
-  Optional<Remedy> ready() {
+  /**
+   * The longest rest before entries, in tenths of a second, that is shorter than the present, so
+   * that turns can be shorter.
+   */
+  List<Remedy> ready() {
     if (rules.readySeconds() <= 0 || !trials.succeeds(ready(0))) {
-      return Optional.empty();
+      return List.of();
     }
     long fails = (long) Math.ceil(rules.readySeconds() * TENTHS);
     long works = trials.edge(0, fails, this::ready);
     BigDecimal seconds = Sentence.decimal(works / TENTHS, 1);
-    return trials.remedy(new Change.Readiness(seconds), ready(works));
+    return trials.remedy(new Change.Readiness(seconds), ready(works)).stream().toList();
   }
 
   private Brief ready(long tenths) {

@@ -25,6 +25,8 @@ final class TempoRemedy {
   private final RemedyTrials trials;
   private final BeatUnit unit;
   private final TempoMark present;
+  private boolean isTried;
+  private Optional<Slower> fastest = Optional.empty();
 
   TempoRemedy(Briefing briefing, RemedyTrials trials) {
     Line line = briefing.brief().line();
@@ -34,14 +36,33 @@ final class TempoRemedy {
     this.present = line.tempo().at(line.stroke(0).onset()).in(unit);
   }
 
-  /**
-   * A change that players hardly notice, or a larger one.
-   *
-   * @param perMinute beats a minute
-   */
-  record Slower(long perMinute, boolean small, Remedy remedy) {}
+  /** The fastest slower tempo, however much slower. */
+  List<Remedy> all() {
+    return found().stream().map(Slower::remedy).toList();
+  }
 
-  Optional<Slower> fastest() {
+  /** A change that players hardly notice. */
+  List<Remedy> small() {
+    return found().stream().filter(Slower::small).map(Slower::remedy).toList();
+  }
+
+  /** A change that everybody hears. */
+  List<Remedy> large() {
+    return found().stream().filter(slower -> !slower.small()).map(Slower::remedy).toList();
+  }
+
+  /** The remedy, and whether players hardly notice it. */
+  private record Slower(boolean small, Remedy remedy) {}
+
+  private Optional<Slower> found() {
+    if (!isTried) {
+      isTried = true;
+      fastest = fastest();
+    }
+    return fastest;
+  }
+
+  private Optional<Slower> fastest() {
     long fails = -present.perMinute().negated().floor().longValueExact();
     for (int hundredths : SLOWER) {
       long perMinute =
@@ -57,11 +78,11 @@ final class TempoRemedy {
   }
 
   private Optional<Slower> between(long slow, long fast) {
-    long fastest = trials.edge(slow, fast, this::at);
-    boolean small = fastest >= SMALL_CHANGE * present.perMinute().toDouble();
+    long most = trials.edge(slow, fast, this::at);
+    boolean small = most >= SMALL_CHANGE * present.perMinute().toDouble();
     return trials
-        .remedy(new Change.Tempo(mark(fastest), present), at(fastest))
-        .map(remedy -> new Slower(fastest, small, remedy));
+        .remedy(new Change.Tempo(mark(most), present), at(most))
+        .map(remedy -> new Slower(small, remedy));
   }
 
   private TempoMark mark(long perMinute) {

@@ -11,8 +11,8 @@ import stafette.words.Refusal;
 
 /** Finds out, where there is no plan, for which smallest set of reasons, and what would help. */
 final class WithoutPlan {
-  /** The reasons take one half of the time left at most. */
-  private static final double FOR_REASONS = 0.5;
+  /** So much work the reasons may take: enough for lines of a hundred bars. */
+  private static final long QUESTIONS_FOR_REASONS = 1_000_000;
 
   private WithoutPlan() {}
 
@@ -32,8 +32,8 @@ final class WithoutPlan {
       return outcome;
     }
     Allotment all = Allotment.ofSeconds(secondsLeft, stop);
-    Allotment first = Allotment.ofSeconds(secondsLeft * FOR_REASONS, stop);
-    List<Reason> smallest = WhyNot.of(outcome.brief(), first::share);
+    CountedWork work = new CountedWork(QUESTIONS_FOR_REASONS, all::isOver);
+    List<Reason> smallest = WhyNot.of(outcome.brief(), work::share);
     return new SplitLine.SplitOutcome(
         outcome.score(),
         outcome.brief(),

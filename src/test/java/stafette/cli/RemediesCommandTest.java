@@ -33,19 +33,33 @@ class RemediesCommandTest {
   }
 
   @Test
-  void where_rate_is_the_matter_hockets_and_thinning_help() {
-    List<String> options = helped(LANTERN, "Clarinet 1, Clarinet 2");
-    assertTrue(
-        options.stream().anyMatch(option -> option.startsWith("--hocket ")), options.toString());
-    assertTrue(
-        options.stream().anyMatch(option -> option.startsWith("thin the line")),
-        options.toString());
-  }
-
-  @Test
   void a_technique_that_not_everybody_has_is_the_smallest_change() {
     List<String> options = helped(STAIRS, "Bassoon 1, Bassoon 2, Clarinet 1, Clarinet 2");
     assertEquals("--allow \"double tonguing\"", options.get(0));
+    assertEquals("--slur two-and-two", options.get(1));
+  }
+
+  @Test
+  void where_notes_come_too_fast_a_slower_tempo_comes_last_and_other_ways_to_make_them_first() {
+    List<String> options = helped(LANTERN, "Clarinet 1, Clarinet 2");
+    List<String> kinds = options.stream().map(option -> option.split(" ")[0]).distinct().toList();
+    assertEquals(List.of("add", "--hocket", "thin", "--tempo"), kinds);
+    assertFalse(options.stream().anyMatch(option -> option.contains("Clarinet")), kinds.toString());
+  }
+
+  @Test
+  void where_players_are_spent_one_more_of_the_same_kind_comes_first() {
+    List<String> options = helped(LANTERN, "Flute 1");
+    assertEquals("add \"Flute 2\"", options.get(0), options.toString());
+  }
+
+  @Test
+  void beside_each_remedy_stand_the_turns_it_makes() {
+    String out = split(LANTERN, "Clarinet 1, Clarinet 2").out();
+    assertTrue(
+        out.contains(
+            "Clarinet 1, 2 in turn, a bar each (4 turns); Clarinet 1 from 5.1, Clarinet 2 from 6.1"),
+        out);
   }
 
   @Test
@@ -80,7 +94,7 @@ class RemediesCommandTest {
     assertTrue(out.contains("No plan exists"), out);
     assertTrue(out.contains("Trumpet 1, bar 13, beat 1"), out);
     assertTrue(out.contains("other notes: the score gives Flute 1 something else"), out);
-    assertTrue(out.contains("Each of these makes a plan possible, the smallest change first"), out);
+    assertTrue(out.contains("Each of these makes a plan possible, in the order to try them"), out);
   }
 
   /** The options given, each of them typed and found to make a plan. */

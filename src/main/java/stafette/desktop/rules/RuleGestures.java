@@ -6,6 +6,7 @@ import stafette.plan.Favour;
 import stafette.plan.Hocket;
 import stafette.plan.OverlapRule;
 import stafette.plan.SourceTreatment;
+import stafette.score.Slurring;
 import stafette.score.ToneChoice;
 import stafette.score.Tremolo;
 
@@ -31,6 +32,9 @@ public interface RuleGestures {
    * @param each whether each of them gets players of its own
    */
   Optional<String> tones(ToneChoice choice, boolean each);
+
+  /** What slurs the line gets beside those of the score. */
+  Optional<String> slurring(Slurring slurring);
 
   Optional<String> tremolo(Tremolo tremolo);
 

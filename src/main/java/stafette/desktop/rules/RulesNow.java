@@ -6,6 +6,7 @@ import stafette.plan.Favour;
 import stafette.plan.Hocket;
 import stafette.plan.OverlapRule;
 import stafette.plan.SourceTreatment;
+import stafette.score.Slurring;
 import stafette.score.Tremolo;
 import stafette.work.OpenLine;
 
@@ -16,6 +17,7 @@ import stafette.work.OpenLine;
  * @param together how many always play
  * @param tones which tones of chords
  * @param fullest how many tones the fullest chord of the line has
+ * @param slurring what slurs the line gets beside those of the score
  * @param source what writing makes of the line that was split
  */
 public record RulesNow(
@@ -27,6 +29,7 @@ public record RulesNow(
     int together,
     Tones tones,
     int fullest,
+    Slurring slurring,
     Tremolo tremolo,
     SourceTreatment source) {
   /** The rules of a line. */
@@ -41,6 +44,7 @@ public record RulesNow(
         asked.relaying().together(),
         new Tones(line.line().source().tone(), asked.relaying().eachTone()),
         line.tones(),
+        asked.line().slurring(),
         asked.line().tremolo(),
         source);
   }

@@ -11,6 +11,7 @@ import stafette.plan.Favour;
 import stafette.plan.Hocket;
 import stafette.plan.OverlapRule;
 import stafette.plan.SourceTreatment;
+import stafette.score.Slurring;
 import stafette.score.ToneChoice;
 import stafette.score.Tremolo;
 import stafette.words.Refusal;
@@ -73,6 +74,11 @@ public final class RulesPresenter implements RuleGestures {
   @Override
   public Optional<String> tones(ToneChoice choice, boolean each) {
     return judged(() -> rules.tones(choice, each));
+  }
+
+  @Override
+  public Optional<String> slurring(Slurring slurring) {
+    return judged(() -> rules.slurring(slurring));
   }
 
   @Override

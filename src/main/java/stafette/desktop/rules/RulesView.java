@@ -18,6 +18,7 @@ import stafette.plan.Favour;
 import stafette.plan.Hocket;
 import stafette.plan.OverlapRule;
 import stafette.plan.SourceTreatment;
+import stafette.score.Slurring;
 import stafette.score.Tremolo;
 
 /** The rules, one below the other. */
@@ -32,6 +33,7 @@ public final class RulesView extends VBox {
   private final ChoiceRule<Hocket> hocket;
   private final ChoiceRule<Integer> together;
   private final ChoiceRule<Tones> tones;
+  private final ChoiceRule<Slurring> slurring;
   private final ChoiceRule<Tremolo> tremolo;
   private final ChoiceRule<SourceTreatment> source;
 
@@ -57,6 +59,8 @@ public final class RulesView extends VBox {
     tones =
         new ChoiceRule<>(
             "rules.tones", texts, t -> t.words(texts), t -> asked.tones(t.choice(), t.each()));
+    slurring =
+        new ChoiceRule<>("rules.slurring", texts, s -> texts.get("slurring." + s), asked::slurring);
     tremolo =
         new ChoiceRule<>("rules.tremolo", texts, t -> texts.get("tremolo." + t), asked::tremolo);
     source = new ChoiceRule<>("rules.source", texts, s -> texts.get("source." + s), asked::source);
@@ -85,7 +89,9 @@ public final class RulesView extends VBox {
 
   private ScrollPane scrolled() {
     VBox all =
-        new VBox(14, favour, assurance, overlap, ready, hocket, together, tones, tremolo, source);
+        new VBox(
+            14, favour, assurance, overlap, ready, hocket, together, tones, slurring, tremolo,
+            source);
     all.setMinWidth(0);
     all.getStyleClass().add("rules");
     ScrollPane pane = new ScrollPane(all);
@@ -116,6 +122,7 @@ public final class RulesView extends VBox {
     together.show(
         IntStream.rangeClosed(1, Relaying.MOST_TOGETHER).boxed().toList(), now.together());
     tones.show(Tones.among(now.fullest()), now.tones());
+    slurring.show(Arrays.asList(Slurring.values()), now.slurring());
     tremolo.show(Arrays.asList(Tremolo.values()), now.tremolo());
     source.show(Arrays.asList(SourceTreatment.values()), now.source());
   }

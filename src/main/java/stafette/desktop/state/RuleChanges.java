@@ -7,6 +7,7 @@ import stafette.plan.Favour;
 import stafette.plan.Hocket;
 import stafette.plan.OverlapRule;
 import stafette.plan.SourceTreatment;
+import stafette.score.Slurring;
 import stafette.score.ToneChoice;
 import stafette.score.Tremolo;
 import stafette.words.Refusal;
@@ -62,6 +63,11 @@ public final class RuleChanges {
         now ->
             now.with(now.line().with(now.line().choice().with(choice)))
                 .with(now.relaying().withEachTone(each)));
+  }
+
+  /** Slurs the line where its pitch changes, or no longer. */
+  public void slurring(Slurring slurring) throws Refusal {
+    ask(now -> now.with(now.line().with(slurring)));
   }
 
   /** Reads slashes through stems otherwise, beside the window, since the score is read again. */

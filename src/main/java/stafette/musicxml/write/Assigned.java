@@ -202,6 +202,22 @@ final class Assigned {
     return new NotationsMaker.Reach(goesOn && !comes, comes && !goesOn);
   }
 
+  /**
+   * What begins or ends of slurs on strokes under them, by onset.
+   *
+   * @param there where strokes stand to which a slur leads that is left out
+   */
+  Map<Position, NotationsMaker.Reach> slursBut(Set<Position> there) {
+    IntPredicate joined = index -> isJoined(index) && !there.contains(strokes.get(index).onset());
+    Map<Position, NotationsMaker.Reach> slurs = new HashMap<>();
+    for (int i = 0; i < strokes.size(); i++) {
+      if (joined.test(i) || (i + 1 < strokes.size() && joined.test(i + 1))) {
+        slurs.put(strokes.get(i).onset(), reach(i, joined));
+      }
+    }
+    return slurs;
+  }
+
   /** Whether a slur leads to a stroke from the one before. */
   private boolean isJoined(int index) {
     return follows(index) && strokes.get(index).slurred() && strokes.get(index - 1).slurContinues();

@@ -153,7 +153,8 @@ final class NoteRewrite {
     return found.toString();
   }
 
-  private static String tidy(String note) {
+  /** Without notations that hold nothing. */
+  static String tidy(String note) {
     return EMPTY_NOTATIONS.matcher(note).replaceAll("");
   }
 

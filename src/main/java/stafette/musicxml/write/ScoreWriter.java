@@ -284,7 +284,8 @@ public final class ScoreWriter {
       return;
     }
     List<Line> lines = plan.brief().lines().stream().distinct().toList();
-    SourceEdits edits = new SourceEdits(origin, part, lines, own, fragments);
+    Part voices = document.score().part(part.id()).orElseThrow();
+    SourceEdits edits = new SourceEdits(origin, part, voices, lines, own, fragments);
     List<Replacement> made = edits.replacements(treatment);
     replacements.addAll(made);
     if (!made.isEmpty()) {

@@ -19,6 +19,7 @@ import stafette.musicxml.text.TextSpan;
 import stafette.plan.SourceTreatment;
 import stafette.score.Line;
 import stafette.score.LineSource;
+import stafette.score.Part;
 import stafette.time.Bar;
 
 /**
@@ -35,6 +36,7 @@ final class SourceEdits {
   private final LineNotes notes;
   private final EditedPart edited;
   private final Optional<SlashedShare> slashed;
+  private final Optional<NewSlurs> slurs;
 
   /** Of chords whose first note goes: the note whose tone that takes, and the first note. */
   private final Map<TextSpan, TextSpan> heirs = new HashMap<>();
@@ -42,11 +44,17 @@ final class SourceEdits {
   /**
    * Edits to a part.
    *
+   * @param voices the part as it was read
    * @param lines of one voice; one, or one for each tone of its chords
    * @param own what the part's own player keeps of the lines, if it takes part
    */
   SourceEdits(
-      Origin origin, PartText part, List<Line> lines, Optional<Assigned> own, Fragments fragments) {
+      Origin origin,
+      PartText part,
+      Part voices,
+      List<Line> lines,
+      Optional<Assigned> own,
+      Fragments fragments) {
     this.origin = origin;
     this.part = part;
     this.lines = lines;
@@ -56,6 +64,7 @@ final class SourceEdits {
     touched = part.measures().subList(source().firstBar(), Math.min(end, part.measures().size()));
     notes = new LineNotes(lines, touched);
     edited = new EditedPart(origin);
+    slurs = own.map(share -> new NewSlurs(edited, voices, source(), notes, share));
     slashed = own.map(share -> new SlashedShare(origin, edited, lines, notes, share, fragments));
   }
 
@@ -69,6 +78,7 @@ final class SourceEdits {
       touched.forEach(this::remove);
       mend();
     }
+    slurs.ifPresent(all -> all.addTo(touched));
     List<Replacement> all = new ArrayList<>();
     own.ifPresent(share -> all.addAll(signs(share)));
     all.addAll(edited.replacements());

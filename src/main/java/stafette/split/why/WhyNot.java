@@ -33,7 +33,7 @@ public final class WhyNot {
 
   /**
    * A smallest set of reasons, with a first one that says where and whether it is proven to be the
-   * smallest; empty if there was no time for any.
+   * smallest; empty if there was too little work for any.
    *
    * @param brief one that is proven to have no plan
    * @param stops when to stop the first of so many searches to come
@@ -75,7 +75,7 @@ public final class WhyNot {
 
   private Sentence unsettled() {
     List<Sentence> words = new ArrayList<>();
-    words.add(Sentence.of("the time set ended this search"));
+    words.add(Sentence.of("this search was ended before it was done"));
     if (!conflict.shortest()) {
       words.add(Sentence.of("fewer bars may be enough"));
     }

@@ -32,6 +32,7 @@ import stafette.plan.Favour;
 import stafette.plan.Hocket;
 import stafette.plan.OverlapRule;
 import stafette.plan.SourceTreatment;
+import stafette.score.Slurring;
 import stafette.score.ToneChoice;
 import stafette.score.Tremolo;
 
@@ -50,6 +51,7 @@ class RulesViewTest {
           1,
           new Tones(new ToneChoice.FromTop(1), false),
           3,
+          Slurring.AS_WRITTEN,
           Tremolo.AS_WRITTEN,
           SourceTreatment.KEEP);
 
@@ -97,6 +99,11 @@ class RulesViewTest {
     @Override
     public Optional<String> tones(ToneChoice choice, boolean each) {
       return hear("tones " + choice.text() + " " + each);
+    }
+
+    @Override
+    public Optional<String> slurring(Slurring slurring) {
+      return hear("slurring " + slurring);
     }
 
     @Override
@@ -154,6 +161,7 @@ class RulesViewTest {
     pick(robot, "#rule-hocket", Hocket.GROUP.ordinal());
     pick(robot, "#rule-together", 1);
     pick(robot, "#rule-tones", 5);
+    pick(robot, "#rule-slurring", Slurring.PAIRS.ordinal());
     pick(robot, "#rule-tremolo", Tremolo.UNMEASURED.ordinal());
     pick(robot, "#rule-source", SourceTreatment.CUE.ordinal());
     assertEquals(
@@ -162,6 +170,7 @@ class RulesViewTest {
             "hocket GROUP",
             "together 2",
             "tones all true",
+            "slurring PAIRS",
             "tremolo UNMEASURED",
             "source CUE"),
         asked);
@@ -224,7 +233,7 @@ class RulesViewTest {
   @Test
   void every_control_has_a_name_and_help_for_screen_readers(FxRobot robot) {
     Set<Node> controls = all(robot, ".combo-box", ".text-field");
-    assertEquals(10, controls.size());
+    assertEquals(11, controls.size());
     for (Node control : controls) {
       assertFalse(String.valueOf(control.getAccessibleText()).isBlank(), control.getId());
       assertFalse(String.valueOf(control.getAccessibleHelp()).isBlank(), control.getId());

@@ -180,8 +180,7 @@ class VerdictViewTest {
     refuse(robot);
     assertEquals("What would help", said(robot, "#remedies .panel-title"));
     assertEquals(
-        "with 1 more flute: Flute 1, Flute 2 play it, highest strain 91 %",
-        said(robot, "#remedy-2"));
+        "with 1 more flute: Flute 1, Flute 2; highest strain 91 %", said(robot, "#remedy-2"));
     Button button = (Button) find(robot, "#help-2");
     assertEquals("Do it", button.getText());
     assertEquals("Do it: " + said(robot, "#remedy-2"), button.getAccessibleText());
@@ -207,8 +206,7 @@ class VerdictViewTest {
     assertEquals("So machen", button.getText());
     assertEquals("So machen: " + said(robot, "#remedy-2"), button.getAccessibleText());
     assertEquals(
-        "mit ausgedünnter Linie, jede zweite Note: es spielen Flute 1, Flute 2,"
-            + " höchste Anspannung 91 %",
+        "mit ausgedünnter Linie, jede zweite Note: Flute 1, Flute 2;" + " höchste Anspannung 91 %",
         said(robot, "#remedy-1"));
     PanelWindow.picture(robot, stage, "verdict-helps-german");
   }
@@ -230,7 +228,7 @@ class VerdictViewTest {
 
   private static VerdictView.Help help(Sentence change, Sentence players, boolean can) {
     return new VerdictView.Help(
-        Sentence.of("{0}: {1} play it, highest strain {2} %", change, players, 91L), can);
+        Sentence.of("{0}: {1}; highest strain {2} %", change, players, 91L), can);
   }
 
   private static String said(FxRobot robot, String query) {
