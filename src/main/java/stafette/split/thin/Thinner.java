@@ -28,9 +28,8 @@ import stafette.score.Line;
  * the least cost. Each stroke left out costs a point, each change of pattern so many points, times
  * what its {@link ChangePlace} says. A stretch in which the player is hindered has what can be kept
  * there, and the pattern before goes on after it at no cost. No bar is a hole: none keeps fewer
- * strokes than either the pattern of the bar before or that of the bar after would keep in it,
- * unless the player is hindered beside it. Equal costs go to fewer changes, then to the pattern
- * that is named first.
+ * strokes than both the pattern before and the one after would keep in it, unless the player is
+ * hindered beside it. Equal costs go to fewer changes, then to the fuller end.
  *
  * <p>That is exact for one technique through the whole line and one way of writing notes that are
  * left far apart: as long ones, or for winds also short with silences to breathe in. All

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import java.util.function.IntUnaryOperator;
 import stafette.Invented;
 import stafette.limits.Act;
 import stafette.limits.Breath;
@@ -141,22 +142,7 @@ final class ThinCases {
    * @param bars how many, three of five with two notes to a beat, the others with four
    */
   static ThinCase tiring(Random random, int bars) {
-    List<Stroke> strokes = new ArrayList<>();
-    Pitch pitch = Invented.A4;
-    for (int bar = 0; bar < bars; bar++) {
-      int perBeat = bar % 5 < 3 ? 2 : 4;
-      if (random.nextInt(3) == 0) {
-        pitch = pitch.equals(Invented.A4) ? new Pitch(Step.B, 0, 4) : Invented.A4;
-      }
-      for (int i = 0; i < 4 * perBeat; i++) {
-        strokes.add(
-            Invented.stroke(
-                Position.ofQuarters(4L * bar * perBeat + i, perBeat),
-                Length.ofQuarters(1, perBeat),
-                pitch));
-      }
-    }
-    Line line = Invented.lineOf(strokes, 60 + random.nextInt(60));
+    Line line = bars(random, bars, bar -> bar % 5 < 3 ? 2 : 4);
     double rate = 1e6 / line.onsetMicros(1);
     Optional<Breath> lungs =
         random.nextInt(3) > 0
@@ -176,5 +162,37 @@ final class ThinCases {
             1 + 12 * random.nextDouble(),
             1 + 7 * random.nextDouble());
     return new ThinCase(line, player);
+  }
+
+  /** Six bars of eighths for somebody with air for two to four of them. */
+  static ThinCase breathless(Random random) {
+    Line line = bars(random, 6, bar -> 2);
+    double bar = line.barMicros(0) / 1e6;
+    Breath lungs =
+        new Breath(
+            bar * (2 + 2 * random.nextDouble()), 0.3 + 0.7 * random.nextDouble(), 1, Map.of());
+    Instrument reed = Invented.instrument("reed", new Range(60, 96), Optional.of(lungs));
+    return new ThinCase(line, Invented.player("Colour", reed, 12, 10, 20, 8));
+  }
+
+  /** Bars of repeated notes, now and then of another pitch than the bar before. */
+  private static Line bars(Random random, int bars, IntUnaryOperator perBeatOfBar) {
+    List<Stroke> strokes = new ArrayList<>();
+    Pitch pitch = Invented.A4;
+    int barsOfPitch = 1 + random.nextInt(3);
+    for (int bar = 0; bar < bars; bar++) {
+      int perBeat = perBeatOfBar.applyAsInt(bar);
+      if (random.nextInt(barsOfPitch) == 0) {
+        pitch = pitch.equals(Invented.A4) ? new Pitch(Step.B, 0, 4) : Invented.A4;
+      }
+      for (int i = 0; i < 4 * perBeat; i++) {
+        strokes.add(
+            Invented.stroke(
+                Position.ofQuarters(4L * bar * perBeat + i, perBeat),
+                Length.ofQuarters(1, perBeat),
+                pitch));
+      }
+    }
+    return Invented.lineOf(strokes, 60 + random.nextInt(60));
   }
 }
