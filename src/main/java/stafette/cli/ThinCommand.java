@@ -21,8 +21,8 @@ import stafette.work.WriteScore;
 @Command(
     name = "thin",
     description = {
-      "Thins a line for players who colour it in the background: for each stretch",
-      "the fullest pattern that the player can play, harmony and beats kept."
+      "Thins a line for players who colour it in the background: as full as each can",
+      "play it, harmony and beats kept, with patterns that change at phrases."
     },
     mixinStandardHelpOptions = true)
 final class ThinCommand implements Callable<Integer> {

@@ -96,6 +96,19 @@ class ReadmeTest {
     assertTrue(!shown.isEmpty() && printed.contains(shown), printed);
   }
 
+  @Test
+  void the_thinned_part_it_shows_is_that_of_its_command() throws IOException {
+    String command =
+        commands().stream().filter(c -> c.contains(".jar thin ")).findFirst().orElseThrow();
+    Matcher block = BLOCK.matcher(readme());
+    String shown = "";
+    while (block.find()) {
+      shown = block.group(2).contains("two for three") ? block.group(2) : shown;
+    }
+    String printed = Ran.command(arguments(command + " --time 600")).out();
+    assertTrue(!shown.isEmpty() && printed.contains(shown), printed);
+  }
+
   /** Of Java's own sounds; where another bank is installed, other levels are measured. */
   @Test
   void the_published_steps_it_shows_are_those_of_its_sound() throws IOException {

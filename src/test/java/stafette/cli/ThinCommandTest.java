@@ -41,6 +41,21 @@ class ThinCommandTest {
   }
 
   @Test
+  void patterns_change_at_phrases_and_no_single_bar_is_a_hole() {
+    String out = lantern(LanternRun.FILE, "Clarinet 1", "--time", "600").out();
+    assertTrue(
+        out.contains(
+            """
+            Clarinet 1, single tonguing: keeps 165 of 283 notes; rate 81 %, tired 5 %, breath 95 %
+              from  to        notes  kept  pattern
+              5.1   13.4+5/6  216    144   two for three
+              14.1  15.4+5/6  48     8     beats
+              16.1  16.4      19     13    without the middle of each triplet
+            """),
+        out);
+  }
+
+  @Test
   void a_player_keeps_clear_of_what_its_own_part_has() throws IOException {
     Path once = folder.resolve("once.musicxml");
     Path twice = folder.resolve("twice.musicxml");

@@ -1,9 +1,12 @@
 package stafette.split.thin;
 
 import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.stream.IntStream;
 import stafette.check.alone.ThinnedStroke;
 import stafette.check.alone.Thinning;
 import stafette.plan.GivenStretch;
@@ -30,22 +33,30 @@ final class ThinChoices {
     this.sounding = sounding;
   }
 
-  /** A pattern for the strokes from first to last, and what it keeps of them. */
-  record Choice(int first, int last, Thinning pattern, List<ThinnedStroke> kept) {}
+  /** A stretch before it is known which patterns tell it from others. */
+  private record Cut(int first, int last, boolean whole, boolean hindered) {}
 
-  /** The choices for each stretch, from full to empty. */
-  List<List<Choice>> all() {
-    List<List<Choice>> result = new ArrayList<>();
+  /** The stretches one after the other, each with its choices from full to empty. */
+  List<ThinStretch> all() {
+    List<Cut> cuts = cuts();
+    Set<Thinning> different = different(cuts);
+    return IntStream.range(0, cuts.size())
+        .mapToObj(i -> stretch(cuts.get(i), i > 0 && cuts.get(i - 1).hindered, different))
+        .toList();
+  }
+
+  private List<Cut> cuts() {
+    List<Cut> result = new ArrayList<>();
     for (int first = 0; first < line.count(); ) {
       int last = lastOfBar(first);
       if (isHindered(first, last)) {
         for (int beat = first; beat <= last; ) {
           int end = lastOfBeat(beat);
-          result.add(choices(beat, end));
+          result.add(new Cut(beat, end, false, isHindered(beat, end)));
           beat = end + 1;
         }
       } else {
-        result.add(choices(first, last));
+        result.add(new Cut(first, last, true, false));
       }
       first = last + 1;
     }
@@ -85,6 +96,10 @@ final class ThinChoices {
     return stroke.tones().stream().allMatch(player.instrument()::reaches);
   }
 
+  private boolean reachesAll(List<ThinnedStroke> strokes) {
+    return strokes.stream().map(ThinnedStroke::stroke).allMatch(this::reaches);
+  }
+
   private boolean isTaken(long from, long to) {
     return player.busy().stream().anyMatch(busy -> busy.fromMicros() < to && from < ready(busy));
   }
@@ -93,18 +108,44 @@ final class ThinChoices {
     return busy.toMicros() + Math.max(readyMicros, busy.changeMicros());
   }
 
-  /** Patterns that keep the same strokes are one choice: the first of them. */
-  private List<Choice> choices(int first, int last) {
-    List<Choice> choices = new ArrayList<>();
-    Set<List<Position>> known = new HashSet<>();
+  /** Patterns that keep the same wherever the player is free are one: the first of them. */
+  private Set<Thinning> different(List<Cut> cuts) {
+    Map<List<Position>, Thinning> first = new LinkedHashMap<>();
+    first.put(List.of(), Thinning.NOTHING);
     for (Thinning pattern : Thinning.values()) {
-      List<ThinnedStroke> kept = ThinnedStroke.of(line, first, last, pattern, sounding);
-      boolean within = kept.stream().map(ThinnedStroke::stroke).allMatch(this::reaches);
-      boolean named = !kept.isEmpty() || pattern == Thinning.NOTHING;
-      if (within && named && known.add(kept.stream().map(k -> k.stroke().onset()).toList())) {
-        choices.add(new Choice(first, last, pattern, kept));
+      List<Position> onsets =
+          cuts.stream()
+              .filter(cut -> !cut.hindered)
+              .flatMap(cut -> kept(cut, pattern).stream())
+              .map(kept -> kept.stroke().onset())
+              .toList();
+      first.putIfAbsent(onsets, pattern);
+    }
+    return Set.copyOf(first.values());
+  }
+
+  private ThinStretch stretch(Cut cut, boolean returning, Set<Thinning> different) {
+    Map<Thinning, List<ThinnedStroke>> kept = new EnumMap<>(Thinning.class);
+    for (Thinning pattern : Thinning.values()) {
+      List<ThinnedStroke> strokes = kept(cut, pattern);
+      boolean offered =
+          cut.hindered
+              ? pattern == Thinning.NOTHING || (!strokes.isEmpty() && reachesAll(strokes))
+              : different.contains(pattern);
+      if (offered) {
+        kept.put(pattern, strokes);
       }
     }
-    return choices;
+    return new ThinStretch(
+        cut.first,
+        cut.last,
+        cut.whole,
+        cut.hindered,
+        ChangePlace.at(line, cut.first, returning),
+        kept);
+  }
+
+  private List<ThinnedStroke> kept(Cut cut, Thinning pattern) {
+    return ThinnedStroke.of(line, cut.first, cut.last, pattern, sounding);
   }
 }

@@ -23,24 +23,29 @@ import stafette.plan.Segment;
 import stafette.score.Line;
 
 /**
- * Chooses the fullest background part: for each stretch of a line (see {@link ThinChoices}) a
- * pattern, so that the player's whole part holds, with the most strokes kept; where that leaves a
- * choice, with the fewest changes of pattern, then the pattern that is named first.
+ * Chooses the fullest background part that changes its pattern where a player expects it: for each
+ * stretch of a line (see {@link ThinChoices}) a pattern, so that the player's whole part holds, at
+ * the least cost. Each stroke left out costs a point, each change of pattern so many points, times
+ * what its {@link ChangePlace} says. A stretch in which the player is hindered has what can be kept
+ * there, and the pattern before goes on after it at no cost. No bar is a hole: none keeps fewer
+ * strokes than both the pattern before and the one after would keep in it, unless the player is
+ * hindered beside it. Equal costs go to fewer changes, then to the fuller end.
  *
  * <p>That is exact for one technique through the whole line and one way of writing notes that are
  * left far apart: as long ones, or for winds also short with silences to breathe in. All
- * combinations are tried, stretch by stretch; of two that stand at the same stroke after the same
- * pattern, one that keeps no more strokes and leaves the player no fresher, in breath too, is given
- * up, which loses nothing, as less spent is never worse later. Techniques that are used only on
- * certain lines count only if the result is such a line.
+ * combinations are tried, stretch by stretch; of two that stand at the same stroke in the same
+ * pattern, one that costs no less, may go on no more freely and leaves the player no fresher, in
+ * breath too, is given up, which loses nothing, as less spent is never worse later. Techniques that
+ * are used only on certain lines count only if the result is such a line.
  */
 public final class Thinner {
-  /** More than any line has changes of pattern. */
-  private static final long STROKE = 1_000_000;
+  /** The price of a change where something begins. */
+  private static final int PATTERN_CHANGE = 6;
 
   private final Line line;
   private final Player player;
   private final Rules rules;
+  private final int change;
   private final BooleanSupplier stop;
   private final Consumer<ThinProgress> progress;
   private boolean stopped;
@@ -56,6 +61,7 @@ public final class Thinner {
     this.line = line;
     this.player = player;
     this.rules = rules;
+    this.change = PATTERN_CHANGE;
     this.stop = stop;
     this.progress = progress;
   }
@@ -63,8 +69,8 @@ public final class Thinner {
   /**
    * A part that was found.
    *
-   * @param part the fullest so far
-   * @param proven whether no part is fuller; false if the search was stopped, or the pedals of a
+   * @param part the best so far
+   * @param proven whether no part costs less; false if the search was stopped, or the pedals of a
    *     harp did not give what it found
    */
   public record Found(ThinnedPart part, boolean proven) {}
@@ -80,38 +86,8 @@ public final class Thinner {
    */
   public record ThinProgress(Player player, int stretches, int of, int reckoned) {}
 
-  /** Combinations so far, compared by what they have kept. */
-  private record ThinLabel(
-      Optional<ThinLabel> before,
-      Optional<ThinChoices.Choice> choice,
-      long value,
-      ThinStep.ThinState state) {
-    boolean isAsGoodAs(ThinLabel other) {
-      return value >= other.value
-          && state.effort().tiredness() <= other.state.effort().tiredness()
-          && state.effort().spent() <= other.state.effort().spent();
-    }
-
-    /** What must be equal for two to be compared. */
-    List<Object> standing() {
-      return List.of(
-          choice.map(ThinChoices.Choice::pattern),
-          state.tail(),
-          state.run(),
-          state.passages(),
-          state.effort().sound());
-    }
-
-    List<ThinChoices.Choice> choices() {
-      List<ThinChoices.Choice> all =
-          new ArrayList<>(before.map(ThinLabel::choices).orElseGet(List::of));
-      choice.ifPresent(all::add);
-      return all;
-    }
-  }
-
   /**
-   * The fullest part for a player.
+   * The best part for a player.
    *
    * @param player with the skills that it brings
    */
@@ -120,8 +96,8 @@ public final class Thinner {
   }
 
   /**
-   * The fullest part, or the fullest that was found in time: from where the search was stopped,
-   * nothing is kept.
+   * The best part, or the best that was found in time: from where the search was stopped, nothing
+   * is kept.
    *
    * @param stop asked often; ends the search if it says yes
    * @param progress told after each stretch
@@ -133,7 +109,7 @@ public final class Thinner {
       BooleanSupplier stop,
       Consumer<ThinProgress> progress) {
     Thinner thinner = new Thinner(line, onAnyNotes(player), rules, stop, progress);
-    ThinnedPart part = thinner.fullest();
+    ThinnedPart part = thinner.best();
     return new Found(part, !thinner.stopped && !thinner.dropped);
   }
 
@@ -148,14 +124,13 @@ public final class Thinner {
             .toList());
   }
 
-  private ThinnedPart fullest() {
+  private ThinnedPart best() {
     Optional<ThinLabel> best = Optional.empty();
     Optional<ThinnedPart> part = Optional.empty();
     for (boolean sounding : player.instrument().isWind() ? List.of(true, false) : List.of(true)) {
       for (int way = 0; way < player.ways().size() && !isStopped(); way++) {
         Optional<ThinLabel> found = best(way, sounding);
-        long value = found.map(ThinLabel::value).orElse(Long.MIN_VALUE);
-        if (value > best.map(ThinLabel::value).orElse(Long.MIN_VALUE)) {
+        if (cost(found) < cost(best)) {
           Optional<ThinnedPart> made = used(part(found.orElseThrow(), way));
           best = made.isPresent() ? found : best;
           part = made.isPresent() ? made : part;
@@ -168,9 +143,8 @@ public final class Thinner {
   private Optional<ThinLabel> best(int way, boolean sounding) {
     long ready = rules.readyMicros(player);
     ThinStep step = new ThinStep(line, player, player.ways().get(way), ready);
-    List<ThinLabel> labels =
-        List.of(new ThinLabel(Optional.empty(), Optional.empty(), 0, ThinStep.ThinState.START));
-    List<List<ThinChoices.Choice>> all = new ThinChoices(line, player, ready, sounding).all();
+    List<ThinLabel> labels = List.of(ThinLabel.START);
+    List<ThinStretch> all = new ThinChoices(line, player, ready, sounding).all();
     int done = 0;
     while (done < all.size() && !isStopped()) {
       List<ThinLabel> next = after(labels, all.get(done), step);
@@ -181,8 +155,8 @@ public final class Thinner {
       }
     }
     reckoned += step.reckoned();
-    List<List<ThinChoices.Choice>> left = all.subList(done, all.size());
-    return fullest(labels, step).map(label -> leavingOut(left, label));
+    List<ThinStretch> left = all.subList(done, all.size());
+    return cheapest(labels, step).map(label -> leavingOut(left, label));
   }
 
   private boolean isStopped() {
@@ -190,40 +164,38 @@ public final class Thinner {
     return stopped;
   }
 
-  private static Optional<ThinLabel> fullest(List<ThinLabel> labels, ThinStep step) {
+  private static Optional<ThinLabel> cheapest(List<ThinLabel> labels, ThinStep step) {
     Optional<ThinLabel> best = Optional.empty();
     for (ThinLabel label : labels) {
-      if (label.value > best.map(ThinLabel::value).orElse(Long.MIN_VALUE)
-          && step.ends(label.state)) {
+      if (label.cost() < cost(best) && step.ends(label.state())) {
         best = Optional.of(label);
       }
     }
     return best;
   }
 
-  private static ThinLabel leavingOut(List<List<ThinChoices.Choice>> stretches, ThinLabel before) {
+  private static long cost(Optional<ThinLabel> label) {
+    return label.map(ThinLabel::cost).orElse(Long.MAX_VALUE);
+  }
+
+  private ThinLabel leavingOut(List<ThinStretch> stretches, ThinLabel before) {
     ThinLabel label = before;
-    for (List<ThinChoices.Choice> choices : stretches) {
-      ThinChoices.Choice nothing = choices.get(choices.size() - 1);
-      label = after(label, nothing, label.state);
+    for (ThinStretch stretch : stretches) {
+      label = label.then(stretch, Thinning.NOTHING, label.state(), change);
     }
     return label;
   }
 
-  private static ThinLabel after(
-      ThinLabel before, ThinChoices.Choice choice, ThinStep.ThinState state) {
-    return new ThinLabel(Optional.of(before), Optional.of(choice), value(before, choice), state);
-  }
-
   /** Cut short when the search is stopped. */
-  private List<ThinLabel> after(
-      List<ThinLabel> labels, List<ThinChoices.Choice> choices, ThinStep step) {
+  private List<ThinLabel> after(List<ThinLabel> labels, ThinStretch stretch, ThinStep step) {
     Map<List<Object>, List<ThinLabel>> kept = new LinkedHashMap<>();
-    for (ThinChoices.Choice choice : choices) {
+    for (Thinning pattern : stretch.kept().keySet()) {
       for (int i = 0; i < labels.size() && !isStopped(); i++) {
         ThinLabel label = labels.get(i);
-        step.play(label.state, choice.kept())
-            .map(state -> after(label, choice, state))
+        Optional.of(label)
+            .filter(before -> before.allows(stretch, pattern))
+            .flatMap(before -> step.play(before.state(), stretch.kept(pattern)))
+            .map(state -> label.then(stretch, pattern, state, change))
             .ifPresent(
                 next -> add(kept.computeIfAbsent(next.standing(), key -> new ArrayList<>()), next));
       }
@@ -238,17 +210,12 @@ public final class Thinner {
     }
   }
 
-  private static long value(ThinLabel before, ThinChoices.Choice choice) {
-    boolean changes = before.choice.filter(last -> last.pattern() != choice.pattern()).isPresent();
-    return before.value + choice.kept().size() * STROKE - (changes ? 1 : 0);
-  }
-
   private ThinnedPart part(ThinLabel label, int way) {
-    List<ThinChoices.Choice> choices = label.choices();
-    List<ThinnedStroke> kept = choices.stream().flatMap(choice -> choice.kept().stream()).toList();
+    List<ThinLabel> all = label.all();
+    List<ThinnedStroke> kept = all.stream().flatMap(each -> each.kept().stream()).toList();
     Optional<Plan> plan =
         kept.isEmpty() ? Optional.empty() : Optional.of(plan(ThinnedStroke.line(line, kept), way));
-    return new ThinnedPart(line, player, stretches(choices), plan);
+    return new ThinnedPart(line, player, stretches(all), plan);
   }
 
   private Plan plan(Line left, int way) {
@@ -288,21 +255,17 @@ public final class Thinner {
         Optional.empty());
   }
 
-  private static List<ThinnedPart.ThinnedStretch> stretches(List<ThinChoices.Choice> choices) {
+  private static List<ThinnedPart.ThinnedStretch> stretches(List<ThinLabel> labels) {
     List<ThinnedPart.ThinnedStretch> result = new ArrayList<>();
-    for (ThinChoices.Choice choice : choices) {
+    for (ThinLabel label : labels) {
+      ThinStretch stretch = label.stretch().orElseThrow();
       int end = result.size() - 1;
-      if (end >= 0 && result.get(end).pattern() == choice.pattern()) {
-        ThinnedPart.ThinnedStretch last = result.get(end);
-        result.set(
-            end,
-            new ThinnedPart.ThinnedStretch(
-                last.first(), choice.last(), last.pattern(), last.kept() + choice.kept().size()));
-      } else {
-        result.add(
-            new ThinnedPart.ThinnedStretch(
-                choice.first(), choice.last(), choice.pattern(), choice.kept().size()));
-      }
+      boolean goesOn = end >= 0 && result.get(end).pattern() == label.chosen();
+      int first = goesOn ? result.get(end).first() : stretch.first();
+      int before = goesOn ? result.remove(end).kept() : 0;
+      result.add(
+          new ThinnedPart.ThinnedStretch(
+              first, stretch.last(), label.chosen(), before + label.kept().size()));
     }
     return result;
   }
