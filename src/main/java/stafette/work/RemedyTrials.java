@@ -4,7 +4,9 @@ import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.LongFunction;
 import stafette.plan.Brief;
-import stafette.split.rotate.RotationOrCheapest;
+import stafette.plan.Margin;
+import stafette.split.Workbench;
+import stafette.split.nearest.NearestPlan;
 import stafette.split.why.AnyPlan;
 import stafette.split.why.Obstacle;
 
@@ -33,7 +35,8 @@ final class RemedyTrials {
 
   /** Whether a plan is found; no says nothing for certain. */
   boolean succeeds(Brief brief) {
-    return !work.isOver() && AnyPlan.of(brief, work.share(next())).plan().isPresent();
+    Brief bare = brief.with(brief.rules().with(Margin.NONE));
+    return !work.isOver() && AnyPlan.of(bare, work.share(next())).plan().isPresent();
   }
 
   /**
@@ -61,7 +64,8 @@ final class RemedyTrials {
     if (work.isOver()) {
       return Optional.empty();
     }
-    return RotationOrCheapest.of(brief, work.share(next()))
+    return NearestPlan.ofShareAsked(brief, new Workbench(), work.share(next()), progress -> {})
+        .result()
         .found()
         .map(found -> new Remedy(change, SplitLine.judged(found)));
   }

@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.function.BooleanSupplier;
 import stafette.ask.Briefing;
 import stafette.keep.LimitsInForce;
+import stafette.plan.Brief;
+import stafette.plan.Margin;
 import stafette.split.Reason;
 import stafette.split.SplitResult;
 import stafette.split.why.WhyNot;
@@ -28,20 +30,25 @@ final class WithoutPlan {
       double secondsLeft,
       BooleanSupplier stop)
       throws Refusal {
-    if (!outcome.result().isNone()) {
+    if (!outcome.result().isNone() && !outcome.isNearest()) {
       return outcome;
     }
     Allotment all = Allotment.ofSeconds(secondsLeft, stop);
     CountedWork work = new CountedWork(QUESTIONS_FOR_REASONS, all::isOver);
-    List<Reason> smallest = WhyNot.of(outcome.brief(), work::share);
+    Brief asked = outcome.asked().with(outcome.asked().rules().with(Margin.NONE));
+    List<Reason> smallest = WhyNot.of(asked, work::share);
     return new SplitLine.SplitOutcome(
         outcome.score(),
+        outcome.asked(),
         outcome.brief(),
-        smallest.isEmpty() ? outcome.result() : new SplitResult.None(smallest),
+        outcome.isNearest() || smallest.isEmpty()
+            ? outcome.result()
+            : new SplitResult.None(smallest),
         outcome.plan(),
         outcome.searchSeconds(),
         outcome.seats(),
         outcome.freed(),
+        smallest,
         Remedies.of(briefing, limits, all));
   }
 }

@@ -39,8 +39,6 @@ import stafette.score.Line;
  * are used only on certain lines count only if the result is such a line.
  */
 public final class Thinner {
-  /** The price of a change where something begins. */
-  private static final int PATTERN_CHANGE = 6;
 
   private final Line line;
   private final Player player;
@@ -61,7 +59,7 @@ public final class Thinner {
     this.line = line;
     this.player = player;
     this.rules = rules;
-    this.change = PATTERN_CHANGE;
+    this.change = rules.weights().patternChange();
     this.stop = stop;
     this.progress = progress;
   }

@@ -37,7 +37,10 @@ final class AllRotations {
         new ArrayList<>(all.plans.stream().map(segments -> new Plan(brief, segments)).toList());
     ManyPlans judged = new ManyPlans(brief);
     plans.sort(Comparator.comparingInt(plan -> Costing.of(plan).total()));
-    return plans.stream().filter(judged::hold).mapToInt(plan -> Costing.of(plan).total()).findFirst();
+    return plans.stream()
+        .filter(judged::hold)
+        .mapToInt(plan -> Costing.of(plan).total())
+        .findFirst();
   }
 
   private void collect() {
