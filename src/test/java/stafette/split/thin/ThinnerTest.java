@@ -88,7 +88,7 @@ class ThinnerTest {
   }
 
   /** Who would best leave out one bar, and may not. */
-  @Property(tries = 60, shrinking = ShrinkingMode.OFF)
+  @Property(tries = 25, shrinking = ShrinkingMode.OFF)
   void where_a_hole_of_one_bar_would_do_nothing_without_one_costs_less(
       @ForAll("breathless") ThinCase given) {
     assertCostsLeast(given);
