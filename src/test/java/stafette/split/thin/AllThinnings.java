@@ -22,7 +22,7 @@ import stafette.split.thin.ThinCases.ThinCase;
 
 /** All choices of patterns for a line, with what they cost, and the judge's word on each. */
 final class AllThinnings {
-  private static final int CHANGE = 6;
+  private static final int CHANGE = Invented.WEIGHTS.patternChange();
   private static final int NONE = Integer.MAX_VALUE;
 
   private final ThinCase given;
