@@ -99,7 +99,7 @@ final class AlternativesText {
   }
 
   private static String spot(Place place) {
-    return place.part() + ", " + place.at().dotted();
+    return place.part() + ", " + place.at().inShort();
   }
 
   private static String window(

@@ -106,7 +106,7 @@ final class AlternativesTable extends VBox {
 
   private String tightest(AlternativeColumn column) {
     Place place = column.traits().tightest();
-    return texts.get("alternatives.spot", place.part(), place.at().bar(), place.at().beatText());
+    return texts.get("alternatives.spot", place.part(), texts.say(place.at().inShort()));
   }
 
   private String window(AlternativeColumn column, Function<TempoWindow, Sentence> end) {
