@@ -104,7 +104,12 @@ final class AlternativesText {
 
   private static String window(
       SplitLine.SplitOutcome outcome, Function<TempoWindow, Sentence> end) {
-    return outcome.plan().flatMap(JudgedPlan::window).map(end).map(Sentence::toString).orElse("-");
+    return outcome
+        .plan()
+        .flatMap(JudgedPlan::window)
+        .map(end)
+        .map(Sentence::toString)
+        .orElse("at no tempo");
   }
 
   private static String own(SplitLine.SplitOutcome outcome) {

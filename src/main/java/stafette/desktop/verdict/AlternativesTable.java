@@ -110,7 +110,12 @@ final class AlternativesTable extends VBox {
   }
 
   private String window(AlternativeColumn column, Function<TempoWindow, Sentence> end) {
-    return column.plan().window().map(end).map(texts::say).orElse("–");
+    return column
+        .plan()
+        .window()
+        .map(end)
+        .map(texts::say)
+        .orElseGet(() -> texts.say(Sentence.of("at no tempo")));
   }
 
   private void row(String key, Function<AlternativeColumn, String> cell) {
