@@ -103,40 +103,57 @@ public final class SegmentRules {
    *
    * @param share 0 where nothing is tested
    */
-  public record Use(Finding.FindingKind kind, int stroke, double share, int limitMilli) {}
+  public record Use(Finding.FindingKind kind, int stroke, double share) {
+    private Burst burst() {
+      return kind == Finding.FindingKind.PEAK ? Burst.STROKES : Burst.NOTES;
+    }
+  }
 
   private Use worst(Finding.FindingKind kind) {
-    Use worst = new Use(kind, first, 0, 1);
+    Use worst = new Use(kind, first, 0);
     for (int j = first + 1; j <= last; j++) {
-      boolean peak = kind == Finding.FindingKind.PEAK;
-      double share = (peak ? Burst.STROKES : Burst.NOTES).use(demand, line, first, j);
+      double share = worst.burst().use(demand, line, first, j);
       if (share > worst.share) {
-        worst = new Use(kind, j, share, peak ? demand.peakMilli(j) : demand.movingMilli(j));
+        worst = new Use(kind, j, share);
       }
     }
     return worst;
   }
 
+  /** Which notes make out the largest share of a limit; empty where nothing is tested. */
+  public Optional<Burst.Tightest> tightest() {
+    return tightest(worst());
+  }
+
+  private Optional<Burst.Tightest> tightest(Use use) {
+    return use.burst().tightest(demand, line, first, use.stroke);
+  }
+
   private Optional<Finding> rate(Use use, double stretch) {
     double share = use.share / stretch;
-    if (Tolerance.within(share, 1)) {
-      return Optional.empty();
-    }
-    double limit = use.limitMilli / 1000.0;
-    double rate = limit * share;
-    BigDecimal above = Wording.above(rate, limit);
-    BigDecimal below = Wording.below(rate, limit);
+    return Tolerance.within(share, 1)
+        ? Optional.empty()
+        : tightest(use)
+            .map(burst -> tooFast(use, burst, stretch, advice(share)))
+            .map(sentence -> Finding.at(use.kind, place(use.stroke), sentence));
+  }
+
+  private Sentence tooFast(Use use, Burst.Tightest burst, double stretch, Sentence advice) {
+    double rate = burst.perSecond() / stretch;
+    BigDecimal above = Wording.above(rate, burst.limitPerSecond());
+    BigDecimal below = Wording.below(rate, burst.limitPerSecond());
     Technique technique = way.skills().get(demand.skill(use.stroke)).technique();
-    Sentence advice = advice(share);
-    Sentence sentence =
-        use.kind == Finding.FindingKind.PEAK
-            ? Sentence.of(
-                "{0} strokes a second is beyond the {1} of {2}; {3}",
-                above, below, technique, advice)
-            : Sentence.of(
-                "{0} changing notes a second is beyond the {1} of {2}; {3}",
-                above, below, technique, advice);
-    return Optional.of(Finding.at(use.kind, place(use.stroke), sentence));
+    if (burst.strokes() <= Burst.MOST_GAPS) {
+      return Sentence.of(
+          "{0} notes at {1} a second are beyond the {2} at which so few go with {3}; {4}",
+          burst.strokes(), above, below, technique, advice);
+    }
+    return use.kind == Finding.FindingKind.PEAK
+        ? Sentence.of(
+            "{0} strokes a second is beyond the {1} of {2}; {3}", above, below, technique, advice)
+        : Sentence.of(
+            "{0} changing notes a second is beyond the {1} of {2}; {3}",
+            above, below, technique, advice);
   }
 
   private Sentence advice(double share) {

@@ -12,12 +12,12 @@ public final class Wording {
   private Wording() {}
 
   /** A value that is above a limit, with as many decimals, up to four, as show that it is. */
-  static BigDecimal above(double value, double limit) {
+  public static BigDecimal above(double value, double limit) {
     return Sentence.decimal(value, decimalsThatDiffer(value, limit));
   }
 
   /** The limit, with as many decimals as {@link #above} shows. */
-  static BigDecimal below(double value, double limit) {
+  public static BigDecimal below(double value, double limit) {
     return Sentence.decimal(limit, decimalsThatDiffer(value, limit));
   }
 

@@ -99,12 +99,17 @@ final class AlternativesText {
   }
 
   private static String spot(Place place) {
-    return place.part() + ", " + place.at().dotted();
+    return place.part() + ", " + place.at().inShort();
   }
 
   private static String window(
       SplitLine.SplitOutcome outcome, Function<TempoWindow, Sentence> end) {
-    return outcome.plan().flatMap(JudgedPlan::window).map(end).map(Sentence::toString).orElse("-");
+    return outcome
+        .plan()
+        .flatMap(JudgedPlan::window)
+        .map(end)
+        .map(Sentence::toString)
+        .orElse("at no tempo");
   }
 
   private static String own(SplitLine.SplitOutcome outcome) {

@@ -9,12 +9,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import stafette.check.ShownTechnique;
-import stafette.check.Strain;
 import stafette.check.alone.Ease;
 import stafette.check.alone.Limiting;
 import stafette.check.alone.LineVerdict;
+import stafette.check.alone.Thinning;
 import stafette.check.alone.VerdictWords;
 import stafette.limits.Demand;
 import stafette.score.Line;
@@ -100,49 +101,80 @@ final class CheckText {
 
   private static List<String> details(Line line, LineVerdict verdict) {
     List<String> details = new ArrayList<>();
-    details.add(
-        "decides: "
-            + VerdictWords.deciding(verdict, line)
-            + takes(verdict)
-            + "; with "
-            + ShownTechnique.inWords(verdict.techniques()));
-    if (verdict.strain() > 1 && verdict.ease() != Ease.OUT_OF_RANGE) {
-      lasts(verdict).ifPresent(details::add);
-      details.add(otherwise(verdict));
+    details.add("decides: " + VerdictWords.deciding(verdict, line) + with(verdict));
+    if (verdict.ease() != Ease.OUT_OF_RANGE && verdict.thinning() != Thinning.ALL) {
+      lasts(verdict, line).ifPresent(details::add);
+      details.add(tempo(verdict) + "; " + thinned(verdict));
     }
     VerdictWords.helping(verdict).map(Sentence::toString).ifPresent(details::add);
     VerdictWords.asked(verdict, line).map(Sentence::toString).ifPresent(details::add);
     return details;
   }
 
-  private static String takes(LineVerdict verdict) {
+  private static String with(LineVerdict verdict) {
     return switch (verdict.limiting()) {
-      case RANGE, TECHNIQUE, PEDALS -> "";
-      default -> ", " + Strain.percent(verdict.strain());
+      case RANGE, TECHNIQUE -> "";
+      default -> "; with " + ShownTechnique.inWords(verdict.techniques());
     };
   }
 
-  /** Up to where strength or air lasts; nothing below a second. */
-  private static Optional<String> lasts(LineVerdict verdict) {
-    boolean inTime =
-        verdict.limiting() == Limiting.TIREDNESS || verdict.limiting() == Limiting.BREATH;
-    return verdict.lastsSeconds().stream()
-        .filter(seconds -> inTime && seconds >= 1)
-        .mapToObj(NumberText::oneDecimal)
-        .map(seconds -> "goes for " + seconds + " s")
-        .findFirst();
+  /** Up to where strength, air or speed lasts. */
+  private static Optional<String> lasts(LineVerdict verdict, Line line) {
+    return switch (verdict.limiting()) {
+      case RANGE, TECHNIQUE, PEDALS -> Optional.empty();
+      default ->
+          verdict.lastsSeconds().stream()
+              .mapToObj(seconds -> lasts(verdict, line, seconds))
+              .findFirst();
+    };
   }
 
-  private static String otherwise(LineVerdict verdict) {
-    String tempo =
-        verdict
-            .fastestTempo()
-            .map(mark -> "goes at up to " + mark.inWords(RoundingMode.FLOOR, 0))
-            .orElse(verdict.breath() > 1 ? "no breath for it at any tempo" : "goes at no tempo");
-    return switch (verdict.thinning()) {
-      case ALL -> tempo;
-      case NOTHING -> tempo + "; not thinned either";
-      default -> tempo + "; or thinned at this tempo: " + verdict.thinning().text();
+  private static String lasts(LineVerdict verdict, Line line, double seconds) {
+    if (seconds * 1e6 < line.beatMicros(0)) {
+      return tooFast(verdict);
+    }
+    int last =
+        IntStream.range(0, line.count())
+            .filter(j -> line.onsetMicros(j) / 1e6 < seconds)
+            .max()
+            .orElse(0);
+    return verdict.planned().inWords()
+        + " last for "
+        + NumberText.oneDecimal(seconds)
+        + " s, to "
+        + line.placeOf(last).at();
+  }
+
+  private static String tooFast(LineVerdict verdict) {
+    boolean said = verdict.limiting() == Limiting.BURST || verdict.limiting() == Limiting.MOVING;
+    return "too fast from the first beat"
+        + (verdict.ease().plays() ? " for " + verdict.planned().inWords() + " to manage" : "")
+        + (said ? "" : ": " + VerdictWords.pace(verdict));
+  }
+
+  private static String tempo(LineVerdict verdict) {
+    return verdict
+        .fastestTempo()
+        .map(
+            mark ->
+                verdict.planned().inWords()
+                    + " manage it up to "
+                    + mark.inWords(RoundingMode.FLOOR, 0))
+        .orElseGet(() -> "at no tempo: " + never(verdict));
+  }
+
+  /** At a slower tempo rates and strength are enough, but not techniques, pedals and breath. */
+  private static String never(LineVerdict verdict) {
+    return switch (verdict.limiting()) {
+      case TECHNIQUE -> "no technique goes on all its notes";
+      case PEDALS -> "the pedals can't give all its strings";
+      default -> (verdict.breath() > 1 ? "" : "if slower, ") + "it is too long for the breath";
     };
+  }
+
+  private static String thinned(LineVerdict verdict) {
+    return verdict.thinning() == Thinning.NOTHING
+        ? "no thinning of it can be played"
+        : "thinned at this tempo: " + verdict.thinning().text();
   }
 }

@@ -102,12 +102,12 @@ final class PlanText {
     Line line = plan.brief().line(handoff.enters().relay());
     String entry = at(line, handoff.enters().first());
     String landing = at(line, handoff.leaves().last());
-    return handoff.shared() > 1 ? entry + "-" + landing : landing;
+    return handoff.shared() > 1 ? entry + " to " + landing : landing;
   }
 
   static String at(Line line, int stroke) {
     BarBeat place = line.bars().nameOf(line.stroke(stroke).onset());
-    return place.dotted();
+    return place.inShort().toString();
   }
 
   /** What the plan as a whole amounts to. */

@@ -170,7 +170,10 @@ public record LineJson(
               "Place in a group of three, 0 to 2, where the beat is divided into equal threes; else -1.")
           @Least(-1)
           @Most(2)
-          int inThree) {
+          int inThree,
+      @Means(
+              "Whether these threes are felt as such: triplets, or a sextuplet that is beamed or accented as two of them. Techniques in groups of 3 go only there.")
+          boolean goesInThrees) {
     static StrokeJson of(Line line, int j) {
       Stroke stroke = line.stroke(j);
       return new StrokeJson(
@@ -190,7 +193,8 @@ public record LineJson(
           stroke.slurContinues(),
           stroke.measured(),
           stroke.graces().size(),
-          line.placeInThree(j));
+          line.placeInThree(j),
+          line.goesInThrees(j));
     }
 
     private static String name(Tone tone) {

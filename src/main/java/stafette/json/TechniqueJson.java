@@ -53,7 +53,7 @@ record TechniqueJson(
         @Told
         String repeats,
     @Means("Whether slurred strokes are finger changes.") @Told boolean slurs,
-    @Means("Strokes in a group; 3 plays beats divided into threes only.")
+    @Means("Strokes in a group; 3 plays only threes that are felt as such.")
         @Only({"1", "2", "3"})
         @Told
         int groups,

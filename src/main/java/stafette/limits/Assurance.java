@@ -1,13 +1,15 @@
 package stafette.limits;
 
 import org.apache.commons.statistics.distribution.NormalDistribution;
+import stafette.words.Sayable;
+import stafette.words.Sentence;
 
 /**
  * The share of professional players who should manage each part.
  *
  * @param percent above 0 and below 100
  */
-public record Assurance(double percent) {
+public record Assurance(double percent) implements Sayable {
   /** About one standard deviation below the mean. */
   public static final Assurance DEFAULT = new Assurance(84);
 
@@ -21,6 +23,12 @@ public record Assurance(double percent) {
       throw new IllegalArgumentException(
           "an assurance lies between 0 and 100 per cent: " + percent);
     }
+  }
+
+  /** "84 of 100". */
+  @Override
+  public Sentence inWords() {
+    return Sentence.of("{0} of 100", Sentence.decimal(percent, percent % 1 == 0 ? 0 : 1));
   }
 
   /**

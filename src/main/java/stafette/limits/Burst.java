@@ -1,5 +1,6 @@
 package stafette.limits;
 
+import java.util.Optional;
 import stafette.score.Line;
 
 /**
@@ -67,8 +68,12 @@ public enum Burst {
    * @param first the stroke with which the segment begins
    */
   public double use(Demand demand, Line line, int first, int j) {
+    return use(demand, line, first, j, MOST_GAPS);
+  }
+
+  private double use(Demand demand, Line line, int first, int j, int most) {
     double use = 0;
-    for (int gaps = 1; gaps <= MOST_GAPS; gaps++) {
+    for (int gaps = 1; gaps <= most; gaps++) {
       long need = 0;
       int at = j;
       for (int gap = 0; gap < gaps; gap++) {
@@ -83,6 +88,31 @@ public enum Burst {
       use = Math.max(use, (double) need / (nanos * WHOLE[gaps - 1]));
     }
     return use;
+  }
+
+  /**
+   * The gaps before a stroke that take most of a limit.
+   *
+   * @param strokes how many belong to them, at least two
+   * @param perSecond how fast they follow one another
+   * @param limitPerSecond how fast so few may
+   */
+  public record Tightest(int strokes, double perSecond, double limitPerSecond) {}
+
+  /** The fewest gaps that make out the use of a stroke; empty where nothing is tested. */
+  public Optional<Tightest> tightest(Demand demand, Line line, int first, int j) {
+    double use = use(demand, line, first, j);
+    if (use == 0) {
+      return Optional.empty();
+    }
+    int gaps = 1;
+    int at = before(demand, first, j);
+    while (use(demand, line, first, j, gaps) < use) {
+      gaps++;
+      at = before(demand, first, at);
+    }
+    double perSecond = gaps * 1e6 / (line.onsetMicros(j) - line.onsetMicros(at));
+    return Optional.of(new Tightest(gaps + 1, perSecond, perSecond / use));
   }
 
   /**

@@ -4,7 +4,7 @@ package stafette.limits;
 public enum Groups {
   ANY(1),
   TWOS(2),
-  /** Triple tonguing: only beats divided into threes, entering on the first of a three. */
+  /** Triple tonguing: only in threes that are felt as such, as triplets are. */
   THREES(3);
 
   private final int size;

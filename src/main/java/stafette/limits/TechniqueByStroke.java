@@ -58,7 +58,7 @@ final class TechniqueByStroke {
     return mannerFits(technique.act(), line.stroke(j))
         && pitchesFit(technique.pitches(), line, j)
         && slursFit(technique.slurs(), line.stroke(j))
-        && (technique.groups() != Groups.THREES || line.placeInThree(j) >= 0)
+        && (technique.groups() != Groups.THREES || line.goesInThrees(j))
         && isFastEnough(technique.lowestPerSecond(), line, j);
   }
 

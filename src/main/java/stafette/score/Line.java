@@ -1,5 +1,6 @@
 package stafette.score;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
@@ -34,6 +35,7 @@ public final class Line {
   private final Rank[] ranks;
   private final boolean[] rests;
   private final int[] threes;
+  private final boolean[] inThrees;
   private final boolean[] sameBeat;
 
   /** A line that stands under no key signature. */
@@ -83,6 +85,7 @@ public final class Line {
     ranks = new Rank[count];
     rests = new boolean[count];
     threes = new int[count];
+    inThrees = new boolean[count];
     sameBeat = new boolean[count];
     reckon();
   }
@@ -98,6 +101,7 @@ public final class Line {
         clock);
     for (int i = 0; i < strokes.size(); i++) {
       threes[i] = keepThrees ? whole.threes[kept.get(i)] : -1;
+      inThrees[i] = keepThrees && whole.inThrees[kept.get(i)];
     }
   }
 
@@ -308,6 +312,15 @@ public final class Line {
     return threes[index];
   }
 
+  /**
+   * Whether a stroke is one of threes that are felt as such: a beat of three or nine equal parts,
+   * or of more that are written as triplets, beamed by threes, or accented on the first of each. A
+   * bare sextuplet goes in twos (common practice, no source).
+   */
+  public boolean goesInThrees(int index) {
+    return inThrees[index];
+  }
+
   private void markThrees(int first, int last) {
     int inBeat = last - first + 1;
     LineClock.BeatOnClock beat = clock.beat(strokes.get(first).onset());
@@ -319,6 +332,18 @@ public final class Line {
     for (int i = first; i <= last; i++) {
       threes[i] = even ? (i - first) % 3 : -1;
     }
+    Arrays.fill(inThrees, first, last + 1, even && goInThrees(first, last));
+  }
+
+  /** Whether the threes of a beat are no pairs, or are written or accented as threes. */
+  private boolean goInThrees(int first, int last) {
+    List<Stroke> beat = strokes.subList(first, last + 1);
+    boolean written =
+        beat.stream()
+            .allMatch(each -> each.values().get(0).tuplet().filter(Tuplet::isInThrees).isPresent());
+    boolean accented =
+        IntStream.range(1, beat.size()).allMatch(i -> beat.get(i).accented() == (i % 3 == 0));
+    return beat.size() % 2 == 1 || written || accented;
   }
 
   /** Whether so many equal parts of a beat are no halves of halves of it, but tuplets. */

@@ -10,6 +10,8 @@
  *       have no place of their own, and can't be parted from it.
  *   <li>A trill that is written out under its sign is one stroke: its first note. The others stay
  *       where the file has them, so that they can be given away and written, but are not measured.
+ *   <li>A sextuplet goes in twos unless beams or accents divide it by threes, so that only triplets
+ *       are tongued in threes; it can be thinned by threes all the same.
  *   <li>A {@link stafette.score.Line} carries its own clock: onsets are rounded once to
  *       microseconds, so that everyone who asks what is playable reckons with the same numbers.
  * </ul>

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import stafette.check.Wording;
 import stafette.limits.Burst;
 import stafette.limits.Demand;
 import stafette.limits.Skill;
@@ -120,7 +121,7 @@ final class Explanation {
             ? Sentence.of(
                 "{0} notes a second are beyond the peak of all these players ({1} at most); lower"
                     + " the tempo, allow a faster technique{2}, or choose other instruments",
-                Sentence.decimal(rate, 1), Sentence.decimal(fastest, 1), Settable.TECHNIQUES)
+                Wording.above(rate, fastest), Wording.below(rate, fastest), Settable.TECHNIQUES)
             : Sentence.of(
                 "nobody can play this note together with those before it: who is in range is too"
                     + " slow or plays something else; add a player who has them all");

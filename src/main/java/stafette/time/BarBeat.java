@@ -11,43 +11,38 @@ import stafette.words.Sentence;
  * @param beat counted from 1, with a fraction inside the beat: 2 and 1/3
  */
 public record BarBeat(String bar, Rational beat) implements Sayable {
-  /** "2" or "2+1/3". */
+  /** "2" or "2+1/3", as it is typed, and for machines. */
   public String beatText() {
-    Rational whole = Rational.of(beat.floor(), BigInteger.ONE);
-    Rational rest = beat.minus(whole);
-    return rest.signum() == 0 ? whole.toString() : whole + "+" + rest;
+    Rational passed = passed();
+    return passed.signum() == 0 ? whole().toString() : whole() + "+" + passed;
   }
 
-  /** "34.2", for where there are many. */
+  /** "34.2" or "34.2+1/3", as it is typed, and for machines. */
   public String dotted() {
     return bar + "." + beatText();
   }
 
-  @Override
-  public Sentence inWords() {
-    Rational whole = Rational.of(beat.floor(), BigInteger.ONE);
-    Rational rest = beat.minus(whole);
-    return rest.signum() == 0
-        ? Sentence.of("bar {0}, beat {1}", bar, whole)
-        : within(whole, rest.numerator().intValueExact(), rest.denominator().intValueExact());
+  /** "34.2" or "34.2, last sixth", for tables. */
+  public Sentence inShort() {
+    return passed().signum() == 0
+        ? Sentence.of("{0}.{1}", bar, whole())
+        : Sentence.of("{0}.{1}, {2}", bar, whole(), PartOfBeat.after(passed()));
   }
 
-  private Sentence within(Rational whole, int passed, int parts) {
-    boolean last = passed == parts - 1;
-    if (parts == 2) {
-      return Sentence.of("bar {0}, second half of beat {1}", bar, whole);
-    }
-    if (parts == 3) {
-      return last
-          ? Sentence.of("bar {0}, last third of beat {1}", bar, whole)
-          : Sentence.of("bar {0}, middle third of beat {1}", bar, whole);
-    }
-    if (parts == 4) {
-      return last
-          ? Sentence.of("bar {0}, last quarter of beat {1}", bar, whole)
-          : Sentence.of("bar {0}, second quarter of beat {1}", bar, whole);
-    }
-    return Sentence.of("bar {0}, beat {1}, {2} of {3}", bar, whole, passed + 1, parts);
+  /** "bar 34, beat 2" or "bar 34, last sixth of beat 2". */
+  @Override
+  public Sentence inWords() {
+    return passed().signum() == 0
+        ? Sentence.of("bar {0}, beat {1}", bar, whole())
+        : Sentence.of("bar {0}, {1} of beat {2}", bar, PartOfBeat.after(passed()), whole());
+  }
+
+  private Rational whole() {
+    return Rational.of(beat.floor(), BigInteger.ONE);
+  }
+
+  private Rational passed() {
+    return beat.minus(whole());
   }
 
   /** "bar 34, beat 2". */

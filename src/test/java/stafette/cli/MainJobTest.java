@@ -165,7 +165,7 @@ class MainJobTest {
         """
         {"format": "stafette-players", "version": 1, "players": [
           {"name": "Ada", "instrument": "flute", "techniques": [{"name": "double tonguing", "peak": 15, "sustained": 14}]},
-          {"name": "Bo", "instrument": "flute", "techniques": [{"name": "double tonguing", "peak": 10.5, "sustained": 8}]}]}
+          {"name": "Bo", "instrument": "flute", "techniques": [{"name": "double tonguing", "peak": 11.5, "sustained": 9}]}]}
         """);
     Ran ran =
         Ran.command(

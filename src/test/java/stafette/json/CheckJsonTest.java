@@ -17,6 +17,8 @@ import stafette.check.alone.Ease;
 import stafette.check.alone.Limiting;
 import stafette.check.alone.LineVerdict;
 import stafette.check.alone.Thinning;
+import stafette.limits.Assurance;
+import stafette.limits.Burst;
 import stafette.limits.Instrument;
 import stafette.score.Part;
 import stafette.score.TremoloReading;
@@ -141,7 +143,9 @@ class CheckJsonTest {
         ease,
         Limiting.BURST,
         2,
+        Assurance.DEFAULT,
         use,
+        Optional.of(new Burst.Tightest(5, 8 * use, 8)),
         0.2,
         0,
         plays ? OptionalDouble.empty() : OptionalDouble.of(1.5),

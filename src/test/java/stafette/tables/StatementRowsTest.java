@@ -99,8 +99,8 @@ class StatementRowsTest {
         "fluet,single tonguing,asked,8,,,,,,me,C, | no instrument is called 'fluet'; use flute",
         ",single tonguing,asked,8,,,,,,me,C, | instrument is empty; fill it in",
         "flute,,asked,8,,,,,,me,C, | technique is empty; fill it in",
-        "flute,détaché,asked,8,,,,,,me,C, | flute has no détaché; use slurred, single tonguing, double tonguing, triple tonguing",
-        "flute,single tonguing; whistling,asked,8,,,,,,me,C, | no technique is called 'whistling' there; use slurred, single tonguing, double tonguing, triple tonguing",
+        "flute,détaché,asked,8,,,,,,me,C, | flute has no détaché; use slurred, single tonguing, triple tonguing, double tonguing",
+        "flute,single tonguing; whistling,asked,8,,,,,,me,C, | no technique is called 'whistling' there; use slurred, single tonguing, triple tonguing, double tonguing",
         "harp,détaché,asked,8,,,,,,me,C, | no technique is called 'détaché' there; name one of techniques.csv",
         "violin,spiccato,border,8,,,,,,me,C, | technique must be the two strokes of the border, as in 'spiccato; sautillé', found 'spiccato'",
       })

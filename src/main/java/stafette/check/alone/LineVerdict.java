@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import stafette.check.ShownTechnique;
+import stafette.limits.Assurance;
+import stafette.limits.Burst;
 import stafette.limits.Instrument;
 import stafette.limits.Source;
 import stafette.limits.Technique;
@@ -19,8 +21,10 @@ import stafette.time.TempoMark;
  * @param ease the word for it
  * @param limiting what decides
  * @param stroke where: the stroke at which it takes most
- * @param use the largest share of a rate that the line takes from a player at the assurance asked
- *     for
+ * @param planned the share of players of whom all that follows is told: one who is as good as so
+ *     many of 100 are at least
+ * @param use the largest share of a rate that the line takes from that player
+ * @param burst the notes that take it; empty if no rate is tested
  * @param tiredness the highest, for that player
  * @param breath the largest share of the air spent, for that player; 0 for instruments without
  *     breath
@@ -41,7 +45,9 @@ public record LineVerdict(
     Ease ease,
     Limiting limiting,
     int stroke,
+    Assurance planned,
     double use,
+    Optional<Burst.Tightest> burst,
     double tiredness,
     double breath,
     OptionalDouble lastsSeconds,
@@ -70,7 +76,9 @@ public record LineVerdict(
         ease,
         limiting,
         stroke,
+        planned,
         use,
+        burst,
         tiredness,
         breath,
         lastsSeconds,
@@ -80,7 +88,7 @@ public record LineVerdict(
         help);
   }
 
-  /** The largest of use, tiredness and breath, for a player at the assurance asked for. */
+  /** The largest of use, tiredness and breath, for that player. */
   public double strain() {
     return Math.max(use, Math.max(tiredness, breath));
   }

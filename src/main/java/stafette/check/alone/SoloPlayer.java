@@ -23,6 +23,7 @@ import stafette.check.WholePart;
 import stafette.check.Wording;
 import stafette.limits.Assurance;
 import stafette.limits.Breath;
+import stafette.limits.Burst;
 import stafette.limits.Demand;
 import stafette.limits.Instrument;
 import stafette.limits.Skill;
@@ -160,6 +161,14 @@ final class SoloPlayer {
 
   double use() {
     return use;
+  }
+
+  Optional<Burst.Tightest> burst() {
+    return rules.tightest();
+  }
+
+  Assurance planned() {
+    return planned;
   }
 
   double tiredness() {

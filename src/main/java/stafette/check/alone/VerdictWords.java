@@ -1,10 +1,15 @@
 package stafette.check.alone;
 
 import java.util.Optional;
+import stafette.check.Strain;
+import stafette.check.Tolerance;
 import stafette.check.Verdict;
+import stafette.check.Wording;
+import stafette.limits.Burst;
 import stafette.limits.Grade;
 import stafette.plan.Plan;
 import stafette.score.Line;
+import stafette.time.BarBeat;
 import stafette.words.Sentence;
 
 /** Verdicts as musicians say them. */
@@ -73,7 +78,7 @@ public final class VerdictWords {
         .map(
             help ->
                 Sentence.of(
-                    "with {0}, which not everybody has, about {1} of 100 would manage",
+                    "with {0}, which not everybody has, about {1} of 100 of those who have it would manage",
                     help.technique(), told(help.share(), Ease.of(help.share()))));
   }
 
@@ -87,18 +92,52 @@ public final class VerdictWords {
         : verdict.instrument().repertoire().inWords(line, verdict.instrument());
   }
 
-  /** What decides, and where: "burst at bar 14, beat 2". */
+  /**
+   * What decides, where, and what is held against what: "burst at bar 14, beat 2: 5 notes at 10.4 a
+   * second, managed by 84 of 100 up to 8.8".
+   */
   public static Sentence deciding(LineVerdict verdict, Line line) {
-    Sentence what =
-        switch (verdict.limiting()) {
-          case BURST -> Sentence.of("burst");
-          case MOVING -> Sentence.of("changing notes");
-          case TIREDNESS -> Sentence.of("tiredness");
-          case BREATH -> Sentence.of("breath");
-          case RANGE -> Sentence.of("range");
-          case TECHNIQUE -> Sentence.of("no technique");
-          case PEDALS -> Sentence.of("pedals");
-        };
-    return Sentence.of("{0} at {1}", what, line.placeOf(verdict.stroke()).at());
+    BarBeat place = line.placeOf(verdict.stroke()).at();
+    return switch (verdict.limiting()) {
+      case BURST -> Sentence.of("burst at {0}: {1}", place, pace(verdict));
+      case MOVING -> Sentence.of("changing notes at {0}: {1}", place, pace(verdict));
+      case TIREDNESS ->
+          Sentence.of(
+              "tiredness at {0}: {1} % of what {2} can spend",
+              place, Strain.wholePercent(verdict.tiredness()), verdict.planned());
+      case BREATH ->
+          Sentence.of(
+              "breath at {0}: {1} % of what {2} have",
+              place, Strain.wholePercent(verdict.breath()), verdict.planned());
+      case RANGE -> Sentence.of("range: the first note that the instrument lacks is at {0}", place);
+      case TECHNIQUE -> Sentence.of("no technique for the note at {0}", place);
+      case PEDALS -> Sentence.of("pedals: they can't give the strings at {0}", place);
+    };
+  }
+
+  /**
+   * How fast the fastest notes are, and how fast so few may be; nothing where no rate is tested.
+   */
+  public static Sentence pace(LineVerdict verdict) {
+    return verdict.burst().map(burst -> pace(verdict, burst)).orElse(Sentence.NONE);
+  }
+
+  private static Sentence pace(LineVerdict verdict, Burst.Tightest burst) {
+    boolean byKey =
+        verdict.limiting() == Limiting.BURST
+            && verdict.instrument().techniques().get(0).act().repeatsByKey();
+    Sentence notes =
+        byKey
+            ? Sentence.of("{0} strokes on one key, string or drum", burst.strokes())
+            : Sentence.of("{0} notes", burst.strokes());
+    boolean beyond = !Tolerance.within(verdict.use(), 1);
+    double rate = burst.perSecond();
+    double limit = burst.limitPerSecond();
+    return Sentence.of(
+        "{0} at {1} a second, managed by {2} up to {3}",
+        notes,
+        beyond ? Wording.above(rate, limit) : Sentence.decimal(rate, 1),
+        verdict.planned(),
+        beyond ? Wording.below(rate, limit) : Sentence.decimal(limit, 1));
   }
 }

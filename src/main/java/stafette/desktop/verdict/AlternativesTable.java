@@ -106,11 +106,16 @@ final class AlternativesTable extends VBox {
 
   private String tightest(AlternativeColumn column) {
     Place place = column.traits().tightest();
-    return texts.get("alternatives.spot", place.part(), place.at().bar(), place.at().beatText());
+    return texts.get("alternatives.spot", place.part(), texts.say(place.at().inShort()));
   }
 
   private String window(AlternativeColumn column, Function<TempoWindow, Sentence> end) {
-    return column.plan().window().map(end).map(texts::say).orElse("–");
+    return column
+        .plan()
+        .window()
+        .map(end)
+        .map(texts::say)
+        .orElseGet(() -> texts.say(Sentence.of("at no tempo")));
   }
 
   private void row(String key, Function<AlternativeColumn, String> cell) {

@@ -87,7 +87,8 @@ final class Chords {
                         new Tuplet(
                             modification.actual(),
                             modification.normal(),
-                            new Span(barStart.plus(found.start()), barStart.plus(found.end())))));
+                            new Span(barStart.plus(found.start()), barStart.plus(found.end())),
+                            found.beamedInThrees())));
   }
 
   private List<Chord> sorted() {

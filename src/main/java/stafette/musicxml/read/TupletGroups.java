@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import stafette.time.Length;
 import stafette.time.Rational;
 
@@ -28,8 +29,9 @@ final class TupletGroups {
    *
    * @param start from the start of the bar
    * @param end from the start of the bar
+   * @param beamedInThrees whether its beams end after each third note
    */
-  record TupletGroup(Length start, Length end) {}
+  record TupletGroup(Length start, Length end, boolean beamedInThrees) {}
 
   /** For each child of a measure, the group to which it belongs. */
   static List<Optional<TupletGroup>> of(List<WrittenMeasure.Child> children) {
@@ -48,6 +50,7 @@ final class TupletGroups {
     private final Length start;
     private final TimeModification modification;
     private final List<Integer> members = new ArrayList<>();
+    private final List<Boolean> beamEnds = new ArrayList<>();
     private Length end;
     private Rational smallestUnit;
     private int brackets;
@@ -70,10 +73,16 @@ final class TupletGroups {
 
     private void add(int index, WrittenNote note) {
       members.add(index);
+      beamEnds.add(note.beamEnds());
       end = end.plus(note.text().length());
       smallestUnit = smallestUnit.min(unitOf(note));
       brackets += note.notations().tupletStarts() - note.notations().tupletStops();
       bracketed |= note.notations().tupletStarts() > 0;
+    }
+
+    private boolean isBeamedInThrees() {
+      return beamEnds.size() % 3 == 0
+          && IntStream.range(0, beamEnds.size()).allMatch(i -> beamEnds.get(i) == (i % 3 == 2));
     }
 
     private boolean complete() {
@@ -118,7 +127,7 @@ final class TupletGroups {
   }
 
   private void close(Run run) {
-    TupletGroup group = new TupletGroup(run.start, run.end);
+    TupletGroup group = new TupletGroup(run.start, run.end, run.isBeamedInThrees());
     run.members.forEach(member -> groupOf.set(member, Optional.of(group)));
   }
 

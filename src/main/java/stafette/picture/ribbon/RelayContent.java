@@ -16,6 +16,7 @@ import stafette.plan.Segment;
 import stafette.score.Line;
 import stafette.score.Stroke;
 import stafette.time.Bar;
+import stafette.time.BarBeat;
 import stafette.time.Position;
 import stafette.time.Span;
 
@@ -132,18 +133,16 @@ public record RelayContent(
         .toList();
   }
 
-  /** "8.1" or "8.1+2/3". */
-  String at(Segment segment, int stroke) {
+  BarBeat at(Segment segment, int stroke) {
     return at(plan.line(segment), stroke);
   }
 
-  String at(Handoff handoff, int stroke) {
+  BarBeat at(Handoff handoff, int stroke) {
     return at(plan.brief().line(handoff.leaves().relay()), stroke);
   }
 
-  private static String at(Line line, int stroke) {
-    var place = line.bars().nameOf(line.stroke(stroke).onset());
-    return place.dotted();
+  private static BarBeat at(Line line, int stroke) {
+    return line.bars().nameOf(line.stroke(stroke).onset());
   }
 
   static String oneDecimal(double value) {

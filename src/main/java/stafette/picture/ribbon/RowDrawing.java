@@ -151,7 +151,7 @@ final class RowDrawing {
             + (handoff.leaves().isHocket() ? " hand over to " : " hands over to ")
             + relay.plan().names(handoff.enters())
             + " at "
-            + relay.at(handoff, handoff.enters().first());
+            + relay.at(handoff, handoff.enters().first()).inShort();
     marks.add(new Mark.MarkGroup(id("handoff", index, span), title, data(handoff, span), ways));
   }
 
@@ -180,8 +180,8 @@ final class RowDrawing {
     data.put("enters", relay.plan().names(handoff.enters()));
     data.put("first", Integer.toString(handoff.enters().first()));
     data.put("last", Integer.toString(handoff.leaves().last()));
-    data.put("from", relay.at(handoff, handoff.enters().first()));
-    data.put("to", relay.at(handoff, handoff.leaves().last()));
+    data.put("from", relay.at(handoff, handoff.enters().first()).dotted());
+    data.put("to", relay.at(handoff, handoff.leaves().last()).dotted());
     data.put("left", SvgInk.figure(row.xWithin(span.start())));
     data.put("right", SvgInk.figure(row.xWithin(span.end())));
     return data;
@@ -201,9 +201,9 @@ final class RowDrawing {
             + ", "
             + ShownTechnique.names(plan, segment)
             + ", "
-            + relay.at(segment, segment.first())
+            + relay.at(segment, segment.first()).inShort()
             + " to "
-            + relay.at(segment, segment.last()),
+            + relay.at(segment, segment.last()).inShort(),
         data(index, segment, span),
         marks);
   }
@@ -214,8 +214,8 @@ final class RowDrawing {
     data.put("technique", ShownTechnique.names(relay.plan(), segment));
     data.put("first", Integer.toString(segment.first()));
     data.put("last", Integer.toString(segment.last()));
-    data.put("from", relay.at(segment, segment.first()));
-    data.put("to", relay.at(segment, segment.last()));
+    data.put("from", relay.at(segment, segment.first()).dotted());
+    data.put("to", relay.at(segment, segment.last()).dotted());
     data.put("strain", Strain.percent(strain(index)));
     data.put("left", SvgInk.figure(row.xWithin(span.start())));
     data.put("right", SvgInk.figure(row.xWithin(span.end())));

@@ -29,7 +29,7 @@ final class BreathWords {
       int more = places.size() - MOST_PLACES;
       words.add(
           "again at "
-              + String.join(", ", places.subList(0, Math.min(places.size(), MOST_PLACES)))
+              + String.join("; ", places.subList(0, Math.min(places.size(), MOST_PLACES)))
               + (more > 0
                   ? " and in " + SheetFigures.counted(more, "more rest", "more rests")
                   : ""));
@@ -77,7 +77,7 @@ final class BreathWords {
     for (int j = played.first(); j < played.last(); j++) {
       if ((line.onsetMicros(j + 1) - line.endMicros(j)) / 1e6 >= breath.catchSeconds()) {
         var at = line.bars().nameOf(line.stroke(j).span().end());
-        places.add(at.dotted());
+        places.add(at.inShort().toString());
       }
     }
     return places;

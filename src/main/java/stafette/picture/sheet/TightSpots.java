@@ -6,12 +6,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import stafette.check.SegmentReport;
-import stafette.check.ShownTechnique;
 import stafette.check.Strain;
 import stafette.check.StrainCourse;
 import stafette.check.Verdict;
+import stafette.limits.Demand;
 import stafette.plan.Plan;
 import stafette.plan.Played;
+import stafette.plan.Segment;
 
 /** Where the players are nearest to their limits. */
 final class TightSpots {
@@ -64,13 +65,21 @@ final class TightSpots {
             + ": "
             + Strain.percent(report.strain())
             + " "
-            + what(plan, report));
+            + what(plan, report, stroke));
   }
 
-  private static String what(Plan plan, SegmentReport report) {
+  private static String what(Plan plan, SegmentReport report, int stroke) {
     if (report.strain() <= report.use()) {
-      return "of the fastest " + ShownTechnique.names(plan, report.segment());
+      return "of the fastest " + technique(plan, report.segment(), stroke);
     }
     return report.strain() <= report.tiredness() ? "tired" : "of the breath spent";
+  }
+
+  /** The technique of which it is a share; the player may be told a slower one that will do. */
+  private static String technique(Plan plan, Segment segment, int stroke) {
+    Demand demand =
+        Demand.of(
+            plan.player(segment).instrument(), plan.way(segment), plan.played(segment).line());
+    return plan.way(segment).skills().get(demand.skill(stroke)).technique().name();
   }
 }

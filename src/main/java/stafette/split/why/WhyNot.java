@@ -92,10 +92,7 @@ public final class WhyNot {
       case TECHNIQUES -> Sentence.of("techniques: {0}", techniques());
       case OVERLAP -> Sentence.of("overlap: two players share {0} at each handoff", overlap());
       case READY -> Sentence.of("rest: up to {0} seconds before a player may enter again", ready());
-      case BUSY ->
-          Sentence.of(
-              "other notes: the score gives {0} something else to play at that time",
-              names(brief.players().stream().filter(this::isBusy).toList()));
+      case BUSY -> otherNotes();
       case BREATH ->
           Sentence.of(
               "breath: {0}, and the stretch lasts {1}", breaths(), Sentence.decimal(seconds(), 1));
@@ -106,24 +103,13 @@ public final class WhyNot {
                   + " tire",
               Sentence.decimal(Demand.usualRatePerSecond(line), 1),
               rates(skill -> skill.capability().sustainedPerSecond()));
-      case RATES -> Sentence.of("speed: {0}", rates());
+      case RATES ->
+          Sentence.of(
+              "speed: {0}",
+              new Speeds(brief, conflict.first(), conflict.last())
+                  .fastest()
+                  .orElseGet(() -> Sentence.of("nobody is fast enough")));
     };
-  }
-
-  private Sentence rates() {
-    int fastest = conflict.first();
-    for (int j = conflict.first() + 1; j <= conflict.last(); j++) {
-      fastest = rate(j) > rate(fastest) || fastest == conflict.first() ? j : fastest;
-    }
-    return Sentence.of(
-        "up to {0} notes a second ({1}), and for a moment they reach {2}",
-        Sentence.decimal(rate(fastest), 1),
-        line.placeOf(fastest).at(),
-        rates(skill -> skill.capability().peakPerSecond()));
-  }
-
-  private double rate(int j) {
-    return j == 0 ? 0 : 1e6 / Math.max(1, line.onsetMicros(j) - line.onsetMicros(j - 1));
   }
 
   private Sentence range() {
@@ -168,6 +154,16 @@ public final class WhyNot {
 
   private double seconds() {
     return (line.endMicros(conflict.last()) - line.onsetMicros(conflict.first())) / 1e6;
+  }
+
+  private Sentence otherNotes() {
+    List<Player> busy = brief.players().stream().filter(this::isBusy).toList();
+    return busy.isEmpty()
+        ? Sentence.of(
+            "other notes: what the score gives {0} just before or after leaves no time for these",
+            names(brief.players().stream().filter(player -> !player.busy().isEmpty()).toList()))
+        : Sentence.of(
+            "other notes: the score gives {0} something else to play at that time", names(busy));
   }
 
   private boolean isBusy(Player player) {

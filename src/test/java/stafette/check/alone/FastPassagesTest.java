@@ -34,9 +34,9 @@ class FastPassagesTest {
     assertEquals(
         List.of(
             "Trumpet 1 1: 24 from bar 9, beat 1",
-            "Trumpet 1 1: 21 from bar 11, beat 1, 2 of 6",
+            "Trumpet 1 1: 21 from bar 11, second sixth of beat 1",
             "Trumpet 1 1: 30 from bar 13, beat 1",
-            "Trumpet 1 1: 53 from bar 15, beat 2, 2 of 6",
+            "Trumpet 1 1: 53 from bar 15, second sixth of beat 2",
             "Harp 1: 64 from bar 25, beat 1",
             "Violin I 1: 49 from bar 13, beat 1",
             "Viola 1: 49 from bar 13, beat 1"),

@@ -33,9 +33,12 @@ import stafette.check.Judge;
 import stafette.check.RandomPlans;
 import stafette.check.TempoWindow;
 import stafette.check.Traits;
+import stafette.check.alone.LineTrial;
+import stafette.check.alone.VerdictWords;
 import stafette.desktop.SplitSample;
 import stafette.keep.LimitsInForce;
 import stafette.keep.OpenScore;
+import stafette.limits.Assurance;
 import stafette.limits.Capability;
 import stafette.limits.Instrument;
 import stafette.limits.Skill;
@@ -56,6 +59,8 @@ import stafette.split.SplitResult;
 import stafette.split.rotate.RotationOrCheapest;
 import stafette.split.why.WhyNot;
 import stafette.tables.LimitTables;
+import stafette.time.BarBeat;
+import stafette.time.Rational;
 import stafette.words.Objection;
 import stafette.words.Refusal;
 import stafette.words.Sayable;
@@ -207,6 +212,39 @@ class GermanTest {
 
   private static Traits traits(Plan plan) {
     return Traits.of(plan, plan.brief().rules());
+  }
+
+  @Test
+  void a_place_within_a_beat_is_german() {
+    BarBeat place = new BarBeat("7", Rational.of(29, 6));
+    assertEquals("Takt 7, letztes Sechstel von Schlag 4", GERMAN.say(place));
+    assertEquals("7.4, letztes Sechstel", GERMAN.say(place.inShort()));
+    assertEquals(
+        "Takt 7, zweite Hälfte von Schlag 4", GERMAN.say(new BarBeat("7", Rational.of(9, 2))));
+  }
+
+  @Test
+  void what_decides_is_german() throws IOException {
+    List<String> said =
+        Stream.of(
+                Invented.line(2, 4, 240),
+                Invented.line(20, 4, 140),
+                Invented.line(40, 4, 100),
+                Invented.line(8, 4, 60, i -> new Pitch(Step.C, 0, 1)))
+            .map(GermanTest::deciding)
+            .toList();
+    assertGerman(said);
+    assertEquals(
+        "Anschläge in Folge, Takt 1, Schlag 2: 5 Noten mit 16,0 in der Sekunde; 84 von 100 schaffen"
+            + " bis zu 11,4",
+        said.get(0));
+  }
+
+  private static String deciding(Line line) {
+    Instrument flute = FLUTE.instrument();
+    return GERMAN.say(
+        VerdictWords.deciding(
+            LineTrial.of(line, flute, Assurance.DEFAULT, flute.techniques()), line));
   }
 
   @Test

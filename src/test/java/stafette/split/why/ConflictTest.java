@@ -167,7 +167,9 @@ class ConflictTest {
     Brief brief = Invented.brief(Invented.line(2, 4, 240), flute("Flute 1"));
     assertEquals(List.of(Constraint.RATES), conflict(brief).constraints());
     assertTrue(
-        said(brief).contains("up to 16.0 notes a second (bar 1, second quarter of beat 1)"),
+        said(brief)
+            .contains(
+                "4 notes at 16.0 a second (bar 1, last quarter of beat 1), and they manage Flute 1 14.3"),
         said(brief));
   }
 
