@@ -11,8 +11,10 @@ import stafette.limits.Assurance;
 import stafette.limits.Capability;
 import stafette.limits.Demand;
 import stafette.limits.Instrument;
+import stafette.limits.SectionShare;
 import stafette.limits.Skill;
 import stafette.limits.Technique;
+import stafette.limits.TypedNames;
 import stafette.plan.GivenStretch;
 import stafette.plan.Player;
 import stafette.score.Line;
@@ -28,6 +30,7 @@ import stafette.words.Settable;
  */
 public final class Roster {
   private final Score score;
+  private final Sections sections;
   private final List<Line> lines;
   private final LimitsInForce limits;
   private final MeasuredPlayers measured;
@@ -42,6 +45,7 @@ public final class Roster {
       Assurance assurance,
       List<Allowance> allowances) {
     this.score = score;
+    this.sections = new Sections(score, limits.catalogue());
     this.lines = lines;
     this.limits = limits;
     this.measured = measured;
@@ -55,6 +59,7 @@ public final class Roster {
     }
     List<Player> players = beside(wishes);
     refuseOnePartTwice(players);
+    refuseTwoDivisions(players);
     refuseUnknownAllowances(players);
     return players;
   }
@@ -75,6 +80,30 @@ public final class Roster {
     }
   }
 
+  private void refuseTwoDivisions(List<Player> players) throws Refusal {
+    for (Player player : players) {
+      Optional<SectionShare> share = SectionShare.named(player.name());
+      Optional<Player> other =
+          share.flatMap(
+              one -> players.stream().filter(each -> isOtherwiseDivided(each, one)).findFirst());
+      if (other.isPresent()) {
+        throw Refusal.wrongUse(
+            Sentence.of(
+                "{0} and {1} share players; name the section whole, or divided in one way",
+                other.get().name(), player.name()));
+      }
+    }
+  }
+
+  /** Whether somebody is the section of a share, or a share of it divided otherwise. */
+  private static boolean isOtherwiseDivided(Player player, SectionShare share) {
+    return SectionShare.named(player.name())
+        .map(
+            other ->
+                TypedNames.same(other.section(), share.section()) && other.parts() != share.parts())
+        .orElseGet(() -> TypedNames.same(player.name(), share.section()));
+  }
+
   /** Players beside others for whom allowances may be meant. */
   public List<Player> beside(List<PlayerWish> wishes) throws Refusal {
     List<Player> players = new ArrayList<>();
@@ -86,7 +115,10 @@ public final class Roster {
 
   private Player playerOf(PlayerWish wish) throws Refusal {
     wish.refuseUnwritable();
-    Optional<Part> part = score.part(wish.name());
+    Optional<SectionShare> share = SectionShare.named(wish.name());
+    Optional<Part> section = share.flatMap(one -> sections.part(one.section()));
+    Optional<Part> own = score.part(wish.name());
+    Optional<Part> part = own.or(() -> share.filter(SectionShare::isFirst).flatMap(f -> section));
     Instrument instrument = measured.asSaid(wish.name(), instrumentOf(wish)).breathing(assurance);
     List<Skill> skills =
         Allowance.usable(allowances, wish.name(), instrument, lines).stream()
@@ -94,7 +126,10 @@ public final class Roster {
             .toList();
     boolean free = measured.freed().contains(wish.name());
     List<GivenStretch> busy =
-        part.filter(p -> !free).map(p -> GivenStretch.of(p, lines)).orElse(List.of());
+        own.or(() -> section)
+            .filter(p -> !free)
+            .map(p -> GivenStretch.of(p, lines))
+            .orElse(List.of());
     return new Player(wish.name(), instrument, part.map(Part::id), skills, busy);
   }
 
@@ -116,6 +151,15 @@ public final class Roster {
     if (own.isPresent()) {
       return own.get();
     }
+    Instrument whole = wholeInstrumentOf(wish);
+    Optional<SectionShare> share = SectionShare.named(wish.name());
+    if (share.isPresent()) {
+      sections.refuseUndivided(share.get(), whole);
+    }
+    return share.map(one -> one.playing(whole)).orElse(whole);
+  }
+
+  private Instrument wholeInstrumentOf(PlayerWish wish) throws Refusal {
     if (wish.instrument().isPresent()) {
       return limits.instrument(wish.instrument().get());
     }

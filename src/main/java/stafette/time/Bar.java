@@ -21,6 +21,15 @@ public record Bar(int index, String number, Span span, Meter meter, Length lead,
     this(index, number, span, meter, lead, meter);
   }
 
+  /** Whether another bar is the same but perhaps for how it is counted, which its notes tell. */
+  public boolean isAlike(Bar other) {
+    return index == other.index
+        && number.equals(other.number)
+        && span.equals(other.span)
+        && meter.equals(other.meter)
+        && lead.equals(other.lead);
+  }
+
   Meter.Beat beatAt(Position position) {
     return counted.beatAt(position.since(span.start()).plus(lead));
   }
