@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import stafette.limits.SectionShare;
+import stafette.limits.Division;
 import stafette.words.Refusal;
 import stafette.words.Sentence;
 
@@ -42,8 +42,8 @@ final class Divisi {
                   + " a 2\"",
               wish.name(), section));
     }
-    return SectionShare.of(section, parts).stream()
-        .map(share -> new PlayerWish(share.name(), wish.instrument()))
+    return Division.of(section, parts).stream()
+        .map(division -> new PlayerWish(division.name(), wish.instrument()))
         .toList();
   }
 

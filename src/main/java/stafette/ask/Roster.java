@@ -10,8 +10,8 @@ import stafette.keep.LimitsInForce;
 import stafette.limits.Assurance;
 import stafette.limits.Capability;
 import stafette.limits.Demand;
+import stafette.limits.Division;
 import stafette.limits.Instrument;
-import stafette.limits.SectionShare;
 import stafette.limits.Skill;
 import stafette.limits.Technique;
 import stafette.limits.TypedNames;
@@ -82,9 +82,9 @@ public final class Roster {
 
   private void refuseTwoDivisions(List<Player> players) throws Refusal {
     for (Player player : players) {
-      Optional<SectionShare> share = SectionShare.named(player.name());
+      Optional<Division> division = Division.named(player.name());
       Optional<Player> other =
-          share.flatMap(
+          division.flatMap(
               one -> players.stream().filter(each -> isOtherwiseDivided(each, one)).findFirst());
       if (other.isPresent()) {
         throw Refusal.wrongUse(
@@ -95,13 +95,14 @@ public final class Roster {
     }
   }
 
-  /** Whether somebody is the section of a share, or a share of it divided otherwise. */
-  private static boolean isOtherwiseDivided(Player player, SectionShare share) {
-    return SectionShare.named(player.name())
+  /** Whether somebody is the section of a division, or a division of it divided otherwise. */
+  private static boolean isOtherwiseDivided(Player player, Division division) {
+    return Division.named(player.name())
         .map(
             other ->
-                TypedNames.same(other.section(), share.section()) && other.parts() != share.parts())
-        .orElseGet(() -> TypedNames.same(player.name(), share.section()));
+                TypedNames.same(other.section(), division.section())
+                    && other.parts() != division.parts())
+        .orElseGet(() -> TypedNames.same(player.name(), division.section()));
   }
 
   /** Players beside others for whom allowances may be meant. */
@@ -115,10 +116,10 @@ public final class Roster {
 
   private Player playerOf(PlayerWish wish) throws Refusal {
     wish.refuseUnwritable();
-    Optional<SectionShare> share = SectionShare.named(wish.name());
-    Optional<Part> section = share.flatMap(one -> sections.part(one.section()));
+    Optional<Division> division = Division.named(wish.name());
+    Optional<Part> section = division.flatMap(one -> sections.part(one.section()));
     Optional<Part> own = score.part(wish.name());
-    Optional<Part> part = own.or(() -> share.filter(SectionShare::isFirst).flatMap(f -> section));
+    Optional<Part> part = own.or(() -> division.filter(Division::isFirst).flatMap(f -> section));
     Instrument instrument = measured.asSaid(wish.name(), instrumentOf(wish)).breathing(assurance);
     List<Skill> skills =
         Allowance.usable(allowances, wish.name(), instrument, lines).stream()
@@ -152,11 +153,11 @@ public final class Roster {
       return own.get();
     }
     Instrument whole = wholeInstrumentOf(wish);
-    Optional<SectionShare> share = SectionShare.named(wish.name());
-    if (share.isPresent()) {
-      sections.refuseUndivided(share.get(), whole);
+    Optional<Division> division = Division.named(wish.name());
+    if (division.isPresent()) {
+      sections.refuseUndivided(division.get(), whole);
     }
-    return share.map(one -> one.playing(whole)).orElse(whole);
+    return division.map(one -> one.playing(whole)).orElse(whole);
   }
 
   private Instrument wholeInstrumentOf(PlayerWish wish) throws Refusal {

@@ -7,8 +7,8 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import stafette.limits.Catalogue;
+import stafette.limits.Division;
 import stafette.limits.Instrument;
-import stafette.limits.SectionShare;
 import stafette.limits.TypedNames;
 import stafette.score.Part;
 import stafette.score.Score;
@@ -56,21 +56,21 @@ public record Sections(Score score, Catalogue catalogue) {
   /**
    * @throws Refusal if what is divided is no section of bowed strings
    */
-  void refuseUndivided(SectionShare share, Instrument instrument) throws Refusal {
+  void refuseUndivided(Division division, Instrument instrument) throws Refusal {
     if (!instrument.family().equals(BOWED)) {
       throw Refusal.wrongUse(
           Sentence.of(
               "{0}: only sections of bowed strings can be divided, as in \"Violins I div. a 2\";"
                   + " name each player of {1} instead",
-              share.name(), share.section()));
+              division.name(), division.section()));
     }
-    String called = part(share.section()).map(Part::name).orElse(share.section());
-    if (!namesMany(called) && !(isOrchestral() && part(share.section()).isPresent())) {
+    String called = part(division.section()).map(Part::name).orElse(division.section());
+    if (!namesMany(called) && !(isOrchestral() && part(division.section()).isPresent())) {
       throw Refusal.wrongUse(
           Sentence.of(
               "{0}: {1} is one player and can't be divided; name a section, as in \"Violins I div."
                   + " a 2\", or another player",
-              share.name(), called));
+              division.name(), called));
     }
   }
 

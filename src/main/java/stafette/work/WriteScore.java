@@ -11,8 +11,8 @@ import stafette.keep.FileDoor;
 import stafette.keep.LimitsInForce;
 import stafette.keep.OpenScore;
 import stafette.limits.Catalogue;
+import stafette.limits.Division;
 import stafette.limits.Instrument;
-import stafette.limits.SectionShare;
 import stafette.musicxml.text.UnreadableScore;
 import stafette.musicxml.write.Background;
 import stafette.musicxml.write.ScoreWriter;
@@ -143,13 +143,13 @@ public final class WriteScore {
   }
 
   /**
-   * The part after which a new player's part goes: that of the section of which it is a share, else
-   * the last one of its instrument, else of its family.
+   * The part after which a new player's part goes: that of the section of which it is a division,
+   * else the last one of its instrument, else of its family.
    */
   private static Optional<String> neighbour(Player player, Score score, Catalogue catalogue) {
     Optional<String> section =
-        SectionShare.named(player.name())
-            .flatMap(share -> new Sections(score, catalogue).part(share.section()))
+        Division.named(player.name())
+            .flatMap(division -> new Sections(score, catalogue).part(division.section()))
             .map(Part::id);
     return section.or(() -> kin(player, score, catalogue));
   }

@@ -60,7 +60,7 @@ class DividedSectionsTest {
   }
 
   @Test
-  void each_share_plays_the_sections_instrument_so_much_softer_and_is_busy_with_its_part()
+  void each_division_plays_the_sections_instrument_so_much_softer_and_is_busy_with_its_part()
       throws Exception {
     List<Player> players = players("Violins I, Violins II", "Violins II, Violins I div. a 2");
     Player whole = players.get(0);
@@ -124,7 +124,7 @@ class DividedSectionsTest {
         "Violins I, Violins I inside",
         "Violins I inside, Violins I div. a 3",
       })
-  void nobody_sits_in_two_shares(String typed) throws Exception {
+  void nobody_sits_in_two_divisions(String typed) throws Exception {
     assertTrue(
         refused("Violins I, Violins II", typed).inWords().toString().contains("share players"));
   }

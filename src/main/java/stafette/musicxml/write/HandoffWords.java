@@ -5,7 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import stafette.limits.SectionShare;
+import stafette.limits.Division;
 import stafette.musicxml.read.Document;
 import stafette.musicxml.text.Origin.ElementText;
 import stafette.musicxml.text.Origin.MeasureText;
@@ -55,10 +55,10 @@ public record HandoffWords(String part, Position at, boolean enters, String text
         || Arrays.stream(names.split(" and ")).allMatch(name -> isPlayer(name, score));
   }
 
-  /** The first share of a divided section has the section's part. */
+  /** The first division of a divided section has the section's part. */
   private static boolean isPlayer(String name, Score score) {
     return score.part(name).isPresent()
-        || SectionShare.named(name).flatMap(share -> score.part(share.section())).isPresent();
+        || Division.named(name).flatMap(division -> score.part(division.section())).isPresent();
   }
 
   private static String plain(String escaped) {

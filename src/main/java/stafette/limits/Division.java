@@ -11,10 +11,10 @@ import java.util.stream.IntStream;
  * players of two at a desk, "Violas desks 2 of 3" the desks of the second third.
  *
  * @param section the section's name
- * @param number which share, from 1
+ * @param number which division, from 1
  * @param parts into how many the section is divided, two to {@link #MOST}
  */
-public record SectionShare(String section, int number, int parts) {
+public record Division(String section, int number, int parts) {
   public static final int MOST = 4;
 
   private static final List<String> OF_TWO = List.of("outside", "inside");
@@ -22,27 +22,27 @@ public record SectionShare(String section, int number, int parts) {
       Pattern.compile(
           "(.*\\S)\\s+(?:(outside|inside)|desks ([1-4]) of ([34]))", Pattern.CASE_INSENSITIVE);
 
-  /** All shares of a section in the order in which they stand in a score. */
-  public static List<SectionShare> of(String section, int parts) {
+  /** All divisions of a section in the order in which they stand in a score. */
+  public static List<Division> of(String section, int parts) {
     return IntStream.rangeClosed(1, parts)
-        .mapToObj(number -> new SectionShare(section, number, parts))
+        .mapToObj(number -> new Division(section, number, parts))
         .toList();
   }
 
-  /** The share of that name; empty if the name is that of no share. */
-  public static Optional<SectionShare> named(String name) {
+  /** The division of that name; empty if the name is that of no division. */
+  public static Optional<Division> named(String name) {
     Matcher matcher = NAMED.matcher(name.trim());
     return matcher.matches()
-        ? Optional.of(share(matcher)).filter(share -> share.number <= share.parts)
+        ? Optional.of(division(matcher)).filter(division -> division.number <= division.parts)
         : Optional.empty();
   }
 
-  private static SectionShare share(Matcher matcher) {
+  private static Division division(Matcher matcher) {
     String section = matcher.group(1);
     return matcher.group(2) == null
-        ? new SectionShare(
+        ? new Division(
             section, Integer.parseInt(matcher.group(3)), Integer.parseInt(matcher.group(4)))
-        : new SectionShare(section, 1 + OF_TWO.indexOf(TypedNames.plain(matcher.group(2))), 2);
+        : new Division(section, 1 + OF_TWO.indexOf(TypedNames.plain(matcher.group(2))), 2);
   }
 
   /** Whether its notes stand in the section's own part. */
