@@ -28,6 +28,7 @@ final class Options {
       case OVERLAP -> "--overlap";
       case REST -> "--ready";
       case FAVOUR -> "--favour";
+      case HOCKET -> "--hocket";
       case INSTRUMENTS -> "--as";
       case LIMITS -> "the command limits lists them, --limits DIR adds your own";
       case COLOUR -> "--colour";
