@@ -54,6 +54,12 @@ class RemediesCommandTest {
   }
 
   @Test
+  void where_no_rotation_holds_turns_of_any_length_do() {
+    List<String> options = helped(HILL, "Flute 3", "--favour", "regular");
+    assertEquals("--favour balance", options.get(0), options.toString());
+  }
+
+  @Test
   void beside_each_remedy_stand_the_turns_it_makes() {
     String out = split(LANTERN, "Clarinet 1, Clarinet 2").out();
     assertTrue(
