@@ -82,6 +82,11 @@ final class Options {
     }
 
     @Override
+    public String anyTurns(Change.AnyTurns change) {
+      return "--favour balance";
+    }
+
+    @Override
     public String divided(Change.Divided change) {
       return "write " + names(List.of(change.halves())) + " for " + names(List.of(change.whole()));
     }
