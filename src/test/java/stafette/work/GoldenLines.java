@@ -9,6 +9,7 @@ import static stafette.work.GoldenScore.notes;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import stafette.work.GoldenScore.GoldenValue;
@@ -26,10 +27,25 @@ final class GoldenLines {
    *
    * @param title of its entry in {@code golden-turns.txt}
    * @param part where the line stands
-   * @param mostTired what nobody passes, a share
+   * @param mostBreath the share of air that nobody passes
+   * @param mostTired the tiredness that nobody passes
    */
   record GoldenLine(
-      String title, GoldenScore score, String part, int bars, String players, double mostTired) {}
+      String title,
+      GoldenScore score,
+      String part,
+      int bars,
+      String players,
+      double mostBreath,
+      double mostTired) {
+    GoldenLine in(String other) {
+      return new GoldenLine(title, score, other, bars, players, mostBreath, mostTired);
+    }
+
+    GoldenLine within(double breath, double tired) {
+      return new GoldenLine(title, score, part, bars, players, breath, tired);
+    }
+  }
 
   static List<GoldenLine> all() {
     return List.of(
@@ -38,22 +54,17 @@ final class GoldenLines {
         line("sextuplets and a clarinet", quick(104, 16), 16, "Flute 1, Flute 2, Clarinet 1"),
         line("low triplets", low(), 16, "Flute 1, Flute 2, Flute 3"),
         line("easy sixteenths", compound(54), 24, "Clarinet 1, Clarinet 2"),
-        line("easy sixteenths, one busy", busy(), 24, "Flute 1, Flute 2, Flute 3"),
-        new GoldenLine(
-            "true triplets",
-            trueTriplets(),
-            "Trumpet 1",
-            16,
-            "Trumpet 1, Trumpet 2, Trumpet 3",
-            0.9),
+        line("easy sixteenths, one busy", busy(), 24, "Flute 1, Flute 2, Flute 3").within(0.6, 0.9),
+        line("true triplets", trueTriplets(), 16, "Trumpet 1, Trumpet 2, Trumpet 3")
+            .in("Trumpet 1"),
         line("forte sixteenths", forte(), 32, "Trumpet 1, Trumpet 2, Trumpet 3"),
-        new GoldenLine(
-            "a section divided",
-            section(),
-            "Violins I",
-            8,
-            "Violins I outside = violin, Violins I inside = violin, Violins II",
-            0.6),
+        line(
+                "a section divided",
+                section(),
+                8,
+                "Violins I outside = violin, Violins I inside = violin, Violins II")
+            .in("Violins I")
+            .within(0.9, 0.6),
         line("changing metre", changing(204), 18, "Flute 1, Flute 2, Flute 3"),
         line("changing metre, harps", harps(), 18, "Harp 1, Harp 2, Harp 3"),
         line("sevens and fives", odd(), 24, "Flute 1, Flute 2, Flute 3"),
@@ -68,7 +79,7 @@ final class GoldenLines {
   }
 
   private static GoldenLine line(String title, GoldenScore score, int bars, String players) {
-    return new GoldenLine(title, score, "Piano", bars, players, 0.9);
+    return new GoldenLine(title, score, "Piano", bars, players, 0.9, 0.9);
   }
 
   private static List<String> same(String pitch, int count) {
@@ -159,7 +170,7 @@ final class GoldenLines {
         "dotted quarter", 150, metre("6", 8), changingBars(bar -> pitches.get(bar / 2 % 2)));
   }
 
-  private static List<String> changingBars(java.util.function.IntFunction<String> pitch) {
+  private static List<String> changingBars(IntFunction<String> pitch) {
     List<String> all = new ArrayList<>();
     for (int bar = 0; bar < 18; bar++) {
       boolean seven = bar >= 8 && bar < 12;

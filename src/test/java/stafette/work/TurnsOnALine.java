@@ -1,5 +1,6 @@
 package stafette.work;
 
+import java.util.function.ToDoubleFunction;
 import stafette.check.JudgedPlan;
 import stafette.check.SegmentReport;
 import stafette.check.Strain;
@@ -42,8 +43,7 @@ final class TurnsOnALine {
             window.fastestText());
   }
 
-  private static double most(
-      JudgedPlan judged, java.util.function.ToDoubleFunction<SegmentReport> what) {
+  private static double most(JudgedPlan judged, ToDoubleFunction<SegmentReport> what) {
     return judged.verdict().segments().stream().mapToDouble(what).max().orElse(0);
   }
 
