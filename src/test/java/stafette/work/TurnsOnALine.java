@@ -59,7 +59,7 @@ final class TurnsOnALine {
   private String upTo(int landing) {
     Position onset = line.stroke(landing).onset();
     Bar bar = line.bars().at(onset);
-    return isFirst(onset) ? Integer.toString(bar.index()) : place(onset);
+    return isFirst(onset) ? line.bars().get(bar.index() - 1).number() : place(onset);
   }
 
   private String place(Position onset) {
@@ -67,7 +67,7 @@ final class TurnsOnALine {
   }
 
   private String bar(Position onset) {
-    return Integer.toString(line.bars().at(onset).index() + 1);
+    return line.bars().at(onset).number();
   }
 
   private boolean isFirst(Position onset) {
