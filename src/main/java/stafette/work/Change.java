@@ -34,6 +34,8 @@ public sealed interface Change extends Sayable {
 
     T slurred(Slurred change);
 
+    T anyTurns(AnyTurns change);
+
     T divided(Divided change);
 
     T shaken(Shaken change);
@@ -108,6 +110,19 @@ public sealed interface Change extends Sayable {
       return Sentence.of(
           "with pairs who take turns by the {0}",
           Sentence.name(by.name().toLowerCase(Locale.ROOT)));
+    }
+  }
+
+  /** Turns of any length and in any order, where a regular rotation was asked for. */
+  record AnyTurns() implements Change {
+    @Override
+    public <T> T match(ChangeKinds<T> kinds) {
+      return kinds.anyTurns(this);
+    }
+
+    @Override
+    public Sentence inWords() {
+      return Sentence.of("with turns of any length");
     }
   }
 

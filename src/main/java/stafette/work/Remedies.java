@@ -61,6 +61,7 @@ final class Remedies {
           List.of(
               players::more,
               players::divided,
+              rules::anyTurns,
               rules::ready,
               players::colours,
               tempo::all,
@@ -71,6 +72,7 @@ final class Remedies {
               notes::thinned);
       case OTHER ->
           List.of(
+              rules::anyTurns,
               rules::techniques,
               rules::overlap,
               rules::ready,

@@ -95,6 +95,7 @@ class AlternativesJsonTest {
             "Stafette 1",
             ScoreFile.of("invented.musicxml", "0".repeat(64), Tremolo.AS_WRITTEN, false),
             MAIN.brief(),
+            MAIN.brief(),
             new SplitResult.Best(MAIN, 1),
             Optional.of(judged(MAIN)),
             0.1,

@@ -80,6 +80,7 @@ class PlanJsonTest {
                 "Stafette 1",
                 SCORE,
                 plan(line()).brief(),
+                plan(line()).brief(),
                 new SplitResult.None(List.of(reason)),
                 Optional.empty(),
                 0.5,
@@ -310,6 +311,7 @@ class PlanJsonTest {
     return PlanJson.of(
             "Stafette 1",
             SCORE,
+            plan.brief(),
             plan.brief(),
             new SplitResult.Best(plan, 0),
             Optional.of(new JudgedPlan(plan, Judge.judge(plan), Optional.of(window))),

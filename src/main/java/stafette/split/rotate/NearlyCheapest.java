@@ -71,8 +71,7 @@ final class NearlyCheapest {
   private SplitResult preferred(SplitResult found, Plan plan, RotationUnit unit) {
     int cost = Costing.of(plan).total();
     SplitResult.InRotation how =
-        new SplitResult.InRotation(
-            unit.text(), found.found().orElseThrow(), cheapest, limit(plan.handoffs().size()));
+        new SplitResult.InRotation(unit.text(), cheapest, limit(plan.handoffs().size()));
     return found.<SplitResult>match(
         best -> new SplitResult.Best(plan, cost, Optional.of(how)),
         none -> none,
