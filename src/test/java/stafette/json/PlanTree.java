@@ -8,7 +8,9 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import java.util.stream.StreamSupport;
@@ -60,7 +62,10 @@ final class PlanTree {
    *     text does not say all
    */
   static PlanTree of(String text) {
-    JsonObject json = JsonParser.parseString(text).getAsJsonObject();
+    return of(JsonParser.parseString(text).getAsJsonObject());
+  }
+
+  static PlanTree of(JsonObject json) {
     PlanTree tree = new PlanTree(json);
     boolean pairs =
         tree.stretches.stream()
@@ -94,6 +99,15 @@ final class PlanTree {
     return StreamSupport.stream(array.spliterator(), false)
         .map(JsonElement::getAsJsonObject)
         .toList();
+  }
+
+  /** What each player takes. */
+  Map<Integer, List<PlanStretch>> byPlayer() {
+    Map<Integer, List<PlanStretch>> byPlayer = new TreeMap<>();
+    for (PlanStretch stretch : stretches) {
+      byPlayer.computeIfAbsent(stretch.player(), player -> new ArrayList<>()).add(stretch);
+    }
+    return byPlayer;
   }
 
   int count() {

@@ -2,10 +2,8 @@ package stafette.json;
 
 import com.google.gson.JsonObject;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.stream.IntStream;
 
@@ -38,11 +36,8 @@ public final class PlanVerifier {
     List<String> broken = new ArrayList<>();
     shape(broken);
     locks(broken);
-    Map<Integer, List<PlanTree.PlanStretch>> byPlayer = new HashMap<>();
-    for (PlanTree.PlanStretch stretch : tree.stretches) {
-      byPlayer.computeIfAbsent(stretch.player(), player -> new ArrayList<>()).add(stretch);
-    }
-    byPlayer.forEach(
+    tree.byPlayer()
+        .forEach(
         (player, own) ->
             new PlanPart(tree, player, own, true, margin, leeway)
                 .broken()

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -59,7 +60,7 @@ class PlanVerifierTest {
   private static Plan anyPlan(long seed, Random random) {
     Brief brief = SmallBriefs.of(seed, 12, 4);
     Assume.that(brief.players().stream().allMatch(player -> !player.ways().isEmpty()));
-    List<Segment> segments = new java.util.ArrayList<>();
+    List<Segment> segments = new ArrayList<>();
     int last = -1;
     int player = random.nextInt(brief.players().size());
     while (last < brief.line().count() - 1) {
