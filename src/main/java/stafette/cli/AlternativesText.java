@@ -19,8 +19,10 @@ final class AlternativesText {
   private final List<SplitLine.SplitOutcome> outcomes = new ArrayList<>();
   private final List<Traits> traits = new ArrayList<>();
   private final SideBySide plans;
+  private final Details details;
 
-  private AlternativesText(SideBySide plans) {
+  private AlternativesText(SideBySide plans, Details details) {
+    this.details = details;
     this.plans = plans;
     outcomes.add(plans.main());
     traits.add(plans.traits().orElseThrow());
@@ -30,9 +32,13 @@ final class AlternativesText {
     }
   }
 
-  /** A column for each plan, then what differs; empty if there is no plan. */
-  static String of(SideBySide plans) {
-    return plans.traits().isEmpty() ? "" : new AlternativesText(plans).text();
+  /**
+   * A column for each plan, then what differs; empty if there is no plan.
+   *
+   * @param details whether points are told too
+   */
+  static String of(SideBySide plans, Details details) {
+    return plans.traits().isEmpty() ? "" : new AlternativesText(plans, details).text();
   }
 
   private String text() {
@@ -65,12 +71,14 @@ final class AlternativesText {
     row(table, "highest strain", (outcome, of) -> Strain.percent(of.highestStrain()));
     row(table, "mean strain", (outcome, of) -> Strain.percent(of.meanStrain()));
     row(table, "tightest from", (outcome, of) -> spot(of.tightest()));
-    row(table, "blend", (outcome, of) -> of.blend() == 0 ? "-" : of.blend() + " points");
     row(table, "odds", (outcome, of) -> (int) Math.floor(of.odds() * 100) + " in 100");
     row(table, "slowest", (outcome, of) -> window(outcome, TempoWindow::slowestText));
     row(table, "fastest", (outcome, of) -> window(outcome, TempoWindow::fastestText));
-    row(table, "by the plan's weights", (outcome, of) -> Integer.toString(of.cost()));
-    row(table, "by its own weights", (outcome, of) -> own(outcome));
+    if (details.explain()) {
+      row(table, "blend", (outcome, of) -> of.blend() == 0 ? "-" : of.blend() + " points");
+      row(table, "by the plan's weights", (outcome, of) -> Integer.toString(of.cost()));
+      row(table, "by its own weights", (outcome, of) -> own(outcome));
+    }
     return table;
   }
 

@@ -136,7 +136,7 @@ final class SplitCommand implements Callable<Integer> {
             SplitText.of(
                 main, SplitLine.answers(main, request), details.with(main.seats()), output.ink()));
     if (sideBySide) {
-      output.out().print(AlternativesText.of(plans));
+      output.out().print(AlternativesText.of(plans, details.with(main.seats())));
     }
   }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import stafette.ask.Briefing;
 import stafette.keep.LimitsInForce;
+import stafette.split.Workbench;
 import stafette.words.Refusal;
 
 /**
@@ -15,16 +16,14 @@ import stafette.words.Refusal;
  * divided. A slower tempo comes late in both.
  */
 final class Remedies {
-  private final Briefing briefing;
   private final RemedyTrials trials;
   private final RuleRemedies rules;
   private final PlayerRemedies players;
   private final NoteRemedies notes;
   private final TempoRemedy tempo;
 
-  private Remedies(Briefing briefing, LimitsInForce limits, Deadline time) {
-    this.briefing = briefing;
-    this.trials = new RemedyTrials(time::isOver);
+  private Remedies(Briefing briefing, LimitsInForce limits, Workbench workbench, Deadline time) {
+    this.trials = new RemedyTrials(briefing.brief(), workbench, time::isOver);
     this.rules = new RuleRemedies(briefing, trials);
     this.players = new PlayerRemedies(briefing, limits, trials);
     this.notes = new NoteRemedies(briefing, limits, trials);
@@ -34,11 +33,13 @@ final class Remedies {
   /**
    * Tries all kinds of remedies on a brief that has no plan.
    *
+   * @param workbench what the searches for it have worked out
    * @param time ends the trials early; else what they find does not depend on it
    * @throws Refusal if a file that was there is gone
    */
-  static List<Remedy> of(Briefing briefing, LimitsInForce limits, Deadline time) throws Refusal {
-    return new Remedies(briefing, limits, time).found();
+  static List<Remedy> of(
+      Briefing briefing, LimitsInForce limits, Workbench workbench, Deadline time) throws Refusal {
+    return new Remedies(briefing, limits, workbench, time).found();
   }
 
   /** One kind of remedy. */
@@ -55,7 +56,7 @@ final class Remedies {
   }
 
   private List<Kind> kinds() {
-    return switch (trials.obstacle(briefing.brief())) {
+    return switch (trials.obstacle()) {
       case RATE -> tooFast(notes.areInBackground());
       case SPENT ->
           List.of(

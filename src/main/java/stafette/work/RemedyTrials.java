@@ -23,20 +23,35 @@ final class RemedyTrials {
   /** Enough for each line of the samples and of the tests, several times over. */
   private static final long QUESTIONS = 1_000_000;
 
+  private final Brief asked;
+  private final Workbench workbench;
   private final CountedWork work;
   private int toCome = USUAL;
 
   /**
+   * @param asked the brief without a plan
+   * @param workbench what the searches for it have worked out, which serves all trials on its lines
    * @param stop asked often; ends all trials if it says yes
    */
-  RemedyTrials(BooleanSupplier stop) {
+  RemedyTrials(Brief asked, Workbench workbench, BooleanSupplier stop) {
+    this.asked = asked;
+    this.workbench = workbench;
     this.work = new CountedWork(QUESTIONS, stop);
   }
 
   /** Whether a plan is found; no says nothing for certain. */
   boolean succeeds(Brief brief) {
-    Brief bare = brief.with(brief.rules().with(Margin.NONE));
-    return !work.isOver() && AnyPlan.of(bare, work.share(next())).plan().isPresent();
+    return !work.isOver()
+        && AnyPlan.of(bare(brief), bench(brief), work.share(next())).plan().isPresent();
+  }
+
+  private static Brief bare(Brief brief) {
+    return brief.with(brief.rules().with(Margin.NONE));
+  }
+
+  /** Tables of other lines would only fill the memory. */
+  private Workbench bench(Brief brief) {
+    return brief.lines().equals(asked.lines()) ? workbench : new Workbench();
   }
 
   /**
@@ -64,15 +79,15 @@ final class RemedyTrials {
     if (work.isOver()) {
       return Optional.empty();
     }
-    return NearestPlan.ofShareAsked(brief, new Workbench(), work.share(next()), progress -> {})
+    return NearestPlan.ofShareAsked(brief, bench(brief), work.share(next()), progress -> {})
         .result()
         .found()
         .map(found -> new Remedy(change, SplitLine.judged(found)));
   }
 
-  /** What kind of limit leaves a brief without a plan. */
-  Obstacle obstacle(Brief brief) {
-    return Obstacle.of(brief, work.share(next()));
+  /** What kind of limit leaves the brief without a plan. */
+  Obstacle obstacle() {
+    return Obstacle.of(bare(asked), work.share(next()));
   }
 
   private int next() {

@@ -117,7 +117,7 @@ public final class SplitLine {
             List.of(),
             List.of());
     return WithoutPlan.explained(
-        outcome, briefing, limits, request.searchSeconds() - seconds, stop);
+        outcome, briefing, limits, workbench, request.searchSeconds() - seconds, stop);
   }
 
   /**

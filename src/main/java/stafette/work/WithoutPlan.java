@@ -8,6 +8,7 @@ import stafette.plan.Brief;
 import stafette.plan.Margin;
 import stafette.split.Reason;
 import stafette.split.SplitResult;
+import stafette.split.Workbench;
 import stafette.split.why.WhyNot;
 import stafette.words.Refusal;
 
@@ -21,12 +22,14 @@ final class WithoutPlan {
   /**
    * The outcome with reasons and remedies, if it is that there is no plan.
    *
+   * @param workbench what the searches for it have worked out
    * @param stop asked often; ends it with what it has if it says yes
    */
   static SplitLine.SplitOutcome explained(
       SplitLine.SplitOutcome outcome,
       Briefing briefing,
       LimitsInForce limits,
+      Workbench workbench,
       double secondsLeft,
       BooleanSupplier stop)
       throws Refusal {
@@ -49,6 +52,6 @@ final class WithoutPlan {
         outcome.seats(),
         outcome.freed(),
         smallest,
-        Remedies.of(briefing, limits, all));
+        Remedies.of(briefing, limits, workbench, all));
   }
 }

@@ -45,7 +45,7 @@ public record NearestPlan(Brief brief, SplitResult result) {
     if (asked.result.found().isPresent() || stop.getAsBoolean()) {
       return asked;
     }
-    Ladder ladder = new Ladder(brief.with(brief.rules().with(Margin.NONE)), stop);
+    Ladder ladder = new Ladder(brief.with(brief.rules().with(Margin.NONE)), workbench, stop);
     for (Brief lower : ladder.fromLargest()) {
       SplitResult result = RotationOrCheapest.of(lower, workbench, stop, progress);
       if (result.found().isPresent()) {
@@ -72,11 +72,13 @@ public record NearestPlan(Brief brief, SplitResult result) {
   /** The shares below the one asked for. */
   private static final class Ladder {
     private final Brief asked;
+    private final Workbench workbench;
     private final BooleanSupplier stop;
     private final List<Brief> lower = new ArrayList<>();
 
-    Ladder(Brief asked, BooleanSupplier stop) {
+    Ladder(Brief asked, Workbench workbench, BooleanSupplier stop) {
       this.asked = asked;
+      this.workbench = workbench;
       this.stop = stop;
       double percent = asked.rules().assurance().percent();
       int first = (int) Math.ceil(percent / STEP_PERCENT - 1) * STEP_PERCENT;
@@ -112,7 +114,7 @@ public record NearestPlan(Brief brief, SplitResult result) {
 
     private boolean goes(int rung) {
       int[] left = {LOOKS};
-      return AnyPlan.of(lower.get(rung), () -> stop.getAsBoolean() || --left[0] < 0)
+      return AnyPlan.of(lower.get(rung), workbench, () -> stop.getAsBoolean() || --left[0] < 0)
           .plan()
           .isPresent();
     }

@@ -21,10 +21,20 @@ public record AnyPlan(Optional<Plan> plan, boolean proven) {
    * @param stop asked often; ends the search if it says yes
    */
   public static AnyPlan of(Brief brief, BooleanSupplier stop) {
+    return of(brief, new Workbench(), stop);
+  }
+
+  /**
+   * Searches until the first plan is found, with what earlier searches for the line have worked
+   * out.
+   *
+   * @param stop asked often; ends the search if it says yes
+   */
+  public static AnyPlan of(Brief brief, Workbench workbench, BooleanSupplier stop) {
     AtomicBoolean found = new AtomicBoolean();
     return RotationOrCheapest.of(
             brief,
-            new Workbench(),
+            workbench,
             () -> found.get() || stop.getAsBoolean(),
             progress -> found.set(progress.plan().isPresent()))
         .match(
