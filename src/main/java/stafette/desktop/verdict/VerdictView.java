@@ -135,7 +135,7 @@ public final class VerdictView extends VBox {
       PlanInWords.cautions(judged, judged.plan().brief().rules().margin())
           .forEach(caution -> lines.add(texts.say(caution)));
       PlanInWords.notUsed(judged)
-          .forEach(who -> lines.add(texts.get("verdict.notUsed", texts.say(who))));
+          .forEach(who -> lines.add(texts.get("verdict.idle", texts.say(who))));
     }
     return String.join("\n", lines);
   }

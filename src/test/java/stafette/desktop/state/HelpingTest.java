@@ -37,7 +37,7 @@ class HelpingTest {
     desk.session().free(second, true);
     desk.session().rules().source(SourceTreatment.CUE);
     desk.planned();
-    assertTrue(desk.session().desk().isImpossible());
+    assertFalse(desk.session().desk().remedies().isEmpty());
     return desk;
   }
 
@@ -54,7 +54,9 @@ class HelpingTest {
         new Helping(session).take(remedy);
         assertTrue(desk.holds(), remedy.change().toString());
         assertEquals(remedy.plan().plan().segments(), desk.plan().segments());
-        assertEquals(remedy.plan().verdict(), session.desk().plan().orElseThrow().verdict());
+        assertEquals(
+            remedy.plan().verdict().segments(),
+            session.desk().plan().orElseThrow().verdict().segments());
         assertEquals(desk.line().brief(), desk.plan().brief());
         assertEquals(asked.measured(), desk.line().measured());
         assertTrue(desk.line().isFreed("Clarinet 2"));

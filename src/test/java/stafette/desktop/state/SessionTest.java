@@ -299,7 +299,7 @@ class SessionTest {
   @Test
   void measured_limits_and_seats_are_planned_with() {
     planned();
-    session.measured("Flute 1", "triple tonguing", new OpenLine.Measured(5, 4, 12));
+    session.measured("Flute 1", "double tonguing", new OpenLine.Measured(5, 4, 12));
     assertFalse(session.desk().plan().orElseThrow().verdict().holds());
     session.sit("Flute 1", Optional.of(new stafette.plan.Seat(-2, 3)));
     assertEquals(1, session.desk().line().orElseThrow().seats().size());
