@@ -22,6 +22,7 @@ import stafette.json.Means.Told;
 import stafette.plan.Brief;
 import stafette.plan.Seat;
 import stafette.score.Line;
+import stafette.split.Reason;
 import stafette.split.SplitResult;
 
 /**
@@ -109,6 +110,8 @@ public record PlanJson(
    * @param judged the plan, if there is one
    * @param seats of those players whose seats are known, by name
    * @param freed those players who leave out for the line what the score gives them
+   * @param reasons why there is no plan for the share asked for, if one for a lower share stands
+   *     here
    * @param remedies what would make a plan possible, each tried out
    * @param others alternatives, if they were asked for
    */
@@ -122,6 +125,7 @@ public record PlanJson(
       double searchSeconds,
       Map<String, Seat> seats,
       Set<String> freed,
+      List<Reason> reasons,
       List<RemedyJson> remedies,
       Optional<AlternativesJson> others) {
     Optional<Verdict> verdict = judged.map(JudgedPlan::verdict);
@@ -153,7 +157,7 @@ public record PlanJson(
         judged.flatMap(JudgedPlan::window).map(WindowJson::of),
         Stream.concat(
                 verdict.stream().flatMap(said -> said.findings().stream().map(FindingJson::of)),
-                remarks(result).map(FindingJson::remark))
+                remarks(result, reasons).map(FindingJson::remark))
             .toList(),
         remedies,
         others);
@@ -174,13 +178,13 @@ public record PlanJson(
     return result.leastCost().stream().boxed().findFirst();
   }
 
-  private static Stream<String> remarks(SplitResult result) {
+  private static Stream<String> remarks(SplitResult result, List<Reason> reasons) {
     return result.match(
-        best -> Stream.of(),
+        best -> reasons.stream().map(reason -> reason.text().toString()),
         none -> none.reasons().stream().map(reason -> reason.text().toString()),
         stopped ->
             stopped.plan().isPresent()
-                ? Stream.of()
+                ? reasons.stream().map(reason -> reason.text().toString())
                 : Stream.of(
                     "no plan was found within the time and memory set, and it is not proven that none exists; allow more time, or add a player"));
   }

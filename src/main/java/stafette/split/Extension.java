@@ -94,19 +94,17 @@ final class Extension {
         : (int) Math.max(0, -Math.floorDiv(-micropoints, Relaxation.MICROPOINTS));
   }
 
+  /**
+   * Rises along the ends that are tried one after the other: so at the line's last stroke too what
+   * is paid for idle players is no more than for any other end.
+   */
   private long valueAt(Label label, int end) {
     Relaxation relaxation = relaxations[label.relay()];
     return label.paid() * Relaxation.MICROPOINTS
         + label.beside()
-        + idle(label, end)
+        + idle.ended(label.crowd(), label.actor(), label.first(), label.before(), end)
         + relaxation.cost(label.actor(), label.first(), end)
         + relaxation.fromEnd(label.actor(), end);
-  }
-
-  private long idle(Label label, int end) {
-    return relays.length == 1 && end == relays[0].count() - 1
-        ? idle.paid(label.crowd()) * Relaxation.MICROPOINTS
-        : idle.ended(label.crowd(), label.actor(), label.first(), label.before(), end);
   }
 
   /** Finds out how far the label's stretch can go, and orders its ends by what they promise. */

@@ -46,7 +46,7 @@ final class IdlePlayers {
         : atLeast(crowd, taking.get(), taking.get().detour(actor, start, before));
   }
 
-  /** What the rest costs more than its cheapest, after a stretch that ends before the line does. */
+  /** What the rest costs more than its cheapest, after a stretch. */
   long ended(PlayerStates crowd, int actor, int start, int before, int end) {
     if (none || taking.isEmpty()) {
       return 0;

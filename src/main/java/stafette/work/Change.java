@@ -170,7 +170,11 @@ public sealed interface Change extends Sayable {
    * @param whole the section
    * @param halves what stands in its place
    */
-  record Divided(PlayerWish whole, PlayerWish halves) implements Change {
+  record Divided(PlayerWish whole, PlayerWish halves, List<PlayerWish> each) implements Change {
+    public Divided {
+      each = List.copyOf(each);
+    }
+
     @Override
     public <T> T match(ChangeKinds<T> kinds) {
       return kinds.divided(this);

@@ -80,6 +80,7 @@ public final class Reports {
             opened.seats(),
             opened.freed(),
             List.of(),
+            List.of(),
             Optional.empty())
         .text();
   }
@@ -153,6 +154,7 @@ public final class Reports {
         outcome.searchSeconds(),
         outcome.seats(),
         outcome.freed(),
+        outcome.reasons(),
         outcome.remedies().stream()
             .map(
                 remedy ->

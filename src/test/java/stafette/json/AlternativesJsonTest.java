@@ -102,6 +102,7 @@ class AlternativesJsonTest {
             Map.of(),
             Set.of(),
             List.of(),
+            List.of(),
             Optional.of(
                 AlternativesJson.of(
                     List.of(other),

@@ -86,6 +86,7 @@ class PlanJsonTest {
                 0.5,
                 Map.of(),
                 Set.of(),
+                List.of(),
                 List.of(new PlanJson.RemedyJson("add \"Flute 3\"", "with one more flute", true)),
                 Optional.empty())
             .text();
@@ -318,6 +319,7 @@ class PlanJsonTest {
             0.012,
             Map.of("Harp", new Seat(-4.5, 6)),
             Set.of(),
+            List.of(),
             List.of(),
             Optional.empty())
         .text();

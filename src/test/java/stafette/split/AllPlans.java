@@ -20,7 +20,7 @@ import stafette.plan.Turn;
  * Tries every plan of a small brief: whatever the judge lets pass, at the price that the judge's
  * room gives. Shares nothing with the search.
  */
-final class AllPlans {
+public final class AllPlans {
   private static final int MOST = 150_000;
 
   private final Brief brief;
@@ -34,19 +34,19 @@ final class AllPlans {
   }
 
   /** All plans of a brief, unless they are too many. */
-  static AllPlans of(Brief brief) {
+  public static AllPlans of(Brief brief) {
     AllPlans all = new AllPlans(brief);
     all.collect();
     return all;
   }
 
   /** Whether they were few enough to try them all. */
-  boolean areComplete() {
+  public boolean areComplete() {
     return plans.size() <= MOST;
   }
 
   /** The cost of the cheapest plan that the judge lets pass; empty if there is none. */
-  OptionalInt cheapest() {
+  public OptionalInt cheapest() {
     plans.sort(Comparator.comparingInt(Priced::cost));
     ManyPlans all = new ManyPlans(brief);
     for (Priced plan : plans) {

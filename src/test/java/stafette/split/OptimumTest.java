@@ -8,6 +8,7 @@ import java.util.concurrent.atomic.AtomicInteger;
 import net.jqwik.api.Assume;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import org.junit.jupiter.api.Test;
 import stafette.check.Judge;
 import stafette.check.Verdict;
 import stafette.plan.Brief;
@@ -21,6 +22,15 @@ class OptimumTest {
   @Property(tries = 60)
   void it_does_so_on_longer_lines_with_more_players_too(@ForAll long seed) {
     compare(SmallBriefs.of(seed, 9, 4));
+  }
+
+  /**
+   * One of two players could play to the end and leave the other idle, which costs more than to
+   * hand over: the dear end must not stand before the cheap one.
+   */
+  @Test
+  void a_stretch_to_the_end_of_the_line_hides_no_shorter_one() {
+    compare(SmallBriefs.of(-3015, 7, 3));
   }
 
   static void compare(Brief brief) {

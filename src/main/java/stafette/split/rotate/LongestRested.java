@@ -2,10 +2,13 @@ package stafette.split.rotate;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
+import stafette.check.Costing;
 import stafette.check.PartTrial;
 import stafette.plan.Brief;
 import stafette.plan.Pattern;
@@ -18,13 +21,14 @@ import stafette.split.SplitResult;
 /**
  * Lets whoever has rested longest enter next, of players with the same instrument and limits who
  * are not locked: from a turn on, two of them exchange all that they have, if both can still play
- * all of it and the plan costs no more. Whoever has not played yet has rested longest, those listed
- * first before others. Of plans for one line without hockets.
+ * all of it and the plan costs the same. Whoever has not played yet has rested longest, those
+ * listed first before others. Of plans for one line without hockets.
  */
 final class LongestRested {
   private final Brief brief;
   private final PartTrial trial;
   private final Set<Integer> locked;
+  private final Map<Integer, Integer> idle = new HashMap<>();
 
   private LongestRested(Brief brief) {
     this.brief = brief;
@@ -105,18 +109,20 @@ final class LongestRested {
     boolean followsItself =
         IntStream.range(1, after.size())
             .anyMatch(i -> after.get(i).player() == after.get(i - 1).player());
-    return !followsItself && costs(after, one, other) <= costs(segments, one, other)
+    return !followsItself && costs(after, one, other) == costs(segments, one, other)
         ? Optional.of(after)
         : Optional.empty();
   }
 
-  /** What the turns of two players cost; a great deal if one of them can't play theirs. */
+  /** What two players and their turns cost; a great deal if one of them can't play theirs. */
   private long costs(List<Segment> segments, int one, int other) {
     return points(segments, one) + points(segments, other);
   }
 
   private long points(List<Segment> segments, int player) {
     List<Segment> own = segments.stream().filter(s -> s.player() == player).toList();
-    return own.isEmpty() ? 0 : trial.points(own).orElse(Rotation.NEVER);
+    return own.isEmpty()
+        ? idle.computeIfAbsent(player, each -> Costing.idle(brief, each))
+        : Costing.price(brief, player) + trial.points(own).orElse(Rotation.NEVER);
   }
 }

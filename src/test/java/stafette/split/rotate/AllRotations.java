@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.stream.IntStream;
 import stafette.check.Costing;
 import stafette.check.ManyPlans;
 import stafette.plan.Brief;
@@ -41,6 +42,100 @@ final class AllRotations {
         .filter(judged::hold)
         .mapToInt(plan -> Costing.of(plan).total())
         .findFirst();
+  }
+
+  /**
+   * The cost of the cheapest of those that are preferred to the cheapest plan: units from a beat to
+   * eight bars, counted from the first full bar, with what comes before in the first turn and what
+   * is left over in the last one or in one of its own; only units whose middle turn lasts 1.5 to 6
+   * seconds where there are such; all who were named and are able take part.
+   *
+   * @param cheapest what the cheapest plan costs
+   * @param least by how much more a rotation may cost at least, 1 for each handoff if that is more
+   */
+  static OptionalInt nearly(Brief brief, int cheapest, int least) {
+    AllRotations all = new AllRotations(brief);
+    List<List<Integer>> ways = all.cutFromFullBar();
+    boolean any = ways.stream().anyMatch(all::isUsual);
+    int shared = brief.rules().overlap().min();
+    for (List<Integer> starts : ways) {
+      for (int early = 0; early < shared && (!any || all.isUsual(starts)); early++) {
+        all.order(all.turns(starts, early, shared - 1 - early), List.of());
+      }
+    }
+    ManyPlans judged = new ManyPlans(brief);
+    return all.plans.stream()
+        .map(segments -> new Plan(brief, segments))
+        .filter(all::everybodyPlays)
+        .filter(
+            plan ->
+                Costing.of(plan).total() <= cheapest + Math.max(least, plan.segments().size() - 1))
+        .filter(judged::hold)
+        .mapToInt(plan -> Costing.of(plan).total())
+        .min();
+  }
+
+  private boolean everybodyPlays(Plan plan) {
+    return IntStream.range(0, brief.players().size())
+        .filter(player -> Costing.idle(brief, player) > 0)
+        .allMatch(player -> plan.segments().stream().anyMatch(s -> s.player() == player));
+  }
+
+  private List<List<Integer>> cutFromFullBar() {
+    List<Length> beats = line.bars().get(0).meter().beats();
+    Rational beat = beats.get(0).quarters();
+    Rational bar = beat.times(beats.size());
+    List<List<Integer>> ways = new ArrayList<>();
+    ways.add(cut(beat));
+    if (beats.size() % 2 == 0) {
+      ways.add(cut(beat.times(beats.size() / 2)));
+    }
+    for (int bars : new int[] {1, 2, 3, 4, 6, 8}) {
+      List<Integer> starts = cut(bar.times(bars));
+      ways.add(starts);
+      Rational last = line.stroke(starts.get(starts.size() - 1)).onset().quarters();
+      Rational end = line.stroke(line.count() - 1).onset().quarters();
+      long begun = last.dividedBy(bar).floor().longValueExact();
+      long left = end.dividedBy(bar).floor().longValueExact() - begun + 1;
+      if (bars > 1 && starts.size() > 1 && left < bars) {
+        ways.add(starts.subList(0, starts.size() - 1));
+      }
+    }
+    return ways;
+  }
+
+  /** The first stroke of each unit from the first full bar on; the line's first belongs to it. */
+  private List<Integer> cut(Rational unit) {
+    List<Length> beats = line.bars().get(0).meter().beats();
+    Rational bar = beats.get(0).quarters().times(beats.size());
+    Rational bars = line.stroke(0).onset().quarters().dividedBy(bar);
+    Rational whole = Rational.of(bars.floor().longValueExact());
+    Rational full = bar.times(whole.equals(bars) ? whole : whole.plus(Rational.ONE));
+    List<Integer> starts = new ArrayList<>(List.of(0));
+    long before = 0;
+    for (int j = 0; j < line.count(); j++) {
+      Rational from = line.stroke(j).onset().quarters().minus(full);
+      long number = from.dividedBy(unit).floor().longValueExact();
+      if (number > before) {
+        starts.add(j);
+        before = number;
+      }
+    }
+    return starts;
+  }
+
+  private boolean isUsual(List<Integer> starts) {
+    List<Double> seconds = new ArrayList<>();
+    for (int k = 0; k < starts.size(); k++) {
+      long to =
+          k + 1 < starts.size()
+              ? line.onsetMicros(starts.get(k + 1))
+              : line.endMicros(line.count() - 1);
+      seconds.add((to - line.onsetMicros(starts.get(k))) / 1e6);
+    }
+    seconds.sort(Comparator.naturalOrder());
+    double middle = seconds.get(seconds.size() / 2);
+    return 1.5 <= middle && middle <= 6;
   }
 
   private void collect() {
