@@ -1,6 +1,7 @@
 package stafette.bench;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -18,7 +19,8 @@ import stafette.tables.LimitTables;
 /**
  * Briefs of one kind, for measuring the search: a line of triplets on one note, 12 strokes a second
  * and 12 to a bar, and players with invented limits. Instruments, their blend and all weights are
- * those of the built-in tables.
+ * those of the built-in tables. Who is alike is named, a section that has the line anyhow; who is
+ * unlike is proposed, so that the search may choose among them.
  */
 public final class Rosters {
   /** Strokes a second of every line here. */
@@ -67,12 +69,16 @@ public final class Rosters {
    * recovery 8 s, each on another instrument; they needn't breathe.
    */
   public static Brief mixed(int bars, int players) {
-    return brief(bars, unlike(players, false));
+    return brief(bars, proposed(unlike(players, false)));
   }
 
   /** The same players, who breathe as the tables say. */
   public static Brief breathing(int bars, int players) {
-    return brief(bars, unlike(players, true));
+    return brief(bars, proposed(unlike(players, true)));
+  }
+
+  private static List<Player> proposed(List<Player> players) {
+    return players.stream().map(Player::proposed).toList();
   }
 
   /**
@@ -84,8 +90,28 @@ public final class Rosters {
    *     at 1.4, say
    */
   public static Brief atCapacity(int bars, int players, double load) {
-    double sustained = STROKES_PER_SECOND - load * (players - 1) * STAMINA / RECOVERY;
-    return brief(bars, flutes(players, sustained));
+    return alwaysOn(bars, players, 1, load);
+  }
+
+  /**
+   * The same where so many of them play at a time, each in a relay of its own over the same line.
+   */
+  public static Brief alwaysOn(int bars, int players, int on, double load) {
+    double sustained = STROKES_PER_SECOND - load * (players - on) * STAMINA / (on * RECOVERY);
+    Brief one = brief(bars, flutes(players, sustained));
+    return new Brief(Collections.nCopies(on, one.line()), one.players(), one.rules());
+  }
+
+  /**
+   * Players who are alike and, together, have a share of the rate as what can go on: peak 13, and
+   * in a rest each gives back as many strokes a second as it could go on with, so that a share of 1
+   * is just what taking turns without end asks for.
+   *
+   * @param share players times sustained, as a share of the rate
+   */
+  public static Brief sharing(int bars, int players, double share, double stamina) {
+    double sustained = share * STROKES_PER_SECOND / players;
+    return brief(bars, flutes(players, sustained, stamina, stamina / sustained));
   }
 
   private static Brief brief(int bars, List<Player> players) {
@@ -100,10 +126,14 @@ public final class Rosters {
   }
 
   private static List<Player> flutes(int count, double sustained) {
+    return flutes(count, sustained, STAMINA, RECOVERY);
+  }
+
+  private static List<Player> flutes(int count, double sustained, double stamina, double recovery) {
     Instrument flute = instrument("flute", false);
     return IntStream.rangeClosed(1, count)
         .mapToObj(
-            chair -> Invented.player("Flute " + chair, flute, PEAK, sustained, STAMINA, RECOVERY))
+            chair -> Invented.player("Flute " + chair, flute, PEAK, sustained, stamina, recovery))
         .toList();
   }
 
