@@ -56,6 +56,7 @@ class RoomsTest {
     room("split.rotate", "words time score limits plan check split");
     room("split.thin", "words time score limits plan check check.alone split");
     room("split.why", "words time score limits plan check split split.rotate");
+    room("split.nearest", "words time score limits plan check split split.rotate split.why");
     room("split.tempo", "words time score limits plan check split split.rotate");
     // a text and changes to it: what is music is for those who read and write it
     room("musicxml.text", "words time score");
@@ -86,7 +87,7 @@ class RoomsTest {
     room(
         "work",
         "words time score limits plan check check.ear check.alone split split.rotate split.thin"
-            + " split.why split.tempo musicxml.text musicxml.read musicxml.write tables json sound"
+            + " split.why split.nearest split.tempo musicxml.text musicxml.read musicxml.write tables json sound"
             + " picture.ink picture.notes picture.ribbon picture.sheet keep ask");
     room(
         "cli",

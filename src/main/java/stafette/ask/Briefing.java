@@ -167,9 +167,11 @@ public final class Briefing {
   }
 
   /** With others in the place of somebody. */
-  public Brief with(PlayerWish one, PlayerWish others) throws Refusal {
+  public Brief with(PlayerWish one, List<PlayerWish> others) throws Refusal {
     List<PlayerWish> wishes =
-        wishes().stream().map(wish -> wish.equals(one) ? others : wish).toList();
+        wishes().stream()
+            .flatMap(wish -> wish.equals(one) ? others.stream() : Stream.of(wish))
+            .toList();
     return asking(request.with(wishes, request.allowances()));
   }
 

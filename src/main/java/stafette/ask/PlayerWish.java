@@ -18,7 +18,7 @@ public record PlayerWish(String name, Optional<String> instrument) {
   private static final Pattern OTHER_SEPARATOR = Pattern.compile("\\s*[;|\\r\\n]+\\s*");
 
   /**
-   * Reads "Flute 1, Clarinet 1, Anna = bassoon".
+   * Reads "Flute 1, Clarinet 1, Anna = bassoon, Violins I div. a 2".
    *
    * @throws Refusal if there is no name, one comes twice, or one can't be written into a score
    */
@@ -37,19 +37,36 @@ public record PlayerWish(String name, Optional<String> instrument) {
         throw Refusal.wrongUse(
             Sentence.of("players \"{0}\": a name is missing before \"{1}\"", text, entry.trim()));
       }
-      if (wishes.stream().anyMatch(wish -> wish.name().equalsIgnoreCase(name))) {
-        throw Refusal.wrongUse(
-            Sentence.of(
-                "players \"{0}\": {1} is named twice; give each player its own name", text, name));
-      }
       refuseUnwritable(entry);
-      wishes.add(new PlayerWish(name, instrument));
+      for (PlayerWish player : new PlayerWish(name, instrument).players()) {
+        refuseTwice(player, wishes, text);
+        wishes.add(player);
+      }
     }
     if (wishes.isEmpty()) {
       throw Refusal.wrongUse(
           Sentence.of("no players are named; write for example \"Flute 1, Flute 2, Clarinet 1\""));
     }
     return wishes;
+  }
+
+  private static void refuseTwice(PlayerWish player, List<PlayerWish> before, String text)
+      throws Refusal {
+    if (before.stream().anyMatch(wish -> wish.name().equalsIgnoreCase(player.name))) {
+      throw Refusal.wrongUse(
+          Sentence.of(
+              "players \"{0}\": {1} is named twice; give each player its own name",
+              text, player.name));
+    }
+  }
+
+  /**
+   * The players for whom it stands: "Violins I div. a 2" for two, any other name for one.
+   *
+   * @throws Refusal if a section is divided in more than four
+   */
+  public List<PlayerWish> players() throws Refusal {
+    return Divisi.in(this);
   }
 
   /**

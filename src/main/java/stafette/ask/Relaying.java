@@ -3,11 +3,15 @@ package stafette.ask;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
+import stafette.plan.Halves;
 import stafette.plan.Hocket;
 import stafette.score.Line;
 import stafette.score.Stroke;
 import stafette.score.ToneChoice;
+import stafette.words.Sentence;
+import stafette.words.Settable;
 
 /**
  * How a line is relayed, beside who plays.
@@ -23,6 +27,9 @@ public record Relaying(Hocket hocket, int together, boolean eachTone, List<LockW
 
   /** More than so many at a time would be a crowd. */
   public static final int MOST_TOGETHER = 4;
+
+  private static final long MICROS_IN_MILLI = 1_000;
+  private static final long MICROS_IN_MINUTE = 60_000_000;
 
   public Relaying {
     locks = List.copyOf(locks);
@@ -46,6 +53,28 @@ public record Relaying(Hocket hocket, int together, boolean eachTone, List<LockW
   /** With other locks. */
   public Relaying with(List<LockWish> others) {
     return new Relaying(hocket, together, eachTone, others);
+  }
+
+  /**
+   * What is to be said where pairs can't take turns as they may, since the line is too fast there.
+   */
+  public Optional<Sentence> tooFast(Line line) {
+    Halves halves = Halves.of(line, hocket);
+    return IntStream.range(0, line.count())
+        .filter(stroke -> !halves.interlocks(stroke))
+        .mapToObj(
+            stroke ->
+                Sentence.of(
+                    "{0}: notes {1} ms apart are too close for two players to take in turn by"
+                        + " stroke or by group, which goes from {2} ms on, about sixteenths at"
+                        + " quarter = {3}; let pairs take beats in turn{4}, or choose a slower"
+                        + " tempo",
+                    line.placeOf(stroke),
+                    halves.apartMicros(stroke) / MICROS_IN_MILLI,
+                    Halves.LEAST_APART_MICROS / MICROS_IN_MILLI,
+                    MICROS_IN_MINUTE / (4 * Halves.LEAST_APART_MICROS),
+                    Settable.HOCKET))
+        .findFirst();
   }
 
   /**

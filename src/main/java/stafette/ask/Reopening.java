@@ -33,7 +33,7 @@ import stafette.time.TempoMark;
  * @param freed players who leave out for the line what the score gives them
  */
 public record Reopening(OpenScore score, Brief brief, Map<String, Seat> seats, Set<String> freed) {
-  private static final double SEARCH_SECONDS = 20;
+  private static final double SEARCH_SECONDS = 120;
 
   public SplitRequest request() {
     Rules rules = brief.rules();

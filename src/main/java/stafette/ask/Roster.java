@@ -10,9 +10,11 @@ import stafette.keep.LimitsInForce;
 import stafette.limits.Assurance;
 import stafette.limits.Capability;
 import stafette.limits.Demand;
+import stafette.limits.Division;
 import stafette.limits.Instrument;
 import stafette.limits.Skill;
 import stafette.limits.Technique;
+import stafette.limits.TypedNames;
 import stafette.plan.GivenStretch;
 import stafette.plan.Player;
 import stafette.score.Line;
@@ -28,6 +30,7 @@ import stafette.words.Settable;
  */
 public final class Roster {
   private final Score score;
+  private final Sections sections;
   private final List<Line> lines;
   private final LimitsInForce limits;
   private final MeasuredPlayers measured;
@@ -42,6 +45,7 @@ public final class Roster {
       Assurance assurance,
       List<Allowance> allowances) {
     this.score = score;
+    this.sections = new Sections(score, limits.catalogue());
     this.lines = lines;
     this.limits = limits;
     this.measured = measured;
@@ -55,6 +59,7 @@ public final class Roster {
     }
     List<Player> players = beside(wishes);
     refuseOnePartTwice(players);
+    refuseTwoDivisions(players);
     refuseUnknownAllowances(players);
     return players;
   }
@@ -75,6 +80,31 @@ public final class Roster {
     }
   }
 
+  private void refuseTwoDivisions(List<Player> players) throws Refusal {
+    for (Player player : players) {
+      Optional<Division> division = Division.named(player.name());
+      Optional<Player> other =
+          division.flatMap(
+              one -> players.stream().filter(each -> isOtherwiseDivided(each, one)).findFirst());
+      if (other.isPresent()) {
+        throw Refusal.wrongUse(
+            Sentence.of(
+                "{0} and {1} share players; name the section whole, or divided in one way",
+                other.get().name(), player.name()));
+      }
+    }
+  }
+
+  /** Whether somebody is the section of a division, or a division of it divided otherwise. */
+  private static boolean isOtherwiseDivided(Player player, Division division) {
+    return Division.named(player.name())
+        .map(
+            other ->
+                TypedNames.same(other.section(), division.section())
+                    && other.parts() != division.parts())
+        .orElseGet(() -> TypedNames.same(player.name(), division.section()));
+  }
+
   /** Players beside others for whom allowances may be meant. */
   public List<Player> beside(List<PlayerWish> wishes) throws Refusal {
     List<Player> players = new ArrayList<>();
@@ -86,7 +116,10 @@ public final class Roster {
 
   private Player playerOf(PlayerWish wish) throws Refusal {
     wish.refuseUnwritable();
-    Optional<Part> part = score.part(wish.name());
+    Optional<Division> division = Division.named(wish.name());
+    Optional<Part> section = division.flatMap(one -> sections.part(one.section()));
+    Optional<Part> own = score.part(wish.name());
+    Optional<Part> part = own.or(() -> division.filter(Division::isFirst).flatMap(f -> section));
     Instrument instrument = measured.asSaid(wish.name(), instrumentOf(wish)).breathing(assurance);
     List<Skill> skills =
         Allowance.usable(allowances, wish.name(), instrument, lines).stream()
@@ -94,7 +127,10 @@ public final class Roster {
             .toList();
     boolean free = measured.freed().contains(wish.name());
     List<GivenStretch> busy =
-        part.filter(p -> !free).map(p -> GivenStretch.of(p, lines)).orElse(List.of());
+        own.or(() -> section)
+            .filter(p -> !free)
+            .map(p -> GivenStretch.of(p, lines))
+            .orElse(List.of());
     return new Player(wish.name(), instrument, part.map(Part::id), skills, busy);
   }
 
@@ -116,6 +152,15 @@ public final class Roster {
     if (own.isPresent()) {
       return own.get();
     }
+    Instrument whole = wholeInstrumentOf(wish);
+    Optional<Division> division = Division.named(wish.name());
+    if (division.isPresent()) {
+      sections.refuseUndivided(division.get(), whole);
+    }
+    return division.map(one -> one.playing(whole)).orElse(whole);
+  }
+
+  private Instrument wholeInstrumentOf(PlayerWish wish) throws Refusal {
     if (wish.instrument().isPresent()) {
       return limits.instrument(wish.instrument().get());
     }

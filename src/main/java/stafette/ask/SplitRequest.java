@@ -41,7 +41,7 @@ public record SplitRequest(
     double searchSeconds,
     Margin margin,
     Map<String, Seat> seats) {
-  private static final double USUAL_SECONDS = 20;
+  private static final double USUAL_SECONDS = 120;
 
   /** What is usual, for nobody yet. */
   public static SplitRequest usual(LineRequest line) {

@@ -27,6 +27,8 @@ public record Finding(FindingKind kind, Place place, Sentence message) {
     MOVING,
     /** Strokes beyond the rate that can go on. */
     TIREDNESS,
+    /** Strokes taken in turn that are too close for two players. */
+    INTERLOCKING,
     /** Air. */
     BREATH,
     /** Rest before an entry. */

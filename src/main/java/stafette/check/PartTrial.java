@@ -38,11 +38,19 @@ public final class PartTrial {
    * makes nobody able.
    */
   public static boolean isAble(Brief brief, int player) {
-    Player free = brief.players().get(player).busyWith(List.of());
+    return isAble(brief, brief.players().get(player).busyWith(List.of()));
+  }
+
+  /** Whether a player could play some bar of a line beside what the score gives it. */
+  public static boolean isFree(Brief brief, int player) {
+    return isAble(brief, brief.players().get(player));
+  }
+
+  private static boolean isAble(Brief brief, Player player) {
     Rules rules = brief.rules().with(List.<Lock>of()).with(Margin.NONE);
     return brief.lines().stream()
         .distinct()
-        .map(line -> new PartTrial(new Brief(line, List.of(free), rules)))
+        .map(line -> new PartTrial(new Brief(line, List.of(player), rules)))
         .anyMatch(PartTrial::playsSomeBar);
   }
 

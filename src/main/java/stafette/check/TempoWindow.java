@@ -129,6 +129,7 @@ public record TempoWindow(
       case BREATH -> Sentence.of("breath");
       case REST -> Sentence.of("rest before the entry");
       case TECHNIQUE -> Sentence.of("pedals");
+      case INTERLOCKING -> Sentence.of("turns stroke by stroke");
       case SHAPE, OVERLAP, RANGE, BUSY, LOCK ->
           throw new IllegalStateException("the tempo has no part in this: " + kind);
     };

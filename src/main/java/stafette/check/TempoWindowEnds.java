@@ -1,6 +1,7 @@
 package stafette.check;
 
 import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
 import stafette.plan.Plan;
 import stafette.plan.Played;
 import stafette.plan.Segment;
@@ -42,7 +43,8 @@ record TempoWindowEnds(Plan plan, Demands demands) {
         plan.segments().stream()
             .map(segment -> SegmentRules.of(plan, segment, demands))
             .mapToDouble(rules -> rules.pedalledUpToFactor(1, FASTEST_TRIED));
-    return DoubleStream.concat(DoubleStream.concat(rates, rests), pedals)
+    return Stream.of(rates, rests, pedals, DoubleStream.of(HocketRules.interlockUpToFactor(plan)))
+        .flatMapToDouble(bounds -> bounds)
         .min()
         .orElse(Double.POSITIVE_INFINITY);
   }

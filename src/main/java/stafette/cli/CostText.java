@@ -99,7 +99,8 @@ final class CostText {
         .row(
             "players",
             Integer.toString(cost.players()),
-            used + " used, " + plan.brief().rules().weights().player() + " each")
+            used + " used; who was named costs nothing")
+        .row("idle", Integer.toString(cost.idle()), "who was named, could play, and does not")
         .row("sum", Integer.toString(cost.total()), "")
         .text(2);
   }

@@ -1,6 +1,7 @@
 package stafette.cli;
 
 import java.util.Map;
+import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import stafette.ask.Seats;
@@ -28,6 +29,6 @@ final class DetailOptions {
 
   /** What to tell, with the seats that are known. */
   Details with(Map<String, Seat> known) {
-    return new Details(explain, known);
+    return new Details(explain, known, OptionalDouble.empty());
   }
 }

@@ -28,6 +28,7 @@ final class Options {
       case OVERLAP -> "--overlap";
       case REST -> "--ready";
       case FAVOUR -> "--favour";
+      case HOCKET -> "--hocket";
       case INSTRUMENTS -> "--as";
       case LIMITS -> "the command limits lists them, --limits DIR adds your own";
       case COLOUR -> "--colour";
@@ -78,6 +79,11 @@ final class Options {
     @Override
     public String players(Change.Players change) {
       return "add " + names(change.more());
+    }
+
+    @Override
+    public String anyTurns(Change.AnyTurns change) {
+      return "--favour balance";
     }
 
     @Override

@@ -2,8 +2,7 @@ package stafette.cli;
 
 import java.util.List;
 import java.util.Locale;
-import stafette.check.Cost;
-import stafette.check.HandoffCost;
+import java.util.Optional;
 import stafette.check.JudgedPlan;
 import stafette.check.SegmentReport;
 import stafette.check.ShownTechnique;
@@ -11,10 +10,13 @@ import stafette.check.Strain;
 import stafette.check.TempoWindow;
 import stafette.check.alone.VerdictWords;
 import stafette.plan.Handoff;
+import stafette.plan.Margin;
 import stafette.plan.Plan;
 import stafette.plan.Segment;
 import stafette.score.Line;
 import stafette.time.BarBeat;
+import stafette.words.Sentence;
+import stafette.work.PlanInWords;
 
 /** A plan in words. */
 final class PlanText {
@@ -110,13 +112,24 @@ final class PlanText {
     return place.inShort().toString();
   }
 
+  /** What is said of a plan before its table. */
+  static String head(JudgedPlan judged, Optional<Sentence> why) {
+    StringBuilder out = new StringBuilder(row("Turns", PlanInWords.turns(judged)));
+    why.map(reason -> row("Why", reason)).ifPresent(out::append);
+    PlanInWords.notUsed(judged).forEach(who -> out.append(row("Not used", who)));
+    return out.toString();
+  }
+
+  static String row(String what, Sentence words) {
+    return String.format(Locale.ROOT, "%-11s%s%n", what, words);
+  }
+
   /** What the plan as a whole amounts to. */
-  static String summary(JudgedPlan judged) {
-    StringBuilder out = new StringBuilder();
+  static String summary(JudgedPlan judged, Margin asked) {
+    StringBuilder out = new StringBuilder(row("Reserve", PlanInWords.reserve(judged)));
+    PlanInWords.cautions(judged, asked).forEach(what -> out.append(row("", what)));
     judged.window().map(PlanText::window).ifPresent(out::append);
-    out.append("Share      ")
-        .append(VerdictWords.ofPlan(judged.plan(), judged.verdict()))
-        .append('\n');
+    out.append(row("Share", VerdictWords.ofPlan(judged.plan(), judged.verdict())));
     return out.toString();
   }
 
@@ -140,19 +153,5 @@ final class PlanText {
         + " ("
         + window.fastestLimit()
         + ")\n";
-  }
-
-  /** What the plan costs, part by part. */
-  static String cost(JudgedPlan judged) {
-    Cost cost = judged.verdict().cost();
-    int handoffs = cost.handoffs().stream().mapToInt(HandoffCost::total).sum();
-    return cost.total()
-        + " points (players "
-        + cost.players()
-        + ", handoffs "
-        + handoffs
-        + ", strain and register "
-        + (cost.total() - cost.players() - handoffs)
-        + ")";
   }
 }

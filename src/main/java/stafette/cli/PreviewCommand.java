@@ -73,7 +73,7 @@ final class PreviewCommand implements Callable<Integer> {
     if (outcome.plan().isPresent()) {
       show(outcome.plan().get(), outcome.score(), outcome.seats());
     }
-    return outcome.plan().isPresent() ? Commands.FINE : Commands.FINDINGS;
+    return outcome.plan().isPresent() && !outcome.isNearest() ? Commands.FINE : Commands.FINDINGS;
   }
 
   private int ofPlan() throws Refusal {

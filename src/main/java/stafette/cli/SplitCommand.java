@@ -104,7 +104,7 @@ final class SplitCommand implements Callable<Integer> {
               WriteScore.save(
                   outcome.score(), Optional.of(plan), background, source, limits, target.get())));
     }
-    return Commands.FINE;
+    return outcome.isNearest() ? Commands.FINDINGS : Commands.FINE;
   }
 
   private List<ThinnedPart> background(

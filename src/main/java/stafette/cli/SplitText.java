@@ -1,13 +1,16 @@
 package stafette.cli;
 
 import java.util.List;
-import java.util.Locale;
+import java.util.Optional;
 import stafette.check.Finding;
 import stafette.check.JudgedPlan;
 import stafette.check.alone.LineVerdict;
 import stafette.limits.Demand;
+import stafette.plan.Margin;
 import stafette.plan.Plan;
 import stafette.split.Reason;
+import stafette.words.Sentence;
+import stafette.work.PlanInWords;
 import stafette.work.Remedy;
 import stafette.work.SplitLine;
 import stafette.work.WriteScore;
@@ -15,6 +18,9 @@ import stafette.work.WriteScore;
 /** What came of a split, in words. */
 final class SplitText {
   private static final int WIDTH = 100;
+
+  /** Below this share of players remedies come before the nearest plan. */
+  private static final double FEW = 0.5;
 
   private SplitText() {}
 
@@ -49,7 +55,14 @@ final class SplitText {
     for (Finding finding : judged.verdict().findings()) {
       out.append(finding.message()).append('\n');
     }
-    return out.append(plan("Plan       " + PlanText.cost(judged), judged, details, ink)).toString();
+    return out.append(
+            plan(
+                PlanText.head(judged, Optional.empty()),
+                judged,
+                plan.brief().rules().margin(),
+                details,
+                ink))
+        .toString();
   }
 
   /** An alternative that is taken instead of the plan. */
@@ -80,46 +93,44 @@ final class SplitText {
       SplitLine.SplitOutcome outcome, Details details, TimelineText.Shade ink) {
     return outcome
         .plan()
-        .map(plan -> plan(headline(outcome, plan), plan, details, ink))
+        .map(plan -> withPlan(outcome, plan, details, ink))
         .orElseGet(() -> withoutPlan(outcome));
   }
 
+  /** The plan; where it is only the nearest, with what would help, first where few manage it. */
+  private static String withPlan(
+      SplitLine.SplitOutcome outcome, JudgedPlan plan, Details details, TimelineText.Shade ink) {
+    Sentence why = PlanInWords.why(outcome.result(), plan.verdict().cost().total());
+    String head =
+        PlanInWords.nearest(outcome).map(words -> PlanText.row("Nearest", words)).orElse("")
+            + PlanText.head(plan, Optional.of(why));
+    Margin asked = outcome.asked().rules().margin();
+    String text = plan(head, plan, asked, details.searched(outcome.searchSeconds()), ink);
+    if (!outcome.isNearest()) {
+      return text;
+    }
+    String helps = reasons(outcome.reasons()) + remedies(outcome.remedies());
+    String share =
+        "No plan exists that " + outcome.asked().rules().assurance().inWords() + " manage:\n";
+    return plan.verdict().hardest() < FEW
+        ? share + helps + "\n" + text
+        : text + "\n" + share + helps;
+  }
+
   private static String plan(
-      String headline, JudgedPlan plan, Details details, TimelineText.Shade ink) {
-    return headline
-        + "\n\n"
+      String head, JudgedPlan plan, Margin asked, Details details, TimelineText.Shade ink) {
+    return head
+        + "\n"
         + PlanText.segments(plan)
         + "\n"
         + new TimelineText(plan.plan(), plan.verdict(), WIDTH, ink).text()
         + "\n"
         + details.joinsToMend(plan.plan())
-        + PlanText.summary(plan)
+        + PlanText.summary(plan, asked)
         + "\n"
         + details.of(plan)
         + NumberText.CAUTION
         + "\n";
-  }
-
-  private static String headline(SplitLine.SplitOutcome outcome, JudgedPlan plan) {
-    String how =
-        outcome
-            .result()
-            .match(
-                best -> "optimal under its weights",
-                none -> "none",
-                stopped ->
-                    "the best found in time; no plan costs less than "
-                        + stopped.bound()
-                        + " points");
-    int handoffs = plan.plan().handoffs().size();
-    return String.format(
-        Locale.ROOT,
-        "Plan       %s: %s; %d handoff%s; found in %.2f s",
-        how,
-        PlanText.cost(plan),
-        handoffs,
-        handoffs == 1 ? "" : "s",
-        outcome.searchSeconds());
   }
 
   private static String withoutPlan(SplitLine.SplitOutcome outcome) {

@@ -8,6 +8,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import stafette.check.Strain;
 import stafette.limits.Demand;
+import stafette.plan.Margin;
 import stafette.plan.Plan;
 import stafette.split.Reason;
 import stafette.split.tempo.FastestTempo;
@@ -33,7 +34,7 @@ final class TempoText {
         .append(hasUnknown(outcome) ? "  ? not known in the time set (--time)\n\n" : "\n\n");
     outcome.table().fastest().forEach(edge -> out.append(fastest(edge)));
     out.append(fewest(outcome.table().presentRow()));
-    outcome.presentPlan().map(PlanText::summary).ifPresent(out::append);
+    outcome.presentPlan().map(plan -> PlanText.summary(plan, Margin.NONE)).ifPresent(out::append);
     outcome.table().presentRow().reasons().forEach(reason -> out.append(why(reason)));
     return out.append('\n').append(NumberText.CAUTION).append('\n').toString();
   }

@@ -8,8 +8,8 @@ final class TimeOptions {
   @Option(
       names = "--time",
       paramLabel = "SECONDS",
-      description = "How long the search may take (default: 20).")
-  private double time = 20;
+      description = "Ends the search after so long, with what it has by then (default: 120).")
+  private double time = 120;
 
   double seconds() throws Refusal {
     return Conversions.seconds("--time", time, 0.001, 86_400);

@@ -21,6 +21,7 @@ import stafette.plan.Seat;
 import stafette.plan.Segment;
 import stafette.plan.Weights;
 import stafette.score.Line;
+import stafette.split.SplitResult;
 import stafette.time.TempoMark;
 import stafette.words.Sentence;
 import stafette.words.UnreadableFile;
@@ -52,11 +53,16 @@ public final class PlanFile {
    * What a search came to.
    *
    * @param bound no plan costs less than this; empty if there is no plan
+   * @param rotation the turns in a fixed order that were preferred to the cheapest plan
    * @param seconds how long it took
    * @param remarks why there is no plan
    */
   public record Search(
-      PlanJson.Result result, Optional<Integer> bound, double seconds, List<String> remarks) {
+      PlanJson.Result result,
+      Optional<Integer> bound,
+      Optional<SplitResult.InRotation> rotation,
+      double seconds,
+      List<String> remarks) {
     public Search {
       remarks = List.copyOf(remarks);
     }
@@ -64,6 +70,12 @@ public final class PlanFile {
     /** Whether no plan costs less. */
     public boolean optimal() {
       return result == PlanJson.Result.OPTIMAL;
+    }
+
+    /** Whether that is proven for a plan at this cost. */
+    public boolean proves(int cost) {
+      int least = bound.orElse(0);
+      return optimal() && rotation.map(how -> how.cheapestCost() == least).orElse(cost == least);
     }
 
     /** Whether there was a search at all; a plan made by hand needs none. */
@@ -133,13 +145,16 @@ public final class PlanFile {
 
   /** What the search had proven when the plan was kept. */
   public Search search() {
-    return first ? new Search(PlanJson.Result.STOPPED, Optional.empty(), 0, List.of()) : proven();
+    return first
+        ? new Search(PlanJson.Result.STOPPED, Optional.empty(), Optional.empty(), 0, List.of())
+        : proven();
   }
 
   private Search proven() {
     return new Search(
         plan.result(),
         plan.bound(),
+        plan.rotation().map(PlanJson.RotationJson::rotation),
         plan.searchSeconds(),
         plan.findings().stream()
             .filter(finding -> finding.kind().isEmpty())

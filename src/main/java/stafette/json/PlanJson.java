@@ -22,6 +22,7 @@ import stafette.json.Means.Told;
 import stafette.plan.Brief;
 import stafette.plan.Seat;
 import stafette.score.Line;
+import stafette.split.Reason;
 import stafette.split.SplitResult;
 
 /**
@@ -43,7 +44,7 @@ public record PlanJson(
     @Means("What the plan had to keep.") List<LockJson> locks,
     @Means("The first preferred where costs are equal.") @Items(least = 1) List<PlayerJson> players,
     @Means(
-            "optimal: no plan costs less under these weights. stopped: time ran out, or (of a plan that was kept) nothing is proven for it as it stands. none: no plan exists.")
+            "optimal: no plan costs less under these weights, but for the cheapest where a rotation is preferred to it. nearest: there is none for the share asked for; this one is for a lower share, settings.assurance. stopped: time ran out, or (of a plan that was kept) nothing is proven for it as it stands. none: no plan exists.")
         Result result,
     @Means(
             "Points of the plan; null without one. The sum of playersCost, idleCost, hocketsCost and of all parts of cost in segments and handoffs.")
@@ -63,6 +64,15 @@ public record PlanJson(
         Optional<Integer> hocketsCost,
     @Means("No plan costs less; null where none exists.") Optional<Integer> bound,
     @Means("How many of 100 players were asked to manage each part.") @Above(0) @Told double share,
+    @Means(
+            "Per cent that the tempo was to be able to drift either way; settings.margin is what the plan keeps, 0 where there was none with it.")
+        @Least(0)
+        @Most(25)
+        @Told
+        double marginAsked,
+    @Means(
+            "The turns in a fixed order that were preferred to the cheapest plan; null if none were.")
+        Optional<RotationJson> rotation,
     @Means(
             "How many of 100 players manage the hardest part of the plan, below share where it does not hold; null without a plan.")
         @Least(0)
@@ -93,22 +103,29 @@ public record PlanJson(
    * What was asked and what came of it.
    *
    * @param program that made it, with its version
+   * @param asked what was asked
+   * @param brief for what the plan is: a lower share of players, or no margin of tempo, where there
+   *     is none for what was asked
    * @param result what the search says
    * @param judged the plan, if there is one
    * @param seats of those players whose seats are known, by name
    * @param freed those players who leave out for the line what the score gives them
+   * @param reasons why there is no plan for the share asked for, if one for a lower share stands
+   *     here
    * @param remedies what would make a plan possible, each tried out
    * @param others alternatives, if they were asked for
    */
   public static PlanJson of(
       String program,
       ScoreFile score,
+      Brief asked,
       Brief brief,
       SplitResult result,
       Optional<JudgedPlan> judged,
       double searchSeconds,
       Map<String, Seat> seats,
       Set<String> freed,
+      List<Reason> reasons,
       List<RemedyJson> remedies,
       Optional<AlternativesJson> others) {
     Optional<Verdict> verdict = judged.map(JudgedPlan::verdict);
@@ -121,13 +138,15 @@ public record PlanJson(
         SettingsJson.of(brief.rules()),
         brief.rules().locks().stream().map(lock -> LockJson.of(lock, brief)).toList(),
         brief.players().stream().map(player -> PlayerJson.of(player, brief, seats, freed)).toList(),
-        Result.of(result),
+        isNearest(asked, brief, result) ? Result.NEAREST : Result.of(result),
         cost.map(Cost::total),
         cost.map(Cost::players),
         cost.map(Cost::idle),
         cost.map(Cost::hockets),
         bound(result),
-        brief.rules().assurance().percent(),
+        asked.rules().assurance().percent(),
+        asked.rules().margin().percent(),
+        result.rotation().map(RotationJson::of),
         verdict.map(said -> said.hardest() * 100),
         verdict.map(Verdict::odds),
         verdict.map(Verdict::oddsAtHeadroom),
@@ -138,10 +157,15 @@ public record PlanJson(
         judged.flatMap(JudgedPlan::window).map(WindowJson::of),
         Stream.concat(
                 verdict.stream().flatMap(said -> said.findings().stream().map(FindingJson::of)),
-                remarks(result).map(FindingJson::remark))
+                remarks(result, reasons).map(FindingJson::remark))
             .toList(),
         remedies,
         others);
+  }
+
+  private static boolean isNearest(Brief asked, Brief brief, SplitResult result) {
+    return result.found().isPresent()
+        && brief.rules().assurance().percent() < asked.rules().assurance().percent();
   }
 
   /** The text of the document. */
@@ -154,13 +178,13 @@ public record PlanJson(
     return result.leastCost().stream().boxed().findFirst();
   }
 
-  private static Stream<String> remarks(SplitResult result) {
+  private static Stream<String> remarks(SplitResult result, List<Reason> reasons) {
     return result.match(
-        best -> Stream.of(),
+        best -> reasons.stream().map(reason -> reason.text().toString()),
         none -> none.reasons().stream().map(reason -> reason.text().toString()),
         stopped ->
             stopped.plan().isPresent()
-                ? Stream.of()
+                ? reasons.stream().map(reason -> reason.text().toString())
                 : Stream.of(
                     "no plan was found within the time and memory set, and it is not proven that none exists; allow more time, or add a player"));
   }
@@ -168,11 +192,27 @@ public record PlanJson(
   /** What a search came to. */
   public enum Result {
     OPTIMAL,
+    NEAREST,
     STOPPED,
     NONE;
 
     static Result of(SplitResult result) {
       return result.match(best -> OPTIMAL, none -> NONE, stopped -> STOPPED);
+    }
+  }
+
+  /** Turns in a fixed order. */
+  @Means("Turns in a fixed order that were preferred to the cheapest plan.")
+  record RotationJson(
+      @Means("How much each turn takes: a beat, half a bar, 1 bar, 2 bars, …") String unit,
+      @Means("What the cheapest plan that was found costs.") @Least(0) int cheapest,
+      @Means("How much more was allowed.") @Least(0) int limit) {
+    static RotationJson of(SplitResult.InRotation rotation) {
+      return new RotationJson(rotation.unit(), rotation.cheapestCost(), rotation.limit());
+    }
+
+    SplitResult.InRotation rotation() {
+      return new SplitResult.InRotation(unit, cheapest, limit);
     }
   }
 

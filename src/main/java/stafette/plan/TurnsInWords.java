@@ -50,7 +50,7 @@ public final class TurnsInWords {
                         plan.line()
                             .bars()
                             .nameOf(plan.line().stroke(turn.first()).onset())
-                            .dotted()))
+                            .inShort()))
             .toList());
   }
 

@@ -176,7 +176,7 @@ final class RelayOffers {
       table(actor, 0, half(0, first)), table(actor, 1, half(1, first)),
     };
     int[] from = {ownFirst(actor, 0, first), ownFirst(actor, 1, first)};
-    if (from[1] >= own[1].line().count() || !evenBeat(first)) {
+    if (from[1] >= own[1].line().count() || !isDealt(first)) {
       SegmentsFromStart none = SegmentsFromStart.EMPTY;
       return new StretchesFromStart(first, new int[0], new SegmentsFromStart[] {none, none}, own);
     }
@@ -184,7 +184,7 @@ final class RelayOffers {
     long usual = Math.min(line.barMicros(first), Costing.USUAL_TURN_MICROS);
     int[] points = new int[line.count() - first];
     int length = 0;
-    while (length < points.length && evenBeat(first + length)) {
+    while (length < points.length && isDealt(first + length)) {
       int last = first + length;
       int one = own(actor, 0, first, last);
       int other = own(actor, 1, first, last);
@@ -204,8 +204,9 @@ final class RelayOffers {
     return new StretchesFromStart(first, points, rows, own);
   }
 
-  private boolean evenBeat(int stroke) {
-    return rules.hocket() != Hocket.STROKE || halves.evenBeat(stroke);
+  private boolean isDealt(int stroke) {
+    return halves.interlocks(stroke)
+        && (rules.hocket() != Hocket.STROKE || halves.evenBeat(stroke));
   }
 
   private Weights weights() {

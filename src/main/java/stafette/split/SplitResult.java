@@ -39,11 +39,10 @@ public sealed interface SplitResult {
    * A regular rotation that was preferred to a cheaper plan.
    *
    * @param unit how much each turn takes, in words: "2 bars"
-   * @param cheapest the cheaper plan, or one that costs as much
-   * @param cheapestCost what that costs, in points
+   * @param cheapestCost what the cheapest plan that was found costs, in points
    * @param limit how much more was allowed
    */
-  record InRotation(String unit, Plan cheapest, int cheapestCost, int limit) {}
+  record InRotation(String unit, int cheapestCost, int limit) {}
 
   /** Whether what it says holds for a plan: it found just that, or none at all. */
   default boolean speaksOf(Optional<Plan> plan) {

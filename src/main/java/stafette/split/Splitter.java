@@ -61,7 +61,7 @@ public final class Splitter {
   /**
    * So many labels fit into the memory of a small machine; beyond them the search stops by itself.
    */
-  private static final int MOST_LABELS = 3_000_000;
+  private static final int MOST_LABELS = 1_000_000;
 
   /** Where kinds are too many it does so sooner, since more time would not help. */
   private static final int MOST_WORK = 500_000;

@@ -9,13 +9,29 @@ import java.util.List;
  * @param index counted from 0 through the whole score
  * @param number as printed; may repeat and need not be a number
  * @param span where it stands
- * @param meter how it is counted
+ * @param meter as its time signature has it
  * @param lead how much of the metre has passed before this bar begins: above zero for a pickup, and
  *     for the second half of a bar that a repeat sign divides
+ * @param counted how it is counted: as the metre says, or by the groups of its notes where that
+ *     leaves them open
  */
-public record Bar(int index, String number, Span span, Meter meter, Length lead) {
+public record Bar(int index, String number, Span span, Meter meter, Length lead, Meter counted) {
+  /** A bar that is counted as its metre says. */
+  public Bar(int index, String number, Span span, Meter meter, Length lead) {
+    this(index, number, span, meter, lead, meter);
+  }
+
+  /** Whether another bar is the same but perhaps for how it is counted, which its notes tell. */
+  public boolean isAlike(Bar other) {
+    return index == other.index
+        && number.equals(other.number)
+        && span.equals(other.span)
+        && meter.equals(other.meter)
+        && lead.equals(other.lead);
+  }
+
   Meter.Beat beatAt(Position position) {
-    return meter.beatAt(position.since(span.start()).plus(lead));
+    return counted.beatAt(position.since(span.start()).plus(lead));
   }
 
   public Rank rankOf(Position position) {

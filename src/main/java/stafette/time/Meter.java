@@ -4,6 +4,7 @@ import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Set;
 
 /**
  * How a bar is counted: its beats, one after the other. Compound and additive metres have beats of
@@ -11,6 +12,12 @@ import java.util.List;
  */
 public final class Meter {
   public static final Meter COMMON = of(List.of(4), 4);
+
+  /** Numbers of eighths or sixteenths that are felt in twos and threes, nobody knows in which. */
+  private static final Set<Integer> OPEN = Set.of(5, 7, 10, 11);
+
+  /** A beat of three, five or seven values has its parts there, any other at its half. */
+  private static final List<Integer> ODD_PARTS = List.of(3, 5, 7);
 
   private final List<Length> beats;
   private final List<Length> starts = new ArrayList<>();
@@ -73,6 +80,16 @@ public final class Meter {
   }
 
   /**
+   * Whether it doesn't say in which groups its beats are felt: 5, 7, 10 or 11 over 8 or 16, not
+   * written as a sum.
+   */
+  public boolean leavesGroupsOpen() {
+    Length beat = beats.get(0);
+    boolean brief = beat.equals(Length.ofQuarters(1, 2)) || beat.equals(Length.ofQuarters(1, 4));
+    return brief && OPEN.contains(beats.size()) && beats.stream().allMatch(beat::equals);
+  }
+
+  /**
    * Where an offset falls among the beats. It is looked up, not counted out, however long the bar.
    *
    * @param offset from the start of a full bar; past its end the last beat's length goes on
@@ -108,8 +125,9 @@ public final class Meter {
       if (into.isZero()) {
         return index.signum() == 0 ? Rank.BAR : Rank.BEAT;
       }
-      boolean ternary = length.quarters().numerator().intValue() % 3 == 0;
-      Rational part = length.quarters().dividedBy(ternary ? 3 : 2);
+      int value = length.quarters().numerator().intValue();
+      int parts = ODD_PARTS.stream().filter(odd -> value % odd == 0).findFirst().orElse(2);
+      Rational part = length.quarters().dividedBy(parts);
       return into.quarters().modulo(part).signum() == 0 ? Rank.HALF : Rank.ELSEWHERE;
     }
 

@@ -9,7 +9,7 @@ public enum Rank {
   BAR,
   /** On a beat. */
   BEAT,
-  /** On half a beat, or on a third of one in compound time. */
+  /** On half a beat, or on one of the three, five or seven values of one that has so many. */
   HALF,
   /** Anywhere else. */
   ELSEWHERE

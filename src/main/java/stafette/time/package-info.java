@@ -11,6 +11,8 @@
  *       two never mix.
  *   <li>A metre whose upper figure is 6, 9, 12 … (over 8 or less common values) is compound; 3/8 is
  *       counted in three, as printed.
+ *   <li>A bar's metre is what is printed; what it is counted in may be groups of that, which only
+ *       its notes tell ({@link stafette.time.Bar#counted}).
  * </ul>
  */
 @NullMarked

@@ -17,6 +17,8 @@ public enum Settable implements Sayable {
   /** The rest before an entry. */
   REST,
   FAVOUR,
+  /** In what turns pairs of players take the line. */
+  HOCKET,
   /** The instruments that a line is checked against. */
   INSTRUMENTS,
   /** Which limits are in force. */

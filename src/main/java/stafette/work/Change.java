@@ -34,6 +34,8 @@ public sealed interface Change extends Sayable {
 
     T slurred(Slurred change);
 
+    T anyTurns(AnyTurns change);
+
     T divided(Divided change);
 
     T shaken(Shaken change);
@@ -111,6 +113,19 @@ public sealed interface Change extends Sayable {
     }
   }
 
+  /** Turns of any length and in any order, where a regular rotation was asked for. */
+  record AnyTurns() implements Change {
+    @Override
+    public <T> T match(ChangeKinds<T> kinds) {
+      return kinds.anyTurns(this);
+    }
+
+    @Override
+    public Sentence inWords() {
+      return Sentence.of("with turns of any length");
+    }
+  }
+
   /** More players, all of one instrument. */
   record Players(Instrument instrument, List<PlayerWish> more) implements Change {
     public Players {
@@ -155,7 +170,11 @@ public sealed interface Change extends Sayable {
    * @param whole the section
    * @param halves what stands in its place
    */
-  record Divided(PlayerWish whole, PlayerWish halves) implements Change {
+  record Divided(PlayerWish whole, PlayerWish halves, List<PlayerWish> each) implements Change {
+    public Divided {
+      each = List.copyOf(each);
+    }
+
     @Override
     public <T> T match(ChangeKinds<T> kinds) {
       return kinds.divided(this);

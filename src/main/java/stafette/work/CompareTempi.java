@@ -29,6 +29,9 @@ import stafette.words.Refusal;
 
 /** Tries a line at several tempi with every number of players, and judges every plan again. */
 public final class CompareTempi {
+  /** So often all searches together may ask whether to stop: enough for a dozen hard ones. */
+  private static final long QUESTIONS = 6_000_000;
+
   private CompareTempi() {}
 
   /**
@@ -112,7 +115,8 @@ public final class CompareTempi {
     TempiWish wish = request.tempi().orElseGet(() -> TempiWish.around(present));
     List<TempoMark> marks = wish.with(present);
     long start = System.nanoTime();
-    Allotment time = Allotment.ofSeconds(request.split().searchSeconds(), stop);
+    Deadline deadline = Deadline.ofSeconds(request.split().searchSeconds(), stop);
+    CountedWork time = new CountedWork(QUESTIONS, deadline::isOver);
     TempoTable table =
         TempoTable.of(marks, marks.indexOf(wish.in(present)), briefing::at, shares(time, progress));
     double seconds = (System.nanoTime() - start) / 1e9;
@@ -126,7 +130,7 @@ public final class CompareTempi {
   }
 
   private static IntFunction<BooleanSupplier> shares(
-      Allotment time, Consumer<TempiProgress> progress) {
+      CountedWork time, Consumer<TempiProgress> progress) {
     AtomicInteger begun = new AtomicInteger();
     return left -> {
       TempiProgress before = new TempiProgress(begun.getAndIncrement());

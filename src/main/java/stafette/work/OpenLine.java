@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
@@ -317,7 +318,46 @@ public final class OpenLine {
    */
   public SplitLine.SplitOutcome plan(BooleanSupplier stop, Consumer<Splitter.Progress> progress)
       throws Refusal {
-    return SplitLine.split(briefing, limits, workbench, stop, progress);
+    return asAsked(SplitLine.split(briefing, limits, workbench, stop, progress));
+  }
+
+  /**
+   * The same outcome with its plan judged by what was asked: a plan for a lower share of players
+   * shows what it lacks.
+   */
+  private SplitLine.SplitOutcome asAsked(SplitLine.SplitOutcome found) {
+    if (found.brief().equals(brief())) {
+      return found;
+    }
+    Optional<JudgedPlan> judged =
+        found.plan().map(plan -> JudgedPlan.of(new Plan(brief(), plan.plan().segments())));
+    return new SplitLine.SplitOutcome(
+        found.score(),
+        found.asked(),
+        brief(),
+        judged.map(plan -> asAsked(found, plan)).orElse(found.result()),
+        judged,
+        found.searchSeconds(),
+        found.seats(),
+        found.freed(),
+        found.reasons(),
+        found.remedies());
+  }
+
+  /** What is proven without a margin of tempo is proven; of another share nothing is. */
+  private static SplitResult asAsked(SplitLine.SplitOutcome found, JudgedPlan judged) {
+    Optional<Plan> plan = Optional.of(judged.plan());
+    int cost = judged.verdict().cost().total();
+    return found.isNearest()
+        ? new SplitResult.Stopped(plan, OptionalInt.of(cost), 0)
+        : found
+            .result()
+            .match(
+                best -> new SplitResult.Best(judged.plan(), cost, best.inRotation()),
+                none -> none,
+                stopped ->
+                    new SplitResult.Stopped(
+                        plan, OptionalInt.of(cost), stopped.bound(), stopped.inRotation()));
   }
 
   /**

@@ -146,11 +146,15 @@ public final class OpenPlan {
     }
     OptionalInt cost = judged.stream().mapToInt(j -> j.verdict().cost().total()).findFirst();
     if (!search.optimal()) {
-      return Optional.of(new SplitResult.Stopped(judged.map(JudgedPlan::plan), cost, bound));
+      return Optional.of(
+          new SplitResult.Stopped(judged.map(JudgedPlan::plan), cost, bound, search.rotation()));
     }
     return judged
-        .filter(best -> best.verdict().holds() && best.verdict().cost().total() == bound)
-        .map(best -> new SplitResult.Best(best.plan(), bound));
+        .filter(best -> best.verdict().holds() && search.proves(best.verdict().cost().total()))
+        .map(
+            best ->
+                new SplitResult.Best(
+                    best.plan(), best.verdict().cost().total(), search.rotation()));
   }
 
   private record Read(

@@ -59,24 +59,22 @@ final class PlayerRemedies {
   }
 
   /** One section of bows divided, so that outside and inside players play in turn. */
-  List<Remedy> divided() {
+  List<Remedy> divided() throws Refusal {
     List<Remedy> found = new ArrayList<>();
     for (PlayerWish whole : briefing.wishes()) {
       if (isSection(whole)) {
         PlayerWish halves = new PlayerWish(whole.name() + DIVIDED, whole.instrument());
-        divided(whole, halves)
-            .flatMap(brief -> trials.remedy(new Change.Divided(whole, halves), brief))
-            .ifPresent(found::add);
+        Change.Divided change = new Change.Divided(whole, halves, halves.players());
+        divided(change).flatMap(brief -> trials.remedy(change, brief)).ifPresent(found::add);
       }
     }
     return found;
   }
 
-  /** With one more player than before; empty where the name isn't understood as two. */
-  private Optional<Brief> divided(PlayerWish whole, PlayerWish halves) {
+  /** Empty where the section can't be divided. */
+  private Optional<Brief> divided(Change.Divided change) {
     try {
-      return Optional.of(briefing.with(whole, halves))
-          .filter(divided -> divided.players().size() == brief.players().size() + 1);
+      return Optional.of(briefing.with(change.whole(), change.each()));
     } catch (Refusal notUnderstood) {
       return Optional.empty();
     }

@@ -15,14 +15,16 @@ import stafette.keep.OpenScore;
 import stafette.limits.Assurance;
 import stafette.limits.Instrument;
 import stafette.limits.Technique;
+import stafette.plan.GivenStretch;
 import stafette.score.Line;
 import stafette.score.Part;
 import stafette.words.Refusal;
 
 /**
- * Who might play a line: players of the score first, those to whom it comes easiest; where the
- * score has nobody, two players each of the first two usual instruments that can. Winds come first
- * among these: strings that can play a line seldom need a relay for it.
+ * Who might play a line: players of the score first, those who have least else to play meanwhile,
+ * and of these those to whom it comes easiest; where the score has nobody, two players each of the
+ * first two usual instruments that can. Winds come first among these: strings that can play a line
+ * seldom need a relay for it.
  */
 public final class ProposePlayers {
   private static final int MOST = 4;
@@ -64,7 +66,9 @@ public final class ProposePlayers {
           .catalogue()
           .of(part)
           .filter(known -> parts.stream().noneMatch(other -> other.isCalled(part.name())))
-          .map(instrument -> candidate(part.name(), instrument))
+          .map(
+              instrument ->
+                  candidate(part.name(), instrument, GivenStretch.of(part, List.of(line))))
           .ifPresent(parts::add);
     }
     List<Candidate> usual = usual();
@@ -96,39 +100,53 @@ public final class ProposePlayers {
    * Somebody who might play.
    *
    * @param reached the strokes that are within the range
+   * @param free those of them at which the score gives nothing else to play
    * @param strain the share of the peak rate that the best technique needs; infinite without one
    */
-  private record Candidate(String name, BitSet reached, double strain) {
+  private record Candidate(String name, BitSet reached, BitSet free, double strain) {
     /** Names that differ in nothing but case are one player's. */
     boolean isCalled(String other) {
       return name.trim().equalsIgnoreCase(other.trim());
     }
 
     boolean isAble(int strokes) {
-      return reached.cardinality() == strokes && strain <= 1;
+      return reached.cardinality() == strokes && !free.isEmpty() && strain <= 1;
     }
 
     int adds(BitSet before) {
-      BitSet more = (BitSet) reached.clone();
+      BitSet more = (BitSet) free.clone();
       more.andNot(before);
       return more.cardinality();
     }
   }
 
-  private Candidate candidate(String name, Instrument instrument) {
+  private Candidate candidate(String name, Instrument instrument, List<GivenStretch> busy) {
     BitSet reached = new BitSet();
+    BitSet free = new BitSet();
     for (int stroke = 0; stroke < line.count(); stroke++) {
-      reached.set(stroke, line.stroke(stroke).tones().stream().allMatch(instrument::reaches));
+      boolean reaches = line.stroke(stroke).tones().stream().allMatch(instrument::reaches);
+      reached.set(stroke, reaches);
+      free.set(stroke, reaches && !isTaken(busy, line.onsetMicros(stroke)));
     }
     List<Technique> usable = Allowance.usable(allowances, name, instrument, List.of(line));
     return new Candidate(
-        name, reached, LineTrial.leastUse(line, instrument, assurance, usable).orElse(NOBODY));
+        name,
+        reached,
+        free,
+        LineTrial.leastUse(line, instrument, assurance, usable).orElse(NOBODY));
+  }
+
+  private static boolean isTaken(List<GivenStretch> busy, long micros) {
+    return busy.stream()
+        .anyMatch(given -> given.fromMicros() <= micros && micros < given.toMicros());
   }
 
   private static List<Candidate> able(List<Candidate> all, int strokes) {
     return all.stream()
         .filter(one -> one.isAble(strokes))
-        .sorted(Comparator.comparingDouble(Candidate::strain))
+        .sorted(
+            Comparator.comparingInt((Candidate one) -> -one.free().cardinality())
+                .thenComparing(Candidate::strain))
         .toList();
   }
 
@@ -142,12 +160,12 @@ public final class ProposePlayers {
           left.stream()
               .min(
                   Comparator.comparingInt((Candidate one) -> -one.adds(reached))
-                      .thenComparing(one -> -one.reached().cardinality())
+                      .thenComparing(one -> -one.free().cardinality())
                       .thenComparing(Candidate::strain))
               .orElseThrow();
       left.remove(next);
       chosen.add(next);
-      reached.or(next.reached());
+      reached.or(next.free());
     }
     return chosen;
   }
@@ -159,7 +177,7 @@ public final class ProposePlayers {
   private List<Candidate> usual() {
     return USUAL.stream()
         .flatMap(name -> limits.catalogue().find(name).stream())
-        .map(instrument -> candidate(instrument.name(), instrument))
+        .map(instrument -> candidate(instrument.name(), instrument, List.of()))
         .toList();
   }
 

@@ -22,7 +22,7 @@ final class Remedies {
   private final NoteRemedies notes;
   private final TempoRemedy tempo;
 
-  private Remedies(Briefing briefing, LimitsInForce limits, Allotment time) {
+  private Remedies(Briefing briefing, LimitsInForce limits, Deadline time) {
     this.briefing = briefing;
     this.trials = new RemedyTrials(time::isOver);
     this.rules = new RuleRemedies(briefing, trials);
@@ -37,7 +37,7 @@ final class Remedies {
    * @param time ends the trials early; else what they find does not depend on it
    * @throws Refusal if a file that was there is gone
    */
-  static List<Remedy> of(Briefing briefing, LimitsInForce limits, Allotment time) throws Refusal {
+  static List<Remedy> of(Briefing briefing, LimitsInForce limits, Deadline time) throws Refusal {
     return new Remedies(briefing, limits, time).found();
   }
 
@@ -61,6 +61,7 @@ final class Remedies {
           List.of(
               players::more,
               players::divided,
+              rules::anyTurns,
               rules::ready,
               players::colours,
               tempo::all,
@@ -71,6 +72,7 @@ final class Remedies {
               notes::thinned);
       case OTHER ->
           List.of(
+              rules::anyTurns,
               rules::techniques,
               rules::overlap,
               rules::ready,

@@ -61,7 +61,8 @@ public record Remedy(Change change, JudgedPlan plan) {
     }
     return change instanceof Change.Divided divided
         ? present.stream()
-            .map(wish -> wish.equals(divided.whole()) ? divided.halves() : wish)
+            .flatMap(
+                wish -> wish.equals(divided.whole()) ? divided.each().stream() : Stream.of(wish))
             .toList()
         : present;
   }

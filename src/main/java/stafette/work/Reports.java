@@ -20,6 +20,7 @@ import stafette.keep.FileDoor;
 import stafette.keep.KeptPlan;
 import stafette.keep.OpenScore;
 import stafette.keep.Release;
+import stafette.plan.Plan;
 import stafette.score.Tremolo;
 import stafette.split.SplitResult;
 import stafette.words.Refusal;
@@ -72,11 +73,13 @@ public final class Reports {
             Release.text(),
             scoreFile(opened.score(), opened.score().file()),
             judged.plan().brief(),
+            judged.plan().brief(),
             result(opened),
             Optional.of(judged),
             opened.search().seconds(),
             opened.seats(),
             opened.freed(),
+            List.of(),
             List.of(),
             Optional.empty())
         .text();
@@ -86,9 +89,11 @@ public final class Reports {
     Verdict verdict = opened.judged().verdict();
     int cost = verdict.cost().total();
     int bound = opened.scoreChanged() ? 0 : opened.search().bound().orElse(0);
-    return opened.search().optimal() && verdict.holds() && cost == bound
-        ? new SplitResult.Best(opened.judged().plan(), bound)
-        : new SplitResult.Stopped(Optional.of(opened.judged().plan()), OptionalInt.of(cost), bound);
+    Plan plan = opened.judged().plan();
+    Optional<SplitResult.InRotation> rotation = opened.search().rotation();
+    return !opened.scoreChanged() && verdict.holds() && opened.search().proves(cost)
+        ? new SplitResult.Best(plan, cost, rotation)
+        : new SplitResult.Stopped(Optional.of(plan), OptionalInt.of(cost), bound, rotation);
   }
 
   public static String json(ThinLine.ThinOutcome outcome) {
@@ -142,12 +147,14 @@ public final class Reports {
     return PlanJson.of(
         Release.text(),
         scoreFile(outcome.score(), scoreFile),
+        outcome.asked(),
         outcome.brief(),
         outcome.result(),
         outcome.plan(),
         outcome.searchSeconds(),
         outcome.seats(),
         outcome.freed(),
+        outcome.reasons(),
         outcome.remedies().stream()
             .map(
                 remedy ->

@@ -10,6 +10,7 @@ import stafette.ask.Briefing;
 import stafette.ask.Roster;
 import stafette.limits.Technique;
 import stafette.plan.Brief;
+import stafette.plan.Favour;
 import stafette.plan.Hocket;
 import stafette.plan.OverlapRule;
 import stafette.plan.Player;
@@ -104,6 +105,17 @@ final class RuleRemedies {
     long works = trials.edge(0, fails, this::ready);
     BigDecimal seconds = Sentence.decimal(works / TENTHS, 1);
     return trials.remedy(new Change.Readiness(seconds), ready(works)).stream().toList();
+  }
+
+  /** Turns of any length where a regular rotation was asked for. */
+  List<Remedy> anyTurns() {
+    return rules.favour() == Favour.REGULAR
+        ? trials
+            .remedy(
+                new Change.AnyTurns(), brief.with(rules.favouring(Favour.BALANCE, rules.weights())))
+            .stream()
+            .toList()
+        : List.of();
   }
 
   private Brief ready(long tenths) {

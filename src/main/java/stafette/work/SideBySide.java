@@ -38,6 +38,9 @@ public record SideBySide(
     Optional<Traits> traits,
     List<Column> columns,
     List<Alternatives.Dropped> dropped) {
+  /** So often the searches for alternatives may ask whether to stop. */
+  private static final long QUESTIONS = 2_000_000;
+
   public SideBySide {
     columns = List.copyOf(columns);
     dropped = List.copyOf(dropped);
@@ -65,8 +68,8 @@ public record SideBySide(
   }
 
   /**
-   * Splits a line and looks for alternatives. All searches share the time asked for: each may take
-   * as much of what is left as every one after it.
+   * Splits a line and looks for alternatives. These share so much work: each may take as much of
+   * what is left as every one after it. The time asked for ends all of them.
    *
    * @param most how many alternatives; 0 for none
    * @param progress told how the main search goes
@@ -78,8 +81,7 @@ public record SideBySide(
     if (most == 0) {
       return without(SplitLine.split(request, limits, progress));
     }
-    double share = request.searchSeconds() / (1 + Alternatives.mostSearches());
-    SplitLine.SplitOutcome main = SplitLine.split(request.within(share), limits, progress);
+    SplitLine.SplitOutcome main = SplitLine.split(request, limits, progress);
     if (main.plan().isEmpty()) {
       return without(main);
     }
@@ -144,9 +146,9 @@ public record SideBySide(
     private final SplitLine.SplitOutcome main;
     private final Supplier<Workbench> workbench;
     private final BooleanSupplier stop;
+    private final CountedWork work;
     private final ComparingProgress progress;
     private final Map<Favour, Double> seconds = new EnumMap<>(Favour.class);
-    private double left;
 
     Searches(
         SplitLine.SplitOutcome main,
@@ -156,7 +158,7 @@ public record SideBySide(
         ComparingProgress progress) {
       this.main = main;
       this.workbench = workbench;
-      this.left = left;
+      this.work = new CountedWork(QUESTIONS, Deadline.ofSeconds(left, stop)::isOver);
       this.stop = stop;
       this.progress = progress;
     }
@@ -167,13 +169,9 @@ public record SideBySide(
       }
       progress.searching(brief.rules().favour(), searches);
       long start = System.nanoTime();
-      BooleanSupplier over = SplitLine.after(start, left / searches);
       SplitResult result =
-          RotationOrCheapest.of(
-              brief, workbench.get(), () -> stop.getAsBoolean() || over.getAsBoolean(), told -> {});
-      double taken = (System.nanoTime() - start) / 1e9;
-      seconds.put(brief.rules().favour(), taken);
-      left -= taken;
+          RotationOrCheapest.of(brief, workbench.get(), work.share(searches), told -> {});
+      seconds.put(brief.rules().favour(), (System.nanoTime() - start) / 1e9);
       return result;
     }
 

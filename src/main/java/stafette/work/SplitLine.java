@@ -98,8 +98,7 @@ public final class SplitLine {
     SplitRequest request = briefing.request();
     Brief brief = briefing.brief();
     long start = System.nanoTime();
-    BooleanSupplier over = after(start, request.searchSeconds());
-    BooleanSupplier ends = () -> stop.getAsBoolean() || over.getAsBoolean();
+    BooleanSupplier ends = Deadline.ofSeconds(request.searchSeconds(), stop)::isOver;
     NearestPlan nearest =
         Fault.at(
             () -> brief.line().placeOf(0).inWords(),
@@ -119,10 +118,6 @@ public final class SplitLine {
             List.of());
     return WithoutPlan.explained(
         outcome, briefing, limits, request.searchSeconds() - seconds, stop);
-  }
-
-  static BooleanSupplier after(long startNanos, double seconds) {
-    return () -> System.nanoTime() - startNanos > seconds * 1e9;
   }
 
   /**

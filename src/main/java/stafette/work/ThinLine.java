@@ -33,6 +33,9 @@ import stafette.words.Settable;
 
 /** Finds what players can keep of a line in the background. */
 public final class ThinLine {
+  /** So often the search for one player's part may ask whether to stop. */
+  private static final long QUESTIONS_EACH = 20_000_000;
+
   private final OpenScore score;
   private final Line line;
   private final Line everything;
@@ -187,7 +190,8 @@ public final class ThinLine {
 
   private ThinOutcome of(
       List<Player> players, BooleanSupplier stop, Consumer<Thinner.ThinProgress> progress) {
-    Allotment time = Allotment.ofSeconds(seconds, stop);
+    CountedWork time =
+        new CountedWork(QUESTIONS_EACH * players.size(), Deadline.ofSeconds(seconds, stop)::isOver);
     List<Thinner.Found> found = new ArrayList<>();
     for (Player each : players) {
       Player player = besideLine(each);

@@ -33,7 +33,7 @@ final class WithoutPlan {
     if (!outcome.result().isNone() && !outcome.isNearest()) {
       return outcome;
     }
-    Allotment all = Allotment.ofSeconds(secondsLeft, stop);
+    Deadline all = Deadline.ofSeconds(secondsLeft, stop);
     CountedWork work = new CountedWork(QUESTIONS_FOR_REASONS, all::isOver);
     Brief asked = outcome.asked().with(outcome.asked().rules().with(Margin.NONE));
     List<Reason> smallest = WhyNot.of(asked, work::share);

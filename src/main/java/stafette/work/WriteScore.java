@@ -4,12 +4,14 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import stafette.ask.Sections;
 import stafette.check.alone.ThinnedPart;
 import stafette.check.alone.ThinnedStroke;
 import stafette.keep.FileDoor;
 import stafette.keep.LimitsInForce;
 import stafette.keep.OpenScore;
 import stafette.limits.Catalogue;
+import stafette.limits.Division;
 import stafette.limits.Instrument;
 import stafette.musicxml.text.UnreadableScore;
 import stafette.musicxml.write.Background;
@@ -133,7 +135,7 @@ public final class WriteScore {
             i ->
                 i < then.bars().count()
                     && i < score.bars().count()
-                    && score.bars().get(i).equals(then.bars().get(i)));
+                    && score.bars().get(i).isAlike(then.bars().get(i)));
   }
 
   private static Optional<Background> background(ThinnedPart part) {
@@ -141,10 +143,18 @@ public final class WriteScore {
   }
 
   /**
-   * The part after which a new player's part goes: the last one of its instrument, else of its
-   * family.
+   * The part after which a new player's part goes: that of the section of which it is a division,
+   * else the last one of its instrument, else of its family.
    */
   private static Optional<String> neighbour(Player player, Score score, Catalogue catalogue) {
+    Optional<String> section =
+        Division.named(player.name())
+            .flatMap(division -> new Sections(score, catalogue).part(division.section()))
+            .map(Part::id);
+    return section.or(() -> kin(player, score, catalogue));
+  }
+
+  private static Optional<String> kin(Player player, Score score, Catalogue catalogue) {
     Optional<String> kin = Optional.empty();
     Optional<String> twin = Optional.empty();
     for (Part part : score.parts()) {

@@ -16,6 +16,8 @@ import stafette.Invented;
 import stafette.limits.Breath;
 import stafette.limits.Instrument;
 import stafette.limits.Range;
+import stafette.plan.Hocket;
+import stafette.plan.Pattern;
 import stafette.plan.Plan;
 import stafette.plan.Player;
 import stafette.plan.Segment;
@@ -48,6 +50,27 @@ class TempoWindowTest {
     for (int step = 0; step <= 100; step++) {
       assertHolds(plan, from * Math.pow(to / from, step / 100.0));
     }
+  }
+
+  @Test
+  void a_pair_who_take_notes_in_turn_interlock_up_to_sixteenths_at_185() {
+    Instrument flute = Invented.instrument("flute");
+    Plan plan =
+        new Plan(
+            Invented.brief(
+                    Invented.line(2, 4, 120),
+                    Invented.player("Flute 1", flute, 50, 50, 20, 8),
+                    Invented.player("Flute 2", flute, 50, 50, 20, 8))
+                .with(Invented.rules().with(Hocket.STROKE)),
+            List.of(
+                new Segment(0, 0, 0, 0, 31, Pattern.ODD),
+                new Segment(0, 1, 0, 0, 31, Pattern.EVEN)));
+    TempoWindow window = TempoWindow.of(plan).orElseThrow();
+    assertEquals("quarter = 185", window.fastestText().toString());
+    assertHolds(plan, window.fastestFactor());
+    assertFailsBeyond(plan, window.fastestFactor(), 1);
+    assertEquals(
+        "turns stroke by stroke of Flute 1 at bar 1, beat 1", window.fastestLimit().toString());
   }
 
   private static void assertHolds(Plan plan, double factor) {

@@ -68,7 +68,7 @@ class AlternativesCommandTest {
     for (JsonElement one : alternatives) {
       JsonObject alternative = one.getAsJsonObject();
       int cost =
-          alternative.getAsJsonObject("weights").get("player").getAsInt()
+          alternative.getAsJsonObject("weights").get("used").getAsInt()
               * alternative.getAsJsonArray("players").size();
       cost += parts(alternative.getAsJsonArray("segments"));
       cost += parts(alternative.getAsJsonArray("handoffs"));

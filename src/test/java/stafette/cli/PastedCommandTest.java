@@ -122,7 +122,9 @@ class PastedCommandTest {
         "<score-part id=\"P2\"><part-name>Flutes 3, 4</part-name></score-part></part-list>";
     String two =
         one.replace("</part-list>", second)
-            .replace("</score-partwise>", "<part id=\"P2\"><measure/></part></score-partwise>");
+            .replace(
+                "</score-partwise>",
+                "<part id=\"P2\"><measure/><measure/><measure/></part></score-partwise>");
     String command = command(write("commas.musicxml", two.replace("\"210\"", "\"150\"")));
     assertTrue(command.endsWith("--players \"P1, P2\""), command);
   }

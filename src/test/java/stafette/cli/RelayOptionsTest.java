@@ -10,11 +10,25 @@ import org.junit.jupiter.api.Test;
 class RelayOptionsTest {
   @Test
   void a_pair_in_turns_plays_what_is_too_fast_for_one() {
-    assertEquals(1, split("5-7", "--tempo", "130").exitCode());
-    Ran ran = split("5-7", "--tempo", "130", "--hocket", "stroke", "--json");
+    assertEquals(1, split("5-7", "--tempo", "122").exitCode());
+    Ran ran = split("5-7", "--tempo", "122", "--hocket", "stroke", "--json");
     assertEquals(0, ran.exitCode(), ran.out());
     assertTrue(ran.out().contains("\"pattern\": \"odd\""), ran.out());
     assertTrue(ran.out().contains("\"pattern\": \"even\""), ran.out());
+  }
+
+  @Test
+  void notes_too_close_to_take_in_turn_are_told_with_what_to_do() {
+    Ran ran = split("5-7", "--tempo", "130", "--hocket", "stroke");
+    assertEquals(1, ran.exitCode(), ran.out());
+    assertTrue(
+        ran.err()
+            .contains(
+                "notes 76 ms apart are too close for two players to take in turn by stroke or by"
+                    + " group, which goes from 81 ms on, about sixteenths at quarter = 185; let"
+                    + " pairs take beats in turn (--hocket), or choose a slower tempo"),
+        ran.err());
+    assertEquals("", split("5-7", "--tempo", "122", "--hocket", "stroke").err());
   }
 
   @Test

@@ -42,7 +42,8 @@ class RemediesCommandTest {
   @Test
   void where_notes_come_too_fast_a_slower_tempo_comes_last_and_other_ways_to_make_them_first() {
     List<String> options = helped(LANTERN, "Clarinet 1, Clarinet 2");
-    List<String> kinds = options.stream().map(option -> option.split(" ")[0]).distinct().toList();
+    List<String> kinds =
+        options.stream().map(option -> option.split(" ", 2)[0]).distinct().toList();
     assertEquals(List.of("add", "--hocket", "thin", "--tempo"), kinds);
     assertFalse(options.stream().anyMatch(option -> option.contains("Clarinet")), kinds.toString());
   }
@@ -51,6 +52,12 @@ class RemediesCommandTest {
   void where_players_are_spent_one_more_of_the_same_kind_comes_first() {
     List<String> options = helped(LANTERN, "Flute 1");
     assertEquals("add \"Flute 2\"", options.get(0), options.toString());
+  }
+
+  @Test
+  void where_no_rotation_holds_turns_of_any_length_do() {
+    List<String> options = helped(HILL, "Flute 3", "--favour", "regular");
+    assertEquals("--favour balance", options.get(0), options.toString());
   }
 
   @Test

@@ -47,10 +47,10 @@ class ThinCommandTest {
         out.contains(
             """
             Clarinet 1, single tonguing: keeps 165 of 283 notes; rate 81 %, tired 5 %, breath 95 %
-              from  to        notes  kept  pattern
-              5.1   13.4+5/6  216    144   two for three
-              14.1  15.4+5/6  48     8     beats
-              16.1  16.4      19     13    without the middle of each triplet
+              from  to                notes  kept  pattern
+              5.1   13.4, last sixth  216    144   two for three
+              14.1  15.4, last sixth  48     8     beats
+              16.1  16.4              19     13    without the middle of each triplet
             """),
         out);
   }

@@ -95,11 +95,13 @@ class AlternativesJsonTest {
             "Stafette 1",
             ScoreFile.of("invented.musicxml", "0".repeat(64), Tremolo.AS_WRITTEN, false),
             MAIN.brief(),
+            MAIN.brief(),
             new SplitResult.Best(MAIN, 1),
             Optional.of(judged(MAIN)),
             0.1,
             Map.of(),
             Set.of(),
+            List.of(),
             List.of(),
             Optional.of(
                 AlternativesJson.of(

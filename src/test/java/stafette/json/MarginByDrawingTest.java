@@ -70,8 +70,7 @@ class MarginByDrawingTest {
     tree.byPlayer()
         .forEach(
             (player, own) ->
-                broken.addAll(
-                    new PlanPart(tree, player, own, true, 0, Leeway.NONE).broken()));
+                broken.addAll(new PlanPart(tree, player, own, true, 0, Leeway.NONE).broken()));
     return broken;
   }
 

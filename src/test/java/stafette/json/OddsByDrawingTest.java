@@ -54,7 +54,11 @@ class OddsByDrawingTest {
 
   @ParameterizedTest
   @CsvSource({
-    "150, 3, 12, 40", "160, 3, 12, 100", "160, 2, 24, 100", "165, 3, 16, 2.2", "170, 2, 8, 1.3",
+    "150, 3, 12, 40",
+    "160, 3, 12, 100",
+    "160, 2, 24, 100",
+    "165, 3, 16, 2.2",
+    "170, 2, 8, 1.3",
     "156, 4, 48, 3.6"
   })
   void odds_are_those_of_groups_drawn_at_random(
@@ -161,8 +165,7 @@ class OddsByDrawingTest {
             new Range(60, 96),
             Optional.of(new Breath(capacity, 0.3, 1.5, BREATH_SPREAD, Map.of())));
     Skill skill =
-        new Skill(
-            pipe.techniques().get(0), pipe.techniques().get(0).limit().at(Assurance.DEFAULT));
+        new Skill(pipe.techniques().get(0), pipe.techniques().get(0).limit().at(Assurance.DEFAULT));
     assertEquals(MEAN + Z84 * DEVIATION, skill.capability().peakPerSecond(), 1e-3);
     List<Player> players = new ArrayList<>();
     for (int i = 0; i < count; i++) {

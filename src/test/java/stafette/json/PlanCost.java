@@ -109,8 +109,7 @@ final class PlanCost {
       double beyond = (figures.use(stretch.first(), j, 1, Leeway.NONE) - knee) / (1 - knee);
       strain += beyond > 0 ? weights.get("strain").getAsDouble() * beyond * beyond : 0;
     }
-    PlanPart part =
-        new PlanPart(tree, stretch.player(), List.of(stretch), false, 0, Leeway.NONE);
+    PlanPart part = new PlanPart(tree, stretch.player(), List.of(stretch), false, 0, Leeway.NONE);
     double spent =
         Math.max(
             beyond(part.tirednessOf(stretch), "tiredKnee"),
@@ -128,9 +127,7 @@ final class PlanCost {
     boolean ends = last == tree.count() - 1 || tree.restsBefore(last + 1);
     double to = ends ? tree.end[last] : tree.onset[last];
     long missing = usual - Math.round((to - tree.onset[first]) * 1e6);
-    return missing <= 0
-        ? 0
-        : (int) ((2L * weight("short") * missing + usual) / (2 * usual));
+    return missing <= 0 ? 0 : (int) ((2L * weight("short") * missing + usual) / (2 * usual));
   }
 
   private boolean isComfortable(int player, int stroke) {
@@ -191,9 +188,7 @@ final class PlanCost {
     int distance =
         distances.has(names)
             ? distances.get(names).getAsInt()
-            : distances.has(families)
-                ? distances.get(families).getAsInt()
-                : weight("blendOther");
+            : distances.has(families) ? distances.get(families).getAsInt() : weight("blendOther");
     double apart = leaves.get("level").getAsDouble() - enters.get("level").getAsDouble();
     double beyond = Math.abs(apart) - weights.get("decibelFree").getAsDouble();
     return distance

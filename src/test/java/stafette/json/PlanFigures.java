@@ -39,12 +39,12 @@ final class PlanFigures {
   /** What multiplies the use of air. */
   double useOfAir(int stroke) {
     JsonElement use = player.getAsJsonObject("breath").get("use");
-    return use.isJsonArray()
-        ? use.getAsJsonArray().get(stroke).getAsDouble()
-        : use.getAsDouble();
+    return use.isJsonArray() ? use.getAsJsonArray().get(stroke).getAsDouble() : use.getAsDouble();
   }
 
-  /** Strokes of tiredness, one for itself, if it is one; the first that a player takes always is. */
+  /**
+   * Strokes of tiredness, one for itself, if it is one; the first that a player takes always is.
+   */
   double loads(int first, int stroke) {
     return stroke == first ? 1 + tree.number(stroke, "graces") : at("loads", stroke);
   }

@@ -80,11 +80,13 @@ class PlanJsonTest {
                 "Stafette 1",
                 SCORE,
                 plan(line()).brief(),
+                plan(line()).brief(),
                 new SplitResult.None(List.of(reason)),
                 Optional.empty(),
                 0.5,
                 Map.of(),
                 Set.of(),
+                List.of(),
                 List.of(new PlanJson.RemedyJson("add \"Flute 3\"", "with one more flute", true)),
                 Optional.empty())
             .text();
@@ -311,11 +313,13 @@ class PlanJsonTest {
             "Stafette 1",
             SCORE,
             plan.brief(),
+            plan.brief(),
             new SplitResult.Best(plan, 0),
             Optional.of(new JudgedPlan(plan, Judge.judge(plan), Optional.of(window))),
             0.012,
             Map.of("Harp", new Seat(-4.5, 6)),
             Set.of(),
+            List.of(),
             List.of(),
             Optional.empty())
         .text();

@@ -8,8 +8,8 @@ import java.util.List;
 
 /**
  * All that one player has, stroke by stroke by the rules of the planning model, in plain doubles:
- * bursts, tiredness, breath and rest, with the margin of tempo reckoned in. Gaps, rests and silences
- * are multiplied by one less the margin, sounds by one more, each span by itself.
+ * bursts, tiredness, breath and rest, with the margin of tempo reckoned in. Gaps, rests and
+ * silences are multiplied by one less the margin, sounds by one more, each span by itself.
  */
 final class PlanPart {
   private static final double HALF_MICRO = 5e-7;
@@ -24,9 +24,11 @@ final class PlanPart {
   private final List<String> broken = new ArrayList<>();
 
   /** Strokes that tire and sounds, of the line or given, in order of their onset. */
-  private record Stint(double from, double to, boolean given, List<Load> loads, List<Sound> sounds) {}
+  private record Stint(
+      double from, double to, boolean given, List<Load> loads, List<Sound> sounds) {}
 
-  private record Load(double onset, double strokes, double sustained, double stamina, double back) {}
+  private record Load(
+      double onset, double strokes, double sustained, double stamina, double back) {}
 
   private record Sound(double onset, double end, double use) {}
 
@@ -40,8 +42,7 @@ final class PlanPart {
     this.tree = tree;
     this.player = tree.players.get(player);
     this.own = own;
-    this.given =
-        withGiven ? PlanTree.objects(this.player.getAsJsonArray("busy")) : List.of();
+    this.given = withGiven ? PlanTree.objects(this.player.getAsJsonArray("busy")) : List.of();
     this.shorter = 1 - margin;
     this.longer = 1 + margin;
     this.leeway = leeway;
@@ -87,8 +88,7 @@ final class PlanPart {
         broken.add("burst at " + j);
       }
     }
-    if (leeway.isBeyond(
-        figures.useOfShortTurn(stretch.first(), stretch.last(), shorter, leeway))) {
+    if (leeway.isBeyond(figures.useOfShortTurn(stretch.first(), stretch.last(), shorter, leeway))) {
       broken.add("turn");
     }
   }
@@ -127,8 +127,7 @@ final class PlanPart {
       double end = j < stretch.last() ? Math.min(tree.end[j], tree.onset[j + 1]) : tree.end[j];
       sounds.add(new Sound(tree.onset[j], end, blows ? figures.useOfAir(j) : 1));
     }
-    return new Stint(
-        tree.onset[stretch.first()], tree.end[stretch.last()], false, loads, sounds);
+    return new Stint(tree.onset[stretch.first()], tree.end[stretch.last()], false, loads, sounds);
   }
 
   private Stint stint(JsonObject passage) {
@@ -159,8 +158,7 @@ final class PlanPart {
       for (int k = 0; k < each.length; k++) {
         Load load = stint.loads.get(k);
         double gap = Math.max(0, load.onset - before) * shorter;
-        double change =
-            Math.max((1 - load.sustained * gap) / load.stamina, -gap / load.back);
+        double change = Math.max((1 - load.sustained * gap) / load.stamina, -gap / load.back);
         boolean first = before == Double.NEGATIVE_INFINITY;
         tired = (first ? 0 : Math.max(0, tired + change)) + (load.strokes - 1) / load.stamina;
         each[k] = tired;

@@ -9,8 +9,8 @@ import java.util.stream.IntStream;
 
 /**
  * Verifies a plan from its text alone, by the constraints and the cost of the planning model: reads
- * the tree of JSON and knows nothing of the program. Not from the text: which technique is chosen at
- * a stroke, the pedals of the harp, hockets, lines of several relays.
+ * the tree of JSON and knows nothing of the program. Not from the text: which technique is chosen
+ * at a stroke, the pedals of the harp, hockets, lines of several relays.
  */
 public final class PlanVerifier {
   private final PlanTree tree;
@@ -38,12 +38,11 @@ public final class PlanVerifier {
     locks(broken);
     tree.byPlayer()
         .forEach(
-        (player, own) ->
-            new PlanPart(tree, player, own, true, margin, leeway)
-                .broken()
-                .forEach(
-                    rule ->
-                        broken.add(rule + " of " + tree.players.get(player).get("name"))));
+            (player, own) ->
+                new PlanPart(tree, player, own, true, margin, leeway)
+                    .broken()
+                    .forEach(
+                        rule -> broken.add(rule + " of " + tree.players.get(player).get("name"))));
     return broken;
   }
 
@@ -102,9 +101,7 @@ public final class PlanVerifier {
           .anyMatch(k -> all.get(k).first() == first && all.get(k - 1).last() == last);
     }
     List<PlanTree.PlanStretch> own =
-        all.stream()
-            .filter(s -> s.json().get("player").equals(lock.get("player")))
-            .toList();
+        all.stream().filter(s -> s.json().get("player").equals(lock.get("player"))).toList();
     return switch (keep) {
       case "segment" ->
           own.stream()

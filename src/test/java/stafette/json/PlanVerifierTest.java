@@ -103,11 +103,13 @@ class PlanVerifierTest {
             "Stafette 1",
             SCORE,
             plan.brief(),
+            plan.brief(),
             result,
             Optional.of(new JudgedPlan(plan, Judge.judge(plan), Optional.empty())),
             0,
             Map.of(),
             Set.of(),
+            List.of(),
             List.of(),
             Optional.empty())
         .text();

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import stafette.Invented;
 import stafette.limits.Instrument;
@@ -83,6 +84,55 @@ class TurnsInWordsTest {
     assertEquals(
         "Flute 1, 2 one after the other, 2 bars each (2 turns)",
         said(line, List.of("Flute 1", "Flute 2"), List.of(4 + 2 * PER_BAR), 0, 1));
+  }
+
+  @Test
+  void hocket_pairs_are_told_with_what_they_take_in_turn() {
+    Line line = Invented.line(4, PER_BEAT, 120);
+    Plan alone = new Plan(brief(line, Hocket.BEAT), List.of(odd(0, 0, 0, 63), even(0, 1, 0, 63)));
+    assertEquals("Flute 1 and Flute 2, in turn by the beat", TurnsInWords.of(alone).toString());
+    Plan then =
+        new Plan(
+            brief(line, Hocket.BEAT),
+            List.of(odd(0, 0, 0, 32), even(0, 1, 0, 32), new Segment(2, 0, 32, 63)));
+    assertEquals(
+        "Flute 1 and Flute 2, Flute 3 one after the other, 2 bars each (2 turns); pairs in turn by"
+            + " the beat",
+        TurnsInWords.of(then).toString());
+  }
+
+  @Test
+  void several_relays_are_told_one_after_the_other() {
+    Line line = Invented.line(4, PER_BEAT, 120);
+    Brief brief =
+        new Brief(List.of(line, line), brief(line, Hocket.NO).players(), Invented.rules());
+    Plan plan =
+        new Plan(
+            brief,
+            List.of(
+                new Segment(0, 0, 0, 32),
+                new Segment(1, 0, 32, 63),
+                new Segment(1, 2, 0, 0, 63, Pattern.ALL)));
+    assertEquals(
+        "relay 1: Flute 1, 2 one after the other, 2 bars each (2 turns); relay 2: Flute 3 alone",
+        TurnsInWords.of(plan).toString());
+  }
+
+  private static Segment odd(int relay, int player, int first, int last) {
+    return new Segment(relay, player, 0, first, last, Pattern.ODD);
+  }
+
+  private static Segment even(int relay, int player, int first, int last) {
+    return new Segment(relay, player, 0, first, last, Pattern.EVEN);
+  }
+
+  private static Brief brief(Line line, Hocket hocket) {
+    return new Brief(
+        line,
+        Stream.of("Flute 1", "Flute 2", "Flute 3")
+            .map(name -> Invented.player(name, FLUTE, 20, 20, 99, 1))
+            .toList(),
+        Invented.rules().with(hocket));
   }
 
   @Test

@@ -8,7 +8,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import java.util.function.IntFunction;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import net.jqwik.api.ForAll;
@@ -26,12 +25,13 @@ import stafette.time.Position;
 
 /** New slurs where the pitch changes. */
 class SlurringTest {
-  private static final IntFunction<Pitch> SCALE =
-      i -> new Pitch(Step.values()[Math.floorMod(i, 7)], 0, 5);
+  private static Pitch scale(int i) {
+    return new Pitch(Step.values()[Math.floorMod(i, 7)], 0, 5);
+  }
 
   @Test
   void pairs_fours_and_two_and_two_are_counted_from_the_beat() {
-    Line line = Invented.line(8, 4, 120, SCALE);
+    Line line = Invented.line(8, 4, 120, SlurringTest::scale);
     assertEquals("(.)(.)(.)(.)", drawn(Slurring.PAIRS.of(line)));
     assertEquals("(--.)(--.)", drawn(Slurring.FOURS.of(line)));
     assertEquals("(.)  (.)  ", drawn(Slurring.TWO_AND_TWO.of(line)));
@@ -40,19 +40,19 @@ class SlurringTest {
 
   @Test
   void three_in_a_beat_are_slurred_two_and_one_or_all_three() {
-    Line line = Invented.line(6, 3, 120, SCALE);
+    Line line = Invented.line(6, 3, 120, SlurringTest::scale);
     assertEquals(List.of(1, 4), slurred(Slurring.PAIRS.of(line)));
     assertEquals(List.of(1, 2, 4, 5), slurred(Slurring.FOURS.of(line)));
   }
 
   @Test
   void no_slur_leads_to_a_repeated_note_nor_over_a_silence_nor_where_one_is_already() {
-    Line repeated = Invented.line(8, 4, 120, i -> SCALE.apply(i < 4 ? i / 2 : i));
+    Line repeated = Invented.line(8, 4, 120, i -> scale(i < 4 ? i / 2 : i));
     assertEquals(List.of(5, 7), slurred(Slurring.PAIRS.of(repeated)));
     assertSame(
         Slurring.PAIRS.of(Invented.line(8, 4, 120, i -> Invented.A4)).source().slurring(),
         Slurring.AS_WRITTEN);
-    List<Stroke> strokes = new ArrayList<>(Invented.line(8, 4, 120, SCALE).strokes());
+    List<Stroke> strokes = new ArrayList<>(Invented.line(8, 4, 120, SlurringTest::scale).strokes());
     strokes.remove(4);
     strokes.set(1, under(strokes.get(1)));
     assertEquals(List.of(1, 3, 6), slurred(Slurring.PAIRS.of(Invented.lineOf(strokes, 120))));
@@ -61,18 +61,15 @@ class SlurringTest {
   @Test
   void notes_of_other_lengths_begin_anew() {
     List<Stroke> strokes = new ArrayList<>();
-    strokes.add(
-        Invented.stroke(Position.ofQuarters(0, 1), Length.ofQuarters(1, 2), SCALE.apply(0)));
-    strokes.add(
-        Invented.stroke(Position.ofQuarters(1, 2), Length.ofQuarters(1, 4), SCALE.apply(1)));
-    strokes.add(
-        Invented.stroke(Position.ofQuarters(3, 4), Length.ofQuarters(1, 4), SCALE.apply(2)));
+    strokes.add(Invented.stroke(Position.ofQuarters(0, 1), Length.ofQuarters(1, 2), scale(0)));
+    strokes.add(Invented.stroke(Position.ofQuarters(1, 2), Length.ofQuarters(1, 4), scale(1)));
+    strokes.add(Invented.stroke(Position.ofQuarters(3, 4), Length.ofQuarters(1, 4), scale(2)));
     assertEquals(List.of(2), slurred(Slurring.PAIRS.of(Invented.lineOf(strokes, 120))));
   }
 
   @Test
   void dots_go_under_a_new_slur_and_an_accent_keeps_its_tongue() {
-    List<Stroke> strokes = new ArrayList<>(Invented.line(4, 4, 120, SCALE).strokes());
+    List<Stroke> strokes = new ArrayList<>(Invented.line(4, 4, 120, SlurringTest::scale).strokes());
     strokes.set(0, marked(strokes.get(0), Articulation.STACCATO));
     strokes.set(1, marked(strokes.get(1), Articulation.STACCATO, Articulation.UP_BOW));
     strokes.set(2, marked(strokes.get(2), Articulation.STACCATO));
@@ -89,7 +86,7 @@ class SlurringTest {
   void every_new_slur_leads_from_a_note_to_the_next_of_its_beat(
       @ForAll @Size(min = 2, max = 40) List<@IntRange(min = 0, max = 4) Integer> pitches,
       @ForAll @IntRange(min = 2, max = 6) int perBeat) {
-    Line line = Invented.line(pitches.size(), perBeat, 120, i -> SCALE.apply(pitches.get(i)));
+    Line line = Invented.line(pitches.size(), perBeat, 120, i -> scale(pitches.get(i)));
     for (Slurring slurring : Slurring.changes()) {
       Line slurred = slurring.of(line);
       assertEquals(line.count(), slurred.count());
@@ -104,7 +101,7 @@ class SlurringTest {
 
   @Test
   void a_moving_line_too_fast_for_tongues_has_a_plan_in_pairs() {
-    Line line = Invented.line(64, 4, 180, SCALE);
+    Line line = Invented.line(64, 4, 180, SlurringTest::scale);
     Player one = Invented.player("Flute 1", Invented.instrument("flute"), 10, 8, 40, 2);
     Player two = Invented.player("Flute 2", Invented.instrument("flute"), 10, 8, 40, 2);
     assertTrue(Splitter.split(brief(line, one, two), () -> false).isNone());

@@ -107,7 +107,7 @@ class DamagedPlanTest {
         "lock 1: keep must be handoff, segment, in, out",
         with("\"keep\": \"in\"", "\"keep\": \"x\""));
     isTold(
-        "result must be optimal, stopped, none",
+        "result must be optimal, nearest, stopped, none",
         with("\"result\": \"optimal\"", "\"result\": \"best\""));
   }
 

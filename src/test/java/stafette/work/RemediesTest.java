@@ -73,7 +73,12 @@ class RemediesTest {
         remedies.stream().anyMatch(remedy -> remedy.change() instanceof Change.Divided));
     assertEquals(
         "with Violins I divided, in turn and half as loud",
-        new Change.Divided(named("Violins I"), named("Violins I div. a 2")).inWords().toString());
+        new Change.Divided(
+                named("Violins I"),
+                named("Violins I div. a 2"),
+                named("Violins I div. a 2").players())
+            .inWords()
+            .toString());
   }
 
   private static boolean isUnderstood(LineRequest line, LimitsInForce limits) {

@@ -5,15 +5,20 @@ import java.util.List;
 import java.util.Optional;
 import stafette.ask.PlayerWish;
 import stafette.limits.TypedNames;
+import stafette.words.Refusal;
 
 /** Lists of players with one more, one less, or in another order. */
 final class PlayerList {
   private PlayerList() {}
 
-  /** With a player, in place of one of that name. */
-  static List<PlayerWish> with(List<PlayerWish> players, String name, Optional<String> instrument) {
-    List<PlayerWish> more = new ArrayList<>(without(players, name));
-    more.add(new PlayerWish(name, instrument));
+  /** With the players for whom a name stands, in place of those of their names. */
+  static List<PlayerWish> with(List<PlayerWish> players, String name, Optional<String> instrument)
+      throws Refusal {
+    List<PlayerWish> more = players;
+    for (PlayerWish wish : new PlayerWish(name, instrument).players()) {
+      more = new ArrayList<>(without(more, wish.name()));
+      more.add(wish);
+    }
     return more;
   }
 

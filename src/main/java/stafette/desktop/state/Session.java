@@ -220,9 +220,12 @@ public final class Session {
     return OpenLine.in(score, ProposePlayers.into(usual, score, limits), limits);
   }
 
-  /** Adds a player; its instrument is taken from the score or the name, unless it is said. */
+  /**
+   * Adds a player, or those of a divided section; its instrument is taken from the score or the
+   * name, unless it is said.
+   */
   public void add(String name, Optional<String> instrument) {
-    askPlayers(players -> PlayerList.with(players, name, instrument));
+    changeLine(line -> line.playedBy(PlayerList.with(line.asked().players(), name, instrument)));
   }
 
   public void remove(String name) {

@@ -103,6 +103,7 @@ public final class Texts {
       case OVERLAP -> Optional.of("rules.overlap");
       case REST -> Optional.of("rules.ready");
       case FAVOUR -> Optional.of("rules.favour");
+      case HOCKET -> Optional.of("rules.hocket");
       case INSTRUMENTS, LIMITS, COLOUR, SOUNDBANK, COMPARISON, SOLO, MUTE, PAPER, REPLACING ->
           Optional.empty();
     };

@@ -1,6 +1,7 @@
 package stafette.desktop.verdict;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.IntConsumer;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -10,6 +11,8 @@ import stafette.desktop.state.Desk;
 import stafette.desktop.state.Helping;
 import stafette.desktop.state.Session;
 import stafette.desktop.texts.Texts;
+import stafette.words.Sentence;
+import stafette.work.PlanInWords;
 import stafette.work.Remedy;
 import stafette.work.SideBySide;
 import stafette.work.SplitLine;
@@ -56,10 +59,21 @@ public final class VerdictPresenter implements VerdictView.Jumps {
   }
 
   private void show(Desk desk, JudgedPlan judged, boolean dragging) {
-    view.show(judged.plan(), judged.verdict(), dragging);
+    view.show(judged, dragging);
     if (!dragging) {
-      desk.result().ifPresent(view::proven);
+      desk.result()
+          .map(result -> PlanInWords.why(result, judged.verdict().cost().total()))
+          .filter(why -> judged.verdict().holds())
+          .ifPresent(view::proven);
+      nearest(desk, judged).ifPresent(words -> view.nearest(words, helps(desk)));
     }
+  }
+
+  /** Where the search found a plan for a lower share of players alone. */
+  private static Optional<Sentence> nearest(Desk desk, JudgedPlan judged) {
+    return desk.found()
+        .filter(found -> !judged.verdict().holds() && !found.reasons().isEmpty())
+        .map(found -> PlanInWords.nearest(judged, found.asked().rules().assurance()));
   }
 
   private static List<VerdictView.Help> helps(Desk desk) {

@@ -1,5 +1,6 @@
 package stafette.desktop.verdict;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javafx.beans.binding.Bindings;
@@ -16,13 +17,14 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import stafette.check.Finding;
+import stafette.check.JudgedPlan;
 import stafette.check.Verdict;
 import stafette.check.alone.VerdictWords;
 import stafette.check.join.JoinAdvice;
 import stafette.desktop.texts.Texts;
 import stafette.plan.Plan;
-import stafette.split.SplitResult;
 import stafette.words.Sentence;
+import stafette.work.PlanInWords;
 import stafette.work.SideBySide;
 
 /** The verdict in words; each finding jumps to its place, each alternative can be taken. */
@@ -98,16 +100,18 @@ public final class VerdictView extends VBox {
    * Shows a verdict; the explanation of the cost is left as it was while something is dragged. What
    * was {@link #proven} of the plan before is no longer said.
    */
-  public void show(Plan plan, Verdict verdict, boolean dragging) {
+  public void show(JudgedPlan judged, boolean dragging) {
+    Plan plan = judged.plan();
+    Verdict verdict = judged.verdict();
     boolean holds = verdict.holds();
     shown = Optional.of(plan);
     proof.setText("");
     head.getStyleClass().setAll("label", holds ? "panel-title" : "beyond");
     head.setText(
         holds
-            ? texts.get("verdict.holds", verdict.cost().total())
+            ? texts.get("verdict.holds", texts.say(PlanInWords.turns(judged)))
             : texts.get("verdict.fails", verdict.findings().size()));
-    odds.setText(holds ? share(plan, verdict) : "");
+    odds.setText(holds ? beside(judged) : "");
     findings.getChildren().clear();
     remedies.getChildren().clear();
     verdict.findings().forEach(this::add);
@@ -121,8 +125,19 @@ public final class VerdictView extends VBox {
     }
   }
 
-  private String share(Plan plan, Verdict verdict) {
-    return texts.get("verdict.share", texts.say(VerdictWords.ofPlan(plan, verdict)));
+  private String beside(JudgedPlan judged) {
+    List<String> lines = new ArrayList<>();
+    lines.add(
+        texts.get(
+            "verdict.share", texts.say(VerdictWords.ofPlan(judged.plan(), judged.verdict()))));
+    if (judged.window().isPresent()) {
+      lines.add(texts.get("verdict.reserve", texts.say(PlanInWords.reserve(judged))));
+      PlanInWords.cautions(judged, judged.plan().brief().rules().margin())
+          .forEach(caution -> lines.add(texts.say(caution)));
+      PlanInWords.notUsed(judged)
+          .forEach(who -> lines.add(texts.get("verdict.notUsed", texts.say(who))));
+    }
+    return String.join("\n", lines);
   }
 
   private void add(Finding finding) {
@@ -134,13 +149,15 @@ public final class VerdictView extends VBox {
     findings.getChildren().add(link);
   }
 
-  /** Says what the search that found the shown plan has proven of it. */
-  public void proven(SplitResult result) {
-    proof.setText(
-        result.match(
-            best -> texts.get("verdict.optimal"),
-            none -> "",
-            stopped -> stopped.bound() > 0 ? texts.get("verdict.gap", stopped.bound()) : ""));
+  /** Says why it is the shown plan. */
+  public void proven(Sentence why) {
+    proof.setText(texts.get("verdict.why", texts.say(why)));
+  }
+
+  /** Says that the shown plan is only the nearest to what was asked, and what would help. */
+  public void nearest(Sentence words, List<Help> helps) {
+    proof.setText(texts.get("verdict.nearest", texts.say(words)));
+    show(helps);
   }
 
   private void seeTo(List<JoinAdvice> advice) {
@@ -229,6 +246,10 @@ public final class VerdictView extends VBox {
     for (Sentence reason : reasons) {
       findings.getChildren().add(wrapped(texts.say(reason)));
     }
+    show(helps);
+  }
+
+  private void show(List<Help> helps) {
     if (!helps.isEmpty()) {
       remedies.getChildren().add(title("verdict.helps"));
     }

@@ -3,7 +3,7 @@ package stafette.desktop.window;
 import java.nio.file.Path;
 import java.util.List;
 import stafette.check.Finding;
-import stafette.check.Verdict;
+import stafette.check.JudgedPlan;
 import stafette.desktop.state.Desk;
 import stafette.desktop.state.Watcher;
 import stafette.desktop.texts.Texts;
@@ -11,6 +11,7 @@ import stafette.plan.Favour;
 import stafette.split.Splitter;
 import stafette.words.Sentence;
 import stafette.work.OpenPlan;
+import stafette.work.PlanInWords;
 import stafette.work.SideBySide;
 
 /** Shows in the panels what becomes of a session. */
@@ -38,7 +39,7 @@ final class SessionPresenter implements Watcher {
       frame.bring("verdict");
     }
     if (dragging) {
-      desk.plan().ifPresent(judged -> watch(judged.verdict()));
+      desk.plan().ifPresent(this::watch);
     } else {
       desk.score().map(checked -> checked.score().file()).ifPresent(this::named);
       tell(desk);
@@ -59,12 +60,12 @@ final class SessionPresenter implements Watcher {
   }
 
   /** The verdict in a line, while something is dragged. */
-  private void watch(Verdict verdict) {
-    verdict.findings().stream()
+  private void watch(JudgedPlan judged) {
+    judged.verdict().findings().stream()
         .findFirst()
         .ifPresentOrElse(
             finding -> frame.warn(texts.say(finding.message())),
-            () -> frame.say(texts.get("verdict.holds", verdict.cost().total())));
+            () -> frame.say(texts.get("verdict.holds", texts.say(PlanInWords.turns(judged)))));
   }
 
   private void named(Path file) {

@@ -22,6 +22,9 @@ import stafette.time.Span;
  *   <li>counted from its end if it is marked as not counted and no half of a bar,
  *   <li>else a short bar, counted from its start.
  * </ul>
+ *
+ * <p>A full bar of a metre that leaves its groups open is counted by those of its notes ({@link
+ * BarGroups}).
  */
 final class BarLayout {
   private final List<LaidOutBar> written;
@@ -37,7 +40,8 @@ final class BarLayout {
   }
 
   /** What all parts together say of one bar. */
-  private record LaidOutBar(String number, boolean implicit, Meter meter, Length length) {
+  private record LaidOutBar(
+      String number, boolean implicit, Meter meter, Meter counted, Length length) {
     boolean isShort() {
       return length.compareTo(meter.length()) < 0;
     }
@@ -101,6 +105,7 @@ final class BarLayout {
         number.isEmpty() ? Integer.toString(index + 1) : number,
         measures.stream().anyMatch(WrittenMeasure::implicit),
         meter,
+        content.equals(meter.length()) ? BarGroups.counted(meter, measures) : meter,
         content);
   }
 
@@ -119,7 +124,7 @@ final class BarLayout {
         lead = bar.missing();
       }
       Span span = Span.of(start, bar.length());
-      bars.add(new Bar(i, bar.number(), span, bar.meter(), lead));
+      bars.add(new Bar(i, bar.number(), span, bar.meter(), lead, bar.counted()));
       start = span.end();
     }
     return new Bars(bars, title, sections);

@@ -73,7 +73,7 @@ final class TupletGroups {
 
     private void add(int index, WrittenNote note) {
       members.add(index);
-      beamEnds.add(note.beamEnds());
+      beamEnds.add(!note.beams().ended().isEmpty());
       end = end.plus(note.text().length());
       smallestUnit = smallestUnit.min(unitOf(note));
       brackets += note.notations().tupletStarts() - note.notations().tupletStops();

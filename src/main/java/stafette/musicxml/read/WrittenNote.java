@@ -24,7 +24,7 @@ import stafette.words.Sentence;
  * @param tiedOn whether a tie leads on from it
  * @param value its written value with dots, before any tuplet; empty if it states none
  * @param modification its tuplet's ratio
- * @param beamEnds whether one of its beams ends on it
+ * @param beams the beams under which it stands
  * @param notations the marks on it
  * @param manners how it alone is played
  */
@@ -35,7 +35,7 @@ record WrittenNote(
     boolean tiedOn,
     Optional<Length> value,
     Optional<TimeModification> modification,
-    boolean beamEnds,
+    NoteBeams beams,
     Notations notations,
     List<MannerMark> manners) {
   private static final int MOST_STAVES = 99;
@@ -74,7 +74,7 @@ record WrittenNote(
             .flatMap(type -> BeatUnit.of(type, note.all("dot").size()))
             .map(BeatUnit::length),
         TimeModification.in(note),
-        note.all("beam").stream().anyMatch(beam -> beam.text().equals("end")),
+        NoteBeams.on(note),
         notations,
         MannerMark.onNote(note));
   }

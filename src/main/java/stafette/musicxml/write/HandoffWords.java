@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import stafette.limits.Division;
 import stafette.musicxml.read.Document;
 import stafette.musicxml.text.Origin.ElementText;
 import stafette.musicxml.text.Origin.MeasureText;
@@ -50,8 +51,14 @@ public record HandoffWords(String part, Position at, boolean enters, String text
 
   /** Whether it is the name of a part, or those of two. */
   private static boolean isNamed(String names, Score score) {
-    return score.part(names).isPresent()
-        || Arrays.stream(names.split(" and ")).allMatch(name -> score.part(name).isPresent());
+    return isPlayer(names, score)
+        || Arrays.stream(names.split(" and ")).allMatch(name -> isPlayer(name, score));
+  }
+
+  /** The first division of a divided section has the section's part. */
+  private static boolean isPlayer(String name, Score score) {
+    return score.part(name).isPresent()
+        || Division.named(name).flatMap(division -> score.part(division.section())).isPresent();
   }
 
   private static String plain(String escaped) {

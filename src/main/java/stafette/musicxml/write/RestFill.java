@@ -67,7 +67,7 @@ final class RestFill {
 
   /** Two beats where they are one half of four equal ones, else one. */
   private static Length halfBar(Bar bar, Position at, Length beat) {
-    List<Length> beats = bar.meter().beats();
+    List<Length> beats = bar.counted().beats();
     boolean fourEqual = beats.size() == 4 && beats.stream().distinct().count() == 1;
     int index = bar.nameOf(at).beat().floor().intValueExact() - 1;
     return fourEqual && index < 4 && index % 2 == 0 ? beat.plus(beat) : beat;

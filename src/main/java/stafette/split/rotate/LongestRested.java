@@ -21,8 +21,8 @@ import stafette.split.SplitResult;
 /**
  * Lets whoever has rested longest enter next, of players with the same instrument and limits who
  * are not locked: from a turn on, two of them exchange all that they have, if both can still play
- * all of it and the plan costs the same. Whoever has not played yet has rested longest, those listed
- * first before others. Of plans for one line without hockets.
+ * all of it and the plan costs the same. Whoever has not played yet has rested longest, those
+ * listed first before others. Of plans for one line without hockets.
  */
 final class LongestRested {
   private final Brief brief;

@@ -21,8 +21,8 @@ import stafette.split.SplitResult;
  * preferred to the cheapest plan where it costs hardly more: by a weight, or one point for each of
  * its handoffs if that is more. Turns last between a second and a half and six seconds where any
  * unit does; they are counted from the first full bar, what comes before joins the first turn, and
- * fewer bars that are left over join the last one or make one of their own. Asked only where one
- * line is split without locks and hockets, and nothing is favoured.
+ * fewer bars that are left over join the last one or make one of their own, but nobody's only one.
+ * Asked only where one line is split without locks and hockets, and nothing is favoured.
  */
 final class NearlyCheapest {
   private static final double LEAST_SECONDS = 1.5;
@@ -31,11 +31,13 @@ final class NearlyCheapest {
   private final Brief brief;
   private final Line line;
   private final int cheapest;
+  private final List<Integer> able;
 
   private NearlyCheapest(Brief brief, int cheapest) {
     this.brief = brief;
     this.line = brief.line();
     this.cheapest = cheapest;
+    this.able = able(brief);
   }
 
   /** The rotation if there is one, else what the search for the cheapest plan came to. */
@@ -58,7 +60,7 @@ final class NearlyCheapest {
 
   private SplitResult preferredTo(SplitResult found, BooleanSupplier stop) {
     RegularSearch search =
-        new RegularSearch(brief, units(), brief.players().size(), able(), stop, progress -> {});
+        new RegularSearch(brief, units(), brief.players().size(), able, stop, progress -> {});
     SplitResult rotation = search.run();
     return search
         .unit()
@@ -69,8 +71,7 @@ final class NearlyCheapest {
   private SplitResult preferred(SplitResult found, Plan plan, RotationUnit unit) {
     int cost = Costing.of(plan).total();
     SplitResult.InRotation how =
-        new SplitResult.InRotation(
-            unit.text(), found.found().orElseThrow(), cheapest, limit(plan.handoffs().size()));
+        new SplitResult.InRotation(unit.text(), cheapest, limit(plan.handoffs().size()));
     return found.<SplitResult>match(
         best -> new SplitResult.Best(plan, cost, Optional.of(how)),
         none -> none,
@@ -84,7 +85,7 @@ final class NearlyCheapest {
   }
 
   /** All whom the user named and who could play some bar. */
-  private List<Integer> able() {
+  private static List<Integer> able(Brief brief) {
     return IntStream.range(0, brief.players().size())
         .filter(player -> Costing.idle(brief, player) > 0)
         .boxed()
@@ -109,9 +110,11 @@ final class NearlyCheapest {
   }
 
   private List<List<Integer>> withAndWithoutRemainder(RotationUnit unit, List<Integer> starts) {
-    return starts.size() > 1 && unit.leavesRemainder(line, starts)
-        ? List.of(starts, starts.subList(0, starts.size() - 1))
-        : List.of(starts);
+    if (starts.size() == 1 || !unit.leavesRemainder(line, starts)) {
+      return List.of(starts);
+    }
+    List<Integer> joined = starts.subList(0, starts.size() - 1);
+    return joined.size() < able.size() ? List.of(joined) : List.of(starts, joined);
   }
 
   /** Whether the middle one of all turns, by length, lasts as long as turns usually do. */

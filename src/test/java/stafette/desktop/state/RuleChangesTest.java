@@ -21,6 +21,7 @@ import stafette.plan.OverlapRule;
 import stafette.plan.Plan;
 import stafette.plan.Rules;
 import stafette.plan.SourceTreatment;
+import stafette.score.Slurring;
 import stafette.score.ToneChoice;
 import stafette.score.Tremolo;
 import stafette.words.Refusal;
@@ -141,6 +142,7 @@ class RuleChangesTest {
     rules.together(1);
     rules.source(SourceTreatment.KEEP);
     rules.tremolo(Tremolo.AS_WRITTEN);
+    rules.slurring(Slurring.AS_WRITTEN);
     desk.goOn();
     assertEquals(before, desk.session().desk());
     assertTrue(desk.session().desk().isOptimal());
@@ -175,6 +177,25 @@ class RuleChangesTest {
     desk.session().undo();
     desk.session().undo();
     assertEquals(TOP, desk.line().line().source().tone());
+  }
+
+  @Test
+  void a_line_is_slurred_and_no_longer() throws Refusal {
+    desk =
+        Opened.on(
+            folder,
+            "mill-stairs.musicxml",
+            Opened.bars("P1", 1, "1-4", Optional.empty()),
+            "Bassoon 1, Bassoon 2");
+    rules = desk.session().rules();
+    rules.slurring(Slurring.PAIRS);
+    assertEquals(Slurring.PAIRS, desk.line().line().source().slurring());
+    assertTrue(desk.line().line().stroke(1).slurred());
+    rules.slurring(Slurring.AS_WRITTEN);
+    assertFalse(desk.line().line().stroke(1).slurred());
+    desk.session().undo();
+    assertTrue(desk.line().line().stroke(1).slurred());
+    assertEquals(List.of(), desk.refused());
   }
 
   @Test

@@ -225,6 +225,20 @@ class SessionTest {
   }
 
   @Test
+  void a_divided_section_is_added_as_its_players() {
+    planned();
+    session.add("Violins I div. a 2", Optional.empty());
+    assertEquals(List.of(), told.refused);
+    List<String> names =
+        session.desk().line().orElseThrow().brief().players().stream()
+            .map(player -> player.name())
+            .toList();
+    assertEquals(List.of("Violins I outside", "Violins I inside"), names.subList(3, 5));
+    session.add("Clarinet 1 div.", Optional.empty());
+    assertTrue(told.refused.get(0).contains("only sections of bowed strings"), told.refused.get(0));
+  }
+
+  @Test
   void somebody_has_to_play() {
     planned();
     List.of("Flute 1", "Flute 2", "Clarinet 1").forEach(session::remove);

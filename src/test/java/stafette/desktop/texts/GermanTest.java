@@ -43,7 +43,9 @@ import stafette.limits.Capability;
 import stafette.limits.Instrument;
 import stafette.limits.Skill;
 import stafette.plan.Brief;
+import stafette.plan.Hocket;
 import stafette.plan.Lock;
+import stafette.plan.Pattern;
 import stafette.plan.Plan;
 import stafette.plan.Player;
 import stafette.plan.Segment;
@@ -102,6 +104,15 @@ class GermanTest {
         List.of(new Segment(0, 0, 1, last), new Segment(1, 0, first, 62)));
   }
 
+  /** Of two who would have to take notes in turn that are too close. */
+  private static Plan hocket() {
+    Brief fast = Invented.brief(Invented.line(1, 4, 200), FLUTE, CLARINET);
+    return new Plan(
+        fast.with(fast.rules().with(Hocket.STROKE)),
+        List.of(
+            new Segment(0, 0, 0, 0, 15, Pattern.ODD), new Segment(0, 1, 0, 0, 15, Pattern.EVEN)));
+  }
+
   private static Stream<Plan> plans() {
     Player tuba = player("Emil", "tuba", 10);
     Player slow = player("Anna", "flute", 6);
@@ -123,6 +134,7 @@ class GermanTest {
             relay(16, 11),
             relay(16, 16),
             relay(16, 18),
+            hocket(),
             locked(new Lock.At(0, 15, 16)),
             locked(new Lock.In(0, 1, 4, 8)),
             locked(new Lock.Out(0, 0, 4, 8)),

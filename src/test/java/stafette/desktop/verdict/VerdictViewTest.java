@@ -39,6 +39,7 @@ import stafette.plan.Segment;
 import stafette.split.SplitResult;
 import stafette.words.Refusal;
 import stafette.words.Sentence;
+import stafette.work.PlanInWords;
 import stafette.work.SideBySide;
 
 /** The verdict in a window. */
@@ -84,8 +85,8 @@ class VerdictViewTest {
     view = new VerdictView(Texts.in(locale), new Heard());
     PanelWindow.show(stage, view, style, 310, 760);
     JudgedPlan judged = plans.main().plan().orElseThrow();
-    view.show(judged.plan(), judged.verdict(), false);
-    view.proven(plans.main().result());
+    view.show(judged, false);
+    view.proven(PlanInWords.why(plans.main().result(), judged.verdict().cost().total()));
     view.compare(plans);
   }
 
@@ -93,12 +94,12 @@ class VerdictViewTest {
   void what_was_proven_is_said_until_another_plan_is_shown(FxRobot robot) {
     Plan plan = ShownRelays.plan();
     Labeled proof = robot.lookup("#verdict-proof").queryAs(Labeled.class);
-    robot.interact(() -> view.proven(new SplitResult.Best(plan, 7)));
-    assertEquals("No other plan costs less.", proof.getText());
-    robot.interact(
-        () -> view.proven(new SplitResult.Stopped(Optional.of(plan), OptionalInt.of(9), 5)));
-    assertEquals("The best found in time; no plan costs less than 5 points.", proof.getText());
-    robot.interact(() -> view.show(plan, Judge.judge(plan), false));
+    robot.interact(() -> view.proven(PlanInWords.why(new SplitResult.Best(plan, 7), 7)));
+    assertEquals("Why: no plan costs less under these weights.", proof.getText());
+    SplitResult stopped = new SplitResult.Stopped(Optional.of(plan), OptionalInt.of(9), 5);
+    robot.interact(() -> view.proven(PlanInWords.why(stopped, 9)));
+    assertEquals("Why: the best that was found; at most 4 points could be saved.", proof.getText());
+    robot.interact(() -> view.show(JudgedPlan.of(plan), false));
     assertEquals("", proof.getText());
   }
 
@@ -109,7 +110,7 @@ class VerdictViewTest {
     Plan plan = new Plan(relay.brief(), List.of(whole));
     Verdict verdict = Judge.judge(plan);
     assertTrue(verdict.findings().size() > 1);
-    robot.interact(() -> view.show(plan, verdict, false));
+    robot.interact(() -> view.show(new JudgedPlan(plan, verdict, Optional.empty()), false));
     robot.interact(() -> ((javafx.scene.control.Hyperlink) find(robot, "#finding-2")).fire());
     assertEquals(List.of(verdict.findings().get(1)), places);
     PanelWindow.picture(robot, stage, "verdict-fails");
@@ -130,7 +131,7 @@ class VerdictViewTest {
     assertTrue(main.isDisabled());
     assertEquals("Shown", main.getText());
     JudgedPlan other = plans.columns().get(0).plan();
-    robot.interact(() -> view.show(other.plan(), other.verdict(), false));
+    robot.interact(() -> view.show(other, false));
     assertTrue(first.isDisabled());
     assertEquals("Take", main.getText());
     assertEquals("Take the plan that favours balance", main.getAccessibleText());
@@ -139,25 +140,25 @@ class VerdictViewTest {
   @Test
   void plans_side_by_side_leave_with_the_notes_that_they_were_found_for(FxRobot robot) {
     Plan another = ShownRelays.plan();
-    robot.interact(() -> view.show(another, Judge.judge(another), true));
+    robot.interact(() -> view.show(JudgedPlan.of(another), true));
     assertTrue(robot.lookup("#take-1").tryQuery().isPresent());
-    robot.interact(() -> view.show(another, Judge.judge(another), false));
+    robot.interact(() -> view.show(JudgedPlan.of(another), false));
     assertTrue(robot.lookup("#take-1").tryQuery().isEmpty());
   }
 
   @Test
   void what_there_is_to_see_to_at_joins_is_said_in_the_users_language(FxRobot robot) {
     Plan even = ShownRelays.plan();
-    robot.interact(() -> view.show(even, Judge.judge(even), false));
+    robot.interact(() -> view.show(JudgedPlan.of(even), false));
     assertTrue(robot.lookup("#joins .label").tryQuery().isEmpty());
     Plan loud = withTrumpet(even);
-    robot.interact(() -> view.show(loud, Judge.judge(loud), false));
+    robot.interact(() -> view.show(JudgedPlan.of(loud), false));
     assertEquals(
         List.of("To see to at the joins", "trumpet in B-flat p against flute mf (at 5.2, 7.1)"),
         joins(robot));
     PanelWindow.picture(robot, stage, "verdict-joins");
     robot.interact(() -> show(Locale.GERMAN, Style.DARK));
-    robot.interact(() -> view.show(loud, Judge.judge(loud), false));
+    robot.interact(() -> view.show(JudgedPlan.of(loud), false));
     assertEquals("Trompete in B p gegen Flöte mf (bei 5.2, 7.1)", joins(robot).get(1));
   }
 
@@ -193,7 +194,7 @@ class VerdictViewTest {
     assertTrue(robot.lookup("#help-1").tryQuery().isEmpty(), "notes can't be left out from here");
     PanelWindow.picture(robot, stage, "verdict-helps");
     JudgedPlan judged = plans.main().plan().orElseThrow();
-    robot.interact(() -> view.show(judged.plan(), judged.verdict(), false));
+    robot.interact(() -> view.show(judged, false));
     assertTrue(robot.lookup("#help-2").tryQuery().isEmpty());
   }
 

@@ -69,8 +69,7 @@ final class AllRotations {
         .filter(all::everybodyPlays)
         .filter(
             plan ->
-                Costing.of(plan).total()
-                    <= cheapest + Math.max(least, plan.segments().size() - 1))
+                Costing.of(plan).total() <= cheapest + Math.max(least, plan.segments().size() - 1))
         .filter(judged::hold)
         .mapToInt(plan -> Costing.of(plan).total())
         .min();
