@@ -59,14 +59,8 @@ class LongestRestedTest {
   }
 
   @Property(tries = 200)
-<<<<<<< HEAD
-  void with_passages_of_their_own_and_other_instruments_it_costs_nothing_either(
-      @ForAll long seed) {
-    SplitResult found = Splitter.split(RelayBriefsWithBars.of(seed), () -> false);
-=======
   void with_passages_of_their_own_and_other_instruments_it_costs_nothing_either(@ForAll long seed) {
-    SplitResult found = Splitter.split(SmallBriefs.of(seed, 14, 4), () -> false);
->>>>>>> main
+    SplitResult found = Splitter.split(RelayBriefsWithBars.of(seed), () -> false);
     Assume.that(found.found().isPresent());
     Plan after = LongestRested.first(found).found().orElseThrow();
     Verdict verdict = Judge.judge(after);
