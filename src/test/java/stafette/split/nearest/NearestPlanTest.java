@@ -46,9 +46,9 @@ class NearestPlanTest {
             : Optional.empty();
     Instrument pipe = Invented.instrument("pipe", new Range(60, 96), breath);
     Assurance asked =
-        new Assurance(List.of(84.0, 84.0, 90.0, 62.5, 50.0, 20.0, 16.0, 10.0).get(random.nextInt(8)));
-    Skill skill =
-        new Skill(pipe.techniques().get(0), pipe.techniques().get(0).limit().at(asked));
+        new Assurance(
+            List.of(84.0, 84.0, 90.0, 62.5, 50.0, 20.0, 16.0, 10.0).get(random.nextInt(8)));
+    Skill skill = new Skill(pipe.techniques().get(0), pipe.techniques().get(0).limit().at(asked));
     List<Player> players = new ArrayList<>();
     for (int i = 0; i < 1 + random.nextInt(3); i++) {
       players.add(new Player("Pipe " + i, pipe, Optional.empty(), List.of(skill), List.of()));
@@ -86,7 +86,8 @@ class NearestPlanTest {
     Brief without = brief.with(brief.rules().with(Margin.NONE));
     List<Brief> rungs = new ArrayList<>(List.of(brief, without));
     double asked = brief.rules().assurance().percent();
-    for (int share : new int[] {95, 90, 85, 80, 75, 70, 65, 60, 55, 50, 45, 40, 35, 30, 25, 20, 16}) {
+    for (int share :
+        new int[] {95, 90, 85, 80, 75, 70, 65, 60, 55, 50, 45, 40, 35, 30, 25, 20, 16}) {
       if (share < asked) {
         rungs.add(without.at(new Assurance(share)));
       }
@@ -135,8 +136,7 @@ class NearestPlanTest {
   void what_not_even_16_of_100_manage_has_no_plan() {
     Instrument pipe = Invented.instrument("pipe");
     Skill skill =
-        new Skill(
-            pipe.techniques().get(0), pipe.techniques().get(0).limit().at(Assurance.DEFAULT));
+        new Skill(pipe.techniques().get(0), pipe.techniques().get(0).limit().at(Assurance.DEFAULT));
     List<Player> players =
         List.of(
             new Player("One", pipe, Optional.empty(), List.of(skill), List.of()),

@@ -57,8 +57,7 @@ final class RelayBriefsWithBars {
       kind = random.nextInt(5) == 0 ? player("player " + i, rate) : kind;
       List<GivenStretch> busy = random.nextInt(8) == 0 ? busy(line) : List.of();
       Player own =
-          new Player(
-              "player " + i, kind.instrument(), Optional.empty(), kind.skills(), busy);
+          new Player("player " + i, kind.instrument(), Optional.empty(), kind.skills(), busy);
       players.add(random.nextInt(5) == 0 ? own.proposed() : own);
     }
     int min = random.nextInt(5) == 0 ? 2 : 1;
@@ -85,8 +84,7 @@ final class RelayBriefsWithBars {
       if (silent) {
         i += perBeat;
       }
-      list.add(
-          Invented.stroke(Position.ofQuarters(from + i, perBeat), step, Invented.A4));
+      list.add(Invented.stroke(Position.ofQuarters(from + i, perBeat), step, Invented.A4));
     }
     int bars = 2 + (from + strokes + perBeat) / inBar;
     return new Line(
@@ -102,8 +100,7 @@ final class RelayBriefsWithBars {
         random.nextInt(3) == 0
             ? Optional.of(new Breath(3 + 6 * random.nextDouble(), 0.3, 1, Map.of()))
             : Optional.empty();
-    Instrument pipe =
-        Invented.instrument("pipe " + random.nextInt(2), new Range(60, 96), breath);
+    Instrument pipe = Invented.instrument("pipe " + random.nextInt(2), new Range(60, 96), breath);
     double sustained = rate * (0.5 + 0.45 * random.nextDouble());
     double seconds = 1.5 + 8 * random.nextDouble();
     return Invented.player(
