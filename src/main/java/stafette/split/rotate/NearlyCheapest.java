@@ -97,11 +97,9 @@ final class NearlyCheapest {
     List<RegularSearch.Units> usual = new ArrayList<>();
     IntUnaryOperator most = handoffs -> cheapest + limit(handoffs);
     for (RotationUnit unit : RotationUnit.values()) {
-      List<Integer> starts = unit.startsFromFullBar(line);
-      for (List<Integer> each : withAndWithoutRemainder(unit, starts)) {
-        RegularSearch.Units units = new RegularSearch.Units(unit, each, most);
+      for (RegularSearch.Units units : cut(unit, most)) {
         all.add(units);
-        if (isUsual(each)) {
+        if (isUsual(units.starts())) {
           usual.add(units);
         }
       }
@@ -109,12 +107,19 @@ final class NearlyCheapest {
     return usual.isEmpty() ? all : usual;
   }
 
-  private List<List<Integer>> withAndWithoutRemainder(RotationUnit unit, List<Integer> starts) {
-    if (starts.size() == 1 || !unit.leavesRemainder(line, starts)) {
-      return List.of(starts);
+  /**
+   * With what is left over in a turn of its own, if that need be nobody's only one, and without.
+   */
+  private List<RegularSearch.Units> cut(RotationUnit unit, IntUnaryOperator most) {
+    List<Integer> starts = unit.startsFromFullBar(line);
+    boolean leftOver = starts.size() > 1 && unit.leavesRemainder(line, starts);
+    RegularSearch.Units whole = new RegularSearch.Units(unit, starts, leftOver, most);
+    if (!leftOver) {
+      return List.of(whole);
     }
     List<Integer> joined = starts.subList(0, starts.size() - 1);
-    return joined.size() < able.size() ? List.of(joined) : List.of(starts, joined);
+    RegularSearch.Units without = new RegularSearch.Units(unit, joined, false, most);
+    return joined.size() < able.size() ? List.of(without) : List.of(whole, without);
   }
 
   /** Whether the middle one of all turns, by length, lasts as long as turns usually do. */

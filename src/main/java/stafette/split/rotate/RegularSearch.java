@@ -61,16 +61,17 @@ public final class RegularSearch {
    * One way to cut the line.
    *
    * @param starts the first stroke of each turn
+   * @param leftOver whether the last turn is what is left over, which must be nobody's only one
    * @param most rotations that cost more are of no interest, by the number of their handoffs
    */
-  record Units(RotationUnit unit, List<Integer> starts, IntUnaryOperator most) {
+  record Units(RotationUnit unit, List<Integer> starts, boolean leftOver, IntUnaryOperator most) {
     Units {
       starts = List.copyOf(starts);
     }
 
     /** Any that there is. */
     static Units whatever(RotationUnit unit, Line line) {
-      return new Units(unit, unit.starts(line), handoffs -> Rotation.NEVER);
+      return new Units(unit, unit.starts(line), false, handoffs -> Rotation.NEVER);
     }
   }
 
@@ -170,7 +171,8 @@ public final class RegularSearch {
     }
     TurnCosts costs = new TurnCosts(brief, trial, prices.kinds(), turns);
     int least = Math.max(2, needed.size());
-    for (int places = least; places <= Math.min(mostPlayers, turns.count()); places++) {
+    int most = Math.min(mostPlayers, turns.count() - (from.leftOver ? 1 : 0));
+    for (int places = least; places <= most; places++) {
       int bound = costs.least() + prices.least(places);
       add(new Rotations(from, turns, costs, places, bound, queue.size(), Optional.empty()));
     }

@@ -47,24 +47,29 @@ final class AllRotations {
   /**
    * The cost of the cheapest of those that are preferred to the cheapest plan: units from a beat to
    * eight bars, counted from the first full bar, with what comes before in the first turn and what
-   * is left over in the last one or in one of its own; only units whose middle turn lasts 1.5 to 6
-   * seconds where there are such; all who were named and are able take part.
+   * is left over in the last one or in one of its own, if it is nobody's only one; only units whose
+   * middle turn lasts 1.5 to 6 seconds where there are such; all who were named and are able take
+   * part.
    *
    * @param cheapest what the cheapest plan costs
    * @param least by how much more a rotation may cost at least, 1 for each handoff if that is more
    */
   static OptionalInt nearly(Brief brief, int cheapest, int least) {
     AllRotations all = new AllRotations(brief);
-    List<List<Integer>> ways = all.cutFromFullBar();
-    boolean any = ways.stream().anyMatch(all::isUsual);
+    List<Cut> ways = all.cutFromFullBar();
+    boolean any = ways.stream().anyMatch(cut -> all.isUsual(cut.starts));
     int shared = brief.rules().overlap().min();
-    for (List<Integer> starts : ways) {
-      for (int early = 0; early < shared && (!any || all.isUsual(starts)); early++) {
-        all.order(all.turns(starts, early, shared - 1 - early), List.of());
+    Set<List<Segment>> once = new LinkedHashSet<>();
+    for (Cut cut : ways) {
+      for (int early = 0; early < shared && (!any || all.isUsual(cut.starts)); early++) {
+        all.plans.clear();
+        all.order(all.turns(cut.starts, early, shared - 1 - early), List.of());
+        all.plans.removeIf(plan -> cut.endsWithRemainder && endsWithOnlyTurn(plan));
+        once.addAll(all.plans);
       }
     }
     ManyPlans judged = new ManyPlans(brief);
-    return all.plans.stream()
+    return once.stream()
         .map(segments -> new Plan(brief, segments))
         .filter(all::everybodyPlays)
         .filter(
@@ -75,30 +80,51 @@ final class AllRotations {
         .min();
   }
 
+  private static boolean endsWithOnlyTurn(List<Segment> plan) {
+    int last = plan.get(plan.size() - 1).player();
+    return plan.stream().filter(segment -> segment.player() == last).count() == 1;
+  }
+
+  /**
+   * The first strokes of turns.
+   *
+   * @param endsWithRemainder whether the last turn has fewer bars than the others
+   */
+  private record Cut(List<Integer> starts, boolean endsWithRemainder) {}
+
+  private long able() {
+    return IntStream.range(0, brief.players().size())
+        .filter(player -> Costing.idle(brief, player) > 0)
+        .count();
+  }
+
   private boolean everybodyPlays(Plan plan) {
     return IntStream.range(0, brief.players().size())
         .filter(player -> Costing.idle(brief, player) > 0)
         .allMatch(player -> plan.segments().stream().anyMatch(s -> s.player() == player));
   }
 
-  private List<List<Integer>> cutFromFullBar() {
+  private List<Cut> cutFromFullBar() {
     List<Length> beats = line.bars().get(0).meter().beats();
     Rational beat = beats.get(0).quarters();
     Rational bar = beat.times(beats.size());
-    List<List<Integer>> ways = new ArrayList<>();
-    ways.add(cut(beat));
+    List<Cut> ways = new ArrayList<>();
+    ways.add(new Cut(cut(beat), false));
     if (beats.size() % 2 == 0) {
-      ways.add(cut(beat.times(beats.size() / 2)));
+      ways.add(new Cut(cut(beat.times(beats.size() / 2)), false));
     }
     for (int bars : new int[] {1, 2, 3, 4, 6, 8}) {
       List<Integer> starts = cut(bar.times(bars));
-      ways.add(starts);
       Rational last = line.stroke(starts.get(starts.size() - 1)).onset().quarters();
       Rational end = line.stroke(line.count() - 1).onset().quarters();
       long begun = last.dividedBy(bar).floor().longValueExact();
       long left = end.dividedBy(bar).floor().longValueExact() - begun + 1;
-      if (bars > 1 && starts.size() > 1 && left < bars) {
-        ways.add(starts.subList(0, starts.size() - 1));
+      boolean remainder = bars > 1 && starts.size() > 1 && left < bars;
+      if (!remainder || starts.size() > able()) {
+        ways.add(new Cut(starts, remainder));
+      }
+      if (remainder) {
+        ways.add(new Cut(starts.subList(0, starts.size() - 1), false));
       }
     }
     return ways;

@@ -56,6 +56,14 @@ class NearlyCheapestTest {
   }
 
   @Property(tries = 250)
+  void it_is_so_on_lines_that_invite_to_take_turns(@ForAll long seed) {
+    Brief brief = RelayBriefsWithBars.of(seed);
+    SplitResult cheapest = Splitter.split(brief, () -> false);
+    Assume.that(cheapest.found().isPresent());
+    compare(brief, cheapest.leastCost().getAsInt());
+  }
+
+  @Property(tries = 250)
   void it_is_so_where_all_plans_are_tried(@ForAll long seed) {
     Brief brief = brief(seed, 8, 3);
     AllPlans all = AllPlans.of(brief);
