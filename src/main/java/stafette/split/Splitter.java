@@ -32,6 +32,11 @@ import stafette.plan.Segment;
  *   <li>All crews are searched side by side, always the one with the lowest bound, until a plan
  *       costs no more than any bound left. A beam ({@link FirstPlan}) gives a first plan where the
  *       proof takes long.
+ *   <li>Who costs no less idle than used, as all do whom the user named, is in every crew ({@link
+ *       PlayerPrices}); labels know who has played, and {@link IdlePlayers} bounds what is still to
+ *       be paid for the others.
+ *   <li>Where the tempo may drift, segments hold for players for whom it is as hard as the drift
+ *       makes it, and cost what they do at the written tempo ({@link PlayerWithinMargin}).
  * </ol>
  *
  * <p>Of several relays with hockets, plans are not looked for in which the second of a pair plays

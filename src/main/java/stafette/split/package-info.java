@@ -9,7 +9,9 @@
  *       finds passes the judge.
  *   <li>What strain costs is reckoned with {@code check}'s own functions, so that both get the same
  *       points; validity is reckoned here a second time, by another road.
- *   <li>Crews are searched side by side, so that no label needs to know who has been used.
+ *   <li>Crews are searched side by side. Only of players who are paid for where they are idle a
+ *       label knows who has played; with more than eight kinds of players not even that, and what
+ *       idle ones cost is left out of the bound.
  *   <li>No handoff position is dropped: a bound, never a rule of thumb, says what need not be
  *       looked at.
  *   <li>An alternative is the best plan for what it favours, and not nearly the same as another.
