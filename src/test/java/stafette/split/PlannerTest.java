@@ -65,8 +65,10 @@ class PlannerTest {
     Brief named = Invented.brief(Invented.line(4, 2, 90), flutes(3));
     List<Player> proposed = named.players().stream().map(Player::proposed).toList();
     assertEquals(List.of(new Segment(0, 0, 0, 31)), best(named.with(proposed)).segments());
+    Plan two = new Plan(named, List.of(new Segment(0, 0, 0, 16), new Segment(1, 0, 16, 31)));
+    assertTrue(Costing.of(best(named)).total() < Costing.of(two).total());
     assertEquals(
-        List.of(0, 1), best(named).segments().stream().map(Segment::player).distinct().toList());
+        List.of(0, 1, 2), best(named).segments().stream().map(Segment::player).distinct().toList());
   }
 
   @Test
