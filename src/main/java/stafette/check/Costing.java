@@ -19,8 +19,8 @@ import stafette.score.Line;
 import stafette.time.Rank;
 
 /**
- * What a plan costs under its weights, whether it holds or not. All but what players
- * cost, used or idle, depends on one segment alone or on one handoff alone.
+ * What a plan costs under its weights, whether it holds or not. All but what players cost, used or
+ * idle, depends on one segment alone or on one handoff alone.
  */
 public final class Costing {
   /** The longest turn that is called short: two seconds. */

@@ -72,6 +72,11 @@ final class CrewProblem {
     return begun.flatMap(CrewSearch::goal);
   }
 
+  /** Whether its cheapest plan is found, whatever that costs with those who are not in it. */
+  boolean isSettled() {
+    return goal().filter(found -> proven() >= found.cost()).isPresent();
+  }
+
   Extension extension() {
     if (extension.isEmpty()) {
       extension = Optional.of(bounds.extension(crew, prices));

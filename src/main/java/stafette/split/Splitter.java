@@ -90,6 +90,7 @@ public final class Splitter {
   private Optional<CrewProblem> few = Optional.empty();
   private Optional<Plan> best = Optional.empty();
   private int bestCost = Relaxation.NEVER;
+  private int settled = Relaxation.NEVER;
   private int labels;
   private int beamed;
 
@@ -218,10 +219,14 @@ public final class Splitter {
 
   private void search(WideningBeams beams) {
     int told = -1;
-    while (bound() < bestCost && !isStopped()) {
+    while (bound() < bestCost && queue.bound() < Relaxation.NEVER && !isStopped()) {
       CrewProblem candidate = queue.next();
       advance(candidate);
-      queue.add(candidate);
+      if (candidate.isSettled()) {
+        settled = Math.min(settled, candidate.bound());
+      } else {
+        queue.add(candidate);
+      }
       candidate.goal().ifPresent(this::take);
       queue.letGo(candidate, bestCost);
       lookAtAll();
@@ -378,7 +383,7 @@ public final class Splitter {
 
   /** No plan costs less; {@link Relaxation#NEVER} if there is none. */
   private int bound() {
-    return isImpossible() ? Relaxation.NEVER : Math.min(bestCost, queue.bound());
+    return isImpossible() ? Relaxation.NEVER : Math.min(bestCost, Math.min(settled, queue.bound()));
   }
 
   private SplitResult result() {

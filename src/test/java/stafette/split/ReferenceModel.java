@@ -45,6 +45,7 @@ public final class ReferenceModel {
   private final List<Choice> choices = new ArrayList<>();
   private final List<Meeting> meetings = new ArrayList<>();
   private final LinearExprBuilder cost = LinearExpr.newBuilder();
+  private int constant;
 
   /** A segment that may be in the plan. */
   record Choice(Segment segment, BoolVar taken) {}
@@ -114,7 +115,7 @@ public final class ReferenceModel {
     boolean found = status == CpSolverStatus.OPTIMAL || status == CpSolverStatus.FEASIBLE;
     boolean proven = status == CpSolverStatus.OPTIMAL || status == CpSolverStatus.INFEASIBLE;
     return found
-        ? new Answer(proven, segments(solver), (int) Math.round(solver.objectiveValue()))
+        ? new Answer(proven, segments(solver), constant + (int) Math.round(solver.objectiveValue()))
         : new Answer(proven, List.of(), 0);
   }
 
@@ -242,7 +243,7 @@ public final class ReferenceModel {
     for (int i = 0; i < brief.players().size(); i++) {
       int player = i;
       BoolVar used = model.newBoolVar("used " + player);
-      cost.add(Costing.idle(brief, player));
+      constant += Costing.idle(brief, player);
       cost.addTerm(used, Costing.price(brief, player) - Costing.idle(brief, player));
       for (int j = 0; j < line.count(); j++) {
         int stroke = j;
