@@ -245,6 +245,8 @@ public final class ReferenceModel {
       BoolVar used = model.newBoolVar("used " + player);
       constant += Costing.idle(brief, player);
       cost.addTerm(used, Costing.price(brief, player) - Costing.idle(brief, player));
+      Literal[] any = taken(choices.stream().filter(c -> c.segment().player() == player).toList());
+      model.addLessOrEqual(used, LinearExpr.sum(any));
       for (int j = 0; j < line.count(); j++) {
         int stroke = j;
         Literal[] playing =
