@@ -47,7 +47,9 @@ public class SplitBench {
           Map.entry("load 0.8 64 x 4", () -> Rosters.atCapacity(64, 4, 0.8)),
           Map.entry("load 1.0 64 x 4", () -> Rosters.atCapacity(64, 4, 1.0)),
           Map.entry("load 1.1 64 x 4", () -> Rosters.atCapacity(64, 4, 1.1)),
-          Map.entry("load 1.4 64 x 4", () -> Rosters.atCapacity(64, 4, 1.4)));
+          Map.entry("load 1.4 64 x 4", () -> Rosters.atCapacity(64, 4, 1.4)),
+          Map.entry("share 0.95 64 x 4", () -> Rosters.sharing(64, 4, 0.95, 20)),
+          Map.entry("two on 32 x 4", () -> Rosters.alwaysOn(32, 4, 2, 0.8)));
 
   /** Bars by players. */
   @Param({
@@ -63,7 +65,9 @@ public class SplitBench {
     "load 0.8 64 x 4",
     "load 1.0 64 x 4",
     "load 1.1 64 x 4",
-    "load 1.4 64 x 4"
+    "load 1.4 64 x 4",
+    "share 0.95 64 x 4",
+    "two on 32 x 4"
   })
   private String task = "";
 
