@@ -62,7 +62,7 @@ final class Bounds {
         slots,
         points,
         told
-            ? Optional.of(TakingPart.of(relays.get(0), relaxations[0], crew.kinds().size()))
+            ? Optional.of(() -> TakingPart.of(relays.get(0), relaxations[0], crew.kinds().size()))
             : Optional.empty());
   }
 

@@ -2,6 +2,7 @@ package stafette.split;
 
 import java.util.Arrays;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /**
  * What a partial plan still costs because somebody in the crew has not played yet: in the end they
@@ -11,21 +12,25 @@ import java.util.Optional;
  * The dearest kind gives the bound. Values are in millionths of a point.
  */
 final class IdlePlayers {
+  private static final int ASKED_BEFORE = 1000;
+
   private final int[] slots;
   private final int[] points;
-  private final Optional<TakingPart> taking;
+  private final Optional<Supplier<TakingPart>> told;
+  private Optional<TakingPart> taking = Optional.empty();
+  private int asked;
   private final boolean none;
   private final int[] waiting;
 
   /**
    * @param slots the kind of each slot
    * @param points what each slot's player costs in the end who has not played
-   * @param taking what it costs to let a kind play, if that is known
+   * @param told tells what it costs to let a kind play, where that can be known
    */
-  IdlePlayers(int[] slots, int[] points, Optional<TakingPart> taking) {
+  IdlePlayers(int[] slots, int[] points, Optional<Supplier<TakingPart>> told) {
     this.slots = slots;
     this.points = points;
-    this.taking = taking;
+    this.told = told;
     this.none = Arrays.stream(points).allMatch(each -> each == 0);
     this.waiting = new int[Arrays.stream(slots).max().orElse(0) + 1];
   }
@@ -41,17 +46,28 @@ final class IdlePlayers {
 
   /** What the rest costs more than its cheapest, after a stretch begun. */
   long begun(PlayerStates crowd, int actor, int start, int before) {
-    return none || taking.isEmpty()
-        ? 0
-        : atLeast(crowd, taking.get(), taking.get().detour(actor, start, before));
+    return isKnown()
+        ? atLeast(crowd, taking.orElseThrow(), taking.orElseThrow().detour(actor, start, before))
+        : 0;
   }
 
   /** What the rest costs more than its cheapest, after a stretch. */
   long ended(PlayerStates crowd, int actor, int start, int before, int end) {
-    if (none || taking.isEmpty()) {
-      return 0;
+    return isKnown()
+        ? atLeast(
+            crowd, taking.orElseThrow(), taking.orElseThrow().detour(actor, start, before, end))
+        : 0;
+  }
+
+  /** Searches that are over soon need not know it. */
+  private boolean isKnown() {
+    if (none || told.isEmpty() || ++asked < ASKED_BEFORE) {
+      return false;
     }
-    return atLeast(crowd, taking.get(), taking.get().detour(actor, start, before, end));
+    if (taking.isEmpty()) {
+      taking = told.map(Supplier::get);
+    }
+    return true;
   }
 
   private long atLeast(PlayerStates crowd, TakingPart known, long detour) {

@@ -59,7 +59,7 @@ final class Speeds {
 
   private Sentence fastest(int stroke, Burst.Tightest burst) {
     List<Taken> each =
-        ofEachPlayer(player -> taken(stroke).filter(one -> one.player() == player))
+        ofEachPlayer(player -> taken(stroke).filter(one -> one.player().equals(player)))
             .filter(one -> one.use() > 0)
             .toList();
     double rate = burst.perSecond();

@@ -54,7 +54,7 @@ class JoinReportTest {
 
   @Test
   void who_leaves_keeps_the_accent_of_the_landing_note_and_nothing_is_to_be_done() {
-    JoinReport join = join(line(moving(), accentsAt(16)), FLUTE, OTHER_FLUTE, 16, 16);
+    JoinReport join = join(line(JoinReportTest::moving, accentsAt(16)), FLUTE, OTHER_FLUTE, 16, 16);
     assertEquals(EntryAccent.KEPT_BY_LEAVING, join.accent());
     assertEquals(List.of(), join.toDo());
     assertTrue(join.inWords().toString().contains("stays with who leaves"));
@@ -62,7 +62,7 @@ class JoinReportTest {
 
   @Test
   void an_accent_on_the_entry_that_is_not_on_the_landing_note_exposes_it() {
-    JoinReport join = join(line(moving(), accentsAt(12)), FLUTE, OTHER_FLUTE, 12, 16);
+    JoinReport join = join(line(JoinReportTest::moving, accentsAt(12)), FLUTE, OTHER_FLUTE, 12, 16);
     assertEquals(EntryAccent.EXPOSED, join.accent());
     assertEquals(
         List.of("an accent on the entry alone exposes it: enter without the accent"), toDo(join));
@@ -70,13 +70,14 @@ class JoinReportTest {
 
   @Test
   void accents_elsewhere_in_the_overlap_are_no_matter_of_the_entry() {
-    JoinReport join = join(line(moving(), accentsAt(13, 16)), FLUTE, OTHER_FLUTE, 12, 16);
+    JoinReport join =
+        join(line(JoinReportTest::moving, accentsAt(13, 16)), FLUTE, OTHER_FLUTE, 12, 16);
     assertEquals(EntryAccent.NONE, join.accent());
   }
 
   @Test
   void after_a_rest_of_the_line_an_accent_belongs_to_who_enters() {
-    List<Stroke> strokes = new ArrayList<>(line(moving(), accentsAt(16)).strokes());
+    List<Stroke> strokes = new ArrayList<>(line(JoinReportTest::moving, accentsAt(16)).strokes());
     strokes.subList(12, 16).clear();
     Plan plan = plan(Invented.lineOf(strokes, 120), FLUTE, OTHER_FLUTE, 12, 11);
     JoinReport join = JoinReport.of(plan).get(0);
@@ -87,7 +88,7 @@ class JoinReportTest {
   /** The trumpet stands 10 decibels above the flute, two steps. */
   @Test
   void a_trumpet_plays_piano_against_a_flute_in_mezzo_forte_whoever_enters() {
-    Line line = line(moving(), i -> Marks.NONE);
+    Line line = line(JoinReportTest::moving, i -> Marks.NONE);
     for (JoinReport join :
         List.of(join(line, FLUTE, TRUMPET, 16, 16), join(line, TRUMPET, FLUTE, 16, 16))) {
       assertEquals(List.of("trumpet p against flute mf"), toDo(join));
@@ -98,13 +99,14 @@ class JoinReportTest {
   @Test
   void the_dynamic_in_force_at_the_landing_note_counts() {
     IntFunction<Marks> louder = i -> Marks.of(i < 16 ? Dynamic.P : Dynamic.FF);
-    JoinReport join = join(line(moving(), louder), FLUTE, TRUMPET, 16, 16);
+    JoinReport join = join(line(JoinReportTest::moving, louder), FLUTE, TRUMPET, 16, 16);
     assertEquals(List.of("trumpet mf against flute ff"), toDo(join));
   }
 
   @Test
   void where_the_louder_one_cant_go_down_enough_the_softer_one_plays_louder() {
-    JoinReport join = join(line(moving(), i -> Marks.of(Dynamic.PP)), TRUMPET, FLUTE, 16, 16);
+    JoinReport join =
+        join(line(JoinReportTest::moving, i -> Marks.of(Dynamic.PP)), TRUMPET, FLUTE, 16, 16);
     assertEquals(List.of("trumpet ppp against flute p"), toDo(join));
   }
 
@@ -112,7 +114,7 @@ class JoinReportTest {
   void less_than_a_step_between_them_is_left_alone() {
     Player oboe = player("Oboe 1", "oboe", 95.9);
     Player loud = player("Oboe 2", "loud oboe", 96);
-    Line line = line(moving(), i -> Marks.NONE);
+    Line line = line(JoinReportTest::moving, i -> Marks.NONE);
     assertEquals(Optional.empty(), join(line, FLUTE, oboe, 16, 16).balance());
     assertEquals(List.of("loud oboe mp against flute mf"), toDo(join(line, FLUTE, loud, 16, 16)));
   }
@@ -121,7 +123,7 @@ class JoinReportTest {
   void of_a_hocket_pair_the_one_who_plays_the_landing_note_is_balanced() {
     Brief brief =
         new Brief(
-            line(moving(), i -> Marks.NONE),
+            line(JoinReportTest::moving, i -> Marks.NONE),
             List.of(FLUTE, TRUMPET, OTHER_FLUTE),
             Invented.rules().with(Hocket.STROKE));
     assertEquals(List.of(), afterPair(brief, 16).toDo(), "stroke 16 is the flute's");
@@ -151,7 +153,12 @@ class JoinReportTest {
   }
 
   private static JoinCover covered(int points) {
-    return join(covered(line(moving(), i -> Marks.NONE), points), FLUTE, OTHER_FLUTE, 16, 16)
+    return join(
+            covered(line(JoinReportTest::moving, i -> Marks.NONE), points),
+            FLUTE,
+            OTHER_FLUTE,
+            16,
+            16)
         .cover();
   }
 
@@ -176,7 +183,7 @@ class JoinReportTest {
     assertEquals(
         List.of("5 repeated notes together flam, 27 to 37 ms apart: share the landing note alone"),
         toDo(join(line, FLUTE, OTHER_FLUTE, 12, 16)));
-    Line moves = line(moving(), i -> Marks.NONE);
+    Line moves = line(JoinReportTest::moving, i -> Marks.NONE);
     assertEquals(Optional.empty(), join(moves, FLUTE, OTHER_FLUTE, 12, 16).flam());
   }
 
@@ -189,14 +196,14 @@ class JoinReportTest {
   @Test
   void a_slur_that_goes_on_over_the_landing_note_is_cut() {
     IntFunction<Marks> slur = i -> i == 16 ? Marks.INSIDE_SLUR : Marks.NONE;
-    JoinReport join = join(line(moving(), slur), FLUTE, OTHER_FLUTE, 16, 16);
+    JoinReport join = join(line(JoinReportTest::moving, slur), FLUTE, OTHER_FLUTE, 16, 16);
     assertEquals(List.of(JoinCut.SLUR), join.cuts());
     assertEquals(List.of("cuts a slur: land on its last note"), toDo(join));
   }
 
   @Test
   void a_landing_inside_a_group_cuts_it_and_one_on_a_beat_or_half_of_it_does_not() {
-    Line line = line(moving(), i -> Marks.NONE);
+    Line line = line(JoinReportTest::moving, i -> Marks.NONE);
     assertEquals(List.of(JoinCut.GROUP), join(line, FLUTE, OTHER_FLUTE, 17, 17).cuts());
     for (int j : List.of(16, 18, 20)) {
       assertEquals(List.of(), join(line, FLUTE, OTHER_FLUTE, j, j).cuts(), "stroke " + j);
@@ -215,14 +222,14 @@ class JoinReportTest {
     Length each = Length.ofQuarters(1, 6);
     Span beat = Span.of(Position.ofQuarters(i / 6, 1), Length.ofQuarters(1, 1));
     Value value = new Value(each, Optional.of(new Tuplet(6, 4, beat)));
-    return stroke(Position.ofQuarters(i, 6), value, moving().apply(i), Marks.NONE);
+    return stroke(Position.ofQuarters(i, 6), value, JoinReportTest::moving.apply(i), Marks.NONE);
   }
 
   @Test
   void the_same_thing_to_do_is_said_once_with_all_its_places() {
     Plan plan =
         new Plan(
-            Invented.brief(line(moving(), i -> Marks.NONE), FLUTE, TRUMPET),
+            Invented.brief(line(JoinReportTest::moving, i -> Marks.NONE), FLUTE, TRUMPET),
             List.of(new Segment(0, 0, 0, 8), new Segment(1, 0, 8, 16), new Segment(0, 0, 16, 31)));
     List<JoinAdvice> advice = JoinAdvice.of(plan);
     assertEquals(1, advice.size());
@@ -255,8 +262,8 @@ class JoinReportTest {
         120);
   }
 
-  private static IntFunction<Pitch> moving() {
-    return i -> new Pitch(Step.values()[i % 2], 0, 5);
+  private static Pitch moving(int i) {
+    return new Pitch(Step.values()[i % 2], 0, 5);
   }
 
   private static IntFunction<Marks> accentsAt(Integer... strokes) {
