@@ -222,7 +222,7 @@ class JoinReportTest {
     Length each = Length.ofQuarters(1, 6);
     Span beat = Span.of(Position.ofQuarters(i / 6, 1), Length.ofQuarters(1, 1));
     Value value = new Value(each, Optional.of(new Tuplet(6, 4, beat)));
-    return stroke(Position.ofQuarters(i, 6), value, JoinReportTest::moving.apply(i), Marks.NONE);
+    return stroke(Position.ofQuarters(i, 6), value, moving(i), Marks.NONE);
   }
 
   @Test
