@@ -125,7 +125,7 @@ final class GoldenLines {
     String silence = notes(GoldenValue.EIGHTH, same("-", 6));
     List<String> second =
         IntStream.rangeClosed(1, 24)
-            .mapToObj(bar -> bar >= 6 && bar <= 9 || bar == 15 || bar == 16 ? tune : silence)
+            .mapToObj(bar -> (bar >= 6 && bar <= 9) || bar == 15 || bar == 16 ? tune : silence)
             .toList();
     return compound(72).with("Flute 2", opening(metre("6", 8), second));
   }

@@ -49,7 +49,7 @@ class GoldenTurnsTest {
   private static final double HOUR_SECONDS = 3600;
   private static final double RESERVE = 0.03;
 
-  @TempDir private static Path folder;
+  @TempDir private static Path folder = Path.of("");
 
   private static final Map<String, GoldenTurns> FOUND = new LinkedHashMap<>();
 
