@@ -116,7 +116,10 @@ class RelaysTest {
   void one_who_is_free_when_another_relay_begins_plays_in_both() {
     Line line = bars(0, 1, 8, 9);
     Brief brief =
-        new Brief(List.of(only(line, 0, 8), only(line, 8, 16)), List.of(flute(1), flute(2)), RULES);
+        new Brief(
+            List.of(only(line, 0, 8), only(line, 8, 16)),
+            List.of(flute(1).proposed(), flute(2).proposed()),
+            RULES);
     assertEquals(List.of("Flute 1"), plan(brief).playing());
   }
 
