@@ -61,7 +61,7 @@ public record Relaying(Hocket hocket, int together, boolean eachTone, List<LockW
   public Optional<Sentence> tooFast(Line line) {
     Halves halves = Halves.of(line, hocket);
     return IntStream.range(0, line.count())
-        .filter(stroke -> !halves.interlocks(stroke))
+        .filter(stroke -> !halves.interlocks(stroke, 1))
         .mapToObj(
             stroke ->
                 Sentence.of(

@@ -76,7 +76,8 @@ public final class Judge {
   /** What is wrong when all times of the score are stretched by a factor. */
   static List<Finding> findings(Plan plan, Demands demands, double stretch) {
     List<Finding> findings = new ArrayList<>(ShapeRules.findings(plan));
-    findings.addAll(HocketRules.interlocking(plan, stretch));
+    findings.addAll(
+        HocketRules.interlocking(plan, stretch * plan.brief().rules().margin().stretch()));
     for (Segment segment : plan.segments()) {
       ShortTurn.finding(plan.player(segment), demands.of(segment), demands.played(segment), stretch)
           .ifPresent(findings::add);

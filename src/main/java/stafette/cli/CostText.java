@@ -96,10 +96,7 @@ final class CostText {
       table.row("hockets", Integer.toString(cost.hockets()), "for the stretches of pairs");
     }
     return table
-        .row(
-            "players",
-            Integer.toString(cost.players()),
-            used + " used; who was named costs nothing")
+        .row("players", Integer.toString(cost.players()), used + " used")
         .row("idle", Integer.toString(cost.idle()), "who was named, could play, and does not")
         .row("sum", Integer.toString(cost.total()), "")
         .text(2);

@@ -100,10 +100,11 @@ final class SplitText {
   /** The plan; where it is only the nearest, with what would help, first where few manage it. */
   private static String withPlan(
       SplitLine.SplitOutcome outcome, JudgedPlan plan, Details details, TimelineText.Shade ink) {
-    Sentence why = PlanInWords.why(outcome.result(), plan.verdict().cost().total());
+    Optional<Sentence> why =
+        Optional.of(PlanInWords.why(outcome.result(), plan)).filter(any -> !outcome.isNearest());
     String head =
         PlanInWords.nearest(outcome).map(words -> PlanText.row("Nearest", words)).orElse("")
-            + PlanText.head(plan, Optional.of(why));
+            + PlanText.head(plan, why);
     Margin asked = outcome.asked().rules().margin();
     String text = plan(head, plan, asked, details.searched(outcome.searchSeconds()), ink);
     if (!outcome.isNearest()) {
@@ -111,7 +112,7 @@ final class SplitText {
     }
     String helps = reasons(outcome.reasons()) + remedies(outcome.remedies());
     String share =
-        "No plan exists that " + outcome.asked().rules().assurance().inWords() + " manage:\n";
+        "No plan was found that " + outcome.asked().rules().assurance().inWords() + " manage:\n";
     return plan.verdict().hardest() < FEW
         ? share + helps + "\n" + text
         : text + "\n" + share + helps;

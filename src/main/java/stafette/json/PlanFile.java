@@ -52,6 +52,7 @@ public final class PlanFile {
   /**
    * What a search came to.
    *
+   * @param cost of the plan, in points
    * @param bound no plan costs less than this; empty if there is no plan
    * @param rotation the turns in a fixed order that were preferred to the cheapest plan
    * @param seconds how long it took
@@ -59,6 +60,7 @@ public final class PlanFile {
    */
   public record Search(
       PlanJson.Result result,
+      Optional<Integer> cost,
       Optional<Integer> bound,
       Optional<SplitResult.InRotation> rotation,
       double seconds,
@@ -73,9 +75,11 @@ public final class PlanFile {
     }
 
     /** Whether that is proven for a plan at this cost. */
-    public boolean proves(int cost) {
+    public boolean proves(int points) {
       int least = bound.orElse(0);
-      return optimal() && rotation.map(how -> how.cheapestCost() == least).orElse(cost == least);
+      return optimal()
+          && cost.equals(Optional.of(points))
+          && rotation.map(how -> how.cheapestCost() == least).orElse(points == least);
     }
 
     /** Whether there was a search at all; a plan made by hand needs none. */
@@ -146,13 +150,20 @@ public final class PlanFile {
   /** What the search had proven when the plan was kept. */
   public Search search() {
     return first
-        ? new Search(PlanJson.Result.STOPPED, Optional.empty(), Optional.empty(), 0, List.of())
+        ? new Search(
+            PlanJson.Result.STOPPED,
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            0,
+            List.of())
         : proven();
   }
 
   private Search proven() {
     return new Search(
         plan.result(),
+        plan.cost(),
         plan.bound(),
         plan.rotation().map(PlanJson.RotationJson::rotation),
         plan.searchSeconds(),

@@ -48,7 +48,6 @@ public record PlanJson(
         Result result,
     @Means(
             "Points of the plan; null without one. The sum of playersCost, idleCost, hocketsCost and of all parts of cost in segments and handoffs.")
-        @Told
         Optional<Integer> cost,
     @Means(
             "Points for the players used, the weight used for each and the weight player for those not named; null without a plan.")

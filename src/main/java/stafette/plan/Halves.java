@@ -162,8 +162,12 @@ public final class Halves {
     return apart[stroke];
   }
 
-  /** Whether a stroke is far enough from those of the other player for the two to interlock. */
-  public boolean interlocks(int stroke) {
-    return apart[stroke] >= LEAST_APART_MICROS;
+  /**
+   * Whether a stroke is far enough from those of the other player for the two to interlock.
+   *
+   * @param stretch by how much all times are stretched
+   */
+  public boolean interlocks(int stroke, double stretch) {
+    return apart[stroke] * stretch >= LEAST_APART_MICROS;
   }
 }

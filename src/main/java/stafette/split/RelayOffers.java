@@ -205,7 +205,7 @@ final class RelayOffers {
   }
 
   private boolean isDealt(int stroke) {
-    return halves.interlocks(stroke)
+    return halves.interlocks(stroke, rules.margin().shortened())
         && (rules.hocket() != Hocket.STROKE || halves.evenBeat(stroke));
   }
 

@@ -219,7 +219,7 @@ public final class Splitter {
 
   private void search(WideningBeams beams) {
     int told = -1;
-    while (bound() < bestCost && queue.bound() < Relaxation.NEVER && !isStopped()) {
+    while (queue.bound() < bestCost && !isStopped()) {
       CrewProblem candidate = queue.next();
       advance(candidate);
       if (candidate.isSettled()) {

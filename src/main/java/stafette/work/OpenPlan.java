@@ -147,7 +147,11 @@ public final class OpenPlan {
     OptionalInt cost = judged.stream().mapToInt(j -> j.verdict().cost().total()).findFirst();
     if (!search.optimal()) {
       return Optional.of(
-          new SplitResult.Stopped(judged.map(JudgedPlan::plan), cost, bound, search.rotation()));
+          new SplitResult.Stopped(
+              judged.map(JudgedPlan::plan),
+              cost,
+              bound,
+              bound > 0 ? search.rotation() : Optional.empty()));
     }
     return judged
         .filter(best -> best.verdict().holds() && search.proves(best.verdict().cost().total()))

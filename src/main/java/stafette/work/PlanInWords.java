@@ -8,6 +8,7 @@ import java.util.OptionalInt;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
+import stafette.check.Judge;
 import stafette.check.JudgedPlan;
 import stafette.check.PartTrial;
 import stafette.check.SegmentReport;
@@ -18,7 +19,9 @@ import stafette.limits.Assurance;
 import stafette.limits.Demand;
 import stafette.limits.Instrument;
 import stafette.plan.Brief;
+import stafette.plan.Favour;
 import stafette.plan.Margin;
+import stafette.plan.Plan;
 import stafette.plan.Player;
 import stafette.plan.TurnsInWords;
 import stafette.score.Line;
@@ -52,29 +55,31 @@ public final class PlanInWords {
   }
 
   /** Why it is this plan. */
-  public static Sentence why(SplitResult result, int cost) {
+  public static Sentence why(SplitResult result, JudgedPlan judged) {
     if (result.rotation().isPresent()) {
-      return why(result.rotation().get(), cost);
+      int more = judged.verdict().cost().total() - result.rotation().get().cheapestCost();
+      return why(result.rotation().get(), more, result.isBest());
     }
+    boolean regular = judged.plan().brief().rules().favour() == Favour.REGULAR;
     return result.match(
-        best -> Sentence.of("no plan costs less under these weights"),
+        best ->
+            regular
+                ? Sentence.of("no regular rotation costs less under these weights")
+                : Sentence.of("no plan costs less under these weights"),
         none -> Sentence.NONE,
-        stopped ->
-            stopped.bound() > 0
-                ? Sentence.of(
-                    "the best that was found; at most {0} points could be saved",
-                    Math.max(0, cost - stopped.bound()))
-                : Sentence.of("the best that was found"));
+        stopped -> Sentence.of("the best that was found; there may be one that costs less"));
   }
 
-  private static Sentence why(SplitResult.InRotation rotation, int cost) {
-    int more = cost - rotation.cheapestCost();
-    return more <= 0
+  private static Sentence why(SplitResult.InRotation rotation, int more, boolean proven) {
+    if (more > 0) {
+      return Sentence.of(
+          "turns in a fixed order, which rehearse themselves: they cost {0} more than the cheapest"
+              + " plan that was found (limit {1})",
+          more, rotation.limit());
+    }
+    return proven
         ? Sentence.of("turns in a fixed order, which rehearse themselves; no plan costs less")
-        : Sentence.of(
-            "turns in a fixed order, which rehearse themselves: they cost {0} more than the cheapest"
-                + " plan (limit {1})",
-            more, rotation.limit());
+        : Sentence.of("turns in a fixed order, which rehearse themselves");
   }
 
   /** Who was asked and has nothing to play, each with the reason. */
@@ -156,11 +161,10 @@ public final class PlanInWords {
   /** What a conductor and the players have to know beforehand; empty where all is well. */
   public static List<Sentence> cautions(JudgedPlan judged, Margin asked) {
     List<Sentence> cautions = new ArrayList<>();
-    boolean kept = judged.plan().brief().rules().margin().percent() >= asked.percent();
-    if (judged.verdict().holds() && !(kept && judged.verdict().keepsMargin())) {
+    if (judged.verdict().holds() && !keeps(judged.plan(), asked)) {
       cautions.add(
           Sentence.of(
-              "no plan was found that leaves {0} % of the tempo either way; keep to this one",
+              "this plan does not leave {0} % of the tempo either way; keep to the written tempo",
               Sentence.decimal(asked.percent(), asked.percent() % 1 == 0 ? 0 : 1)));
     }
     mostBreath(judged)
@@ -168,7 +172,7 @@ public final class PlanInWords {
             index ->
                 cautions.add(
                     Sentence.of(
-                        "{0} has {1} % of a breath left at the most",
+                        "at one place {0} has only {1} % of a breath left",
                         judged.plan().player(judged.plan().segments().get(index)).name(),
                         Math.max(
                             0,
@@ -176,6 +180,12 @@ public final class PlanInWords {
                                 - Strain.wholePercent(
                                     judged.verdict().segments().get(index).breath())))));
     return cautions;
+  }
+
+  private static boolean keeps(Plan plan, Margin asked) {
+    Brief brief = plan.brief();
+    Brief within = brief.with(brief.rules().with(asked));
+    return asked.isNone() || Judge.holdsWithinMargin(new Plan(within, plan.segments()));
   }
 
   private static OptionalInt mostBreath(JudgedPlan judged) {

@@ -93,7 +93,11 @@ public final class Reports {
     Optional<SplitResult.InRotation> rotation = opened.search().rotation();
     return !opened.scoreChanged() && verdict.holds() && opened.search().proves(cost)
         ? new SplitResult.Best(plan, cost, rotation)
-        : new SplitResult.Stopped(Optional.of(plan), OptionalInt.of(cost), bound, rotation);
+        : new SplitResult.Stopped(
+            Optional.of(plan),
+            OptionalInt.of(cost),
+            bound,
+            bound > 0 ? rotation : Optional.empty());
   }
 
   public static String json(ThinLine.ThinOutcome outcome) {

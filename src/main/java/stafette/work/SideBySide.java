@@ -21,7 +21,7 @@ import stafette.split.Alternatives;
 import stafette.split.SplitResult;
 import stafette.split.Splitter;
 import stafette.split.Workbench;
-import stafette.split.rotate.RotationOrCheapest;
+import stafette.split.nearest.NearestPlan;
 import stafette.words.Refusal;
 import stafette.words.Sentence;
 
@@ -170,7 +170,8 @@ public record SideBySide(
       progress.searching(brief.rules().favour(), searches);
       long start = System.nanoTime();
       SplitResult result =
-          RotationOrCheapest.of(brief, workbench.get(), work.share(searches), told -> {});
+          NearestPlan.ofShareAsked(brief, workbench.get(), work.share(searches), told -> {})
+              .result();
       seconds.put(brief.rules().favour(), (System.nanoTime() - start) / 1e9);
       return result;
     }

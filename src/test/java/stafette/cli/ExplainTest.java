@@ -44,7 +44,7 @@ class ExplainTest {
             "lands off the beat",
             "1 note more shared than the landing note alone",
             "flute to flute",
-            "2 used; who was named costs nothing",
+            "2 used",
             "At the handoffs (an estimate, outside the cost)",
             "+3.0 dB",
             "27 to 37 ms",

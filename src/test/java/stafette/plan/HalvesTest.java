@@ -41,9 +41,9 @@ class HalvesTest {
             .map(i -> Invented.stroke(at(i), Length.ofQuarters(1, 4), Invented.A4))
             .toList();
     Halves halves = Halves.of(Invented.lineOf(strokes, 200), Hocket.STROKE);
-    assertFalse(halves.interlocks(4));
+    assertFalse(halves.interlocks(4, 1));
     assertEquals(75_000, halves.apartMicros(4));
-    assertTrue(halves.interlocks(5));
+    assertTrue(halves.interlocks(5, 1));
     assertEquals(150_000, halves.apartMicros(5));
   }
 
@@ -54,7 +54,7 @@ class HalvesTest {
   private static List<Integer> tooClose(Line line, Hocket hocket) {
     Halves halves = Halves.of(line, hocket);
     return IntStream.range(0, line.count())
-        .filter(stroke -> !halves.interlocks(stroke))
+        .filter(stroke -> !halves.interlocks(stroke, 1))
         .boxed()
         .toList();
   }

@@ -5,7 +5,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.Collectors;
 import stafette.plan.Plan;
 import stafette.time.BarBeat;
 import stafette.words.Sentence;
@@ -39,8 +38,9 @@ public record JoinAdvice(Sentence what, List<BarBeat> at) {
         .toList();
   }
 
-  /** "7.1, 9.1". */
+  /** "7.1, 9.1"; "7.1; 9.4, last sixth" where one stands within a beat. */
   public String places() {
-    return at.stream().map(BarBeat::dotted).collect(Collectors.joining(", "));
+    List<String> places = at.stream().map(place -> place.inShort().toString()).toList();
+    return String.join(places.stream().anyMatch(p -> p.contains(",")) ? "; " : ", ", places);
   }
 }

@@ -30,7 +30,7 @@ public enum JoinCut implements Sayable {
     if (Costing.cutsSlur(line, entry) || Costing.cutsSlur(line, landing)) {
       cuts.add(SLUR);
     }
-    if (insideGroup(line, entry) || insideGroup(line, landing)) {
+    if (insideGroup(line, landing)) {
       cuts.add(GROUP);
     }
     return cuts;

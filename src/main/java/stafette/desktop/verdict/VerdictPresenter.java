@@ -62,7 +62,7 @@ public final class VerdictPresenter implements VerdictView.Jumps {
     view.show(judged, dragging);
     if (!dragging) {
       desk.result()
-          .map(result -> PlanInWords.why(result, judged.verdict().cost().total()))
+          .map(result -> PlanInWords.why(result, judged))
           .filter(why -> judged.verdict().holds())
           .ifPresent(view::proven);
       nearest(desk, judged).ifPresent(words -> view.nearest(words, helps(desk)));

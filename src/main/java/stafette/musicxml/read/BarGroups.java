@@ -38,6 +38,11 @@ final class BarGroups {
   }
 
   private record Group(int units, boolean beamed) {
+    /** Beams over one unit alone are written whatever the groups are. */
+    boolean isTold() {
+      return beamed && units > 1;
+    }
+
     boolean isStray() {
       return units == 1 && !beamed;
     }
@@ -109,7 +114,7 @@ final class BarGroups {
                         Stream.of(end(child)).filter(at -> beams(child).ended().contains("1"))));
     return Stream.concat(
             Stream.of(groups(ends)), INNER.stream().map(level -> groups(broken(level))))
-        .filter(groups -> groups.size() > 1)
+        .filter(groups -> groups.size() > 1 && groups.stream().anyMatch(Group::isTold))
         .findFirst()
         .flatMap(groups -> meterOf(withoutStrays(groups)));
   }

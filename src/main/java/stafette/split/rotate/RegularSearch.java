@@ -125,7 +125,8 @@ public final class RegularSearch {
 
   SplitResult run() {
     if (!collect()) {
-      return new SplitResult.Stopped(Optional.empty(), OptionalInt.empty(), prices.fixed(2));
+      return new SplitResult.Stopped(
+          Optional.empty(), OptionalInt.empty(), Math.max(0, prices.least(2)));
     }
     while (!queue.isEmpty() && queue.element().bound() < bestCost) {
       Rotations next = queue.remove();

@@ -41,7 +41,9 @@ public final class RotationOrCheapest {
       return RegularSearch.best(brief, brief.players().size(), stop, progress);
     }
     SplitResult cheapest = Splitter.split(brief, workbench, stop, progress);
-    return NearlyCheapest.orCheapest(brief, LongestRested.first(cheapest), stop);
+    return stop.getAsBoolean()
+        ? cheapest
+        : NearlyCheapest.orCheapest(brief, LongestRested.first(cheapest), stop);
   }
 
   /** The cheapest plan among those that use at most so many of the players. */

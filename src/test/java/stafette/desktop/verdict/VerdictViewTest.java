@@ -86,7 +86,7 @@ class VerdictViewTest {
     PanelWindow.show(stage, view, style, 310, 760);
     JudgedPlan judged = plans.main().plan().orElseThrow();
     view.show(judged, false);
-    view.proven(PlanInWords.why(plans.main().result(), judged.verdict().cost().total()));
+    view.proven(PlanInWords.why(plans.main().result(), judged));
     view.compare(plans);
   }
 
@@ -94,11 +94,13 @@ class VerdictViewTest {
   void what_was_proven_is_said_until_another_plan_is_shown(FxRobot robot) {
     Plan plan = ShownRelays.plan();
     Labeled proof = robot.lookup("#verdict-proof").queryAs(Labeled.class);
-    robot.interact(() -> view.proven(PlanInWords.why(new SplitResult.Best(plan, 7), 7)));
+    robot.interact(
+        () -> view.proven(PlanInWords.why(new SplitResult.Best(plan, 7), JudgedPlan.of(plan))));
     assertEquals("Why: no plan costs less under these weights.", proof.getText());
     SplitResult stopped = new SplitResult.Stopped(Optional.of(plan), OptionalInt.of(9), 5);
-    robot.interact(() -> view.proven(PlanInWords.why(stopped, 9)));
-    assertEquals("Why: the best that was found; at most 4 points could be saved.", proof.getText());
+    robot.interact(() -> view.proven(PlanInWords.why(stopped, JudgedPlan.of(plan))));
+    assertEquals(
+        "Why: the best that was found; there may be one that costs less.", proof.getText());
     robot.interact(() -> view.show(JudgedPlan.of(plan), false));
     assertEquals("", proof.getText());
   }
