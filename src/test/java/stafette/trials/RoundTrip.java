@@ -137,7 +137,9 @@ record RoundTrip(Path folder, Path score, String source, List<String> broken) {
     Score now = read(before);
     new Shares(now, then, plan, line(now, plan), source).differences().forEach(broken::add);
     for (int i = 0; i < now.bars().count(); i++) {
-      demand(now.bars().get(i).equals(then.bars().get(i)), "bar " + i + " is another one");
+      demand(
+          now.bars().get(i).equals(then.bars().get(i)),
+          "bar " + i + " is another one: " + now.bars().get(i) + ", " + then.bars().get(i));
     }
     try {
       if (OfficialSchema.errors(before).isEmpty()) {

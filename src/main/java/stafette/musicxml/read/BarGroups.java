@@ -38,10 +38,6 @@ final class BarGroups {
   }
 
   private record Group(int units, boolean beamed) {
-    /** Beams over one unit alone are written whatever the groups are. */
-    boolean isTold() {
-      return beamed && units > 1;
-    }
 
     boolean isStray() {
       return units == 1 && !beamed;
@@ -65,6 +61,7 @@ final class BarGroups {
     return Stream.concat(
             voices.stream()
                 .sorted(Comparator.comparing(BarGroups::beamedNotes).reversed())
+                .limit(1)
                 .map(BarGroups::byBeams),
             voices.stream()
                 .sorted(Comparator.comparing((BarGroups voice) -> voice.notes.size()).reversed())
@@ -80,7 +77,7 @@ final class BarGroups {
     for (Child child : measure.elements()) {
       child
           .note()
-          .filter(note -> !note.ornamental() && !note.text().chord() && !note.text().cue())
+          .filter(note -> !note.ornamental() && !note.text().chord())
           .ifPresent(
               note ->
                   voices.computeIfAbsent(note.text().voice(), v -> new ArrayList<>()).add(child));
@@ -114,7 +111,7 @@ final class BarGroups {
                         Stream.of(end(child)).filter(at -> beams(child).ended().contains("1"))));
     return Stream.concat(
             Stream.of(groups(ends)), INNER.stream().map(level -> groups(broken(level))))
-        .filter(groups -> groups.size() > 1 && groups.stream().anyMatch(Group::isTold))
+        .filter(groups -> groups.size() > 1 && tell(groups))
         .findFirst()
         .flatMap(groups -> meterOf(withoutStrays(groups)));
   }
@@ -129,14 +126,16 @@ final class BarGroups {
   }
 
   private Optional<Meter> byAccents() {
-    return meterOf(
+    List<Group> groups =
         groups(
             notes.stream()
                 .filter(
                     child ->
                         note(child).notations().articulations().stream()
                             .anyMatch(Articulation::accents))
-                .map(Child::onset)));
+                .map(Child::onset));
+    boolean everywhere = groups.stream().allMatch(group -> group.units == 1);
+    return everywhere ? Optional.empty() : meterOf(withoutStrays(groups));
   }
 
   /** The bar divided at those of the borders that stand on its units. */
@@ -163,6 +162,13 @@ final class BarGroups {
     return notes.stream()
         .filter(child -> beams(child).beamed())
         .anyMatch(child -> child.onset().compareTo(from) >= 0 && child.onset().compareTo(to) < 0);
+  }
+
+  /** Beams over one unit alone are written whatever the groups are: most must join several. */
+  private static boolean tell(List<Group> groups) {
+    long joined = groups.stream().filter(group -> group.beamed && group.units > 1).count();
+    long alone = groups.stream().filter(group -> group.beamed && group.units == 1).count();
+    return joined > alone;
   }
 
   private static List<Group> withoutStrays(List<Group> groups) {
