@@ -195,7 +195,7 @@ class TempoTableTest {
   private static Optional<Integer> cheapest(Brief brief, int players) {
     return choices(brief.players(), players)
         .map(chosen -> new Brief(brief.line(), chosen, brief.rules()))
-        .map(chosen -> RotationOrCheapest.of(chosen, () -> false))
+        .map(chosen -> RotationOrCheapest.among(chosen, chosen.players().size(), () -> false))
         .flatMap(
             result ->
                 result.match(
