@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import stafette.plan.Brief;
 import stafette.plan.Plan;
+import stafette.plan.Weights;
 import stafette.split.Reason;
 import stafette.split.rotate.RotationOrCheapest;
 
@@ -51,7 +52,8 @@ record FewestPlayers(int atLeast, Optional<Plan> plan, boolean proven, List<Reas
   }
 
   private static Brief priced(Brief brief, int points) {
-    return brief.with(brief.rules().with(brief.rules().weights().withPlayers(0, points, 0)));
+    Weights weights = brief.rules().weights();
+    return brief.with(brief.rules().with(weights.withPlayers(weights.player(), points, 0)));
   }
 
   Fewest answer(int players) {
