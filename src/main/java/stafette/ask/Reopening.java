@@ -33,8 +33,6 @@ import stafette.time.TempoMark;
  * @param freed players who leave out for the line what the score gives them
  */
 public record Reopening(OpenScore score, Brief brief, Map<String, Seat> seats, Set<String> freed) {
-  private static final double SEARCH_SECONDS = 120;
-
   public SplitRequest request() {
     Rules rules = brief.rules();
     return new SplitRequest(
@@ -49,7 +47,7 @@ public record Reopening(OpenScore score, Brief brief, Map<String, Seat> seats, S
         rules.readySeconds(),
         rules.favour(),
         relaying(),
-        SEARCH_SECONDS,
+        SplitRequest.USUAL_SECONDS,
         rules.margin(),
         seats);
   }

@@ -41,7 +41,8 @@ public record SplitRequest(
     double searchSeconds,
     Margin margin,
     Map<String, Seat> seats) {
-  private static final double USUAL_SECONDS = 120;
+  /** How long a search may take unless something else is asked, seconds. */
+  public static final double USUAL_SECONDS = 120;
 
   /** What is usual, for nobody yet. */
   public static SplitRequest usual(LineRequest line) {

@@ -31,7 +31,7 @@ public final class Judge {
     boolean nobody = findings.stream().anyMatch(Judge::isForEverybody);
     return new Verdict(
         findings,
-        findings.isEmpty() && holdsWithinMargin(plan),
+        findings.isEmpty() && (plan.brief().rules().margin().isNone() || holdsWithinMargin(plan)),
         reports(plan, demands),
         Costing.of(plan),
         nobody ? 0 : shares.ofHardest(),

@@ -29,7 +29,7 @@ public final class PartTrial {
     this.brief = brief;
     this.within = brief.withinMargin();
     this.demands = new Demands(brief);
-    this.demandsWithin = new Demands(within);
+    this.demandsWithin = within.equals(brief) ? demands : new Demands(within);
   }
 
   /**

@@ -1,6 +1,7 @@
 package stafette.cli;
 
 import picocli.CommandLine.Option;
+import stafette.ask.SplitRequest;
 import stafette.words.Refusal;
 
 /** How long a command may search. */
@@ -9,7 +10,7 @@ final class TimeOptions {
       names = "--time",
       paramLabel = "SECONDS",
       description = "Ends the search after so long, with what it has by then (default: 120).")
-  private double time = 120;
+  private double time = SplitRequest.USUAL_SECONDS;
 
   double seconds() throws Refusal {
     return Conversions.seconds("--time", time, 0.001, 86_400);

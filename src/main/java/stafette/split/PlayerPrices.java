@@ -64,10 +64,15 @@ final class PlayerPrices {
             .sum();
   }
 
+  /** Whether players of a kind are in every crew. */
+  boolean isWelcome(int kind) {
+    return prices.get(kind).isWelcome;
+  }
+
   /** The kind of each player who is in every crew, in order. */
   int[] welcome() {
     return IntStream.range(0, kinds.size())
-        .filter(kind -> prices.get(kind).isWelcome)
+        .filter(this::isWelcome)
         .flatMap(kind -> kinds.get(kind).members().stream().mapToInt(member -> kind))
         .toArray();
   }

@@ -140,9 +140,7 @@ public final class Splitter {
       strength = Multipliers.strength(everybody.crew(), relays);
     }
     for (int kind = 0; kind < withKind.length; kind++) {
-      int known = kind;
-      boolean always = Arrays.stream(prices.welcome()).anyMatch(welcome -> welcome == known);
-      withKind[kind] = always ? floor : withKind[kind];
+      withKind[kind] = prices.isWelcome(kind) ? floor : withKind[kind];
     }
     return new Crews.CrewFigures(
         prices.base(),
@@ -155,11 +153,10 @@ public final class Splitter {
 
   /** The kinds of all who are in every crew: by a lock, or because they are welcome. */
   private int[] needed() {
-    int[] welcome = prices.welcome();
     IntStream locked =
         Arrays.stream(LockedPlayers.needed(brief.rules().locks(), kinds))
-            .filter(kind -> Arrays.stream(welcome).noneMatch(other -> other == kind));
-    return IntStream.concat(Arrays.stream(welcome), locked).sorted().toArray();
+            .filter(kind -> !prices.isWelcome(kind));
+    return IntStream.concat(Arrays.stream(prices.welcome()), locked).sorted().toArray();
   }
 
   /**

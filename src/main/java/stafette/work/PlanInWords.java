@@ -5,19 +5,18 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import stafette.check.Judge;
 import stafette.check.JudgedPlan;
 import stafette.check.PartTrial;
 import stafette.check.SegmentReport;
+import stafette.check.SegmentRules;
 import stafette.check.Strain;
 import stafette.check.TempoWindow;
 import stafette.check.alone.VerdictWords;
 import stafette.limits.Assurance;
 import stafette.limits.Demand;
-import stafette.limits.Instrument;
 import stafette.plan.Brief;
 import stafette.plan.Favour;
 import stafette.plan.Margin;
@@ -25,7 +24,6 @@ import stafette.plan.Plan;
 import stafette.plan.Player;
 import stafette.plan.TurnsInWords;
 import stafette.score.Line;
-import stafette.score.Tone;
 import stafette.split.SplitResult;
 import stafette.words.Sentence;
 
@@ -103,15 +101,10 @@ public final class PlanInWords {
     if (player.skills().isEmpty()) {
       return Sentence.of("{0}, who has no technique for this line", player.name());
     }
-    if (line.strokes().stream().noneMatch(s -> s.tones().stream().allMatch(reached(player)))) {
+    if (line.strokes().stream().noneMatch(s -> SegmentRules.inRange(player.instrument(), s))) {
       return Sentence.of("{0}, who lacks these notes", player.name());
     }
     return tooSlow(player, line);
-  }
-
-  private static Predicate<Tone> reached(Player player) {
-    Instrument instrument = player.instrument();
-    return instrument::reaches;
   }
 
   private static Sentence tooSlow(Player player, Line line) {
@@ -161,7 +154,7 @@ public final class PlanInWords {
   /** What a conductor and the players have to know beforehand; empty where all is well. */
   public static List<Sentence> cautions(JudgedPlan judged, Margin asked) {
     List<Sentence> cautions = new ArrayList<>();
-    if (judged.verdict().holds() && !keeps(judged.plan(), asked)) {
+    if (judged.verdict().holds() && !keeps(judged, asked)) {
       cautions.add(
           Sentence.of(
               "this plan does not leave {0} % of the tempo either way; keep to the written tempo",
@@ -182,10 +175,13 @@ public final class PlanInWords {
     return cautions;
   }
 
-  private static boolean keeps(Plan plan, Margin asked) {
-    Brief brief = plan.brief();
+  private static boolean keeps(JudgedPlan judged, Margin asked) {
+    Brief brief = judged.plan().brief();
+    if (brief.rules().margin().equals(asked)) {
+      return judged.verdict().keepsMargin();
+    }
     Brief within = brief.with(brief.rules().with(asked));
-    return asked.isNone() || Judge.holdsWithinMargin(new Plan(within, plan.segments()));
+    return Judge.holdsWithinMargin(new Plan(within, judged.plan().segments()));
   }
 
   private static OptionalInt mostBreath(JudgedPlan judged) {
