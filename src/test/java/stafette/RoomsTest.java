@@ -42,7 +42,9 @@ class RoomsTest {
     room("words", "");
     room("time", "words");
     room("score", "words time");
+    room("score.source", "words time score");
     room("limits", "words time score");
+    room("chairs", "words time score limits");
     room("plan", "words time score limits");
     room("check", "words time score limits plan");
     // an estimate of what is heard, which no verdict and no cost may rest on
@@ -61,13 +63,13 @@ class RoomsTest {
     // a text and changes to it: what is music is for those who read and write it
     room("musicxml.text", "words time score");
     room("musicxml.read", "words time score musicxml.text");
-    room("musicxml.write", "words time score limits plan musicxml.text musicxml.read");
+    room("musicxml.write", "words time score limits chairs plan musicxml.text musicxml.read");
     room("tables", "words time score limits plan");
     // writes down what was judged and chosen as it is: without these rooms it needs a copy of each
     // of their results
     room(
         "json",
-        "words time score limits plan check check.ear check.join check.alone split split.rotate"
+        "words time score score.source limits plan check check.ear check.join check.alone split split.rotate"
             + " split.thin split.why split.tempo");
     room("sound", "words time score limits plan check check.ear");
     room("picture.ink", "words");
@@ -83,20 +85,26 @@ class RoomsTest {
         "keep", "words time score limits plan check.alone tables json musicxml.text musicxml.read");
     // cue notes are known for a line's own by the words that a relay left
     room(
-        "ask", "words time score limits plan json keep musicxml.text musicxml.read musicxml.write");
+        "ask",
+        "words time score limits chairs plan json keep musicxml.text musicxml.read musicxml.write");
     room(
         "work",
-        "words time score limits plan check check.ear check.alone split split.rotate split.thin"
+        "words time score score.source limits chairs plan check check.ear check.alone split split.rotate split.thin"
             + " split.why split.nearest split.tempo musicxml.text musicxml.read musicxml.write tables json sound"
             + " picture.ink picture.notes picture.ribbon picture.sheet keep ask");
+    // solves crews as any other line is split
+    room(
+        "work.who",
+        "words time score score.source limits chairs plan check check.alone split keep ask work");
     room(
         "cli",
-        "words time score limits plan check check.ear check.join check.alone split split.rotate split.thin"
-            + " split.why split.tempo keep ask work");
+        "words time score score.source limits chairs plan check check.ear check.join check.alone split split.rotate split.thin"
+            + " split.why split.tempo keep ask work work.who");
     room(
         "desktop",
-        "words time score limits plan check check.ear check.join check.alone split split.rotate split.thin"
-            + " split.why split.tempo picture.ink picture.notes picture.ribbon keep ask work");
+        "words time score score.source limits chairs plan check check.ear check.join check.alone split split.rotate split.thin"
+            + " split.why split.tempo picture.ink picture.notes picture.ribbon keep ask work"
+            + " work.who");
   }
 
   private static void room(String name, String doors) {

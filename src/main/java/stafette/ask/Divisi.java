@@ -43,7 +43,7 @@ final class Divisi {
               wish.name(), section));
     }
     return Division.of(section, parts).stream()
-        .map(division -> new PlayerWish(division.name(), wish.instrument()))
+        .map(division -> new PlayerWish(division.name(), wish.instrument(), wish.isNamed()))
         .toList();
   }
 

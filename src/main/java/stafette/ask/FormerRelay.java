@@ -11,12 +11,12 @@ import stafette.keep.OpenScore;
 import stafette.musicxml.write.HandoffWords;
 import stafette.score.Line;
 import stafette.score.LineChoice;
+import stafette.score.LineSource;
 import stafette.score.NoSuchLine;
 import stafette.score.Part;
 import stafette.score.Score;
 import stafette.score.Stroke;
 import stafette.score.Tone;
-import stafette.score.Voice;
 import stafette.time.Position;
 
 /**
@@ -61,8 +61,8 @@ public final class FormerRelay {
   /** Cue notes of other parts cover no handoff. */
   private Line coveredAsSounding(Line line) {
     Part part = score.score().part(line.source().part()).orElseThrow();
-    Voice voice = new Voice(line.source().staff(), line.source().voice(), line.strokes());
-    return score.score().line(part, voice, line.strokes(), line.source().tone());
+    LineSource source = line.source();
+    return score.score().line(part, source.strands(), line.strokes(), source.tone());
   }
 
   /** Whether what sounds is what a relay left of the line with cues. */
@@ -106,8 +106,7 @@ public final class FormerRelay {
   /** Whether what is cued stands in chords with what sounds. */
   private static boolean isPartOfChords(Line sounding, Line cued, List<Stroke> others) {
     Set<Position> onsets = onsets(sounding);
-    return sounding.source().staff() == cued.source().staff()
-        && sounding.source().voice().equals(cued.source().voice())
+    return sounding.source().strands().equals(cued.source().strands())
         && others.stream().map(Stroke::onset).anyMatch(onsets::contains);
   }
 

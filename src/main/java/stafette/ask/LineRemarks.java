@@ -101,7 +101,7 @@ public final class LineRemarks {
   /** The voices on the line's staff. */
   private List<Voice> own(Score from) {
     return from.part(line.source().part()).map(Part::voices).orElse(List.of()).stream()
-        .filter(voice -> voice.staff() == line.source().staff())
+        .filter(voice -> line.source().strands().isOn(voice.staff()))
         .toList();
   }
 
@@ -123,7 +123,7 @@ public final class LineRemarks {
 
   /** The voices of the line's part that were asked for: all of them if no staff was named. */
   private List<Voice> askedFor(Score from) {
-    return choice.staff().isPresent()
+    return !choice.staves().isEmpty()
         ? own(from)
         : from.part(line.source().part()).map(Part::voices).orElse(List.of());
   }

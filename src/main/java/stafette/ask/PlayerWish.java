@@ -13,9 +13,20 @@ import stafette.words.XmlText;
  *
  * @param name such as "Flute 1"
  * @param instrument what it plays, if that is said
+ * @param isNamed whether the user named it; else the program thought of it
  */
-public record PlayerWish(String name, Optional<String> instrument) {
+public record PlayerWish(String name, Optional<String> instrument, boolean isNamed) {
   private static final Pattern OTHER_SEPARATOR = Pattern.compile("\\s*[;|\\r\\n]+\\s*");
+
+  /** A player whom the user named. */
+  public PlayerWish(String name, Optional<String> instrument) {
+    this(name, instrument, true);
+  }
+
+  /** The same player, thought of by the program. */
+  public PlayerWish proposed() {
+    return new PlayerWish(name, instrument, false);
+  }
 
   /**
    * Reads "Flute 1, Clarinet 1, Anna = bassoon, Violins I div. a 2".

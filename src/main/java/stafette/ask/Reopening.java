@@ -38,7 +38,10 @@ public record Reopening(OpenScore score, Brief brief, Map<String, Seat> seats, S
     return new SplitRequest(
         lineRequest(),
         brief.players().stream()
-            .map(player -> new PlayerWish(player.name(), Optional.of(player.instrument().name())))
+            .map(
+                player ->
+                    new PlayerWish(
+                        player.name(), Optional.of(player.instrument().name()), player.isNamed()))
             .toList(),
         Optional.empty(),
         allowances(),

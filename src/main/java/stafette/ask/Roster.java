@@ -131,7 +131,7 @@ public final class Roster {
             .filter(p -> !free)
             .map(p -> GivenStretch.of(p, lines))
             .orElse(List.of());
-    return new Player(wish.name(), instrument, part.map(Part::id), skills, busy);
+    return new Player(wish.name(), instrument, part.map(Part::id), skills, busy, wish.isNamed());
   }
 
   private Capability capability(String player, Technique technique) {

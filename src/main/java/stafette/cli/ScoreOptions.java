@@ -2,10 +2,10 @@ package stafette.cli;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalInt;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import stafette.ask.LineRequest;
@@ -14,6 +14,7 @@ import stafette.keep.LimitsInForce;
 import stafette.limits.Assurance;
 import stafette.score.BarChoice;
 import stafette.score.LineChoice;
+import stafette.score.Reading;
 import stafette.score.Slurring;
 import stafette.score.ToneChoice;
 import stafette.score.Tremolo;
@@ -24,11 +25,23 @@ final class ScoreOptions {
   @Option(names = "--part", paramLabel = "P", description = "The line's part: its id or name.")
   private @Nullable String part;
 
-  @Option(names = "--staff", paramLabel = "N", description = "The line's staff, from 1.")
-  private @Nullable Integer staff;
+  @Option(
+      names = "--staff",
+      paramLabel = "N",
+      description = "The line's staff, from 1; 1+2 where hands share it.")
+  private @Nullable String staff;
 
-  @Option(names = "--voice", paramLabel = "N", description = "The line's voice.")
+  @Option(
+      names = "--voice",
+      paramLabel = "N",
+      description = "The line's voice; 1+2 where voices share it.")
   private @Nullable String voice;
+
+  @Option(
+      names = "--reading",
+      paramLabel = "HOW",
+      description = "Broken octaves and chords: all, or only their upper or lower notes.")
+  private Reading reading = Reading.ALL;
 
   @Option(
       names = "--bars",
@@ -104,13 +117,21 @@ final class ScoreOptions {
             () -> Refusal.wrongUse("write pairs, fours, two-and-two, or as-written for no more"));
   }
 
+  private static List<Integer> staves(String text) throws Refusal {
+    if (!text.matches("[1-9][0-9]?(\\+[1-9][0-9]?)*")) {
+      throw Refusal.wrongUse("write the number of a staff, or 1+2 for both hands");
+    }
+    return Arrays.stream(text.split("\\+")).map(Integer::valueOf).distinct().sorted().toList();
+  }
+
   boolean namesALine() {
     return part != null;
   }
 
   boolean narrowsWithoutPart() {
     boolean narrows = staff != null || voice != null || bars != null || tone != null;
-    return part == null && (narrows || slurring != Slurring.AS_WRITTEN);
+    boolean changes = slurring != Slurring.AS_WRITTEN || reading != Reading.ALL;
+    return part == null && (narrows || changes);
   }
 
   LineRequest request(Path file, boolean cues) throws Refusal {
@@ -121,9 +142,10 @@ final class ScoreOptions {
         new LineChoice(
             part,
             Optional.ofNullable(bars).map(BarChoice::new),
-            staff == null ? OptionalInt.empty() : OptionalInt.of(staff),
-            Optional.ofNullable(voice),
-            toneChoice());
+            staff == null ? List.of() : Conversions.read("--staff", staff, ScoreOptions::staves),
+            voice == null ? List.of() : List.of(voice.split("\\+")),
+            toneChoice(),
+            reading);
     return new LineRequest(file, choice, tempoWish(), tremolo(), cues, slurring);
   }
 

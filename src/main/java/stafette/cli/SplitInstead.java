@@ -53,10 +53,17 @@ final class SplitInstead {
 
   private void add(LineChoice line) {
     add("--part", line.part());
-    line.staff().ifPresent(staff -> add("--staff", Integer.toString(staff)));
-    line.voice().ifPresent(voice -> add("--voice", voice));
+    add("--staff", line.staves());
+    add("--voice", line.voices());
     line.bars().ifPresent(bars -> add("--bars", bars.text()));
     line.tone().map(ToneChoice::text).ifPresent(tone -> add("--tone", tone));
+  }
+
+  /** Several that share a line: "1+2". */
+  private void add(String option, List<?> shared) {
+    if (!shared.isEmpty()) {
+      add(option, shared.stream().map(String::valueOf).collect(Collectors.joining("+")));
+    }
   }
 
   private void add(Allowance allowance) {

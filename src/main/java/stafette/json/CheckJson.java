@@ -73,7 +73,7 @@ public record CheckJson(
   public record PassageJson(
       @Means("The part's id.") String part,
       @Means("The part's name.") String name,
-      @Means("Counted from 1.") @Least(1) int staff,
+      @Means("Staff, counted from 1; \"1+2\" where hands share the line.") String staff,
       @Means("The voice's name.") String voice,
       @Means("First and last bar as printed.") @Items(least = 2, most = 2) List<String> bars,
       @Means("First and last bar counted from 1 through the whole score.")
@@ -107,8 +107,8 @@ public record CheckJson(
       return new PassageJson(
           line.source().part(),
           line.source().partName(),
-          line.source().staff(),
-          line.source().voice(),
+          line.source().strands().staffText(),
+          line.source().strands().voiceText(),
           LineJson.bars(line),
           LineJson.barsCounted(line),
           line.bars().movementOf(line.bars().get(line.source().firstBar())).map(Movement::toString),

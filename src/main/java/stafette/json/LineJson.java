@@ -31,8 +31,18 @@ import stafette.words.Sentence;
 public record LineJson(
     @Means("The part's id in the score.") String part,
     @Means("The part's name.") @Told String name,
-    @Means("Staff, counted from 1.") @Least(1) int staff,
-    @Means("The voice's name.") String voice,
+    @Means("Staff, counted from 1; the uppermost of those that share the line.") @Least(1)
+        int staff,
+    @Means("The staves that share the line; missing if it stands on one.")
+        @Items(least = 2)
+        @Least(1)
+        @Missing
+        Optional<List<Integer>> staves,
+    @Means("The voice's name; the first of those that share the line.") String voice,
+    @Means("The voices that share the line; missing if all have one name.")
+        @Items(least = 2)
+        @Missing
+        Optional<List<String>> voices,
     @Means("Which tones of chords: top, bottom, all, or a number counted from the top.")
         @Like("^(top|bottom|all|[1-9][0-9]?)$")
         ToneChoice tone,
@@ -56,8 +66,10 @@ public record LineJson(
     return new LineJson(
         source.part(),
         source.partName(),
-        source.staff(),
-        source.voice(),
+        source.strands().staff(),
+        Optional.of(source.strands().staves()).filter(staves -> staves.size() > 1),
+        source.strands().voices().get(0),
+        Optional.of(source.strands().voices()).filter(voices -> voices.size() > 1),
         source.tone(),
         Optional.of(source.slurring()).filter(how -> how != Slurring.AS_WRITTEN),
         bars(line),
@@ -88,6 +100,16 @@ public record LineJson(
   /** Index of its last bar, included. */
   public int lastBar() {
     return barsCounted.get(1) - 1;
+  }
+
+  /** The staves on which it stands, from above. */
+  public List<Integer> onStaves() {
+    return staves.orElse(List.of(staff));
+  }
+
+  /** The names of its voices. */
+  public List<String> inVoices() {
+    return voices.orElse(List.of(voice));
   }
 
   /** The slurs that it was given. */

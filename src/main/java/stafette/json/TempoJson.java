@@ -93,7 +93,7 @@ public record TempoJson(
   record ShortLineJson(
       @Means("The part's id.") String part,
       @Means("The part's name.") String name,
-      @Means("Counted from 1.") @Least(1) int staff,
+      @Means("Staff, counted from 1; \"1+2\" where hands share the line.") String staff,
       @Means("The voice's name.") String voice,
       @Means("Of chords: top, bottom, all, or a number from the top.") String tone,
       @Means("Printed numbers of the first and the last bar.") @Items(least = 2, most = 2)
@@ -103,8 +103,8 @@ public record TempoJson(
       return new ShortLineJson(
           line.source().part(),
           line.source().partName(),
-          line.source().staff(),
-          line.source().voice(),
+          line.source().strands().staffText(),
+          line.source().strands().voiceText(),
           line.source().tone().text(),
           LineJson.bars(line),
           line.count());

@@ -2,6 +2,7 @@ package stafette.plan;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import stafette.limits.Assurance;
 import stafette.limits.Breath;
 import stafette.limits.Instrument;
@@ -13,7 +14,9 @@ import stafette.limits.Way;
  *
  * @param name as in the score or as given
  * @param instrument what it plays
- * @param part the id of the player's part, if the score has one
+ * @param part the id of the part of the score from which the player reads, if there is one
+ * @param chair the player's place among those who share that part, counted from 1 from above; empty
+ *     for all of a part's players, and for who has a part alone
  * @param skills the techniques it brings, the first preferred; may be empty
  * @param busy what the score already gives it, in order, on the line's clock
  * @param isNamed whether the user named it; else the program proposed it
@@ -22,12 +25,24 @@ public record Player(
     String name,
     Instrument instrument,
     Optional<String> part,
+    OptionalInt chair,
     List<Skill> skills,
     List<GivenStretch> busy,
     boolean isNamed) {
   public Player {
     skills = List.copyOf(skills);
     busy = List.copyOf(busy);
+  }
+
+  /** A player who has a part alone, or none. */
+  public Player(
+      String name,
+      Instrument instrument,
+      Optional<String> part,
+      List<Skill> skills,
+      List<GivenStretch> busy,
+      boolean isNamed) {
+    this(name, instrument, part, OptionalInt.empty(), skills, busy, isNamed);
   }
 
   /** A player whom the user named. */
@@ -66,7 +81,7 @@ public record Player(
 
   /** The same player with other skills. */
   public Player with(List<Skill> others) {
-    return new Player(name, instrument, part, others, busy, isNamed);
+    return new Player(name, instrument, part, chair, others, busy, isNamed);
   }
 
   /**
@@ -84,6 +99,7 @@ public record Player(
         name,
         own,
         part,
+        chair,
         skills.stream().map(skill -> skill.at(planned, wanted)).toList(),
         busy,
         isNamed);
@@ -91,17 +107,17 @@ public record Player(
 
   /** The same player on another instrument of the kind, or with other figures. */
   public Player with(Instrument other, List<Skill> others) {
-    return new Player(name, other, part, others, busy, isNamed);
+    return new Player(name, other, part, chair, others, busy, isNamed);
   }
 
   /** The same player with other things to play beside the line. */
   public Player busyWith(List<GivenStretch> others) {
-    return new Player(name, instrument, part, skills, others, isNamed);
+    return new Player(name, instrument, part, chair, skills, others, isNamed);
   }
 
   /** The same player, proposed by the program. */
   public Player proposed() {
-    return new Player(name, instrument, part, skills, busy, false);
+    return new Player(name, instrument, part, chair, skills, busy, false);
   }
 
   /**

@@ -190,25 +190,26 @@ public final class Line {
   }
 
   /**
-   * "Piano, staff 1, voice 1, bars 5-16"; where a number is printed twice they are counted too, and
-   * the movement is told: "bars 5-16 (#125-#136, movement 2)"; slurs that it was given are told
-   * too.
+   * "Piano, staff 1, voice 1, bars 5-16", or "Piano, both hands, bars 5-16"; where a number is
+   * printed twice they are counted too, and the movement is told: "bars 5-16 (#125-#136, movement
+   * 2)"; slurs that it was given are told too.
    *
    * @param to what stands between the first bar and the last
    */
   public String where(String to) {
     return source.partName()
-        + ", staff "
-        + source.staff()
-        + ", voice "
-        + source.voice()
+        + ", "
+        + source.strands().inWords()
         + ", "
         + barsInWords(to)
         + changeInWords();
   }
 
   private String changeInWords() {
-    return source.slurring() == Slurring.AS_WRITTEN ? "" : ", changed: " + source.slurring().text();
+    String read = source.reading() == Reading.ALL ? "" : ", " + source.reading().text() + " notes";
+    String slurred =
+        source.slurring() == Slurring.AS_WRITTEN ? "" : ", changed: " + source.slurring().text();
+    return read + slurred;
   }
 
   /**

@@ -1,10 +1,12 @@
 package stafette.score;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Collectors;
 import stafette.time.Span;
 import stafette.words.Sentence;
 import stafette.words.Settable;
@@ -14,34 +16,63 @@ import stafette.words.Settable;
  *
  * @param part the part's id or name
  * @param bars which bars; all of them if empty
- * @param staff counted from 1; any if empty
- * @param voice any if empty
+ * @param staves counted from 1; any if empty; several share the line
+ * @param voices by name; any if empty; several share the line
  * @param tone which tones of chords; needed only where there are chords
+ * @param reading how broken octaves and chords are read
  */
 public record LineChoice(
     String part,
     Optional<BarChoice> bars,
-    OptionalInt staff,
-    Optional<String> voice,
-    Optional<ToneChoice> tone) {
+    List<Integer> staves,
+    List<String> voices,
+    Optional<ToneChoice> tone,
+    Reading reading) {
+  public LineChoice {
+    staves = List.copyOf(staves);
+    voices = List.copyOf(voices);
+  }
+
+  /** A line of one voice, as it stands. */
+  public LineChoice(
+      String part,
+      Optional<BarChoice> bars,
+      OptionalInt staff,
+      Optional<String> voice,
+      Optional<ToneChoice> tone) {
+    this(part, bars, staff.stream().boxed().toList(), voice.stream().toList(), tone, Reading.ALL);
+  }
+
   /** The line that was taken from there. */
   public static LineChoice of(LineSource source) {
     return new LineChoice(
         source.part(),
         Optional.of(new BarChoice("#" + (source.firstBar() + 1) + "-#" + (source.lastBar() + 1))),
-        OptionalInt.of(source.staff()),
-        Optional.of(source.voice()),
-        Optional.of(source.tone()));
+        source.strands().staves(),
+        source.strands().voices(),
+        Optional.of(source.tone()),
+        source.reading());
   }
 
   /** The choice with other tones. */
   public LineChoice with(ToneChoice other) {
-    return new LineChoice(part, bars, staff, voice, Optional.of(other));
+    return new LineChoice(part, bars, staves, voices, Optional.of(other), reading);
+  }
+
+  /** The choice read otherwise. */
+  public LineChoice with(Reading other) {
+    return new LineChoice(part, bars, staves, voices, tone, other);
+  }
+
+  /** The choice without a say in which tones are meant. */
+  public LineChoice withoutTone() {
+    return new LineChoice(part, bars, staves, voices, Optional.empty(), reading);
   }
 
   /**
-   * The line in a score. Where staff and voice leave a choice, it is the voice with the most
-   * attacks in these bars, the upper one of equals.
+   * The line in a score. Where several staves or voices are named it is what they have together;
+   * where staff and voice leave a choice, it is the voice with the most attacks in these bars, the
+   * upper one of equals.
    *
    * @throws NoSuchLine if part, bars, staff, voice or tone are not there, or chords leave open
    *     which tone is meant
@@ -49,9 +80,8 @@ public record LineChoice(
   public Line take(Score score) throws NoSuchLine {
     Part found = find(score);
     Span span = bars.isPresent() ? bars.get().in(score.bars()) : wholeOf(score);
-    Voice chosen = voiceIn(found, span);
-    List<Stroke> strokes =
-        chosen.strokes().stream().filter(stroke -> span.contains(stroke.onset())).toList();
+    List<Voice> chosen = voicesIn(found, span);
+    List<Stroke> strokes = chosen.size() == 1 ? chosen.get(0).within(span) : Weave.of(chosen, span);
     Optional<Stroke> chord = strokes.stream().filter(Stroke::isChord).findFirst();
     if (chord.isPresent() && tone.isEmpty()) {
       throw new NoSuchLine(
@@ -71,7 +101,7 @@ public record LineChoice(
           Sentence.of(
               "{0} has no chord with a tone number {1} from the top", where(found), tones.text()));
     }
-    return score.line(found, chosen, thinned, tones);
+    return score.line(found, Strands.of(chosen), thinned, tones);
   }
 
   private Part find(Score score) throws NoSuchLine {
@@ -87,21 +117,28 @@ public record LineChoice(
                             score.parts().stream().map(p -> p.id() + " " + p.name()).toList()))));
   }
 
-  private Voice voiceIn(Part found, Span span) throws NoSuchLine {
-    return found.voices().stream()
-        .filter(v -> staff.isEmpty() || v.staff() == staff.getAsInt())
-        .filter(v -> voice.isEmpty() || v.name().equals(voice.get()))
-        .filter(v -> attacks(v, span) > 0)
-        .max(Comparator.comparingLong((Voice v) -> attacks(v, span)).thenComparing(v -> -v.staff()))
-        .orElseThrow(
-            () ->
-                new NoSuchLine(
-                    voice.isEmpty() && staff.isEmpty()
-                        ? Sentence.of("{0} has no notes; there is no line to take", where(found))
-                        : Sentence.of(
-                            "{0} has no notes there (its staves and voices: {1}); there is no line"
-                                + " to take",
-                            where(found), there(found))));
+  private List<Voice> voicesIn(Part found, Span span) throws NoSuchLine {
+    List<Voice> named =
+        found.voices().stream()
+            .filter(v -> staves.isEmpty() || staves.contains(v.staff()))
+            .filter(v -> voices.isEmpty() || voices.contains(v.name()))
+            .filter(v -> attacks(v, span) > 0)
+            .toList();
+    if (named.isEmpty()) {
+      throw new NoSuchLine(
+          voices.isEmpty() && staves.isEmpty()
+              ? Sentence.of("{0} has no notes; there is no line to take", where(found))
+              : Sentence.of(
+                  "{0} has no notes there (its staves and voices: {1}); there is no line to take",
+                  where(found), there(found)));
+    }
+    return staves.size() > 1 || voices.size() > 1 ? named : List.of(fullest(named, span));
+  }
+
+  private static Voice fullest(List<Voice> named, Span span) {
+    return Collections.max(
+        named,
+        Comparator.comparingLong((Voice v) -> attacks(v, span)).thenComparing(v -> -v.staff()));
   }
 
   private static long attacks(Voice voice, Span span) {
@@ -113,9 +150,17 @@ public record LineChoice(
     words.add(
         bars.<Object>map(b -> Sentence.of("{0}, bars {1},", found.name(), b.text()))
             .orElse(found.name()));
-    staff.ifPresent(number -> words.add(Sentence.of("staff {0}", number)));
-    voice.ifPresent(name -> words.add(Sentence.of("voice {0}", name)));
+    if (!staves.isEmpty()) {
+      words.add(Sentence.of("staff {0}", joined(staves)));
+    }
+    if (!voices.isEmpty()) {
+      words.add(Sentence.of("voice {0}", joined(voices)));
+    }
     return Sentence.list(" ", words);
+  }
+
+  private static String joined(List<?> all) {
+    return all.stream().map(String::valueOf).collect(Collectors.joining("+"));
   }
 
   private static Sentence there(Part found) {

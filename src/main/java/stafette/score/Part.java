@@ -11,16 +11,27 @@ import java.util.List;
  *     sound's id, an instrument's name
  * @param voices by staff, then in order of appearance
  * @param keys its key signatures, as they sound
+ * @param marks what stands beside its notes
  */
 public record Part(
-    String id, String name, List<String> instruments, List<Voice> voices, Keys keys) {
-  /** A part without key signatures. */
+    String id,
+    String name,
+    List<String> instruments,
+    List<Voice> voices,
+    Keys keys,
+    PartMarks marks) {
+  /** A part without key signatures, and nothing but notes. */
   public Part(String id, String name, List<String> instruments, List<Voice> voices) {
-    this(id, name, instruments, voices, Keys.NONE);
+    this(id, name, instruments, voices, Keys.NONE, PartMarks.NONE);
   }
 
   public Part {
     instruments = List.copyOf(instruments);
     voices = List.copyOf(voices);
+  }
+
+  /** Whether its notes stand on more than one staff. */
+  public boolean hasStaves() {
+    return voices.stream().map(Voice::staff).distinct().count() > 1;
   }
 }

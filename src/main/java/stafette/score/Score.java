@@ -53,14 +53,16 @@ public record Score(
   }
 
   /**
-   * A line of strokes of one voice, with the cover that attacks in other parts give it: 2 points
-   * for each other part that attacks at a stroke, 4 if with an accent, 8 at the most (a model
-   * choice). What another part plays with the line's own tones is no cover: it is the line.
+   * A line of strokes of one voice, or of several that share it, with the cover that attacks in
+   * other parts give it: 2 points for each other part that attacks at a stroke, 4 if with an
+   * accent, 8 at the most (a model choice). What another part plays with the line's own tones is no
+   * cover: it is the line.
    *
-   * @param strokes of that voice, at least one, tones already chosen
+   * @param strands the voices that have it
+   * @param strokes of these voices, at least one, tones already chosen
    * @param tone which tones they were
    */
-  public Line line(Part part, Voice voice, List<Stroke> strokes, ToneChoice tone) {
+  public Line line(Part part, Strands strands, List<Stroke> strokes, ToneChoice tone) {
     Map<Position, Stroke> byOnset =
         strokes.stream().collect(Collectors.toMap(Stroke::onset, Function.identity()));
     Span span = new Span(strokes.get(0).onset(), strokes.get(strokes.size() - 1).span().end());
@@ -79,12 +81,16 @@ public record Score(
         new LineSource(
             part.id(),
             part.name(),
-            voice.staff(),
-            voice.name(),
+            strands,
             tone,
             bars.at(strokes.get(0).onset()).index(),
             bars.at(strokes.get(strokes.size() - 1).onset()).index());
     return new Line(source, strokes, cover, bars, tempo, part.keys());
+  }
+
+  /** A line of strokes of one voice. */
+  public Line line(Part part, Voice voice, List<Stroke> strokes, ToneChoice tone) {
+    return line(part, Strands.of(voice.staff(), voice.name()), strokes, tone);
   }
 
   /** The points of cover that one part gives at each of the line's onsets at which it attacks. */

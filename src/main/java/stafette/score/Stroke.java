@@ -1,8 +1,11 @@
 package stafette.score;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import stafette.time.Length;
 import stafette.time.Position;
 import stafette.time.Span;
@@ -116,6 +119,50 @@ public record Stroke(
         slurContinues,
         measured,
         articulations,
+        dynamic,
+        manner);
+  }
+
+  /** The same stroke under slurs or not. */
+  Stroke slurred(boolean comes, boolean goesOn) {
+    return new Stroke(
+        onset, tones, values, graces, comes, goesOn, measured, articulations, dynamic, manner);
+  }
+
+  /** The same stroke, that ends where the next begins if it would last longer. */
+  Stroke until(Position next) {
+    return span().end().isAfter(next)
+        ? new Stroke(
+            onset,
+            tones,
+            Weave.until(values, onset, next),
+            graces,
+            slurred,
+            slurContinues,
+            measured,
+            articulations,
+            dynamic,
+            manner)
+        : this;
+  }
+
+  /**
+   * This stroke with the tones, grace notes and marks of another at the same place; no tone twice.
+   */
+  Stroke with(Stroke other) {
+    Map<Integer, Tone> both = new TreeMap<>();
+    Stream.concat(tones.stream(), other.tones.stream())
+        .forEach(tone -> both.putIfAbsent(tone.key(), tone));
+    return new Stroke(
+        onset,
+        List.copyOf(both.values()),
+        values,
+        Stream.concat(graces.stream(), other.graces.stream()).toList(),
+        slurred && other.slurred,
+        slurContinues && other.slurContinues,
+        measured && other.measured,
+        Stream.concat(articulations.stream(), other.articulations.stream())
+            .collect(Collectors.toSet()),
         dynamic,
         manner);
   }

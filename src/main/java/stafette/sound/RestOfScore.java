@@ -122,8 +122,7 @@ public record RestOfScore(Score score, Map<String, Instrument> instruments) {
     for (Line line : plan.brief().lines()) {
       LineSource source = line.source();
       if (source.part().equals(part.id())
-          && source.staff() == written.staff()
-          && source.voice().equals(written.name())) {
+          && source.strands().has(written.staff(), written.name())) {
         add(tones, line.strokes());
       }
     }

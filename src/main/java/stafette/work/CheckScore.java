@@ -215,8 +215,7 @@ public final class CheckScore {
 
   private static boolean isIn(TremoloRun run, LineSource source) {
     return run.part().equals(source.part())
-        && run.staff() == source.staff()
-        && run.voice().equals(source.voice())
+        && source.strands().has(run.staff(), run.voice())
         && run.firstBar() <= source.lastBar()
         && run.lastBar() >= source.firstBar();
   }

@@ -24,6 +24,7 @@ import stafette.score.BarChoice;
 import stafette.score.Line;
 import stafette.score.LineChoice;
 import stafette.score.NoSuchLine;
+import stafette.score.Reading;
 import stafette.split.Reason;
 import stafette.split.SplitResult;
 import stafette.words.Refusal;
@@ -237,9 +238,10 @@ public final class OpenPlan {
             source.part(),
             Optional.of(
                 new BarChoice("#" + (source.firstBar() + 1) + "-#" + (source.lastBar() + 1))),
-            OptionalInt.of(source.staff()),
-            Optional.of(source.voice()),
-            Optional.of(source.tone()));
+            source.onStaves(),
+            source.inVoices(),
+            Optional.of(source.tone()),
+            Reading.ALL);
     return source.slurs().of(choice.take(score.score()));
   }
 }

@@ -63,12 +63,10 @@ public record PassageToSplit(
         score.part(source.part()).stream()
             .map(Part::voices)
             .flatMap(List::stream)
-            .filter(v -> v.staff() == source.staff() && v.name().equals(source.voice()))
+            .filter(v -> source.strands().has(v.staff(), v.name()))
             .flatMap(voice -> voice.within(bars).stream())
             .anyMatch(Stroke::isChord);
-    return chords
-        ? all
-        : new LineChoice(all.part(), all.bars(), all.staff(), all.voice(), Optional.empty());
+    return chords ? all : all.withoutTone();
   }
 
   private static boolean leadsTo(Line line, Line passage) {

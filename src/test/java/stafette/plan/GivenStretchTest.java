@@ -7,7 +7,6 @@ import java.util.Set;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import stafette.Invented;
-import stafette.score.Keys;
 import stafette.score.Line;
 import stafette.score.Manner;
 import stafette.score.Part;
@@ -89,6 +88,6 @@ class GivenStretchTest {
   }
 
   private static Part part(List<Stroke> strokes) {
-    return new Part("P2", "Reed", List.of(), List.of(new Voice(1, "1", strokes)), Keys.NONE);
+    return new Part("P2", "Reed", List.of(), List.of(new Voice(1, "1", strokes)));
   }
 }

@@ -113,7 +113,7 @@ record SystemPicture(
       for (int number : numbers()) {
         List<Line> sounding =
             lines.stream()
-                .filter(line -> line.source().staff() == number && sounds(line, row))
+                .filter(line -> line.source().strands().isOn(number) && sounds(line, row))
                 .toList();
         for (Line line : sounding) {
           y = staff(List.of(new Played(line, 0, line.count() - 1)), number, row, y, marks);
@@ -128,7 +128,7 @@ record SystemPicture(
     /** Of all staves that have notes, before or after. */
     private SortedSet<Integer> numbers() {
       return Stream.concat(part.before().stream(), part.after().stream())
-          .map(line -> line.source().staff())
+          .map(line -> line.source().strands().staff())
           .collect(Collectors.toCollection(TreeSet::new));
     }
 

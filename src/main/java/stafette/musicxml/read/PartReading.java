@@ -8,6 +8,7 @@ import stafette.score.Dynamic;
 import stafette.score.Keys;
 import stafette.score.Line;
 import stafette.score.Part;
+import stafette.score.PartMarks;
 import stafette.score.Score;
 import stafette.score.Spelling;
 import stafette.score.ToneChoice;
@@ -72,7 +73,8 @@ final class PartReading {
         written.listed().nameOr(written.id()),
         written.listed().instruments(),
         PartStrokes.of(chords, asked, slashing, readings, dynamics),
-        keys());
+        keys(),
+        PartMarks.NONE);
   }
 
   private TremoloReading tried(Part counted, TremoloReadings.TremoloRow run, TremoloTrial trial) {

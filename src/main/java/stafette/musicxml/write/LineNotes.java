@@ -90,7 +90,7 @@ final class LineNotes {
   }
 
   boolean isInVoice(NoteText note) {
-    return note.voice().equals(source.voice()) && note.staff() == source.staff();
+    return source.strands().has(note.staff(), note.voice());
   }
 
   /** The strokes that a note holds; none if it is not of the lines. */

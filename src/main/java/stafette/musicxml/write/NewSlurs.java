@@ -46,7 +46,7 @@ final class NewSlurs {
 
   private static Set<Position> slurredAlready(Part voices, LineSource source) {
     return voices.voices().stream()
-        .filter(voice -> voice.staff() == source.staff() && voice.name().equals(source.voice()))
+        .filter(voice -> source.strands().has(voice.staff(), voice.name()))
         .flatMap(voice -> voice.strokes().stream())
         .filter(Stroke::slurred)
         .map(Stroke::onset)

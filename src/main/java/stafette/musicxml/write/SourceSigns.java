@@ -65,8 +65,7 @@ final class SourceSigns {
                     element
                         .note()
                         .filter(n -> holds(element, n, sign.at()))
-                        .filter(n -> n.voice().equals(line.source().voice()))
-                        .filter(n -> n.staff() == line.source().staff())
+                        .filter(n -> line.source().strands().has(n.staff(), n.voice()))
                         .isPresent())
             .findFirst();
     if (note.isEmpty()) {
@@ -74,7 +73,7 @@ final class SourceSigns {
     }
     Optional<Integer> staff =
         note.get().attributes().staves() > 1
-            ? Optional.of(line.source().staff())
+            ? note.get().note().map(NoteText::staff)
             : Optional.empty();
     String fragment =
         fragments.text("direction", Direction.class, SignMaker.direction(sign, staff));
