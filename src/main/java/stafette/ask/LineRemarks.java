@@ -62,10 +62,7 @@ public final class LineRemarks {
   }
 
   private static Span asked(Score score, LineChoice choice) {
-    Span whole =
-        new Span(
-            score.bars().get(0).span().start(),
-            score.bars().get(score.bars().count() - 1).span().end());
+    Span whole = score.bars().span();
     try {
       return choice.bars().isPresent() ? choice.bars().get().in(score.bars()) : whole;
     } catch (NoSuchLine thereBefore) {

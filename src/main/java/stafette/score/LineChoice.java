@@ -72,16 +72,17 @@ public record LineChoice(
   /**
    * The line in a score. Where several staves or voices are named it is what they have together;
    * where staff and voice leave a choice, it is the voice with the most attacks in these bars, the
-   * upper one of equals.
+   * upper one of equals; where neither is named and hands share a line of more, it is that.
    *
    * @throws NoSuchLine if part, bars, staff, voice or tone are not there, or chords leave open
    *     which tone is meant
    */
   public Line take(Score score) throws NoSuchLine {
     Part found = find(score);
-    Span span = bars.isPresent() ? bars.get().in(score.bars()) : wholeOf(score);
-    List<Voice> chosen = voicesIn(found, span);
-    List<Stroke> strokes = chosen.size() == 1 ? chosen.get(0).within(span) : Weave.of(chosen, span);
+    Span span = bars.isPresent() ? bars.get().in(score.bars()) : score.bars().span();
+    List<Voice> chosen = voicesIn(found, score, span);
+    List<Stroke> strokes =
+        chosen.size() == 1 ? chosen.get(0).within(span) : Weave.of(chosen, span).strokes();
     Optional<Stroke> chord = strokes.stream().filter(Stroke::isChord).findFirst();
     if (chord.isPresent() && tone.isEmpty()) {
       throw new NoSuchLine(
@@ -117,7 +118,7 @@ public record LineChoice(
                             score.parts().stream().map(p -> p.id() + " " + p.name()).toList()))));
   }
 
-  private List<Voice> voicesIn(Part found, Span span) throws NoSuchLine {
+  private List<Voice> voicesIn(Part found, Score score, Span span) throws NoSuchLine {
     List<Voice> named =
         found.voices().stream()
             .filter(v -> staves.isEmpty() || staves.contains(v.staff()))
@@ -132,7 +133,25 @@ public record LineChoice(
                   "{0} has no notes there (its staves and voices: {1}); there is no line to take",
                   where(found), there(found)));
     }
-    return staves.size() > 1 || voices.size() > 1 ? named : List.of(fullest(named, span));
+    if (staves.size() > 1 || voices.size() > 1) {
+      return named;
+    }
+    Voice fullest = fullest(named, span);
+    boolean open = staves.isEmpty() && voices.isEmpty();
+    Optional<Strands> shared =
+        open ? shared(found, score, span, attacks(fullest, span)) : Optional.empty();
+    return shared
+        .map(all -> named.stream().filter(v -> all.has(v.staff(), v.name())).toList())
+        .orElse(List.of(fullest));
+  }
+
+  /** The voices that share a line of more strokes than any single voice has. */
+  private static Optional<Strands> shared(Part part, Score score, Span span, long single) {
+    return SharedHands.in(part, span).stream()
+        .flatMap(hands -> hands.atTempo(score.tempo()).stream())
+        .filter(line -> line.strokes().size() > single)
+        .max(Comparator.comparingInt(line -> line.strokes().size()))
+        .map(SharedHands.SharedLine::strands);
   }
 
   private static Voice fullest(List<Voice> named, Span span) {
@@ -168,11 +187,5 @@ public record LineChoice(
         found.voices().stream()
             .map(v -> Sentence.of("staff {0} voice {1}", v.staff(), v.name()))
             .toList());
-  }
-
-  private static Span wholeOf(Score score) {
-    return new Span(
-        score.bars().get(0).span().start(),
-        score.bars().get(score.bars().count() - 1).span().end());
   }
 }

@@ -8,7 +8,7 @@ import java.util.stream.Stream;
 /**
  * The voices from which a line is taken: one, or several that hands or players share.
  *
- * @param all by staff, at least one
+ * @param all by staff, each once, at least one
  */
 public record Strands(List<Strand> all) {
   /** What stands between several in words: "1+2". */
@@ -18,7 +18,7 @@ public record Strands(List<Strand> all) {
    * @throws IllegalArgumentException if there is none
    */
   public Strands {
-    all = List.copyOf(all);
+    all = all.stream().distinct().sorted().toList();
     if (all.isEmpty()) {
       throw new IllegalArgumentException("a line is taken from a voice at least");
     }

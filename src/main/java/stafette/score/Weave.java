@@ -1,12 +1,13 @@
 package stafette.score;
 
 import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.IntStream;
 import stafette.time.Length;
 import stafette.time.Position;
 import stafette.time.Span;
@@ -16,24 +17,31 @@ import stafette.time.Span;
  * lasts beyond the next onset, and a slur goes on only within its own voice.
  */
 final class Weave {
-  private final List<Woven> strokes = new ArrayList<>();
+  private final List<Woven> woven;
+  private final List<Stroke> strokes;
 
   /**
-   * A stroke of the stream.
+   * A stroke as it is written.
    *
-   * @param by the voices that strike it, from above
+   * @param by the voices that strike it
+   * @param heldTo where its last sound ends
    */
-  private record Woven(Stroke stroke, Set<Strand> by) {}
-
-  private Weave(List<Voice> voices, Span span) {
-    Map<Position, Woven> byOnset = new TreeMap<>();
-    for (Voice voice : voices) {
-      for (Stroke stroke : voice.within(span)) {
-        Woven own = new Woven(stroke, Set.of(Strand.of(voice)));
-        byOnset.merge(stroke.onset(), own, Weave::together);
-      }
+  private record Woven(Stroke stroke, Set<Strand> by, Position heldTo) {
+    static Woven of(Stroke stroke, Strand by) {
+      return new Woven(stroke, Set.of(by), stroke.span().end());
     }
-    strokes.addAll(byOnset.values());
+
+    Woven with(Woven lower) {
+      Set<Strand> both = new TreeSet<>(by);
+      both.addAll(lower.by);
+      Position last = heldTo.isBefore(lower.heldTo) ? lower.heldTo : heldTo;
+      return new Woven(stroke.with(lower.stroke), both, last);
+    }
+  }
+
+  private Weave(List<Woven> woven) {
+    this.woven = woven;
+    this.strokes = IntStream.range(0, woven.size()).mapToObj(this::inStream).toList();
   }
 
   /**
@@ -41,35 +49,43 @@ final class Weave {
    *
    * @param voices from above
    */
-  static List<Stroke> of(List<Voice> voices, Span span) {
-    return new Weave(voices, span).woven();
-  }
-
-  private static Woven together(Woven upper, Woven lower) {
-    Set<Strand> by = new HashSet<>(upper.by);
-    by.addAll(lower.by);
-    return new Woven(upper.stroke.with(lower.stroke), by);
-  }
-
-  private List<Stroke> woven() {
-    List<Stroke> woven = new ArrayList<>();
-    for (int i = 0; i < strokes.size(); i++) {
-      Stroke stroke = strokes.get(i).stroke;
-      boolean comes = i > 0 && goesOn(i);
-      boolean continues = i + 1 < strokes.size() && goesOn(i + 1);
-      Optional<Position> next =
-          Optional.of(i + 1)
-              .filter(n -> n < strokes.size())
-              .map(n -> strokes.get(n).stroke.onset());
-      Stroke own = stroke.slurred(stroke.slurred() && comes, stroke.slurContinues() && continues);
-      woven.add(next.map(own::until).orElse(own));
+  static Weave of(List<Voice> voices, Span span) {
+    Map<Position, Woven> byOnset = new TreeMap<>();
+    for (Voice voice : voices) {
+      for (Stroke stroke : voice.within(span)) {
+        byOnset.merge(stroke.onset(), Woven.of(stroke, Strand.of(voice)), Woven::with);
+      }
     }
-    return woven;
+    return new Weave(List.copyOf(byOnset.values()));
+  }
+
+  List<Stroke> strokes() {
+    return strokes;
+  }
+
+  /** The voices that strike a stroke. */
+  Set<Strand> by(int index) {
+    return woven.get(index).by;
+  }
+
+  /** Whether the stroke before is written longer than to this one. */
+  boolean isHeldBefore(int index) {
+    return index < woven.size()
+        && woven.get(index).stroke.onset().isBefore(woven.get(index - 1).heldTo);
+  }
+
+  private Stroke inStream(int index) {
+    Stroke stroke = woven.get(index).stroke;
+    boolean comes = index > 0 && goesOn(index);
+    boolean last = index == woven.size() - 1;
+    boolean continues = !last && goesOn(index + 1);
+    Stroke own = stroke.slurred(stroke.slurred() && comes, stroke.slurContinues() && continues);
+    return last ? own : own.until(woven.get(index + 1).stroke.onset());
   }
 
   /** Whether a stroke is of the same voice as the one before. */
   private boolean goesOn(int index) {
-    return strokes.get(index).by.stream().anyMatch(strokes.get(index - 1).by::contains);
+    return !Collections.disjoint(by(index), by(index - 1));
   }
 
   /** A length that ends where another sound begins. */

@@ -98,6 +98,11 @@ public final class Bars implements Iterable<Bar> {
     return bars.size();
   }
 
+  /** From the start of the first bar to the end of the last. */
+  public Span span() {
+    return new Span(get(0).span().start(), get(count() - 1).span().end());
+  }
+
   public Bar get(int index) {
     return bars.get(index);
   }

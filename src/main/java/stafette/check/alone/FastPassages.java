@@ -18,6 +18,8 @@ import stafette.score.Attack;
 import stafette.score.Line;
 import stafette.score.Part;
 import stafette.score.Score;
+import stafette.score.SharedHands;
+import stafette.score.Strands;
 import stafette.score.Stroke;
 import stafette.score.ToneChoice;
 import stafette.score.Voice;
@@ -28,11 +30,11 @@ import stafette.words.Sentence;
 
 /**
  * Finds the fast passages of a score: maximal runs of at least {@link #LEAST_STROKES} strokes in
- * one voice whose every gap is shorter than 1/({@link #SHARE} × peak) of the best technique that
- * applies to the stroke that ends it. Plucked strokes are runs of their own. Which one applies is
- * settled on the run that the slowest technique of the instrument makes, among techniques that are
- * expected of everybody and can go on. Unmeasured tremolos end a run, and so does the end of a
- * movement.
+ * one voice, or woven by two hands or voices, whose every gap is shorter than 1/({@link #SHARE} ×
+ * peak) of the best technique that applies to the stroke that ends it. Plucked strokes are runs of
+ * their own. Which one applies is settled on the run that the slowest technique of the instrument
+ * makes, among techniques that are expected of everybody and can go on. Unmeasured tremolos end a
+ * run, and so does the end of a movement.
  */
 public final class FastPassages {
   private static final int LEAST_STROKES = 8;
@@ -64,14 +66,13 @@ public final class FastPassages {
     for (Part part : score.parts()) {
       Optional<Instrument> instrument = instrumentOf.apply(part);
       int before = passages.found.size();
-      for (Voice voice : part.voices()) {
-        for (Attack attack : Attack.values()) {
-          passages.search(
-              part,
-              voice,
-              attack,
-              instrument.map(known -> lasting(known, attack)).orElse(List.of()));
+      for (Attack attack : Attack.values()) {
+        List<Technique> techniques =
+            instrument.map(known -> lasting(known, attack)).orElse(List.of());
+        for (Voice voice : part.voices()) {
+          passages.search(part, voice, attack, techniques);
         }
+        passages.searchShared(part, attack, techniques);
       }
       passages
           .found
@@ -106,13 +107,46 @@ public final class FastPassages {
   }
 
   private void search(Part part, Voice voice, Attack attack, List<Technique> techniques) {
-    double slowest = techniques.stream().mapToDouble(this::peak).min().orElse(unknownPeakPerSecond);
-    for (List<Stroke> run : runs(voice.strokes(), attack, j -> slowest)) {
-      found.addAll(
-          Fault.at(
-              () -> Sentence.of("{0}, bar {1}", part.name(), bar(run)),
-              () -> within(part, voice, attack, run, techniques, slowest)));
+    Strands own = Strands.of(voice.staff(), voice.name());
+    for (List<Stroke> run : runs(voice.strokes(), attack, slowest(techniques))) {
+      found.addAll(fast(part, run, attack, techniques, each -> line(part, own, each)));
     }
+  }
+
+  /** Lines that hands share take the place of what each hand has of them. */
+  private void searchShared(Part part, Attack attack, List<Technique> techniques) {
+    for (SharedHands hands : SharedHands.in(part, score.bars().span())) {
+      for (List<Stroke> run : runs(hands.strokes(), attack, slowest(techniques))) {
+        for (SharedHands.SharedLine shared : hands.within(run)) {
+          List<Passage> lines =
+              fast(
+                  part,
+                  shared.strokes(),
+                  attack,
+                  techniques,
+                  each -> line(part, shared.strands(), each));
+          found.removeIf(single -> lines.stream().anyMatch(line -> line.holds(single)));
+          found.addAll(lines);
+        }
+      }
+    }
+  }
+
+  private IntToDoubleFunction slowest(List<Technique> techniques) {
+    double peak = techniques.stream().mapToDouble(this::peak).min().orElse(unknownPeakPerSecond);
+    return j -> peak;
+  }
+
+  /** Passages among strokes that are fast enough for the slowest technique. */
+  private List<Passage> fast(
+      Part part,
+      List<Stroke> run,
+      Attack attack,
+      List<Technique> techniques,
+      Function<List<Stroke>, Line> lineOf) {
+    return Fault.at(
+        () -> Sentence.of("{0}, bar {1}", part.name(), bar(run)),
+        () -> within(part, run, attack, techniques, lineOf));
   }
 
   private String bar(List<Stroke> run) {
@@ -121,18 +155,18 @@ public final class FastPassages {
 
   private List<Passage> within(
       Part part,
-      Voice voice,
-      Attack attack,
       List<Stroke> run,
+      Attack attack,
       List<Technique> techniques,
-      double slowest) {
-    Line line = line(part, voice, run);
+      Function<List<Stroke>, Line> lineOf) {
+    Line line = lineOf.apply(run);
+    IntToDoubleFunction slowest = slowest(techniques);
     double[] best =
         IntStream.range(0, run.size())
-            .mapToDouble(j -> bestPeak(techniques, line, j).orElse(slowest))
+            .mapToDouble(j -> bestPeak(techniques, line, j).orElse(slowest.applyAsDouble(j)))
             .toArray();
     return runs(run, attack, j -> best[j]).stream()
-        .map(fast -> new Passage(part, voice, line(part, voice, fast)))
+        .map(fast -> new Passage(part, lineOf.apply(fast)))
         .toList();
   }
 
@@ -147,8 +181,8 @@ public final class FastPassages {
     return technique.limit().at(assurance).peakPerSecond();
   }
 
-  private Line line(Part part, Voice voice, List<Stroke> strokes) {
-    return score.line(part, voice, strokes, new ToneChoice.All());
+  private Line line(Part part, Strands strands, List<Stroke> strokes) {
+    return score.line(part, strands, strokes, new ToneChoice.All());
   }
 
   /**

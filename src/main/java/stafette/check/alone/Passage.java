@@ -2,13 +2,20 @@ package stafette.check.alone;
 
 import stafette.score.Line;
 import stafette.score.Part;
-import stafette.score.Voice;
 
 /**
  * A fast passage: a maximal run of strokes near the limit of whoever plays them.
  *
  * @param part where it stands
- * @param voice in which voice
  * @param line its strokes, chords whole
  */
-public record Passage(Part part, Voice voice, Line line) {}
+public record Passage(Part part, Line line) {
+  /** Whether all strokes of another are among those of this one. */
+  boolean holds(Passage other) {
+    return line.source().strands().all().containsAll(other.line.source().strands().all())
+        && !other.line.span().start().isBefore(line.span().start())
+        && !line.stroke(line.count() - 1)
+            .onset()
+            .isBefore(other.line.stroke(other.line.count() - 1).onset());
+  }
+}

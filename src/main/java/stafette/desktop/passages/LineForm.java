@@ -2,8 +2,8 @@ package stafette.desktop.passages;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
@@ -14,6 +14,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import stafette.desktop.texts.Texts;
 import stafette.score.Part;
+import stafette.score.Reading;
 import stafette.score.ToneChoice;
 import stafette.score.Voice;
 
@@ -31,6 +32,7 @@ public final class LineForm extends GridPane {
   private final ComboBox<String> part = new ComboBox<>();
   private final ComboBox<String> staff = new ComboBox<>();
   private final ComboBox<String> voice = new ComboBox<>();
+  private final ComboBox<String> reading = new ComboBox<>();
   private final TextField bars = new TextField();
   private final ComboBox<String> tone = new ComboBox<>();
   private List<Part> parts = List.of();
@@ -39,15 +41,19 @@ public final class LineForm extends GridPane {
    * What is wished for.
    *
    * @param part the id of the part
+   * @param staves any if empty; several share the line
+   * @param voices any if empty; several share the line
    * @param bars as printed: "12-20"; all if empty
    * @param tone of chords
+   * @param reading of broken octaves and chords
    */
   public record Wish(
       String part,
-      OptionalInt staff,
-      Optional<String> voice,
+      List<Integer> staves,
+      List<String> voices,
       Optional<String> bars,
-      ToneChoice tone) {}
+      ToneChoice tone,
+      Reading reading) {}
 
   LineForm(Texts texts, Consumer<Wish> wished) {
     this.texts = texts;
@@ -58,10 +64,15 @@ public final class LineForm extends GridPane {
     row(2, "line.voice", voice, "line-voice");
     row(3, "line.bars", bars, "line-bars");
     row(4, "line.tone", tone, "line-tone");
+    row(5, "line.reading", reading, "line-reading");
     bars.setPromptText("12-20");
     tone.getItems().setAll(TONES.stream().map(texts::tone).toList());
     tone.getSelectionModel().selectFirst();
-    for (ComboBox<String> box : List.of(part, staff, voice, tone)) {
+    for (Reading each : Reading.values()) {
+      reading.getItems().add(texts.get("reading." + each));
+    }
+    reading.getSelectionModel().selectFirst();
+    for (ComboBox<String> box : List.of(part, staff, voice, tone, reading)) {
       box.setMaxWidth(Double.MAX_VALUE);
       GridPane.setHgrow(box, Priority.ALWAYS);
     }
@@ -70,7 +81,7 @@ public final class LineForm extends GridPane {
     show.setId("line-show");
     show.setOnAction(event -> wish().ifPresent(wished));
     bars.setOnAction(event -> show.fire());
-    add(show, 1, 5);
+    add(show, 1, 6);
   }
 
   private void row(int row, String key, Node field, String id) {
@@ -96,14 +107,23 @@ public final class LineForm extends GridPane {
 
   private void offer() {
     List<Voice> voices = chosen().map(Part::voices).orElse(List.of());
-    offer(staff, voices.stream().map(one -> Integer.toString(one.staff())).toList());
-    offer(voice, voices.stream().map(Voice::name).toList());
+    List<String> staves =
+        voices.stream().map(one -> Integer.toString(one.staff())).distinct().toList();
+    offer(staff, staves);
+    if (staves.size() == 2) {
+      staff.getItems().add(texts.get("line.both"));
+    }
+    List<String> names = voices.stream().map(Voice::name).distinct().toList();
+    offer(voice, names);
+    if (staves.size() == 1 && names.size() == 2) {
+      voice.getItems().add(texts.get("line.both.voices"));
+    }
   }
 
   /** Any, which comes first, or one of them. */
   private void offer(ComboBox<String> box, List<String> names) {
     box.getItems().setAll(texts.get("line.any"));
-    box.getItems().addAll(names.stream().distinct().toList());
+    box.getItems().addAll(names);
     box.getSelectionModel().selectFirst();
   }
 
@@ -113,15 +133,20 @@ public final class LineForm extends GridPane {
             one ->
                 new Wish(
                     one.id(),
-                    picked(staff).stream().mapToInt(Integer::parseInt).findFirst(),
-                    picked(voice),
+                    picked(staff, one, each -> each.staff()),
+                    picked(voice, one, Voice::name),
                     Optional.of(bars.getText().strip()).filter(typed -> !typed.isEmpty()),
-                    TONES.get(tone.getSelectionModel().getSelectedIndex())));
+                    TONES.get(tone.getSelectionModel().getSelectedIndex()),
+                    Reading.values()[reading.getSelectionModel().getSelectedIndex()]));
   }
 
-  private static Optional<String> picked(ComboBox<String> box) {
-    return box.getSelectionModel().getSelectedIndex() > 0
-        ? Optional.of(box.getValue())
-        : Optional.empty();
+  /** None for any; all of them for what stands after the single ones. */
+  private static <T> List<T> picked(ComboBox<String> box, Part part, Function<Voice, T> of) {
+    List<T> all = part.voices().stream().map(of).distinct().toList();
+    int index = box.getSelectionModel().getSelectedIndex();
+    if (index <= 0) {
+      return List.of();
+    }
+    return index <= all.size() ? List.of(all.get(index - 1)) : all;
   }
 }

@@ -57,9 +57,10 @@ public final class PassagesPresenter implements PassagesView.Chosen {
         new LineChoice(
             line.part(),
             line.bars().map(BarChoice::new),
-            line.staff(),
-            line.voice(),
-            Optional.of(line.tone()));
+            line.staves(),
+            line.voices(),
+            Optional.of(line.tone()),
+            line.reading());
     choose(() -> session.choose(choice));
   }
 

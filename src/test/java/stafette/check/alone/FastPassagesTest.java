@@ -68,7 +68,7 @@ class FastPassagesTest {
             passage ->
                 passage.part().name()
                     + " "
-                    + passage.voice().name()
+                    + passage.line().source().strands().voiceText()
                     + ": "
                     + passage.line().count()
                     + " from "

@@ -8,7 +8,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalInt;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListView;
@@ -28,6 +27,7 @@ import stafette.desktop.window.Style;
 import stafette.keep.LimitsInForce;
 import stafette.limits.Assurance;
 import stafette.score.Line;
+import stafette.score.Reading;
 import stafette.score.ToneChoice;
 import stafette.score.Tremolo;
 import stafette.words.Refusal;
@@ -113,10 +113,11 @@ class PassagesViewTest {
         List.of(
             new LineForm.Wish(
                 checked.score().score().parts().get(0).id(),
-                OptionalInt.of(1),
-                Optional.empty(),
+                List.of(1),
+                List.of(),
                 Optional.of("3-4"),
-                new ToneChoice.FromTop(1))),
+                new ToneChoice.FromTop(1),
+                Reading.ALL)),
         lines);
   }
 

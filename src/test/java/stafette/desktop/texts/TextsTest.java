@@ -21,6 +21,7 @@ import stafette.desktop.state.Watcher;
 import stafette.plan.Favour;
 import stafette.plan.Hocket;
 import stafette.plan.SourceTreatment;
+import stafette.score.Reading;
 import stafette.score.Slurring;
 import stafette.score.Tremolo;
 import stafette.words.Sentence;
@@ -96,6 +97,7 @@ class TextsTest {
         .forEach(work -> unsaid.remove("window.work." + work));
     Arrays.stream(Tremolo.values()).forEach(how -> unsaid.remove("tremolo." + how));
     Arrays.stream(Slurring.values()).forEach(how -> unsaid.remove("slurring." + how));
+    Arrays.stream(Reading.values()).forEach(how -> unsaid.remove("reading." + how));
     Arrays.stream(SourceTreatment.values()).forEach(what -> unsaid.remove("source." + what));
     unsaid.removeIf(key -> key.startsWith("tools.export."));
     unsaid.removeAll(said);
