@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import stafette.chairs.Chairs;
 import stafette.keep.LimitsInForce;
 import stafette.keep.OpenScore;
 import stafette.limits.Capability;
@@ -32,6 +33,7 @@ public final class Briefing {
   private final MeasuredPlayers measured;
   private final LineRequest.FoundLine found;
   private final OpenScore score;
+  private final Chairs chairs;
   private final Brief brief;
   private final Map<String, Seat> seats;
 
@@ -40,6 +42,7 @@ public final class Briefing {
       LimitsInForce limits,
       MeasuredPlayers measured,
       LineRequest.FoundLine found,
+      Chairs chairs,
       List<Line> lines)
       throws Refusal {
     this.request = request;
@@ -47,6 +50,7 @@ public final class Briefing {
     this.measured = measured;
     this.found = found;
     this.score = found.score();
+    this.chairs = chairs;
     this.brief = brief(lines);
     this.seats = Seats.of(brief.players(), request.seats(), measured.file().seats());
   }
@@ -71,7 +75,13 @@ public final class Briefing {
       LineRequest.FoundLine found,
       MeasuredPlayers measured)
       throws Refusal {
-    return new Briefing(request, limits, measured, found, request.relaying().lines(found.line()));
+    return new Briefing(
+        request,
+        limits,
+        measured,
+        found,
+        Chairs.of(found.score().score(), limits.catalogue()),
+        request.relaying().lines(found.line()));
   }
 
   /**
@@ -106,7 +116,13 @@ public final class Briefing {
     SplitRequest free = request.with(request.relaying().with(List.<LockWish>of()));
     SplitRequest other = free.with(free.line().with(tremolo));
     LineRequest.FoundLine line = other.line().in(again);
-    return new Briefing(other, limits, measured, line, other.relaying().lines(line.line()));
+    return new Briefing(
+        other,
+        limits,
+        measured,
+        line,
+        Chairs.of(again.score(), limits.catalogue()),
+        other.relaying().lines(line.line()));
   }
 
   private Briefing with(SplitRequest other, MeasuredPlayers players) throws Refusal {
@@ -121,6 +137,7 @@ public final class Briefing {
         limits,
         players,
         line,
+        chairs,
         sameLines ? brief.lines() : other.relaying().lines(line.line()));
   }
 
@@ -192,15 +209,27 @@ public final class Briefing {
     return with(other).brief();
   }
 
-  /** Who is to play: those asked for, or all of the file if nobody is. */
+  /** Who plays in the score. */
+  public Chairs chairs() {
+    return chairs;
+  }
+
+  /** Who is to play: those asked for, or all of the file if nobody is; chair by chair. */
   public List<PlayerWish> wishes() {
-    return request.players().isEmpty() ? measured.wishes() : request.players();
+    List<PlayerWish> all = request.players().isEmpty() ? measured.wishes() : request.players();
+    return all.stream().flatMap(wish -> wish.seated(chairs).stream()).toList();
   }
 
   private Brief brief(List<Line> lines) throws Refusal {
     Roster roster =
         new Roster(
-            score.score(), lines, limits, measured, request.assurance(), request.allowances());
+            score.score(),
+            chairs,
+            lines,
+            limits,
+            measured,
+            request.assurance(),
+            request.allowances());
     List<Player> players = roster.of(wishes());
     Rules rules =
         new Rules(

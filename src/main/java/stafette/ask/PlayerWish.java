@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import stafette.chairs.Chairs;
 import stafette.words.Refusal;
 import stafette.words.Sentence;
 import stafette.words.XmlText;
@@ -78,6 +79,15 @@ public record PlayerWish(String name, Optional<String> instrument, boolean isNam
    */
   public List<PlayerWish> players() throws Refusal {
     return Divisi.in(this);
+  }
+
+  /** This wish, or the chairs of the score for whom it stands: "Flutes 1.2" for two. */
+  List<PlayerWish> seated(Chairs chairs) {
+    List<PlayerWish> each =
+        chairs.severalNamed(name).stream()
+            .map(chair -> new PlayerWish(chair.name(), instrument, isNamed))
+            .toList();
+    return each.isEmpty() ? List.of(this) : each;
   }
 
   /**

@@ -5,7 +5,13 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import stafette.chairs.Chair;
+import stafette.chairs.Chairs;
+import stafette.chairs.GivenNote;
+import stafette.chairs.Sections;
 import stafette.keep.LimitsInForce;
 import stafette.limits.Assurance;
 import stafette.limits.Capability;
@@ -20,6 +26,7 @@ import stafette.plan.Player;
 import stafette.score.Line;
 import stafette.score.Part;
 import stafette.score.Score;
+import stafette.score.Stroke;
 import stafette.words.Refusal;
 import stafette.words.Sentence;
 import stafette.words.Settable;
@@ -31,6 +38,7 @@ import stafette.words.Settable;
 public final class Roster {
   private final Score score;
   private final Sections sections;
+  private final Chairs chairs;
   private final List<Line> lines;
   private final LimitsInForce limits;
   private final MeasuredPlayers measured;
@@ -39,6 +47,7 @@ public final class Roster {
 
   public Roster(
       Score score,
+      Chairs chairs,
       List<Line> lines,
       LimitsInForce limits,
       MeasuredPlayers measured,
@@ -46,6 +55,7 @@ public final class Roster {
       List<Allowance> allowances) {
     this.score = score;
     this.sections = new Sections(score, limits.catalogue());
+    this.chairs = chairs;
     this.lines = lines;
     this.limits = limits;
     this.measured = measured;
@@ -58,23 +68,23 @@ public final class Roster {
       throw Refusal.wrongUse(Sentence.of("who shall play? Name at least one player"));
     }
     List<Player> players = beside(wishes);
-    refuseOnePartTwice(players);
+    refuseOneChairTwice(wishes);
     refuseTwoDivisions(players);
     refuseUnknownAllowances(players);
     return players;
   }
 
-  private void refuseOnePartTwice(List<Player> players) throws Refusal {
-    Map<String, String> named = new HashMap<>();
-    for (Player player : players) {
-      if (player.part().isPresent()) {
-        String part = player.part().get();
-        String other = named.put(part, player.name());
+  private void refuseOneChairTwice(List<PlayerWish> wishes) throws Refusal {
+    Map<Chair, String> seated = new HashMap<>();
+    for (PlayerWish wish : wishes) {
+      Optional<Chair> chair = chairs.named(wish.name());
+      if (chair.isPresent()) {
+        String other = seated.put(chair.get(), wish.name());
         if (other != null) {
           throw Refusal.wrongUse(
               Sentence.of(
-                  "{0} and {1} are the same part of the score, {2}; name it once",
-                  other, player.name(), score.part(part).map(Part::name).orElse(part)));
+                  "{0} and {1} are the same player of the score, {2}; name it once",
+                  other, wish.name(), chair.get().name()));
         }
       }
     }
@@ -116,22 +126,73 @@ public final class Roster {
 
   private Player playerOf(PlayerWish wish) throws Refusal {
     wish.refuseUnwritable();
-    Optional<Division> division = Division.named(wish.name());
-    Optional<Part> section = division.flatMap(one -> sections.part(one.section()));
-    Optional<Part> own = score.part(wish.name());
-    Optional<Part> part = own.or(() -> division.filter(Division::isFirst).flatMap(f -> section));
     Instrument instrument = measured.asSaid(wish.name(), instrumentOf(wish)).breathing(assurance);
     List<Skill> skills =
         Allowance.usable(allowances, wish.name(), instrument, lines).stream()
             .map(technique -> new Skill(technique, capability(wish.name(), technique)))
             .toList();
+    Optional<Division> division = Division.named(wish.name());
+    Optional<Chair> chair = chairOf(wish, division);
     boolean free = measured.freed().contains(wish.name());
     List<GivenStretch> busy =
-        own.or(() -> section)
-            .filter(p -> !free)
-            .map(p -> GivenStretch.of(p, lines))
-            .orElse(List.of());
-    return new Player(wish.name(), instrument, part.map(Part::id), skills, busy, wish.isNamed());
+        chair.filter(own -> !free).map(own -> busy(own, instrument)).orElse(List.of());
+    boolean writesThere = chair.map(own -> readsAs(own, instrument)).orElse(false);
+    return new Player(
+        wish.name(),
+        chair.map(own -> own.seated(instrument)).orElse(instrument),
+        chair.filter(own -> writesThere).map(Chair::part),
+        place(chair, division),
+        skills,
+        busy,
+        wish.isNamed());
+  }
+
+  /** A division sits where its section does. */
+  private Optional<Chair> chairOf(PlayerWish wish, Optional<Division> division) {
+    return chairs
+        .named(wish.name())
+        .or(
+            () ->
+                division
+                    .flatMap(one -> sections.part(one.section()))
+                    .flatMap(part -> chairs.in(part).stream().findFirst()));
+  }
+
+  private static OptionalInt place(Optional<Chair> chair, Optional<Division> division) {
+    if (chair.isEmpty()) {
+      return OptionalInt.empty();
+    }
+    return division.isPresent()
+        ? OptionalInt.of(division.get().number())
+        : chair.get().isShared() ? OptionalInt.of(chair.get().place()) : OptionalInt.empty();
+  }
+
+  /** What the score gives a chair, and the time to change where that is on another instrument. */
+  private List<GivenStretch> busy(Chair chair, Instrument instrument) {
+    Map<Boolean, List<Stroke>> given =
+        chairs.given(chair).stream()
+            .collect(
+                Collectors.partitioningBy(
+                    note -> isOn(note, instrument),
+                    Collectors.mapping(GivenNote::stroke, Collectors.toList())));
+    List<GivenStretch> there = GivenStretch.of(given.get(true), lines);
+    List<GivenStretch> elsewhere = GivenStretch.of(given.get(false), lines);
+    return elsewhere.isEmpty() ? there : GivenStretch.withChanges(there, elsewhere);
+  }
+
+  private static boolean isOn(GivenNote note, Instrument instrument) {
+    return note.instrument().map(with -> isLike(with, instrument)).orElse(true);
+  }
+
+  /** Names differ where a user's own figures are for a player alone. */
+  private static boolean isLike(Instrument one, Instrument other) {
+    return one.name().equals(other.name()) || !one.family().equals(other.family());
+  }
+
+  /** Whether a player can read from the chair's staff with an instrument. */
+  private static boolean readsAs(Chair chair, Instrument instrument) {
+    return chair.instruments().isEmpty()
+        || chair.instruments().get(0).transposition().equals(instrument.transposition());
   }
 
   private Capability capability(String player, Technique technique) {
@@ -155,9 +216,27 @@ public final class Roster {
     Instrument whole = wholeInstrumentOf(wish);
     Optional<Division> division = Division.named(wish.name());
     if (division.isPresent()) {
-      sections.refuseUndivided(division.get(), whole);
+      refuseUndivided(division.get(), whole);
     }
     return division.map(one -> one.playing(whole)).orElse(whole);
+  }
+
+  private void refuseUndivided(Division division, Instrument instrument) throws Refusal {
+    if (!Sections.isBowed(instrument)) {
+      throw Refusal.wrongUse(
+          Sentence.of(
+              "{0}: only sections of bowed strings can be divided, as in \"Violins I div. a 2\";"
+                  + " name each player of {1} instead",
+              division.name(), division.section()));
+    }
+    if (!sections.canDivide(division.section())) {
+      throw Refusal.wrongUse(
+          Sentence.of(
+              "{0}: {1} is one player and can't be divided; name a section, as in \"Violins I div."
+                  + " a 2\", or another player",
+              division.name(),
+              sections.part(division.section()).map(Part::name).orElse(division.section())));
+    }
   }
 
   private Instrument wholeInstrumentOf(PlayerWish wish) throws Refusal {
@@ -165,8 +244,10 @@ public final class Roster {
       return limits.instrument(wish.instrument().get());
     }
     refuseSeveral(wish.name());
-    return limits
-        .told(score, wish.name())
+    return chairs
+        .named(wish.name())
+        .flatMap(chair -> asNamed(chair, wish.name()))
+        .or(() -> limits.told(score, wish.name()))
         .orElseThrow(
             () ->
                 Refusal.wrongUse(
@@ -176,9 +257,17 @@ public final class Roster {
                         wish.name(), Settable.LIMITS)));
   }
 
+  /** What a chair is named by: "Piccolo", for one that has a flute besides; else its usual one. */
+  private Optional<Instrument> asNamed(Chair chair, String name) {
+    Optional<Instrument> named = limits.catalogue().find(name).filter(chair::holds);
+    return score.part(name).isPresent() || named.isEmpty()
+        ? chair.instruments().stream().findFirst()
+        : named;
+  }
+
   private void refuseSeveral(String name) throws Refusal {
     List<String> names =
-        score.part(name).isPresent() ? List.of() : SeveralPlayers.in(name, limits.catalogue());
+        chairs.named(name).isPresent() ? List.of() : SeveralPlayers.in(name, limits.catalogue());
     if (!names.isEmpty()) {
       throw Refusal.wrongUse(
           Sentence.of(

@@ -37,4 +37,9 @@ public record Chair(
   public boolean holds(Instrument instrument) {
     return instruments.stream().anyMatch(own -> own.name().equals(instrument.name()));
   }
+
+  /** An instrument in the hands of who sits there: of horns, 1 and 3 are high, 2 and 4 low. */
+  public Instrument seated(Instrument instrument) {
+    return HornSeat.of(this, instrument).map(instrument::comfortableIn).orElse(instrument);
+  }
 }

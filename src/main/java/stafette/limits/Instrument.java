@@ -105,6 +105,24 @@ public record Instrument(
     return with(levelDecibel, breath, techniques, known);
   }
 
+  /** In the hands of somebody who is at home between other notes, within its range. */
+  public Instrument comfortableIn(Range where) {
+    return new Instrument(
+        name,
+        aliases,
+        family,
+        range,
+        Optional.of(where),
+        transposition,
+        clef,
+        levelDecibel,
+        breath,
+        midiProgram,
+        techniques,
+        source,
+        repertoire);
+  }
+
   private Instrument with(
       double decibel, Optional<Breath> lungs, List<Technique> skills, Repertoire known) {
     return new Instrument(

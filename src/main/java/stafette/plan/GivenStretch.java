@@ -22,8 +22,16 @@ import stafette.time.Position;
  */
 public record GivenStretch(
     long fromMicros, long toMicros, List<Long> strokeMicros, long changeMicros) {
+  /** To take up another instrument and be ready: a judgement, common practice, no source. */
+  private static final long INSTRUMENT_MICROS = 10_000_000;
+
   public GivenStretch {
     strokeMicros = List.copyOf(strokeMicros);
+  }
+
+  /** Whether the player only takes up another instrument. */
+  public boolean isChange() {
+    return strokeMicros.isEmpty() && fromMicros == toMicros;
   }
 
   /** A stretch that is played as the line is. */
@@ -43,6 +51,11 @@ public record GivenStretch(
    * where an instrument reads its slashes as measured.
    */
   public static List<GivenStretch> of(Part part, List<Line> lines) {
+    return of(part.voices().stream().flatMap(voice -> voice.strokes().stream()).toList(), lines);
+  }
+
+  /** What some strokes that the score gives a player make, beside the lines. */
+  public static List<GivenStretch> of(List<Stroke> strokesGiven, List<Line> lines) {
     Line line = lines.get(0);
     Map<Position, List<Stroke>> own = new HashMap<>();
     for (Line each : lines) {
@@ -53,8 +66,7 @@ public record GivenStretch(
     List<Stroke> unmeasured =
         own.values().stream().flatMap(List::stream).filter(each -> !each.measured()).toList();
     List<Stroke> given =
-        part.voices().stream()
-            .flatMap(voice -> voice.strokes().stream())
+        strokesGiven.stream()
             .filter(stroke -> !isOf(own, stroke) && !isWithin(unmeasured, stroke))
             .sorted(Comparator.comparing(Stroke::onset))
             .toList();
@@ -89,6 +101,34 @@ public record GivenStretch(
   private static GivenStretch stretch(
       long from, long to, List<Long> strokes, Manner last, Line line) {
     return new GivenStretch(from, to, strokes, MannerChange.micros(last, line.stroke(0).manner()));
+  }
+
+  /**
+   * What a player has to play on another instrument than the line: a while before each such
+   * stretch, and after it, goes into the change.
+   *
+   * @param there on the instrument with which the line is played
+   * @param elsewhere on others
+   */
+  public static List<GivenStretch> withChanges(
+      List<GivenStretch> there, List<GivenStretch> elsewhere) {
+    List<GivenStretch> all = new ArrayList<>(there);
+    for (GivenStretch each : elsewhere) {
+      all.add(
+          new GivenStretch(each.fromMicros, each.toMicros, each.strokeMicros, INSTRUMENT_MICROS));
+    }
+    all.sort(Comparator.comparingLong(GivenStretch::fromMicros));
+    List<GivenStretch> busy = new ArrayList<>();
+    long until = Long.MIN_VALUE;
+    for (GivenStretch each : all) {
+      long from = Math.max(each.fromMicros - INSTRUMENT_MICROS, until);
+      if (each.changeMicros == INSTRUMENT_MICROS && from < each.fromMicros) {
+        busy.add(new GivenStretch(from, from, List.of(), INSTRUMENT_MICROS));
+      }
+      busy.add(each);
+      until = Math.max(until, each.toMicros);
+    }
+    return busy;
   }
 
   private static boolean isOf(Map<Position, List<Stroke>> lines, Stroke stroke) {

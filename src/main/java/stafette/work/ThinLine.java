@@ -14,6 +14,7 @@ import stafette.ask.MeasuredPlayers;
 import stafette.ask.PlayerWish;
 import stafette.ask.Roster;
 import stafette.ask.SplitRequest;
+import stafette.chairs.Chairs;
 import stafette.check.alone.ThinnedPart;
 import stafette.check.alone.ThinnedStroke;
 import stafette.keep.LimitsInForce;
@@ -181,6 +182,7 @@ public final class ThinLine {
       OpenScore score, Line line, ThinRequest request, LimitsInForce limits) throws Refusal {
     return new Roster(
         score.score(),
+        Chairs.of(score.score(), limits.catalogue()),
         List.of(line),
         limits,
         MeasuredPlayers.load(request.playersFile(), limits),

@@ -5,13 +5,16 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.charset.StandardCharsets;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import stafette.chairs.Chairs;
 import stafette.keep.LimitsInForce;
 import stafette.limits.Assurance;
 import stafette.musicxml.read.MusicXmlReader;
@@ -72,7 +75,8 @@ class DividedSectionsTest {
         outside.instrument().levelDecibel(),
         1e-9);
     assertEquals(Optional.of("P1"), outside.part());
-    assertEquals(Optional.empty(), inside.part());
+    assertEquals(outside.part(), inside.part());
+    assertEquals(OptionalInt.of(2), inside.chair());
     assertEquals(1, outside.busy().size());
     assertEquals(outside.busy(), inside.busy());
     assertTrue(outside.isLike(inside));
@@ -81,7 +85,7 @@ class DividedSectionsTest {
   @Test
   void a_third_is_nearly_five_decibels_softer() throws Exception {
     List<Player> thirds = players("Violins I, Violas", "Violas div. a 3");
-    assertEquals(List.of(Optional.of("P2"), Optional.empty(), Optional.empty()), parts(thirds));
+    assertEquals(Collections.nCopies(3, Optional.of("P2")), parts(thirds));
     assertEquals(87 - 4.77, thirds.get(2).instrument().levelDecibel(), 0.01);
   }
 
@@ -95,9 +99,9 @@ class DividedSectionsTest {
   @Test
   void in_an_orchestra_a_part_is_a_section_by_whatever_name() throws Exception {
     assertEquals(
-        List.of(Optional.of("P6"), Optional.empty()), parts(players(ORCHESTRA, "Violins 1 div.")));
+        List.of(Optional.of("P6"), Optional.of("P6")), parts(players(ORCHESTRA, "Violins 1 div.")));
     assertEquals(
-        List.of(Optional.of("P7"), Optional.empty()), parts(players(ORCHESTRA, "Violin II div.")));
+        List.of(Optional.of("P7"), Optional.of("P7")), parts(players(ORCHESTRA, "Violin II div.")));
   }
 
   @ParameterizedTest
@@ -146,6 +150,7 @@ class DividedSectionsTest {
     Line line = score.line(last, voice, voice.strokes().subList(0, 1), new ToneChoice.All());
     return new Roster(
             score,
+            Chairs.of(score, limits.catalogue()),
             List.of(line),
             limits,
             MeasuredPlayers.load(Optional.empty(), limits),

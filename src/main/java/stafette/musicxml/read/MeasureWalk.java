@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import stafette.musicxml.read.WrittenMeasure.SectionMarks;
 import stafette.musicxml.text.DecimalText;
 import stafette.musicxml.text.Element;
@@ -33,6 +34,8 @@ final class MeasureWalk {
   private final List<WrittenMeasure.PlacedTempo> tempi = new ArrayList<>();
   private final List<PlacedMark<Dynamic>> dynamics = new ArrayList<>();
   private final List<PlacedMark<MannerInForce>> manners = new ArrayList<>();
+  private final List<WrittenMeasure.PlacedWords> words = new ArrayList<>();
+  private final List<WrittenMeasure.PlacedPedal> pedals = new ArrayList<>();
   private Length cursor = Length.ZERO;
   private Length lastOnset = Length.ZERO;
   private Length content = Length.ZERO;
@@ -81,6 +84,8 @@ final class MeasureWalk {
         List.copyOf(tempi),
         List.copyOf(dynamics),
         List.copyOf(manners),
+        List.copyOf(words),
+        List.copyOf(pedals),
         content,
         section);
   }
@@ -188,9 +193,12 @@ final class MeasureWalk {
         } else if (sign.name().equals("dynamics")) {
           DynamicMark.leftBy(sign)
               .ifPresent(left -> dynamics.add(new PlacedMark<>(offset, staff, before -> left)));
+        } else if (sign.name().equals("pedal")) {
+          addPedal(offset, sign.attribute("type").orElse(""));
         }
       }
     }
+    addWords(direction, offset, staff.orElse(1));
     addManners(offset, staff, MannerMark.inDirection(direction));
     Optional<Element> sound = direction.child("sound");
     if (sound.isPresent()) {
@@ -201,6 +209,42 @@ final class MeasureWalk {
   private void readSound(Element sound, Rational offset, Optional<Integer> staff) {
     TempoSign.ofSound(sound).ifPresent(tempo -> addTempo(offset, tempo));
     addManners(offset, staff, MannerMark.inSound(sound));
+    sound
+        .attribute("damper-pedal")
+        .ifPresent(how -> addPedal(offset, how.equals("no") || how.equals("0") ? "stop" : "start"));
+    for (Element change : sound.all("instrument-change")) {
+      change
+          .textOf("instrument-sound")
+          .ifPresent(
+              name ->
+                  words.add(
+                      new WrittenMeasure.PlacedWords(
+                          offset, staff.orElse(1), Optional.empty(), name)));
+    }
+  }
+
+  private void addWords(Element direction, Rational offset, int staff) {
+    String text =
+        direction.all("direction-type").stream()
+            .flatMap(type -> type.all("words").stream())
+            .map(Element::text)
+            .collect(Collectors.joining(" "))
+            .trim()
+            .replaceAll("\\s+", " ");
+    if (!text.isEmpty()) {
+      words.add(
+          new WrittenMeasure.PlacedWords(
+              offset, staff, direction.textOf("voice").map(String::trim), text));
+    }
+  }
+
+  /** A soft pedal or the middle one has other signs. */
+  private void addPedal(Rational offset, String type) {
+    boolean presses = Set.of("start", "change", "resume").contains(type);
+    boolean lifts = Set.of("stop", "change", "discontinue").contains(type);
+    if (presses || lifts) {
+      pedals.add(new WrittenMeasure.PlacedPedal(offset, lifts, presses));
+    }
   }
 
   private void addManners(Rational offset, Optional<Integer> staff, List<MannerMark> marks) {

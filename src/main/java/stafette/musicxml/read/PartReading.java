@@ -34,6 +34,7 @@ final class PartReading {
   private final Slashing slashing;
   private final TremoloReadings readings;
   private final MarksInForce<Dynamic> dynamics;
+  private final PartMarks marks;
 
   private PartReading(
       WrittenPart written, Bars bars, TempoMap tempo, Tremolo tremolo, boolean withCues) {
@@ -45,6 +46,7 @@ final class PartReading {
     slashing = Slashing.of(written, tremolo);
     readings = TremoloReadings.of(chords, asked, slashing, tempo);
     dynamics = MarksInForce.dynamics(written, bars);
+    marks = MarksBeside.of(written, bars);
   }
 
   /**
@@ -74,7 +76,7 @@ final class PartReading {
         written.listed().instruments(),
         PartStrokes.of(chords, asked, slashing, readings, dynamics),
         keys(),
-        PartMarks.NONE);
+        marks);
   }
 
   private TremoloReading tried(Part counted, TremoloReadings.TremoloRow run, TremoloTrial trial) {

@@ -23,6 +23,8 @@ import stafette.time.Rational;
  * @param tempi what it says about tempo
  * @param dynamics its dynamics
  * @param manners what it says of ways of playing
+ * @param words what its directions say
+ * @param pedals what it says of a keyboard's right pedal
  * @param content how far its notes reach
  * @param section where it has a double bar line, a repeat sign or a rehearsal mark
  */
@@ -38,6 +40,8 @@ record WrittenMeasure(
     List<PlacedTempo> tempi,
     List<PlacedMark<Dynamic>> dynamics,
     List<PlacedMark<MannerInForce>> manners,
+    List<PlacedWords> words,
+    List<PlacedPedal> pedals,
     Length content,
     SectionMarks section) {
 
@@ -59,6 +63,24 @@ record WrittenMeasure(
    * @param offset quarters from the start of the bar; may lead out of it
    */
   record PlacedTempo(Rational offset, TempoSign sign) {}
+
+  /**
+   * Words.
+   *
+   * @param offset quarters from the start of the bar; may lead out of it
+   * @param staff counted from 1
+   * @param voice for which they stand alone, if they say so
+   */
+  record PlacedWords(Rational offset, int staff, Optional<String> voice, String text) {}
+
+  /**
+   * A sign for the right pedal.
+   *
+   * @param offset quarters from the start of the bar; may lead out of it
+   * @param lifts whether it goes up here
+   * @param presses whether it goes down here, after that
+   */
+  record PlacedPedal(Rational offset, boolean lifts, boolean presses) {}
 
   /**
    * What parts sections.

@@ -1,4 +1,4 @@
-package stafette.ask;
+package stafette.chairs;
 
 import java.util.Arrays;
 import java.util.List;
@@ -7,13 +7,10 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import stafette.limits.Catalogue;
-import stafette.limits.Division;
 import stafette.limits.Instrument;
 import stafette.limits.TypedNames;
 import stafette.score.Part;
 import stafette.score.Score;
-import stafette.words.Refusal;
-import stafette.words.Sentence;
 
 /** The sections of bowed strings in a score, which can be divided. */
 public record Sections(Score score, Catalogue catalogue) {
@@ -53,25 +50,20 @@ public record Sections(Score score, Catalogue catalogue) {
             .findFirst();
   }
 
-  /**
-   * @throws Refusal if what is divided is no section of bowed strings
-   */
-  void refuseUndivided(Division division, Instrument instrument) throws Refusal {
-    if (!instrument.family().equals(BOWED)) {
-      throw Refusal.wrongUse(
-          Sentence.of(
-              "{0}: only sections of bowed strings can be divided, as in \"Violins I div. a 2\";"
-                  + " name each player of {1} instead",
-              division.name(), division.section()));
-    }
-    String called = part(division.section()).map(Part::name).orElse(division.section());
-    if (!namesMany(called) && !(isOrchestral() && part(division.section()).isPresent())) {
-      throw Refusal.wrongUse(
-          Sentence.of(
-              "{0}: {1} is one player and can't be divided; name a section, as in \"Violins I div."
-                  + " a 2\", or another player",
-              division.name(), called));
-    }
+  /** Whether so many play from a part that they can be divided. */
+  public boolean isSection(Part part) {
+    return catalogue.of(part).filter(Sections::isBowed).isPresent()
+        && words(part.name()).noneMatch("solo"::equals)
+        && (namesMany(part.name()) || isOrchestral());
+  }
+
+  /** Whether a section of that name, in this score or not, can be divided. */
+  public boolean canDivide(String section) {
+    return part(section).map(this::isSection).orElseGet(() -> namesMany(section));
+  }
+
+  public static boolean isBowed(Instrument instrument) {
+    return instrument.family().equals(BOWED);
   }
 
   private static boolean namesMany(String name) {

@@ -1,0 +1,66 @@
+package stafette.musicxml.read;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import stafette.score.PartMarks;
+import stafette.score.Words;
+import stafette.time.Bars;
+import stafette.time.Position;
+import stafette.time.Rational;
+import stafette.time.Span;
+
+/** What stands in a part beside its notes: words, and where the pedal is down. */
+final class MarksBeside {
+  private final List<Words> words = new ArrayList<>();
+  private final Map<Position, WrittenMeasure.PlacedPedal> pedals = new TreeMap<>();
+
+  private MarksBeside() {}
+
+  static PartMarks of(WrittenPart part, Bars bars) {
+    MarksBeside marks = new MarksBeside();
+    for (int i = 0; i < part.measures().size(); i++) {
+      marks.take(part.measures().get(i), bars.get(i).span().start());
+    }
+    marks.words.sort(Comparator.comparing(Words::at));
+    return new PartMarks(marks.words, marks.pedal(bars.span().end()));
+  }
+
+  private void take(WrittenMeasure measure, Position start) {
+    for (WrittenMeasure.PlacedWords each : measure.words()) {
+      words.add(new Words(at(start, each.offset()), each.staff(), each.voice(), each.text()));
+    }
+    for (WrittenMeasure.PlacedPedal each : measure.pedals()) {
+      pedals.merge(at(start, each.offset()), each, MarksBeside::both);
+    }
+  }
+
+  private static Position at(Position start, Rational offset) {
+    return TempoLayout.placed(start, offset);
+  }
+
+  private static WrittenMeasure.PlacedPedal both(
+      WrittenMeasure.PlacedPedal one, WrittenMeasure.PlacedPedal other) {
+    return new WrittenMeasure.PlacedPedal(
+        one.offset(), one.lifts() || other.lifts(), one.presses() || other.presses());
+  }
+
+  /** One that is never lifted stays down to the end. */
+  private List<Span> pedal(Position end) {
+    List<Span> down = new ArrayList<>();
+    List<Position> pressed = new ArrayList<>();
+    pedals.forEach(
+        (at, sign) -> {
+          if (sign.lifts() && !pressed.isEmpty() && pressed.get(0).isBefore(at)) {
+            down.add(new Span(pressed.remove(0), at));
+          }
+          if (sign.presses() && pressed.isEmpty()) {
+            pressed.add(at);
+          }
+        });
+    pressed.stream().filter(at -> at.isBefore(end)).forEach(at -> down.add(new Span(at, end)));
+    return down;
+  }
+}
