@@ -10,8 +10,8 @@ import java.util.regex.Pattern;
  * @param numbers of the chairs that play; empty for all
  * @param divided whether those who play have different notes
  */
-record ChairMark(List<Integer> numbers, boolean divided) {
-  static final ChairMark ALL = new ChairMark(List.of(), false);
+public record ChairMark(List<Integer> numbers, boolean divided) {
+  public static final ChairMark ALL = new ChairMark(List.of(), false);
 
   private static final int FLAGS =
       Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE | Pattern.UNICODE_CHARACTER_CLASS;
@@ -28,8 +28,12 @@ record ChairMark(List<Integer> numbers, boolean divided) {
 
   private static final Pattern SOLO = Pattern.compile("\\s*(?:solo|soli)\\.?\\s*", FLAGS);
 
+  public ChairMark {
+    numbers = List.copyOf(numbers);
+  }
+
   /** What words say; empty if they say nothing of it. */
-  static Optional<ChairMark> in(String words) {
+  public static Optional<ChairMark> in(String words) {
     List<Integer> numbers = ChairNumbers.ofMark(words);
     if (!numbers.isEmpty()) {
       return Optional.of(new ChairMark(numbers, false));
@@ -45,7 +49,7 @@ record ChairMark(List<Integer> numbers, boolean divided) {
         : Optional.empty();
   }
 
-  boolean isForAll() {
+  public boolean isForAll() {
     return numbers.isEmpty();
   }
 }

@@ -73,9 +73,10 @@ public final class Chairs {
       return Optional.empty();
     }
     Optional<Integer> number = numbers.stream().findFirst();
+    boolean inAnyKey = !TypedNames.plain(name).contains(" in ");
     return Stream.of(
             holding(number, own -> own.name().equals(instrument.name())),
-            holding(number, own -> bare(own).equals(bare(instrument))))
+            holding(number, own -> inAnyKey && bare(own).equals(bare(instrument))))
         .filter(found -> found.size() == 1)
         .map(found -> found.get(0))
         .findFirst();

@@ -151,13 +151,21 @@ final class PlayerRemedies {
     int present = (int) brief.players().stream().filter(p -> plays(p, instrument)).count();
     return IntStream.iterate(present + 1, number -> number + 1)
         .mapToObj(number -> wish(instrument, number))
-        .filter(
-            wish ->
-                brief.players().stream().noneMatch(p -> p.name().equalsIgnoreCase(wish.name())));
+        .filter(wish -> brief.players().stream().noneMatch(player -> isSame(player, wish)));
+  }
+
+  /** Whether a player goes by that name already, in the score's words or others. */
+  private boolean isSame(Player player, PlayerWish wish) {
+    return player.name().equalsIgnoreCase(wish.name())
+        || briefing
+            .chairs()
+            .named(wish.name())
+            .filter(chair -> briefing.chairs().named(player.name()).equals(Optional.of(chair)))
+            .isPresent();
   }
 
   private boolean isInScore(PlayerWish wish) {
-    return briefing.score().score().part(wish.name()).isPresent();
+    return briefing.chairs().named(wish.name()).isPresent();
   }
 
   private static boolean plays(Player player, Instrument instrument) {

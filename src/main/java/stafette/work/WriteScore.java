@@ -4,22 +4,17 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import stafette.chairs.Sections;
 import stafette.check.alone.ThinnedPart;
 import stafette.check.alone.ThinnedStroke;
 import stafette.keep.FileDoor;
 import stafette.keep.LimitsInForce;
 import stafette.keep.OpenScore;
-import stafette.limits.Catalogue;
-import stafette.limits.Division;
-import stafette.limits.Instrument;
 import stafette.musicxml.text.UnreadableScore;
 import stafette.musicxml.write.Background;
 import stafette.musicxml.write.ScoreWriter;
 import stafette.musicxml.write.UnwritablePlan;
 import stafette.musicxml.write.WrittenScore;
 import stafette.plan.Plan;
-import stafette.plan.Player;
 import stafette.plan.SourceTreatment;
 import stafette.score.Part;
 import stafette.score.Score;
@@ -100,7 +95,7 @@ public final class WriteScore {
           plan,
           background.stream().flatMap(part -> background(part).stream()).toList(),
           treatment,
-          player -> neighbour(player, score.score(), limits.catalogue()));
+          new ScoreSeating(score.score(), limits.catalogue()));
     } catch (UnwritablePlan e) {
       throw Refusal.ofFile(Sentence.of("{0}: {1}", score.file(), e.inWords()));
     }
@@ -140,33 +135,5 @@ public final class WriteScore {
 
   private static Optional<Background> background(ThinnedPart part) {
     return part.kept().map(plan -> new Background(plan, ThinnedStroke.everything(part.whole())));
-  }
-
-  /**
-   * The part after which a new player's part goes: that of the section of which it is a division,
-   * else the last one of its instrument, else of its family.
-   */
-  private static Optional<String> neighbour(Player player, Score score, Catalogue catalogue) {
-    Optional<String> section =
-        Division.named(player.name())
-            .flatMap(division -> new Sections(score, catalogue).part(division.section()))
-            .map(Part::id);
-    return section.or(() -> kin(player, score, catalogue));
-  }
-
-  private static Optional<String> kin(Player player, Score score, Catalogue catalogue) {
-    Optional<String> kin = Optional.empty();
-    Optional<String> twin = Optional.empty();
-    for (Part part : score.parts()) {
-      Optional<Instrument> instrument = catalogue.of(part);
-      if (instrument.isPresent()
-          && instrument.get().family().equals(player.instrument().family())) {
-        kin = Optional.of(part.id());
-        if (instrument.get().name().equals(player.instrument().name())) {
-          twin = kin;
-        }
-      }
-    }
-    return twin.isPresent() ? twin : kin;
   }
 }

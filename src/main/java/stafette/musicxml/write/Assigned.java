@@ -45,17 +45,43 @@ final class Assigned {
   private final TreeMap<Integer, List<SoundingItem>> sounds = new TreeMap<>();
   private final TreeMap<Integer, List<Sign>> signs = new TreeMap<>();
 
+  /** Where who plays changes among those who share the staff, and what says so. */
+  private final TreeMap<Position, String> labels = new TreeMap<>();
+
   /**
    * A sign above or below the staff.
    *
    * @param words what it says; empty if it is a dynamic
    * @param dynamic empty if it says words
+   * @param voice for which alone it stands, if so
    */
-  record Sign(Position at, Optional<String> words, Optional<Dynamic> dynamic) {}
+  record Sign(
+      Position at, Optional<String> words, Optional<Dynamic> dynamic, Optional<String> voice) {
+    Sign(Position at, Optional<String> words, Optional<Dynamic> dynamic) {
+      this(at, words, dynamic, Optional.empty());
+    }
+  }
 
   /** A player's share of a plan. Notes of its part that are this share may be written anew. */
   Assigned(Plan plan, int player) {
     this(plan, player, List.of());
+  }
+
+  /** The shares of players who read from one staff, as one stream of notes. */
+  Assigned(Plan plan, SharedStaff staff) {
+    this(
+        plan.brief().players().get(staff.players().get(0)),
+        plan.line().bars(),
+        staff.passages(),
+        List.of());
+    for (int i = 0; i < strokes.size(); i++) {
+      Optional<String> label = staff.label(strokes, i, entries.contains(i));
+      if (label.isPresent()) {
+        labels.put(strokes.get(i).onset(), label.get());
+        sign(strokes.get(i), label.get());
+      }
+    }
+    staff.players().forEach(player -> addWords(plan, player, staff.players()));
   }
 
   /** A background part. */
@@ -70,7 +96,7 @@ final class Assigned {
         plan.line().bars(),
         plan.segmentsOf(index).stream().map(plan::played).toList(),
         replaced);
-    addWords(plan, index);
+    addWords(plan, index, List.of(index));
   }
 
   private Assigned(Player player, Bars bars, List<Played> passages, List<Stroke> replaced) {
@@ -256,10 +282,16 @@ final class Assigned {
     }
   }
 
-  private void addWords(Plan plan, int index) {
+  /**
+   * Who hands over to a player, and to whom it does.
+   *
+   * @param together those of the same staff, whose labels say so
+   */
+  private void addWords(Plan plan, int index, List<Integer> together) {
     for (Handoff handoff : plan.handoffs()) {
-      boolean enters = handoff.enters().has(index);
-      boolean leaves = handoff.leaves().has(index);
+      boolean within = isWithin(handoff.enters(), together) && isWithin(handoff.leaves(), together);
+      boolean enters = handoff.enters().has(index) && !within;
+      boolean leaves = handoff.leaves().has(index) && !within;
       if (enters && !leaves) {
         Played own = played(plan, index, handoff.enters());
         sign(own.line().stroke(own.first()), "from " + plan.names(handoff.leaves()));
@@ -269,6 +301,51 @@ final class Assigned {
         sign(own.line().stroke(own.last()), "to " + plan.names(handoff.enters()));
       }
     }
+  }
+
+  private static boolean isWithin(Turn turn, List<Integer> players) {
+    return turn.segments().stream().allMatch(segment -> players.contains(segment.player()));
+  }
+
+  /** Has the labels of a bar stand for one voice alone, as another has notes beside it there. */
+  void labelInVoice(int bar, String voice, Position first) {
+    Map.Entry<Position, String> inForce = labels.floorEntry(first);
+    if (inForce == null) {
+      return;
+    }
+    if (!labels.containsKey(first)) {
+      add(new Sign(first, Optional.of(inForce.getValue()), Optional.empty()));
+      labels.put(first, inForce.getValue());
+    }
+    signs
+        .getOrDefault(bar, List.of())
+        .replaceAll(
+            sign ->
+                sign.words().isPresent()
+                        && sign.words().equals(Optional.ofNullable(labels.get(sign.at())))
+                    ? new Sign(sign.at(), sign.words(), sign.dynamic(), Optional.of(voice))
+                    : sign);
+  }
+
+  /** Whether several share the staff for which it is written. */
+  boolean isShared() {
+    return !labels.isEmpty();
+  }
+
+  /** Whether a sign says who of those who share the staff plays. */
+  boolean isLabel(Sign sign) {
+    return sign.words().isPresent()
+        && sign.words().equals(Optional.ofNullable(labels.get(sign.at())));
+  }
+
+  /** Where labels stand for all of the staff, and what they say. */
+  TreeMap<Position, String> labels() {
+    TreeMap<Position, String> ofStaff = new TreeMap<>();
+    signs.values().stream()
+        .flatMap(List::stream)
+        .filter(sign -> isLabel(sign) && sign.voice().isEmpty())
+        .forEach(sign -> ofStaff.put(sign.at(), sign.words().orElseThrow()));
+    return ofStaff;
   }
 
   /** What this player plays of a turn in which it takes part. */

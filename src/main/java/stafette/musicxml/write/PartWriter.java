@@ -45,11 +45,13 @@ final class PartWriter {
   private final Fragments fragments;
   private final TextStyle style;
   private final FormerDynamics dynamics;
+  private final Optional<String> all;
 
   /**
    * Writes into a part.
    *
    * @param voices the part as it was read
+   * @param all what says that all of those play who share the part; empty if it has one player
    */
   PartWriter(
       Origin origin,
@@ -57,7 +59,9 @@ final class PartWriter {
       Part voices,
       Line line,
       Assigned assigned,
-      Fragments fragments) {
+      Fragments fragments,
+      Optional<String> all) {
+    this.all = all;
     this.origin = origin;
     this.part = part;
     this.voices = voices;
@@ -85,6 +89,10 @@ final class PartWriter {
       }
     }
     replacements.addAll(dynamics.restored(voices, assigned, fragments));
+    all.ifPresent(
+        label ->
+            replacements.addAll(
+                new FormerLabels(origin, part, voices, label).restored(assigned, fragments)));
     return replacements;
   }
 
@@ -111,6 +119,7 @@ final class PartWriter {
     while (!left.isEmpty()) {
       VoiceRun run =
           VoiceRun.covering(measure, bar, left, (element, note) -> free.contains(element))
+              .or(() -> all.isPresent() ? ExtraVoice.in(measure, bar) : Optional.empty())
               .orElseThrow(
                   () ->
                       new UnwritablePlan(
@@ -119,11 +128,27 @@ final class PartWriter {
                                   + " though nothing sounds there; write rests into that bar, or"
                                   + " give the player a new part by another name",
                               assigned.player().name(), bar.number())));
+      if (all.isPresent() && isBesideOthers(measure, run, free)) {
+        assigned.labelInVoice(bar.index(), run.voice(), left.getFirst().start());
+      }
       left.removeIf(span -> run.span().contains(span.start()));
       over(bar, measure, run, accidentals).ifPresent(replacements::add);
     }
     replacements.addAll(accidentals.needed());
     return replacements;
+  }
+
+  /** Whether other voices of the staff have notes in a measure. */
+  private static boolean isBesideOthers(MeasureText measure, VoiceRun run, Set<ElementText> free) {
+    return measure.elements().stream()
+        .filter(element -> !free.contains(element))
+        .flatMap(element -> element.note().stream())
+        .anyMatch(
+            note ->
+                !note.rest()
+                    && !note.cue()
+                    && note.staff() == run.staff()
+                    && !note.voice().equals(run.voice()));
   }
 
   /** Whether what the player has in a bar stands there already, and nothing else of the line. */
@@ -213,6 +238,9 @@ final class PartWriter {
     signs.forEach(sign -> dynamics.add(sign, staff));
     List<String> pieces = merged(text.pieces(divisions, signs), kept, divisions, lineBreak);
     Rational here = Rational.of(divisions);
+    if (!run.lead().isZero()) {
+      pieces.add(0, style.set(text.back(run.lead(), divisions), lineBreak));
+    }
     if (!here.equals(inForce.divisions())) {
       pieces.add(0, style.set(text.divisionsElement(here), lineBreak));
     }
@@ -276,10 +304,12 @@ final class PartWriter {
   private VoiceRun withOwnSigns(
       MeasureText measure, VoiceRun run, Optional<Integer> staff, Bar bar) {
     int from = run.from();
-    while (from > 0 && isOwnSign(measure.elements().get(from - 1), staff, bar)) {
+    while (run.lead().isZero()
+        && from > 0
+        && isOwnSign(measure.elements().get(from - 1), staff, bar)) {
       from--;
     }
-    return new VoiceRun(run.voice(), run.staff(), from, run.to(), run.span(), run.overhang());
+    return run.from(from);
   }
 
   private boolean isOwnSign(ElementText element, Optional<Integer> staff, Bar bar) {

@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
-import java.util.function.Function;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import stafette.musicxml.read.Document;
@@ -58,18 +57,14 @@ public final class ScoreWriter {
    * Writes a plan.
    *
    * @param treatment what becomes of the line in the part that it was taken from
-   * @param neighbour the id of the part after which a player's new part goes; the end of the score
-   *     if empty
+   * @param seating where players sit in the score
    * @throws UnwritablePlan if a player's part has no rest where nothing sounds, or a name can't be
    *     written
    */
   public static WrittenScore write(
-      Document document,
-      Plan plan,
-      SourceTreatment treatment,
-      Function<Player, Optional<String>> neighbour)
+      Document document, Plan plan, SourceTreatment treatment, Seating seating)
       throws UnwritablePlan {
-    return write(document, Optional.of(plan), List.of(), treatment, neighbour);
+    return write(document, Optional.of(plan), List.of(), treatment, seating);
   }
 
   /**
@@ -79,8 +74,7 @@ public final class ScoreWriter {
    * @param backgrounds for players who are not in the relay; one whose part the line was taken from
    *     has it thinned there
    * @param treatment what becomes of the line in the part that it was taken from
-   * @param neighbour the id of the part after which a player's new part goes; the end of the score
-   *     if empty
+   * @param seating where players sit in the score
    * @throws UnwritablePlan if a player's part has no rest where nothing sounds, or a name can't be
    *     written
    */
@@ -89,7 +83,7 @@ public final class ScoreWriter {
       Optional<Plan> plan,
       List<Background> backgrounds,
       SourceTreatment treatment,
-      Function<Player, Optional<String>> neighbour)
+      Seating seating)
       throws UnwritablePlan {
     ScoreWriter writer = new ScoreWriter(document);
     for (Plan each :
@@ -97,11 +91,11 @@ public final class ScoreWriter {
       writer.expect(each);
     }
     if (plan.isPresent()) {
-      writer.players(plan.get(), neighbour);
-      writer.source(plan.get(), treatment);
+      writer.players(plan.get(), seating);
+      writer.source(plan.get(), treatment, seating);
     }
     for (Background background : backgrounds) {
-      writer.background(background, neighbour);
+      writer.background(background, seating);
     }
     return writer.written();
   }
@@ -136,42 +130,87 @@ public final class ScoreWriter {
     return new WrittenScore(bytes, splice.replacements(), changes);
   }
 
-  private void players(Plan plan, Function<Player, Optional<String>> neighbour)
-      throws UnwritablePlan {
-    List<Integer> playing =
-        plan.segments().stream().map(Segment::player).distinct().sorted().toList();
-    for (int player : playing) {
-      Assigned assigned = new Assigned(plan, player);
-      Optional<PartText> own = assigned.player().part().flatMap(this::partOf);
-      if (own.filter(part -> part.id().equals(plan.line().source().part())).isEmpty()) {
-        write(plan.line(), assigned, own, neighbour);
+  private void players(Plan plan, Seating seating) throws UnwritablePlan {
+    Set<Integer> written = new HashSet<>();
+    for (int player : playing(plan)) {
+      Player each = plan.brief().players().get(player);
+      Optional<PartText> own = each.part().flatMap(this::partOf);
+      boolean source = each.part().equals(Optional.of(plan.line().source().part()));
+      Optional<SharedStaff> staff = own.flatMap(part -> shared(plan, each, part.id(), seating));
+      if (source || written.contains(player)) {
+        continue;
+      }
+      if (staff.isPresent() && staff.get().isOneStream()) {
+        written.addAll(staff.get().players());
+        share(plan, staff.get(), own.orElseThrow());
+      } else {
+        write(
+            plan.line(),
+            new Assigned(plan, player),
+            own.filter(p -> isFirst(plan, player)),
+            seating);
       }
     }
   }
 
-  private void background(Background background, Function<Player, Optional<String>> neighbour)
-      throws UnwritablePlan {
+  private static List<Integer> playing(Plan plan) {
+    return plan.segments().stream().map(Segment::player).distinct().sorted().toList();
+  }
+
+  /** The staff that a player shares with others, if so. */
+  private Optional<SharedStaff> shared(Plan plan, Player player, String part, Seating seating) {
+    return player.chair().isPresent()
+        ? Optional.of(
+            new SharedStaff(
+                plan,
+                SharedStaff.in(plan, part),
+                seating.chairs(part),
+                document.score().part(part).orElseThrow()))
+        : Optional.empty();
+  }
+
+  /** Of players of one staff who have different notes at a time, the first has it alone. */
+  private static boolean isFirst(Plan plan, int player) {
+    Optional<String> part = plan.brief().players().get(player).part();
+    return playing(plan).stream()
+        .filter(other -> plan.brief().players().get(other).part().equals(part))
+        .allMatch(other -> other >= player);
+  }
+
+  private void share(Plan plan, SharedStaff staff, PartText part) throws UnwritablePlan {
+    Part voices = document.score().part(part.id()).orElseThrow();
+    Assigned all = new Assigned(plan, staff);
+    List<Replacement> made =
+        new PartWriter(origin, part, voices, plan.line(), all, fragments, Optional.of(staff.all()))
+            .replacements();
+    replacements.addAll(made);
+    for (int player : made.isEmpty() ? List.<Integer>of() : staff.players()) {
+      Assigned own = new Assigned(plan, player);
+      changes.add(
+          Sentence.of(
+              "{0}: plays in {1}, in {2}", own.player().name(), barsOf(own.bars()), voices.name()));
+    }
+  }
+
+  private void background(Background background, Seating seating) throws UnwritablePlan {
     Assigned assigned = new Assigned(background);
     write(
         background.plan().line(),
         assigned,
         assigned.player().part().flatMap(this::partOf),
-        neighbour);
+        seating);
   }
 
-  private void write(
-      Line line,
-      Assigned assigned,
-      Optional<PartText> own,
-      Function<Player, Optional<String>> neighbour)
+  private void write(Line line, Assigned assigned, Optional<PartText> own, Seating seating)
       throws UnwritablePlan {
     if (own.isPresent()) {
       Part voices = document.score().part(own.get().id()).orElseThrow();
       note(
           assigned,
-          new PartWriter(origin, own.get(), voices, line, assigned, fragments).replacements());
+          new PartWriter(origin, own.get(), voices, line, assigned, fragments, Optional.empty())
+              .replacements());
     } else {
-      add(line, assigned, neighbour.apply(assigned.player()).flatMap(this::partOf));
+      add(line, assigned, seating.neighbour(assigned.player()).flatMap(this::partOf));
     }
   }
 
@@ -276,17 +315,29 @@ public final class ScoreWriter {
    * Makes rests or cues of the line in its own part. If that part's player is asked to take part,
    * the part becomes its share, as everything would sound twice otherwise.
    */
-  private void source(Plan plan, SourceTreatment treatment) throws UnwritablePlan {
+  private void source(Plan plan, SourceTreatment treatment, Seating seating) throws UnwritablePlan {
     PartText part = partOf(plan.line().source().part()).orElseThrow();
+    Optional<SharedStaff> staff = sharedSource(plan, part, seating);
     Optional<Assigned> own =
-        ownPlayer(plan, part).stream().mapToObj(i -> new Assigned(plan, i)).findFirst();
+        staff
+            .map(all -> new Assigned(plan, all))
+            .or(
+                () ->
+                    ownPlayer(plan, part).stream()
+                        .mapToObj(i -> new Assigned(plan, i))
+                        .findFirst());
     if (treatment == SourceTreatment.KEEP && own.isEmpty()) {
       return;
     }
     List<Line> lines = plan.brief().lines().stream().distinct().toList();
     Part voices = document.score().part(part.id()).orElseThrow();
     SourceEdits edits = new SourceEdits(origin, part, voices, lines, own, fragments);
-    List<Replacement> made = edits.replacements(treatment);
+    List<Replacement> made = new ArrayList<>(edits.replacements(treatment));
+    if (staff.isPresent()) {
+      made.addAll(
+          new FormerLabels(origin, part, voices, staff.get().all())
+              .restored(own.orElseThrow(), fragments));
+    }
     replacements.addAll(made);
     if (!made.isEmpty()) {
       changes.add(told(plan.line().source().partName(), treatment, own, edits));
@@ -298,6 +349,14 @@ public final class ScoreWriter {
                   + " by hand",
               plan.line().source().partName(), document.score().bars().get(bar).number()));
     }
+  }
+
+  /** Those who share the part that the line was taken from, if some of them play. */
+  private Optional<SharedStaff> sharedSource(Plan plan, PartText part, Seating seating) {
+    return SharedStaff.in(plan, part.id()).stream()
+        .findFirst()
+        .flatMap(i -> shared(plan, plan.brief().players().get(i), part.id(), seating))
+        .filter(SharedStaff::isOneStream);
   }
 
   private Sentence told(

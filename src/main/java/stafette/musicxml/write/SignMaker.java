@@ -25,6 +25,7 @@ final class SignMaker {
     sign.words().ifPresent(words -> type.getWordsOrSymbol().add(words(words)));
     sign.dynamic().ifPresent(dynamic -> type.getDynamics().add(dynamics(dynamic)));
     direction.getDirectionType().add(type);
+    sign.voice().ifPresent(direction::setVoice);
     staff.ifPresent(number -> direction.setStaff(BigInteger.valueOf(number)));
     return direction;
   }

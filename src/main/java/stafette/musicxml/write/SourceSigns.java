@@ -4,7 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.audiveris.proxymusic.Direction;
+import stafette.chairs.ChairMark;
 import stafette.musicxml.text.Origin;
 import stafette.musicxml.text.Origin.ElementText;
 import stafette.musicxml.text.Origin.MeasureText;
@@ -23,6 +26,11 @@ import stafette.time.Span;
  * over from whom.
  */
 final class SourceSigns {
+  private static final Pattern WORDS =
+      Pattern.compile(
+          "<direction[^>]*>\\s*<direction-type>\\s*<words[^>]*>([^<]*)</words>\\s*</direction-type>"
+              + "\\s*(?:<staff>[0-9]+</staff>\\s*)?</direction>");
+
   private final Origin origin;
   private final PartText part;
   private final Line line;
@@ -84,12 +92,28 @@ final class SourceSigns {
                 element ->
                     element.onset().equals(note.get().onset())
                         && TextStyle.bare(element.span().in(origin.text())).equals(bare));
+    Optional<ElementText> superseded =
+        measure.elements().stream()
+            .filter(element -> element.onset().equals(note.get().onset()))
+            .filter(element -> assigned.isLabel(sign) && isLabelAlone(element))
+            .findFirst();
     int at = note.get().span().start();
     String lineBreak = style.breakWithin(origin.text(), measure);
+    if (superseded.isPresent() && !there) {
+      return Optional.of(new Replacement(superseded.get().span(), style.set(fragment, lineBreak)));
+    }
     return there
         ? Optional.empty()
         : Optional.of(
             new Replacement(new TextSpan(at, at), style.set(fragment, lineBreak) + lineBreak));
+  }
+
+  /** Whether an element says who plays, and nothing else. */
+  private boolean isLabelAlone(ElementText element) {
+    Matcher words = WORDS.matcher(element.span().in(origin.text()));
+    return element.name().equals("direction")
+        && words.matches()
+        && ChairMark.in(words.group(1)).isPresent();
   }
 
   /** A note with slashes holds several strokes; the words then stand where it begins. */

@@ -23,8 +23,19 @@ import stafette.time.Span;
  * @param span where it stands
  * @param overhang how far it goes beyond what is written of its voice where other voices follow,
  *     which count back from there
+ * @param lead how far back it begins from where the measure ends; zero but for a voice that is new
  */
-record VoiceRun(String voice, int staff, int from, int to, Span span, Length overhang) {
+record VoiceRun(
+    String voice, int staff, int from, int to, Span span, Length overhang, Length lead) {
+  VoiceRun(String voice, int staff, int from, int to, Span span, Length overhang) {
+    this(voice, staff, from, to, span, overhang, Length.ZERO);
+  }
+
+  /** The same run with elements before it. */
+  VoiceRun from(int first) {
+    return new VoiceRun(voice, staff, first, to, span, overhang, lead);
+  }
+
   /** Says whether a note is one that may be written anew. */
   interface Own {
     boolean test(ElementText element, NoteText note);

@@ -1,0 +1,17 @@
+package stafette.musicxml.write;
+
+import java.util.List;
+import java.util.Optional;
+import stafette.chairs.Chair;
+import stafette.plan.Player;
+
+/** Where players sit in a score. */
+public interface Seating {
+  /** The id of the part after which a player's new part goes; the end of the score if empty. */
+  Optional<String> neighbour(Player player);
+
+  /** Who reads from a part, from above; none if nothing is known. */
+  default List<Chair> chairs(String part) {
+    return List.of();
+  }
+}

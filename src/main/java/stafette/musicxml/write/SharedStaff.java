@@ -1,0 +1,143 @@
+package stafette.musicxml.write;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import stafette.chairs.Chair;
+import stafette.plan.Pattern;
+import stafette.plan.Plan;
+import stafette.plan.Played;
+import stafette.plan.Player;
+import stafette.plan.Segment;
+import stafette.score.Line;
+import stafette.score.Part;
+import stafette.score.Stroke;
+import stafette.score.Words;
+import stafette.time.Position;
+
+/**
+ * Players of a plan who read from one staff. Where they meet they have the very same notes, so that
+ * one stream with labels holds all of them.
+ */
+final class SharedStaff {
+  private final Plan plan;
+  private final List<Integer> players;
+  private final ChairLabels labels;
+  private final List<Segment> segments;
+  private final TreeSet<Position> spoilers = new TreeSet<>();
+
+  /**
+   * @param players of the plan, who read from that part
+   * @param chairs all who do, from above
+   * @param voices the part as it was read
+   */
+  SharedStaff(Plan plan, List<Integer> players, List<Chair> chairs, Part voices) {
+    this.plan = plan;
+    this.players = players;
+    List<Player> all = players.stream().map(plan.brief().players()::get).toList();
+    this.labels = ChairLabels.of(all, chairs);
+    this.segments =
+        plan.segments().stream()
+            .filter(segment -> players.contains(segment.player()))
+            .sorted(Comparator.comparingInt(Segment::first))
+            .toList();
+    voices.marks().words().stream().map(Words::at).forEach(spoilers::add);
+    Set<Position> own =
+        plan.line().strokes().stream().map(Stroke::onset).collect(Collectors.toSet());
+    voices.voices().stream()
+        .flatMap(voice -> voice.strokes().stream())
+        .map(Stroke::onset)
+        .filter(onset -> !own.contains(onset))
+        .forEach(spoilers::add);
+  }
+
+  /**
+   * Whether all have the notes of one line whole, so that one stream can hold them; a hocket, and
+   * tones of chords each with their own players, need voices of their own.
+   */
+  boolean isOneStream() {
+    return segments.stream().allMatch(segment -> segment.pattern() == Pattern.ALL)
+        && segments.stream().map(segment -> plan.played(segment).line()).distinct().count() == 1;
+  }
+
+  List<Integer> players() {
+    return players;
+  }
+
+  /** What they have, no stroke twice. */
+  List<Played> passages() {
+    List<Played> passages = new ArrayList<>();
+    for (Segment segment : segments) {
+      Played next = plan.played(segment);
+      int last = passages.size() - 1;
+      Optional<Played> before = last < 0 ? Optional.empty() : Optional.of(passages.get(last));
+      if (before.isPresent() && next.first() <= before.get().last()) {
+        int end = Math.max(before.get().last(), next.last());
+        passages.set(last, new Played(next.line(), before.get().first(), end));
+      } else {
+        passages.add(next);
+      }
+    }
+    return passages;
+  }
+
+  /**
+   * What has to say at a stroke who plays; empty where it is known.
+   *
+   * @param strokes of {@link #passages}, one after the other
+   * @param enters whether a passage begins there
+   */
+  Optional<String> label(List<Stroke> strokes, int index, boolean enters) {
+    Set<Integer> now = places(strokes.get(index));
+    if (index == 0) {
+      return Optional.of(labels.first(now));
+    }
+    Position before = strokes.get(index - 1).onset();
+    Position here = strokes.get(index).onset();
+    boolean spoilt = !spoilers.subSet(before, false, here, true).isEmpty();
+    return enters || spoilt || !now.equals(places(strokes.get(index - 1)))
+        ? Optional.of(labels.of(now))
+        : Optional.empty();
+  }
+
+  /** Who has a stroke, by places from above. */
+  private Set<Integer> places(Stroke stroke) {
+    Set<Integer> places = new TreeSet<>();
+    for (Segment segment : segments) {
+      Played played = plan.played(segment);
+      Line line = played.line();
+      boolean has =
+          !stroke.onset().isBefore(line.stroke(played.first()).onset())
+              && !stroke.onset().isAfter(line.stroke(played.last()).onset());
+      if (has) {
+        places.add(plan.player(segment).chair().orElse(1));
+      }
+    }
+    return places;
+  }
+
+  /** For one of them alone. */
+  SharedStaff only(int player, List<Chair> chairs, Part voices) {
+    return new SharedStaff(plan, List.of(player), chairs, voices);
+  }
+
+  /** What says that all of the staff play. */
+  String all() {
+    return labels.all();
+  }
+
+  /** Players of a plan by their indices, who read from a part and share it. */
+  static List<Integer> in(Plan plan, String part) {
+    List<Player> all = plan.brief().players();
+    return IntStream.range(0, all.size())
+        .filter(i -> all.get(i).part().equals(Optional.of(part)) && all.get(i).chair().isPresent())
+        .filter(i -> !plan.segmentsOf(i).isEmpty())
+        .boxed()
+        .toList();
+  }
+}
