@@ -136,7 +136,9 @@ public final class Roster {
     boolean free = measured.freed().contains(wish.name());
     List<GivenStretch> busy =
         chair.filter(own -> !free).map(own -> busy(own, instrument)).orElse(List.of());
-    boolean writesThere = chair.map(own -> readsAs(own, instrument)).orElse(false);
+    boolean writesThere =
+        score.part(wish.name()).isPresent()
+            || chair.map(own -> readsAs(own, instrument)).orElse(false);
     return new Player(
         wish.name(),
         chair.map(own -> own.seated(instrument)).orElse(instrument),

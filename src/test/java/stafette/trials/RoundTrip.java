@@ -11,9 +11,9 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import stafette.check.alone.TremoloByTempo;
 import stafette.musicxml.read.MusicXmlReader;
 import stafette.musicxml.text.UnreadableScore;
@@ -23,6 +23,7 @@ import stafette.score.Line;
 import stafette.score.LineChoice;
 import stafette.score.NoSuchLine;
 import stafette.score.Part;
+import stafette.score.Reading;
 import stafette.score.Score;
 import stafette.score.Stroke;
 import stafette.score.Tone;
@@ -157,9 +158,12 @@ record RoundTrip(Path folder, Path score, String source, List<String> broken) {
     return new LineChoice(
             found.part(),
             Optional.of(new BarChoice(command.get(command.indexOf("--bars") + 1))),
-            OptionalInt.of(Integer.parseInt(command.get(command.indexOf("--staff") + 1))),
-            Optional.of(command.get(command.indexOf("--voice") + 1)),
-            Optional.of(new ToneChoice.All()))
+            Stream.of(command.get(command.indexOf("--staff") + 1).split("\\+"))
+                .map(Integer::valueOf)
+                .toList(),
+            List.of(command.get(command.indexOf("--voice") + 1).split("\\+")),
+            Optional.of(new ToneChoice.All()),
+            Reading.ALL)
         .take(read(Files.readAllBytes(score)));
   }
 
@@ -179,10 +183,22 @@ record RoundTrip(Path folder, Path score, String source, List<String> broken) {
     return new LineChoice(
             line.get("part").getAsString(),
             Optional.of(new BarChoice("#" + bars.get(0) + "-#" + bars.get(1))),
-            OptionalInt.of(line.get("staff").getAsInt()),
-            Optional.of(line.get("voice").getAsString()),
-            ToneChoice.parse(line.get("tone").getAsString()))
+            all(line, "staff", "staves").stream().map(Integer::valueOf).toList(),
+            all(line, "voice", "voices"),
+            ToneChoice.parse(line.get("tone").getAsString()),
+            Reading.ALL)
         .take(score);
+  }
+
+  /** What several share, or the only one. */
+  private static List<String> all(JsonObject line, String one, String several) {
+    List<String> all = new ArrayList<>();
+    if (line.has(several)) {
+      line.getAsJsonArray(several).forEach(each -> all.add(each.getAsString()));
+    } else {
+      all.add(line.get(one).getAsString());
+    }
+    return all;
   }
 
   /** Once more the same, on what was written: nothing changes, or it is said what is gone. */
@@ -252,7 +268,12 @@ record RoundTrip(Path folder, Path score, String source, List<String> broken) {
       Set<String> share = new TreeSet<>();
       for (JsonElement each : plan.getAsJsonArray("players")) {
         JsonObject player = each.getAsJsonObject();
-        if (then.part(player.get("name").getAsString()).filter(part::equals).isPresent()) {
+        JsonElement read = player.get("part");
+        boolean there =
+            read == null || read.isJsonNull()
+                ? then.part(player.get("name").getAsString()).filter(part::equals).isPresent()
+                : read.getAsString().equals(part.id());
+        if (there) {
           asked = true;
           share.addAll(share(player.get("name").getAsString()));
         }

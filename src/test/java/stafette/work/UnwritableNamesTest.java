@@ -74,7 +74,7 @@ class UnwritableNamesTest {
             .with(trumpet());
     Refusal refusal = assertThrows(Refusal.class, () -> SplitLine.split(request, limits()));
     assertEquals(
-        "P1 and Flute 1 are the same part of the score, Flute 1; name it once",
+        "P1 and Flute 1 are the same player of the score, Flute 1; name it once",
         refusal.getMessage());
   }
 
