@@ -100,7 +100,7 @@ final class PartGiven {
   /** Who plays a voice at a place, from above. */
   private List<Chair> players(Voice voice, Position at) {
     List<Chair> onStaff = onStaff(voice.staff());
-    Optional<ChairMark> own = inForce(ofVoices.get(key(voice.staff(), voice.name())), at);
+    Optional<ChairMark> own = ofVoice(voice, at);
     Optional<ChairMark> all = inForce(ofStaves.get(voice.staff()), at);
     List<Voice> beside = besideIn(voice.staff(), at);
     if (own.isPresent()) {
@@ -117,7 +117,7 @@ final class PartGiven {
     List<Chair> left = new ArrayList<>(onStaff);
     List<Voice> unsaid = new ArrayList<>();
     for (Voice each : beside) {
-      Optional<ChairMark> mark = inForce(ofVoices.get(key(each.staff(), each.name())), at);
+      Optional<ChairMark> mark = ofVoice(each, at);
       mark.ifPresent(said -> left.removeAll(named(onStaff, said)));
       if (mark.isEmpty()) {
         unsaid.add(each);
@@ -158,11 +158,14 @@ final class PartGiven {
         : chairs;
   }
 
-  /** The voices of a staff that have notes in the bar of a place. */
+  /** The voices of a staff that have notes in the bar of a place; lower numbers stand above. */
   private List<Voice> besideIn(int staff, Position at) {
     return part.voices().stream()
         .filter(voice -> voice.staff() == staff)
         .filter(voice -> !voice.within(bars.at(at).span()).isEmpty())
+        .sorted(
+            Comparator.comparingInt((Voice voice) -> voice.name().length())
+                .thenComparing(Voice::name))
         .toList();
   }
 
@@ -171,6 +174,14 @@ final class PartGiven {
         .mapToInt(stroke -> stroke.tones().size())
         .max()
         .orElse(1);
+  }
+
+  /** A mark for one voice holds to the end of its bar. */
+  private Optional<ChairMark> ofVoice(Voice voice, Position at) {
+    return Optional.ofNullable(ofVoices.get(key(voice.staff(), voice.name())))
+        .map(marks -> marks.floorEntry(at))
+        .filter(mark -> bars.at(mark.getKey()).equals(bars.at(at)))
+        .map(Map.Entry::getValue);
   }
 
   private static Optional<ChairMark> inForce(

@@ -307,16 +307,18 @@ final class Assigned {
     return turn.segments().stream().allMatch(segment -> players.contains(segment.player()));
   }
 
+  /** Has a label stand at a place, as the last one before counts there no more. */
+  void labelAgain(Position at) {
+    Map.Entry<Position, String> inForce = labels.floorEntry(at);
+    if (inForce != null && !inForce.getKey().equals(at)) {
+      add(new Sign(at, Optional.of(inForce.getValue()), Optional.empty()));
+      labels.put(at, inForce.getValue());
+    }
+  }
+
   /** Has the labels of a bar stand for one voice alone, as another has notes beside it there. */
   void labelInVoice(int bar, String voice, Position first) {
-    Map.Entry<Position, String> inForce = labels.floorEntry(first);
-    if (inForce == null) {
-      return;
-    }
-    if (!labels.containsKey(first)) {
-      add(new Sign(first, Optional.of(inForce.getValue()), Optional.empty()));
-      labels.put(first, inForce.getValue());
-    }
+    labelAgain(first);
     signs
         .getOrDefault(bar, List.of())
         .replaceAll(

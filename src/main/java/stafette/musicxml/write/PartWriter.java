@@ -2,6 +2,7 @@ package stafette.musicxml.write;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Deque;
 import java.util.HashSet;
 import java.util.List;
@@ -47,6 +48,9 @@ final class PartWriter {
   private final FormerDynamics dynamics;
   private final Optional<String> all;
 
+  /** The last bar in which others of the staff have notes beside it. */
+  private int besideOthers = -2;
+
   /**
    * Writes into a part.
    *
@@ -78,6 +82,9 @@ final class PartWriter {
         new ArrayList<>(MannerSigns.addTo(assigned, origin, part, fragments));
     for (int index : assigned.touched()) {
       Bar bar = line.bars().get(index);
+      if (besideOthers == index - 1 && !assigned.sounds(index).isEmpty()) {
+        assigned.labelAgain(assigned.sounds(index).get(0).span().start());
+      }
       if (index < part.measures().size()) {
         replacements.addAll(inBar(bar, part.measures().get(index)));
       } else if (!assigned.sounds(index).isEmpty()) {
@@ -118,8 +125,7 @@ final class PartWriter {
     }
     while (!left.isEmpty()) {
       VoiceRun run =
-          VoiceRun.covering(measure, bar, left, (element, note) -> free.contains(element))
-              .or(() -> all.isPresent() ? ExtraVoice.in(measure, bar) : Optional.empty())
+          run(measure, bar, left, free)
               .orElseThrow(
                   () ->
                       new UnwritablePlan(
@@ -129,6 +135,7 @@ final class PartWriter {
                                   + " give the player a new part by another name",
                               assigned.player().name(), bar.number())));
       if (all.isPresent() && isBesideOthers(measure, run, free)) {
+        besideOthers = bar.index();
         assigned.labelInVoice(bar.index(), run.voice(), left.getFirst().start());
       }
       left.removeIf(span -> run.span().contains(span.start()));
@@ -136,6 +143,15 @@ final class PartWriter {
     }
     replacements.addAll(accidentals.needed());
     return replacements;
+  }
+
+  /** Where several share the staff, all that stands in a bar goes into one voice, or a new one. */
+  private Optional<VoiceRun> run(
+      MeasureText measure, Bar bar, Collection<Span> left, Set<ElementText> free) {
+    VoiceRun.Own own = (element, note) -> free.contains(element);
+    return all.isPresent()
+        ? VoiceRun.coveringAll(measure, bar, left, own).or(() -> ExtraVoice.in(measure, bar))
+        : VoiceRun.covering(measure, bar, left, own);
   }
 
   /** Whether other voices of the staff have notes in a measure. */

@@ -54,6 +54,13 @@ record VoiceRun(
     return inOneKey.or(() -> covering(new Finder(measure, bar, own, false), first));
   }
 
+  /** A run that covers all of some stretches, if some voice has one. */
+  static Optional<VoiceRun> coveringAll(
+      MeasureText measure, Bar bar, Collection<Span> needed, Own own) {
+    return new Finder(measure, bar, own, false)
+        .find().stream().filter(run -> needed.stream().allMatch(run::covers)).findFirst();
+  }
+
   private boolean holdsAllOrNothing(Span stretch) {
     return !span.overlaps(stretch) || covers(stretch);
   }
