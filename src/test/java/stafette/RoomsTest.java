@@ -95,7 +95,8 @@ class RoomsTest {
     // solves crews as any other line is split
     room(
         "work.who",
-        "words time score score.source limits chairs plan check check.alone split keep ask work");
+        "words time score limits chairs plan check check.alone split split.nearest json keep ask"
+            + " work");
     room(
         "cli",
         "words time score score.source limits chairs plan check check.ear check.join check.alone split split.rotate split.thin"

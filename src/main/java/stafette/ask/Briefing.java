@@ -16,6 +16,7 @@ import stafette.plan.Player;
 import stafette.plan.Rules;
 import stafette.plan.Seat;
 import stafette.score.Line;
+import stafette.score.Score;
 import stafette.score.Slurring;
 import stafette.score.Tremolo;
 import stafette.time.TempoMap;
@@ -218,6 +219,20 @@ public final class Briefing {
   public List<PlayerWish> wishes() {
     List<PlayerWish> all = request.players().isEmpty() ? measured.wishes() : request.players();
     return all.stream().flatMap(wish -> wish.seated(chairs).stream()).toList();
+  }
+
+  /** Who can be seated for some lines of a score, of whom nothing was measured. */
+  public static Roster roster(
+      Score score, Chairs chairs, List<Line> lines, SplitRequest request, LimitsInForce limits)
+      throws Refusal {
+    return new Roster(
+        score,
+        chairs,
+        lines,
+        limits,
+        MeasuredPlayers.load(request.playersFile(), limits),
+        request.assurance(),
+        request.allowances());
   }
 
   private Brief brief(List<Line> lines) throws Refusal {

@@ -125,6 +125,11 @@ public final class Chairs {
     return score.part(name).map(this::in).filter(chairs -> chairs.size() > 1).orElse(List.of());
   }
 
+  /** The part from which a chair reads. */
+  public Optional<Part> part(Chair chair) {
+    return score.part(chair.part());
+  }
+
   /** What a chair has to play in the score, by onset. */
   public List<GivenNote> given(Chair chair) {
     return given.computeIfAbsent(

@@ -60,8 +60,8 @@ final class CheckCommand implements Callable<Integer> {
   private Optional<String> command(
       CheckScore.CheckedScore checked, CheckScore.PassageVerdicts report, LimitsInForce limits) {
     return checked
-        .toSplit(report, limits)
-        .flatMap(
+        .toSplit(report)
+        .map(
             passage ->
                 SplitInstead.of(score, checked.score().score(), passage, line.again(), limits));
   }

@@ -31,6 +31,7 @@ import stafette.words.Refusal;
       PreviewCommand.class,
       ThinCommand.class,
       TempoCommand.class,
+      WhoCommand.class,
       LimitsCommand.class,
       AppCommand.class
     })

@@ -34,7 +34,8 @@ final class PlanOptions {
   @Option(
       names = "--players",
       paramLabel = "NAMES",
-      description = "Who may play: \"Flute 1, Clarinet 1, Anna = bassoon\".")
+      description =
+          "Who may play: \"Flute 1, Clarinet 1, Anna = bassoon\" (default: the best crew that who finds).")
   private @Nullable String players;
 
   @Option(
@@ -94,10 +95,6 @@ final class PlanOptions {
   @Mixin private TimeOptions search = new TimeOptions();
 
   SplitRequest request(Path file, ScoreOptions score, boolean cues) throws Refusal {
-    if (players == null && playersFile == null) {
-      throw Refusal.wrongUse(
-          "who shall play? Write for example --players \"Flute 1, Flute 2, Clarinet 1\"");
-    }
     return new SplitRequest(
         score.request(file, cues),
         players == null ? List.of() : PlayerWish.parse(players),
@@ -111,6 +108,11 @@ final class PlanOptions {
         search.seconds(),
         margin(),
         Map.of());
+  }
+
+  /** Whether nobody was named, so that players are proposed. */
+  boolean isForAnybody() {
+    return players == null && playersFile == null;
   }
 
   private Margin margin() throws Refusal {

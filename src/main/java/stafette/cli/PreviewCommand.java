@@ -11,6 +11,7 @@ import picocli.CommandLine.Parameters;
 import stafette.ask.SplitRequest;
 import stafette.check.JudgedPlan;
 import stafette.keep.KeptPlan;
+import stafette.keep.LimitsInForce;
 import stafette.keep.OpenScore;
 import stafette.keep.Outputs;
 import stafette.plan.Seat;
@@ -48,7 +49,7 @@ final class PreviewCommand implements Callable<Integer> {
   public Integer call() throws Refusal {
     boolean isPlan = KeptPlan.isPlan(file);
     Outputs outputs =
-        Inputs.of(
+        Outputs.besideAll(
             List.of(
                 isPlan ? KeptPlan.inputs(file) : List.of(file),
                 line.inputs(),
@@ -61,9 +62,15 @@ final class PreviewCommand implements Callable<Integer> {
   }
 
   private int ofScore() throws Refusal {
-    SplitRequest request = options.request(file, line, false).with(details.seats());
-    SplitLine.SplitOutcome outcome = SplitLine.split(request, line.limits(), new Waiting(output));
-    Remarks.print(outcome, request, output);
+    LimitsInForce limits = line.limits();
+    SplitRequest request =
+        WhoText.among(
+            options.request(file, line, false).with(details.seats()),
+            options,
+            limits,
+            json ? output.toErrors() : output);
+    SplitLine.SplitOutcome outcome = SplitLine.split(request, limits, new Waiting(output));
+    output.remark(outcome, request);
     output
         .out()
         .print(

@@ -69,17 +69,21 @@ final class SplitCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Refusal {
-    Outputs outputs = Inputs.of(List.of(List.of(score), line.inputs(), options.inputs()));
+    Outputs outputs = Outputs.besideAll(List.of(List.of(score), line.inputs(), options.inputs()));
     Optional<WriteScore.Target> target = writing.target(score, outputs);
     if (planFile != null) {
       outputs.add(planFile, writing.force());
     }
     LimitsInForce limits = line.limits();
     SplitRequest request =
-        options.request(score, line, source == SourceTreatment.CUE).with(details.seats());
+        WhoText.among(
+            options.request(score, line, source == SourceTreatment.CUE).with(details.seats()),
+            options,
+            limits,
+            json ? output.toErrors() : output);
     int wanted = others.wanted();
     SideBySide plans = SideBySide.split(request, limits, wanted, new Waiting(output));
-    Remarks.print(plans.main(), request, output);
+    output.remark(plans.main(), request);
     print(plans, request, wanted > 0);
     SplitLine.SplitOutcome outcome = others.taken(plans);
     if (!json && others.taken().isPresent() && plans.main().plan().isPresent()) {

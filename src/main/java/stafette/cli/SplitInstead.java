@@ -8,10 +8,12 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import stafette.ask.Allowance;
 import stafette.ask.PlayerWish;
+import stafette.ask.SplitRequest;
 import stafette.keep.LimitsInForce;
 import stafette.limits.Instrument;
 import stafette.score.LineChoice;
 import stafette.score.Part;
+import stafette.score.Reading;
 import stafette.score.Score;
 import stafette.score.ToneChoice;
 import stafette.work.PassageToSplit;
@@ -31,24 +33,39 @@ final class SplitInstead {
   }
 
   /**
-   * The command; empty if none of the players can be named in it.
+   * The command for whoever suits.
+   *
+   * @param asked what was asked for besides, such as a tempo
+   */
+  static String of(
+      Path file, Score score, PassageToSplit passage, List<String> asked, LimitsInForce limits) {
+    return new SplitInstead(score, limits)
+        .command(file, passage.line(), asked, passage.allowances());
+  }
+
+  /**
+   * The command for some players; empty if one of them can't be named in it.
    *
    * @param asked what was asked for besides, such as a tempo
    */
   static Optional<String> of(
-      Path file, Score score, PassageToSplit passage, List<String> asked, LimitsInForce limits) {
+      Path file, Score score, SplitRequest request, List<String> asked, LimitsInForce limits) {
     SplitInstead command = new SplitInstead(score, limits);
-    String players =
-        passage.players().stream()
-            .flatMap(wish -> command.named(wish).stream())
-            .distinct()
-            .collect(Collectors.joining(", "));
-    command.words.addAll(List.of("split", file.toString()));
-    command.add(passage.line());
-    command.words.addAll(asked);
-    passage.allowances().forEach(command::add);
-    command.add("--players", players);
-    return players.isEmpty() ? Optional.empty() : Optional.of(ShellWords.join(command.words));
+    List<String> players =
+        request.players().stream().flatMap(wish -> command.named(wish).stream()).toList();
+    String bare = command.command(file, request.line().choice(), asked, request.allowances());
+    return players.size() < request.players().size()
+        ? Optional.empty()
+        : Optional.of(bare + " --players " + ShellWords.join(List.of(String.join(", ", players))));
+  }
+
+  private String command(
+      Path file, LineChoice line, List<String> asked, List<Allowance> allowances) {
+    words.addAll(List.of("split", file.toString()));
+    add(line);
+    words.addAll(asked);
+    allowances.forEach(this::add);
+    return ShellWords.join(words);
   }
 
   private void add(LineChoice line) {
@@ -57,6 +74,9 @@ final class SplitInstead {
     add("--voice", line.voices());
     line.bars().ifPresent(bars -> add("--bars", bars.text()));
     line.tone().map(ToneChoice::text).ifPresent(tone -> add("--tone", tone));
+    if (line.reading() != Reading.ALL) {
+      add("--reading", line.reading().text());
+    }
   }
 
   /** Several that share a line: "1+2". */

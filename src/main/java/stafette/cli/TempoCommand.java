@@ -8,7 +8,9 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import stafette.ask.SplitRequest;
 import stafette.ask.TempiWish;
+import stafette.keep.LimitsInForce;
 import stafette.words.Refusal;
 import stafette.work.CompareTempi;
 import stafette.work.Reports;
@@ -45,11 +47,17 @@ final class TempoCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Refusal {
+    LimitsInForce limits = line.limits();
+    SplitRequest request =
+        WhoText.among(
+            options.request(score, line, false),
+            options,
+            limits,
+            json ? output.toErrors() : output);
     CompareTempi.TempoOutcome outcome =
         CompareTempi.compare(
-            new CompareTempi.TempoRequest(
-                options.request(score, line, false), Optional.ofNullable(tempi)),
-            line.limits(),
+            new CompareTempi.TempoRequest(request, Optional.ofNullable(tempi)),
+            limits,
             () -> false,
             new Waiting(output)::comparing);
     output.out().print(json ? Reports.json(outcome) : TempoText.of(outcome));

@@ -67,7 +67,7 @@ final class ThinCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Refusal {
     List<Path> measured = Optional.ofNullable(playersFile).stream().toList();
-    Outputs outputs = Inputs.of(List.of(List.of(score), line.inputs(), measured));
+    Outputs outputs = Outputs.besideAll(List.of(List.of(score), line.inputs(), measured));
     Optional<WriteScore.Target> target = writing.target(score, outputs);
     LimitsInForce limits = line.limits();
     ThinLine.ThinOutcome outcome =

@@ -7,6 +7,7 @@ import stafette.limits.Assurance;
 import stafette.limits.Catalogue;
 import stafette.limits.Evidence;
 import stafette.limits.Instrument;
+import stafette.limits.Registers;
 import stafette.plan.Weights;
 import stafette.score.Score;
 import stafette.tables.LimitTables;
@@ -22,8 +23,10 @@ import stafette.words.UnreadableFile;
  * @param catalogue the instruments
  * @param weights what a plan costs
  * @param evidence what sources say of the limits
+ * @param registers how instruments sound from low to high
  */
-public record LimitsInForce(Catalogue catalogue, Weights weights, Evidence evidence) {
+public record LimitsInForce(
+    Catalogue catalogue, Weights weights, Evidence evidence, Registers registers) {
   /**
    * Loads the tables.
    *
@@ -32,7 +35,8 @@ public record LimitsInForce(Catalogue catalogue, Weights weights, Evidence evide
    */
   public static LimitsInForce load(Optional<Path> own) throws Refusal {
     LimitTables tables = read(own);
-    return new LimitsInForce(tables.catalogue(), tables.weights(), tables.evidence());
+    return new LimitsInForce(
+        tables.catalogue(), tables.weights(), tables.evidence(), tables.registers());
   }
 
   /**

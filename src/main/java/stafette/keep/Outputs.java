@@ -20,6 +20,11 @@ public final class Outputs {
     this.inputs = List.copyOf(inputs);
   }
 
+  /** The outputs of a command that reads all of these; none so far. */
+  public static Outputs besideAll(List<List<Path>> inputs) {
+    return beside(inputs.stream().flatMap(List::stream).toList());
+  }
+
   /**
    * None so far.
    *

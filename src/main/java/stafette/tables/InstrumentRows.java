@@ -79,7 +79,7 @@ final class InstrumentRows {
   }
 
   /** Empty where both cells are: an instrument without pitch. */
-  private static Optional<Range> range(TableRow row, String low, String high) {
+  static Optional<Range> range(TableRow row, String low, String high) {
     if (!row.has(low) && !row.has(high)) {
       return Optional.empty();
     }

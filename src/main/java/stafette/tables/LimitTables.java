@@ -7,6 +7,7 @@ import java.util.function.Supplier;
 import java.util.stream.Stream;
 import stafette.limits.Catalogue;
 import stafette.limits.Evidence;
+import stafette.limits.Registers;
 import stafette.plan.Weights;
 import stafette.words.UnreadableFile;
 
@@ -18,10 +19,15 @@ import stafette.words.UnreadableFile;
  * @param catalogue all instruments with their limits
  * @param weights what plans cost
  * @param evidence what sources say of the limits
+ * @param registers how instruments sound from low to high
  * @param contradicting finds the contradictions, which nobody needs to plan
  */
 public record LimitTables(
-    Catalogue catalogue, Weights weights, Evidence evidence, Supplier<List<String>> contradicting) {
+    Catalogue catalogue,
+    Weights weights,
+    Evidence evidence,
+    Registers registers,
+    Supplier<List<String>> contradicting) {
   /**
    * A line for each judgement that contradicts a statement which is not set aside, with file and
    * row; the tables can be used all the same.

@@ -24,6 +24,7 @@ enum Table {
       "repertoire.csv",
       "instrument, stroking, scores, passages, of 100, rate, seconds, strokes",
       ""),
+  REGISTERS("registers.csv", "instrument, from, to, word, decibel, source, grade", "note"),
   WEIGHTS("weights.csv", "name, value", "comment"),
   BLEND("blend.csv", "one, other, points", "comment");
 

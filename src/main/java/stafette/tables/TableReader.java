@@ -67,6 +67,10 @@ final class TableReader {
         catalogue,
         weights(known),
         statements.evidence(),
+        RegisterRows.read(
+            layered(
+                Table.REGISTERS, row -> owner(row, known).map(name -> RegisterRows.key(name, row))),
+            known),
         () -> contradictions(statements, places(rows, known)));
   }
 

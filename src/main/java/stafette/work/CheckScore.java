@@ -96,8 +96,8 @@ public final class CheckScore {
     }
 
     /** What to ask for to have a line split; empty if it can't be named. */
-    public Optional<PassageToSplit> toSplit(PassageVerdicts report, LimitsInForce limits) {
-      return PassageToSplit.of(score, report.line(), asked, limits);
+    public Optional<PassageToSplit> toSplit(PassageVerdicts report) {
+      return PassageToSplit.of(score, report.line(), asked);
     }
 
     public boolean hasFindings() {

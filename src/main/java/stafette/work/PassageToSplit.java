@@ -3,10 +3,7 @@ package stafette.work;
 import java.util.List;
 import java.util.Optional;
 import stafette.ask.Allowance;
-import stafette.ask.PlayerWish;
-import stafette.keep.LimitsInForce;
 import stafette.keep.OpenScore;
-import stafette.limits.Instrument;
 import stafette.score.Line;
 import stafette.score.LineChoice;
 import stafette.score.LineSource;
@@ -21,31 +18,20 @@ import stafette.time.Span;
  *
  * @param line its whole bars, counted from 1, by the id of its part where that is enough; which
  *     tones only where there are chords
- * @param players some who might play it
- * @param allowances those of the check that mean one of these players
+ * @param allowances those of the check
  */
-public record PassageToSplit(
-    LineChoice line, List<PlayerWish> players, List<Allowance> allowances) {
+public record PassageToSplit(LineChoice line, List<Allowance> allowances) {
   /**
    * For a passage that was found in a score; empty if no choice leads to it, as its part's id and
    * name are those of another part as well.
    *
    * @param asked how it was checked
    */
-  static Optional<PassageToSplit> of(
-      OpenScore score, Line passage, CheckScore.Asked asked, LimitsInForce limits) {
+  static Optional<PassageToSplit> of(OpenScore score, Line passage, CheckScore.Asked asked) {
     LineChoice choice = choice(score.score(), passage);
     try {
-      Line whole = choice.take(score.score());
-      Line line = asked.tempo().map(wish -> wish.applyTo(whole)).orElse(whole);
-      List<PlayerWish> players =
-          ProposePlayers.forLine(score, line, asked.assurance(), asked.allowances(), limits);
-      List<Allowance> meant =
-          asked.allowances().stream()
-              .filter(one -> players.stream().anyMatch(wish -> means(one, wish, score, limits)))
-              .toList();
-      return leadsTo(line, passage)
-          ? Optional.of(new PassageToSplit(choice, players, meant))
+      return leadsTo(choice.take(score.score()), passage)
+          ? Optional.of(new PassageToSplit(choice, asked.allowances()))
           : Optional.empty();
     } catch (NoSuchLine e) {
       return Optional.empty();
@@ -72,18 +58,5 @@ public record PassageToSplit(
   private static boolean leadsTo(Line line, Line passage) {
     return line.strokes().contains(passage.stroke(0))
         && line.strokes().contains(passage.stroke(passage.count() - 1));
-  }
-
-  private static boolean means(
-      Allowance allowance, PlayerWish wish, OpenScore score, LimitsInForce limits) {
-    Optional<Instrument> instrument =
-        wish.instrument()
-            .flatMap(limits.catalogue()::find)
-            .or(() -> limits.told(score.score(), wish.name()));
-    return instrument.stream()
-        .anyMatch(
-            own ->
-                own.techniques().stream()
-                    .anyMatch(technique -> allowance.covers(wish.name(), own, technique)));
   }
 }

@@ -178,6 +178,11 @@ public final class Reports {
         .text();
   }
 
+  /** What a document says of the score from which it was made. */
+  public static ScoreFile scoreFile(OpenScore score) {
+    return scoreFile(score, score.file());
+  }
+
   private static ScoreFile withoutTremolo(OpenScore score) {
     return scoreFile(score, score.file(), Tremolo.AS_WRITTEN);
   }

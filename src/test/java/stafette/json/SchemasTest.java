@@ -22,6 +22,7 @@ class SchemasTest {
           "check", CheckJson.class,
           "tempo", TempoJson.class,
           "thinning", ThinningJson.class,
+          "who", WhoJson.class,
           "players", PlayersJson.class);
 
   @TestFactory

@@ -121,7 +121,7 @@ class RoundTripTest {
     RoundTrip.Found found = all.get(0);
     List<String> players = company.of(found.name(), other(score, found.name()));
     List<String> command = new ArrayList<>(found.command());
-    command.set(command.indexOf("--players") + 1, String.join(", ", players));
+    command.addAll(List.of("--players", String.join(", ", players)));
     List<String> more = new ArrayList<>(List.of("--time", "5", "--players-file"));
     more.add(players(found.name(), players));
     more.addAll(locks(trip.line(found), players));

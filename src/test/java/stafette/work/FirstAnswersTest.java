@@ -24,6 +24,7 @@ import stafette.score.Tremolo;
 import stafette.time.Rational;
 import stafette.time.TempoMark;
 import stafette.words.Refusal;
+import stafette.work.who.WhoCouldPlay;
 
 /**
  * The first thing that a user asks of a sample: to split a fast passage as its check says, with the
@@ -81,14 +82,14 @@ class FirstAnswersTest {
       CheckScore.PassageVerdicts report,
       Rational faster)
       throws Refusal {
-    LineChoice choice = checked.toSplit(report, LIMITS).orElseThrow().line();
+    LineChoice choice = checked.toSplit(report).orElseThrow().line();
     Line line = report.line();
     TempoMark mark = line.tempo().at(line.stroke(0).onset());
     TempoWish wish = new TempoWish(Optional.of(mark.unit()), mark.perMinute().times(faster));
     SplitRequest request =
         SplitRequest.usual(LineRequest.whole(sample).with(choice).with(wish)).within(HOUR_SECONDS);
     return new Asked(
-        ProposePlayers.into(request, checked.score(), LIMITS),
+        WhoCouldPlay.in(request, checked.score(), LIMITS).into(request),
         faster,
         sample.getFileName() + ": " + line.where("to") + " at " + faster + " times its tempo");
   }

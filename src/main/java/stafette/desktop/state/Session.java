@@ -26,8 +26,8 @@ import stafette.words.Sentence;
 import stafette.work.CheckScore;
 import stafette.work.OpenLine;
 import stafette.work.OpenPlan;
-import stafette.work.ProposePlayers;
 import stafette.work.SplitLine;
+import stafette.work.who.WhoCouldPlay;
 
 /**
  * Work on one score from opening it to writing it: choose a line, say who plays, plan, change by
@@ -217,7 +217,7 @@ public final class Session {
     SplitRequest plain = SplitRequest.usual(line);
     SplitRequest usual =
         desk().line().map(before -> plain.underRulesOf(before.asked())).orElse(plain);
-    return OpenLine.in(score, ProposePlayers.into(usual, score, limits), limits);
+    return OpenLine.in(score, WhoCouldPlay.in(usual, score, limits).into(usual), limits);
   }
 
   /**

@@ -304,7 +304,8 @@ class GermanTest {
     Path poem = Files.writeString(folder.resolve("poem.xml"), "<poem/>");
     Path plan = Files.writeString(folder.resolve("3.json"), "{}");
     LimitsInForce limits =
-        new LimitsInForce(tables.catalogue(), tables.weights(), tables.evidence());
+        new LimitsInForce(
+            tables.catalogue(), tables.weights(), tables.evidence(), tables.registers());
     LineChoice nobody =
         new LineChoice(
             "Viola", Optional.empty(), OptionalInt.empty(), Optional.empty(), Optional.empty());

@@ -1,4 +1,4 @@
-package stafette.work;
+package stafette.work.who;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -22,7 +22,7 @@ import stafette.time.Rational;
 import stafette.words.Refusal;
 
 /** Who is proposed for a line. */
-class ProposePlayersTest {
+class ProposedPlayersTest {
   private static final Path LANTERN_RUN = Path.of("samples", "lantern-run.musicxml");
 
   @Test
@@ -63,9 +63,8 @@ class ProposePlayersTest {
             .with(choice)
             .with(new TempoWish(Optional.empty(), Rational.of(perMinute)));
     LimitsInForce limits = LimitsInForce.load(Optional.empty());
-    return ProposePlayers.into(SplitRequest.usual(line), line.find(limits).score(), limits)
-        .players()
-        .stream()
+    SplitRequest usual = SplitRequest.usual(line);
+    return WhoCouldPlay.of(usual, limits).into(usual).players().stream()
         .map(PlayerWish::name)
         .toList();
   }
