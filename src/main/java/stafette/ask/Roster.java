@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.stream.Collectors;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import stafette.chairs.Chair;
 import stafette.chairs.Chairs;
@@ -171,15 +171,15 @@ public final class Roster {
 
   /** What the score gives a chair, and the time to change where that is on another instrument. */
   private List<GivenStretch> busy(Chair chair, Instrument instrument) {
-    Map<Boolean, List<Stroke>> given =
-        chairs.given(chair).stream()
-            .collect(
-                Collectors.partitioningBy(
-                    note -> isOn(note, instrument),
-                    Collectors.mapping(GivenNote::stroke, Collectors.toList())));
-    List<GivenStretch> there = GivenStretch.of(given.get(true), lines);
-    List<GivenStretch> elsewhere = GivenStretch.of(given.get(false), lines);
+    List<Stroke> own = strokes(chair, note -> isOn(note, instrument));
+    List<Stroke> others = strokes(chair, note -> !isOn(note, instrument));
+    List<GivenStretch> there = GivenStretch.of(own, lines);
+    List<GivenStretch> elsewhere = GivenStretch.of(others, lines);
     return elsewhere.isEmpty() ? there : GivenStretch.withChanges(there, elsewhere);
+  }
+
+  private List<Stroke> strokes(Chair chair, Predicate<GivenNote> which) {
+    return chairs.given(chair).stream().filter(which).map(GivenNote::stroke).toList();
   }
 
   private static boolean isOn(GivenNote note, Instrument instrument) {

@@ -8,7 +8,11 @@ import stafette.check.alone.LineVerdict;
 import stafette.limits.Demand;
 import stafette.plan.Margin;
 import stafette.plan.Plan;
+import stafette.score.Line;
+import stafette.score.source.SourceAccount;
+import stafette.score.source.SourceInWords;
 import stafette.split.Reason;
+import stafette.time.Bars;
 import stafette.words.Sentence;
 import stafette.work.PlanInWords;
 import stafette.work.Remedy;
@@ -21,6 +25,9 @@ final class SplitText {
 
   /** Below this share of players remedies come before the nearest plan. */
   private static final double FEW = 0.5;
+
+  /** So many bars of the source are told of, unless all are asked for. */
+  private static final int MOST_BARS = 6;
 
   private SplitText() {}
 
@@ -60,6 +67,7 @@ final class SplitText {
                 PlanText.head(judged, Optional.empty()),
                 judged,
                 plan.brief().rules().margin(),
+                "",
                 details,
                 ink))
         .toString();
@@ -106,7 +114,8 @@ final class SplitText {
         PlanInWords.nearest(outcome).map(words -> PlanText.row("Nearest", words)).orElse("")
             + PlanText.head(plan, why);
     Margin asked = outcome.asked().rules().margin();
-    String text = plan(head, plan, asked, details.searched(outcome.searchSeconds()), ink);
+    Details told = details.searched(outcome.searchSeconds());
+    String text = plan(head, plan, asked, source(outcome, details), told, ink);
     if (!outcome.isNearest()) {
       return text;
     }
@@ -119,7 +128,12 @@ final class SplitText {
   }
 
   private static String plan(
-      String head, JudgedPlan plan, Margin asked, Details details, TimelineText.Shade ink) {
+      String head,
+      JudgedPlan plan,
+      Margin asked,
+      String source,
+      Details details,
+      TimelineText.Shade ink) {
     return head
         + "\n"
         + PlanText.segments(plan)
@@ -128,10 +142,34 @@ final class SplitText {
         + "\n"
         + details.joinsToMend(plan.plan())
         + PlanText.summary(plan, asked)
+        + source
         + "\n"
         + details.of(plan)
         + NumberText.CAUTION
         + "\n";
+  }
+
+  /**
+   * What became of the notes of the page, where that is not told by the line alone: of lines that
+   * hands share, where notes are not taken as they stand, and under the pedal.
+   */
+  private static String source(SplitLine.SplitOutcome outcome, Details details) {
+    List<Line> lines = outcome.brief().lines().stream().distinct().toList();
+    SourceAccount account = SourceAccount.of(outcome.score().score(), lines);
+    Bars bars = outcome.brief().line().bars();
+    List<Sentence> changed = SourceInWords.list(account, bars);
+    boolean shared = outcome.brief().line().source().strands().isShared();
+    if (changed.isEmpty() && account.notHeld().isEmpty() && !shared && !details.explain()) {
+      return "";
+    }
+    StringBuilder out = new StringBuilder(PlanText.row("Source", SourceInWords.summary(account)));
+    int told = details.explain() ? changed.size() : Math.min(MOST_BARS, changed.size());
+    changed.subList(0, told).forEach(words -> out.append(PlanText.row("", words)));
+    if (told < changed.size()) {
+      out.append(" ".repeat(11) + "and in " + (changed.size() - told) + " more bars (--explain)\n");
+    }
+    SourceInWords.notHeld(account, bars).forEach(words -> out.append(PlanText.row("", words)));
+    return out.toString();
   }
 
   private static String withoutPlan(SplitLine.SplitOutcome outcome) {

@@ -16,10 +16,14 @@ import stafette.score.Drum;
 import stafette.score.Dynamic;
 import stafette.score.Line;
 import stafette.score.LineSource;
+import stafette.score.Reading;
 import stafette.score.Slurring;
 import stafette.score.Stroke;
 import stafette.score.Tone;
 import stafette.score.ToneChoice;
+import stafette.score.source.SourceAccount;
+import stafette.score.source.SourceNote;
+import stafette.time.Bars;
 import stafette.time.BeatUnit;
 import stafette.time.Position;
 import stafette.time.Rational;
@@ -59,8 +63,22 @@ public record LineJson(
     @Means("Metronome marks in force: the one at the start of the line first, then each change.")
         @Items(least = 1)
         List<TempoMarkJson> tempo,
+    @Means("How broken octaves and chords were read; missing if as they stand.")
+        @Only({"upper", "lower"})
+        @Missing
+        Optional<Reading> reading,
     @Means("All strokes; segments and handoffs count them from 0.") @Items(least = 1)
-        List<StrokeJson> strokes) {
+        List<StrokeJson> strokes,
+    @Means(
+            "Each note of the voices from which the line was taken, from its first stroke to its last; missing where nothing is told of it.")
+        @Missing
+        @Told
+        Optional<List<SourceNoteJson>> source,
+    @Means(
+            "Notes of the line that the pedal lets sound on and nobody holds; missing where nothing is told of it.")
+        @Missing
+        @Told
+        Optional<List<ResonanceJson>> notHeld) {
   static LineJson of(Line line) {
     LineSource source = line.source();
     return new LineJson(
@@ -77,7 +95,71 @@ public record LineJson(
         line.tempo().within(line.span()).entrySet().stream()
             .map(mark -> TempoMarkJson.of(line, mark.getKey(), mark.getValue()))
             .toList(),
-        IntStream.range(0, line.count()).mapToObj(j -> StrokeJson.of(line, j)).toList());
+        Optional.of(source.reading()).filter(how -> how != Reading.ALL),
+        IntStream.range(0, line.count()).mapToObj(j -> StrokeJson.of(line, j)).toList(),
+        Optional.empty(),
+        Optional.empty());
+  }
+
+  /** The line with what became of its source. */
+  LineJson with(SourceAccount account, Bars bars) {
+    return new LineJson(
+        part,
+        name,
+        staff,
+        staves,
+        voice,
+        voices,
+        tone,
+        slurring,
+        this.bars,
+        barsCounted,
+        tempo,
+        reading,
+        strokes,
+        Optional.of(account.notes().stream().map(note -> SourceNoteJson.of(note, bars)).toList()),
+        Optional.of(account.notHeld().stream().map(held -> ResonanceJson.of(held, bars)).toList()));
+  }
+
+  /** A note of the source. */
+  @Means("A note of the source, and what became of it.")
+  record SourceNoteJson(
+      @Flat PlaceJson at,
+      @Means("Its staff, counted from 1.") @Least(1) int staff,
+      @Means("Its voice's name.") String voice,
+      @Means("Its sounding name.") String note,
+      @Means(
+              "taken: it is in the line; moved: in the line in another octave; given: another part strikes it there; omitted: nobody has it.")
+          SourceNote.Became became,
+      @Means("By how many octaves it was moved upwards; 0 if it was not.") int octaves,
+      @Means("The part that has it instead; missing if none.") @Missing Optional<String> by) {
+    static SourceNoteJson of(SourceNote note, Bars bars) {
+      return new SourceNoteJson(
+          PlaceJson.of(bars.nameOf(note.at())),
+          note.staff(),
+          note.voice(),
+          note.tone().toString(),
+          note.became(),
+          note.octaves(),
+          note.by());
+    }
+  }
+
+  /** What sounds on under one pedal. */
+  @Means("Notes of the line that sound on under one pedal and are held by nobody.")
+  record ResonanceJson(
+      @Means("Where the pedal goes down.") PlaceJson from,
+      @Means("Their sounding names, each once.") @Items(least = 1) List<String> notes) {
+    static ResonanceJson of(SourceAccount.Resonance resonance, Bars bars) {
+      return new ResonanceJson(
+          PlaceJson.of(bars.nameOf(resonance.pedal().start())),
+          resonance.tones().stream().map(Object::toString).toList());
+    }
+  }
+
+  /** How broken octaves and chords were read. */
+  public Reading read() {
+    return reading.orElse(Reading.ALL);
   }
 
   /** The printed numbers of the first and the last bar. */

@@ -22,6 +22,7 @@ import stafette.json.Means.Told;
 import stafette.plan.Brief;
 import stafette.plan.Seat;
 import stafette.score.Line;
+import stafette.score.source.SourceAccount;
 import stafette.split.Reason;
 import stafette.split.SplitResult;
 
@@ -127,13 +128,78 @@ public record PlanJson(
       List<Reason> reasons,
       List<RemedyJson> remedies,
       Optional<AlternativesJson> others) {
+    return of(
+        program,
+        score,
+        LineJson.of(brief.line()),
+        asked,
+        brief,
+        result,
+        judged,
+        searchSeconds,
+        seats,
+        freed,
+        reasons,
+        remedies,
+        others);
+  }
+
+  /**
+   * The same with what became of the source.
+   *
+   * @param account of the line
+   */
+  public static PlanJson of(
+      String program,
+      ScoreFile score,
+      SourceAccount account,
+      Brief asked,
+      Brief brief,
+      SplitResult result,
+      Optional<JudgedPlan> judged,
+      double searchSeconds,
+      Map<String, Seat> seats,
+      Set<String> freed,
+      List<Reason> reasons,
+      List<RemedyJson> remedies,
+      Optional<AlternativesJson> others) {
+    return of(
+        program,
+        score,
+        LineJson.of(brief.line()).with(account, brief.line().bars()),
+        asked,
+        brief,
+        result,
+        judged,
+        searchSeconds,
+        seats,
+        freed,
+        reasons,
+        remedies,
+        others);
+  }
+
+  private static PlanJson of(
+      String program,
+      ScoreFile score,
+      LineJson line,
+      Brief asked,
+      Brief brief,
+      SplitResult result,
+      Optional<JudgedPlan> judged,
+      double searchSeconds,
+      Map<String, Seat> seats,
+      Set<String> freed,
+      List<Reason> reasons,
+      List<RemedyJson> remedies,
+      Optional<AlternativesJson> others) {
     Optional<Verdict> verdict = judged.map(JudgedPlan::verdict);
     Optional<Cost> cost = verdict.map(Verdict::cost);
     return new PlanJson(
         Optional.of(program),
         score,
-        LineJson.of(brief.line()),
-        brief.lines().stream().map(line -> RelayJson.of(line, brief)).toList(),
+        line,
+        brief.lines().stream().map(each -> RelayJson.of(each, brief)).toList(),
         SettingsJson.of(brief.rules()),
         brief.rules().locks().stream().map(lock -> LockJson.of(lock, brief)).toList(),
         brief.players().stream().map(player -> PlayerJson.of(player, brief, seats, freed)).toList(),

@@ -362,6 +362,11 @@ public final class Line {
     return clock.start();
   }
 
+  /** The same line, of which it is known how it was read. */
+  Line read(Reading how) {
+    return how == source.reading() ? this : with(source.with(how), strokes);
+  }
+
   /** The same line with strokes made otherwise, one for each. */
   Line with(LineSource changed, List<Stroke> others) {
     return new Line(changed, others, cover, bars, tempo, keys, clock);

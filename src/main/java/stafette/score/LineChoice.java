@@ -93,7 +93,7 @@ public record LineChoice(
     }
     ToneChoice tones = tone.orElse(new ToneChoice.All());
     List<Stroke> thinned =
-        strokes.stream()
+        BrokenChords.read(strokes, reading).stream()
             .filter(stroke -> !tones.from(stroke.tones()).isEmpty())
             .map(stroke -> stroke.withTones(tones.from(stroke.tones())))
             .toList();
@@ -102,7 +102,7 @@ public record LineChoice(
           Sentence.of(
               "{0} has no chord with a tone number {1} from the top", where(found), tones.text()));
     }
-    return score.line(found, Strands.of(chosen), thinned, tones);
+    return score.line(found, Strands.of(chosen), thinned, tones).read(reading);
   }
 
   private Part find(Score score) throws NoSuchLine {

@@ -1,6 +1,7 @@
 package stafette.score;
 
 import java.util.List;
+import java.util.Optional;
 import stafette.time.Position;
 import stafette.time.Span;
 
@@ -19,6 +20,14 @@ public record Voice(int staff, String name, List<Stroke> strokes) {
   /** The strokes whose onsets lie in a span. */
   public List<Stroke> within(Span span) {
     return strokes.subList(firstFrom(span.start()), firstFrom(span.end()));
+  }
+
+  /** The stroke that begins at a position, if one does. */
+  public Optional<Stroke> at(Position position) {
+    int index = firstFrom(position);
+    return index < strokes.size() && strokes.get(index).onset().equals(position)
+        ? Optional.of(strokes.get(index))
+        : Optional.empty();
   }
 
   private int firstFrom(Position position) {

@@ -24,7 +24,6 @@ import stafette.score.BarChoice;
 import stafette.score.Line;
 import stafette.score.LineChoice;
 import stafette.score.NoSuchLine;
-import stafette.score.Reading;
 import stafette.split.Reason;
 import stafette.split.SplitResult;
 import stafette.words.Refusal;
@@ -241,7 +240,7 @@ public final class OpenPlan {
             source.onStaves(),
             source.inVoices(),
             Optional.of(source.tone()),
-            Reading.ALL);
+            source.read());
     return source.slurs().of(choice.take(score.score()));
   }
 }

@@ -22,6 +22,7 @@ import stafette.keep.OpenScore;
 import stafette.keep.Release;
 import stafette.plan.Plan;
 import stafette.score.Tremolo;
+import stafette.score.source.SourceAccount;
 import stafette.split.SplitResult;
 import stafette.words.Refusal;
 
@@ -72,6 +73,8 @@ public final class Reports {
     return PlanJson.of(
             Release.text(),
             scoreFile(opened.score(), opened.score().file()),
+            SourceAccount.of(
+                opened.score().score(), judged.plan().brief().lines().stream().distinct().toList()),
             judged.plan().brief(),
             judged.plan().brief(),
             result(opened),
@@ -151,6 +154,8 @@ public final class Reports {
     return PlanJson.of(
         Release.text(),
         scoreFile(outcome.score(), scoreFile),
+        SourceAccount.of(
+            outcome.score().score(), outcome.brief().lines().stream().distinct().toList()),
         outcome.asked(),
         outcome.brief(),
         outcome.result(),

@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import stafette.time.Bars;
 import stafette.time.BeatUnit;
@@ -58,7 +59,7 @@ public final class TwoHands {
   public static Voice voice(int staff, String name, String sixteenths) {
     List<Stroke> strokes = new ArrayList<>();
     int at = 0;
-    for (String each : sixteenths.trim().split("\\s+")) {
+    for (String each : Pattern.compile("\\s+").split(sixteenths.trim(), -1)) {
       if (!each.equals(".")) {
         strokes.add(stroke(at, each));
       }
@@ -68,10 +69,10 @@ public final class TwoHands {
   }
 
   private static Stroke stroke(int at, String text) {
-    String[] parts = text.split("_");
+    String[] parts = text.split("_", -1);
     int sixteenths = parts.length > 1 ? Integer.parseInt(parts[1]) : 1;
     List<Tone> tones =
-        Stream.of(parts[0].split("\\+")).map(TwoHands::pitch).map(Tone.class::cast).toList();
+        Stream.of(parts[0].split("\\+", -1)).map(TwoHands::pitch).map(Tone.class::cast).toList();
     return new Stroke(
         Position.ofQuarters(at, 4),
         tones,

@@ -269,8 +269,9 @@ record RoundTrip(Path folder, Path score, String source, List<String> broken) {
       for (JsonElement each : plan.getAsJsonArray("players")) {
         JsonObject player = each.getAsJsonObject();
         JsonElement read = player.get("part");
+        boolean named = read == null || read.isJsonNull();
         boolean there =
-            read == null || read.isJsonNull()
+            named
                 ? then.part(player.get("name").getAsString()).filter(part::equals).isPresent()
                 : read.getAsString().equals(part.id());
         if (there) {

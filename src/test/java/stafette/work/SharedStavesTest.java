@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -53,7 +54,7 @@ class SharedStavesTest {
   private static final String HALF = note("C", 5, 8, "") + rest(8);
   private static final LimitsInForce LIMITS = limits();
 
-  @TempDir Path folder;
+  @TempDir Path folder = Path.of("");
 
   @Test
   void two_flutes_take_turns_in_one_voice_and_labels_say_who_plays() throws Exception {
@@ -196,7 +197,7 @@ class SharedStavesTest {
     for (int i = 0; i < stretches.length; i++) {
       segments.add(new Segment(i, 0, stretches[i].get(0), stretches[i].get(1)));
     }
-    return write(file, new Plan(line.brief(), segments), line);
+    return write(file, new Plan(line.brief(), segments));
   }
 
   /** The turns that a search finds, if there is a plan. */
@@ -204,7 +205,7 @@ class SharedStavesTest {
     OpenLine line = OpenLine.in(open(file), request(file, "P1", players), LIMITS);
     SplitLine.SplitOutcome outcome = line.plan(() -> false, progress -> {});
     return outcome.plan().isPresent()
-        ? Optional.of(write(file, outcome.plan().get().plan(), line))
+        ? Optional.of(write(file, outcome.plan().get().plan()))
         : Optional.empty();
   }
 
@@ -224,7 +225,7 @@ class SharedStavesTest {
     return usual.with(PlayerWish.parse(players), List.of());
   }
 
-  private static Written write(Path file, Plan plan, OpenLine line) throws Exception {
+  private static Written write(Path file, Plan plan) throws Exception {
     Document before = MusicXmlReader.read(Files.readAllBytes(file));
     ScoreSeating seating = new ScoreSeating(before.score(), LIMITS.catalogue());
     WrittenScore once = ScoreWriter.write(before, plan, SourceTreatment.KEEP, seating);
@@ -319,7 +320,8 @@ class SharedStavesTest {
     void demandShares() {
       Map<Integer, Set<String>> expected = heard(before.score());
       for (Segment segment : plan.segments()) {
-        Set<String> own = expected.get(plan.player(segment).chair().orElseThrow());
+        Set<String> own =
+            Objects.requireNonNull(expected.get(plan.player(segment).chair().orElseThrow()));
         IntStream.rangeClosed(segment.first(), segment.last())
             .mapToObj(plan.line()::stroke)
             .map(Written::of)

@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
@@ -341,7 +342,7 @@ final class Assigned {
   }
 
   /** Where labels stand for all of the staff, and what they say. */
-  TreeMap<Position, String> labels() {
+  NavigableMap<Position, String> labels() {
     TreeMap<Position, String> ofStaff = new TreeMap<>();
     signs.values().stream()
         .flatMap(List::stream)
