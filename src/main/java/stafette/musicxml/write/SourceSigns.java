@@ -1,6 +1,7 @@
 package stafette.musicxml.write;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
@@ -72,10 +73,10 @@ final class SourceSigns {
                 element ->
                     element
                         .note()
-                        .filter(n -> holds(element, n, sign.at()))
+                        .filter(n -> !n.rest() && holds(element, n, sign.at()))
                         .filter(n -> line.source().strands().has(n.staff(), n.voice()))
                         .isPresent())
-            .findFirst();
+            .min(Comparator.comparing(element -> !element.onset().equals(sign.at())));
     if (note.isEmpty()) {
       return Optional.empty();
     }

@@ -3,7 +3,9 @@ package stafette.score.source;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import stafette.score.Line;
 import stafette.score.LineSource;
@@ -13,6 +15,7 @@ import stafette.score.Stroke;
 import stafette.score.Tone;
 import stafette.score.Voice;
 import stafette.score.source.SourceNote.Became;
+import stafette.time.Length;
 import stafette.time.Position;
 import stafette.time.Span;
 
@@ -146,21 +149,35 @@ public record SourceAccount(List<SourceNote> notes, List<Resonance> notHeld) {
     private List<Resonance> notHeld() {
       List<Resonance> resonances = new ArrayList<>();
       for (Span pedal : part.marks().pedal()) {
-        List<Tone> tones = new ArrayList<>();
+        Map<Integer, Stroke> last = new TreeMap<>();
         lines.stream()
             .flatMap(line -> line.strokes().stream())
             .filter(stroke -> pedal.contains(stroke.onset()))
-            .filter(stroke -> stroke.span().end().isBefore(pedal.end()))
-            .flatMap(stroke -> stroke.tones().stream())
-            .filter(tone -> tones.stream().noneMatch(known -> known.key() == tone.key()))
-            .forEach(tones::add);
-        tones.removeIf(tone -> isHeld(tone, pedal));
-        tones.sort(Comparator.comparingInt(Tone::key));
+            .forEach(
+                stroke -> stroke.keys().forEach(key -> last.merge(key, stroke, Reckoning::later)));
+        List<Tone> tones = new ArrayList<>();
+        last.forEach(
+            (key, stroke) -> {
+              Tone tone =
+                  stroke.tones().stream().filter(t -> t.key() == key).findFirst().orElseThrow();
+              if (!lasts(stroke, pedal) && !isHeld(tone, pedal)) {
+                tones.add(tone);
+              }
+            });
         if (!tones.isEmpty()) {
           resonances.add(new Resonance(pedal, tones));
         }
       }
       return resonances;
+    }
+
+    private static Stroke later(Stroke one, Stroke other) {
+      return one.onset().isBefore(other.onset()) ? other : one;
+    }
+
+    /** Whether the line itself sounds a tone until shortly before the pedal goes up. */
+    private static boolean lasts(Stroke last, Span pedal) {
+      return !last.span().end().plus(Length.QUARTER).isBefore(pedal.end());
     }
 
     /** Whether another part sounds a tone until the pedal goes up. */

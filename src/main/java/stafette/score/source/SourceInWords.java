@@ -79,11 +79,22 @@ public final class SourceInWords {
     return account.notHeld().stream()
         .map(
             resonance ->
-                Sentence.of(
-                    "pedalled from bar {0}: {1} sound on, and nobody holds them; give them to"
-                        + " somebody who sustains",
+                notHeld(
                     bars.at(resonance.pedal().start()).number(),
-                    Sentence.list(" ", List.<Tone>copyOf(resonance.tones()))))
+                    Sentence.list(" ", List.<Tone>copyOf(resonance.tones())),
+                    resonance.tones().size()))
         .toList();
+  }
+
+  private static Sentence notHeld(String bar, Sentence tones, int count) {
+    return count == 1
+        ? Sentence.of(
+            "pedalled from bar {0}: {1} sounds on, and nobody holds it; give it to somebody who"
+                + " sustains",
+            bar, tones)
+        : Sentence.of(
+            "pedalled from bar {0}: {1} sound on, and nobody holds them; give them to somebody who"
+                + " sustains",
+            bar, tones);
   }
 }
