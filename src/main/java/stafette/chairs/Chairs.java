@@ -5,7 +5,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import stafette.limits.Catalogue;
 import stafette.limits.Division;
@@ -118,6 +120,21 @@ public final class Chairs {
 
   static String bare(Instrument instrument) {
     return instrument.name().replaceFirst(" in .*", "");
+  }
+
+  /** Whether a name reads as that of one who shares a part: "Flute 2" of "Flutes 1.2". */
+  public static boolean mayMean(String name, Part part) {
+    List<Integer> own = ChairNumbers.in(name);
+    return own.size() == 1
+        && ChairNumbers.in(part.name()).containsAll(own)
+        && words(part.name()).containsAll(words(name));
+  }
+
+  private static Set<String> words(String name) {
+    return Stream.of(TypedNames.plain(name).split(" ", -1))
+        .filter(word -> !word.matches("[0-9]+|[iv]+"))
+        .map(word -> word.replaceFirst("s$", ""))
+        .collect(Collectors.toSet());
   }
 
   /** The chairs for whom the name of a part stands: "Flutes 1.2"; empty if that is one chair's. */

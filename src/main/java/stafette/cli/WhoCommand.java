@@ -11,7 +11,7 @@ import picocli.CommandLine.Parameters;
 import stafette.ask.SplitRequest;
 import stafette.keep.LimitsInForce;
 import stafette.words.Refusal;
-import stafette.work.who.Crew;
+import stafette.work.who.SolvedCrew;
 import stafette.work.who.WhoCouldPlay;
 import stafette.work.who.WhoReport;
 
@@ -57,7 +57,7 @@ final class WhoCommand implements Callable<Integer> {
     return who.holds() ? Commands.FINE : Commands.FINDINGS;
   }
 
-  private Optional<String> command(WhoCouldPlay who, Crew crew, LimitsInForce limits) {
+  private Optional<String> command(WhoCouldPlay who, SolvedCrew crew, LimitsInForce limits) {
     return SplitInstead.of(score, who.found().score().score(), crew.asked(), line.again(), limits);
   }
 }

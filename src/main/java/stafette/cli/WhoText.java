@@ -12,7 +12,7 @@ import stafette.keep.LimitsInForce;
 import stafette.words.Refusal;
 import stafette.words.Sentence;
 import stafette.work.who.Candidate;
-import stafette.work.who.Crew;
+import stafette.work.who.SolvedCrew;
 import stafette.work.who.WhoCouldPlay;
 
 /** Who could play a line, for the terminal. */
@@ -63,7 +63,7 @@ final class WhoText {
    *
    * @param command what to type for a crew
    */
-  static String of(WhoCouldPlay who, Function<Crew, Optional<String>> command) {
+  static String of(WhoCouldPlay who, Function<SolvedCrew, Optional<String>> command) {
     StringBuilder text = new StringBuilder();
     text.append(who.found().line().where("-")).append("\n\n");
     TextTable table =
@@ -92,7 +92,7 @@ final class WhoText {
     text.append(
         who.holds() ? "Crews, the best first:\n" : "Nobody's plan holds as asked; nearest:\n");
     int number = 1;
-    for (Crew crew : who.crews()) {
+    for (SolvedCrew crew : who.crews()) {
       text.append("  ").append(number++).append("  ").append(crew.inWords()).append('\n');
       command.apply(crew).ifPresent(typed -> text.append("     ").append(typed).append('\n'));
     }

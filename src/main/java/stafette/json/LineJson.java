@@ -138,7 +138,7 @@ public record LineJson(
           PlaceJson.of(bars.nameOf(note.at())),
           note.staff(),
           note.voice(),
-          note.tone().toString(),
+          note.tone().inWords().toString(),
           note.became(),
           note.octaves(),
           note.by());
@@ -153,7 +153,7 @@ public record LineJson(
     static ResonanceJson of(SourceAccount.Resonance resonance, Bars bars) {
       return new ResonanceJson(
           PlaceJson.of(bars.nameOf(resonance.pedal().start())),
-          resonance.tones().stream().map(Object::toString).toList());
+          resonance.tones().stream().map(tone -> tone.inWords().toString()).toList());
     }
   }
 

@@ -157,8 +157,8 @@ class CheckReportTest {
     Ran ran = check(List.of("Clarinet", "Flute"), List.of(TEMPO + FAST));
     assertEquals(Commands.FINE, ran.exitCode());
     assertTrue(ran.out().contains("for the few"), ran.out());
-    assertEquals(1, linesWith(ran.out(), "--players").size(), ran.out());
-    assertTrue(linesWith(ran.out(), "--players").get(0).contains("--part P1"), ran.out());
+    assertEquals(1, linesWith(ran.out(), "split ").size(), ran.out());
+    assertTrue(linesWith(ran.out(), "split ").get(0).contains("--part P1"), ran.out());
   }
 
   @Test

@@ -25,7 +25,7 @@ class DividedSectionTest {
   @TempDir private Path folder = Path.of("");
 
   @Test
-  void outside_players_play_from_the_sections_part_and_inside_ones_from_a_new_one_after_it()
+  void outside_and_inside_players_read_from_the_sections_own_staff_which_says_who_plays()
       throws Exception {
     Path out = folder.resolve("out.musicxml");
     Ran ran =
@@ -43,11 +43,14 @@ class DividedSectionTest {
             "-o",
             out.toString());
     assertEquals(0, ran.exitCode(), ran.err() + ran.out());
-    assertTrue(ran.out().contains("Violins I inside: new part after Violins I"), ran.out());
+    assertTrue(ran.out().contains("Violins I: plays in"), ran.out());
+    String text = Files.readString(out);
+    for (String label : List.of(">div. a 2, outside<", ">inside<", ">unis.<")) {
+      assertTrue(text.contains(label), label + " is not in " + text);
+    }
     Score written = MusicXmlReader.read(Files.readAllBytes(out)).score();
     assertEquals(
-        List.of("Violins I", "Violins I inside", "Violins II"),
-        written.parts().stream().map(Part::name).toList());
+        List.of("Violins I", "Violins II"), written.parts().stream().map(Part::name).toList());
     assertEquals(
         16 * BARS,
         new TreeSet<>(written.parts().stream().flatMap(DividedSectionTest::onsets).toList())

@@ -87,7 +87,6 @@ class WrongUseTest {
             of(2, "--tone is top", "check", LANTERN, "--part", "P1", "--tone", "middle"),
             of(2, "between 0 and 100", "check", LANTERN, "--assurance", "100"),
             of(2, "(the command limits lists them", "limits", "kazoo"),
-            split(2, "who shall play?", "--bars", "5-16"),
             split(2, "is named twice", "--bars", "5-16", "--players", "Flute 1, Flute 1"),
             split(
                 2,

@@ -190,6 +190,13 @@ record RoundTrip(Path folder, Path score, String source, List<String> broken) {
         .take(score);
   }
 
+  private static String players(JsonObject plan) {
+    List<String> names = new ArrayList<>();
+    plan.getAsJsonArray("players")
+        .forEach(player -> names.add(player.getAsJsonObject().get("name").getAsString()));
+    return String.join(", ", names);
+  }
+
   /** What several share, or the only one. */
   private static List<String> all(JsonObject line, String one, String several) {
     List<String> all = new ArrayList<>();
@@ -208,6 +215,9 @@ record RoundTrip(Path folder, Path score, String source, List<String> broken) {
     List<String> same = new ArrayList<>(command);
     same.set(1, once.toString());
     same.set(same.size() - 1, twice.toString());
+    if (!same.contains("--players")) {
+      same.addAll(2, List.of("--players", players(plan)));
+    }
     Ended second = Ended.of(same);
     boolean gone = source.equals("remove") || (source.equals("keep") && takesPart(plan));
     if (gone && second.err().matches("(?s).*(" + SPLIT_BEFORE + "|" + NOTHING_LEFT + ").*")) {

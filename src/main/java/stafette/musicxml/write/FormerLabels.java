@@ -8,6 +8,7 @@ import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import stafette.chairs.ChairMark;
 import stafette.musicxml.text.Origin;
@@ -46,8 +47,13 @@ final class FormerLabels {
     }
   }
 
-  /** Signs before the part's own notes that would be read with a label that was written. */
-  List<Replacement> restored(Assigned assigned, Fragments fragments) {
+  /**
+   * Signs before the part's own notes that would be read with a label that was written.
+   *
+   * @param isOfLine whether a note is one of the line's, whoever plays it
+   */
+  List<Replacement> restored(
+      Assigned assigned, Predicate<ElementText> isOfLine, Fragments fragments) {
     NavigableMap<Position, String> written = new TreeMap<>(assigned.labels());
     NavigableMap<Position, String> former = new TreeMap<>(standing);
     written.forEach((at, label) -> former.remove(at, label));
@@ -59,7 +65,7 @@ final class FormerLabels {
       }
       List<ElementText> notes =
           measure.elements().stream()
-              .filter(assigned::leaves)
+              .filter(element -> assigned.leaves(element) && !isOfLine.test(element))
               .sorted(Comparator.comparing(ElementText::onset))
               .toList();
       for (ElementText note : notes) {

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import stafette.chairs.Chairs;
 import stafette.limits.Division;
 import stafette.musicxml.read.Document;
 import stafette.musicxml.text.Origin.ElementText;
@@ -58,6 +59,7 @@ public record HandoffWords(String part, Position at, boolean enters, String text
   /** The first division of a divided section has the section's part. */
   private static boolean isPlayer(String name, Score score) {
     return score.part(name).isPresent()
+        || score.parts().stream().anyMatch(part -> Chairs.mayMean(name, part))
         || Division.named(name).flatMap(division -> score.part(division.section())).isPresent();
   }
 

@@ -99,7 +99,8 @@ final class PartWriter {
     all.ifPresent(
         label ->
             replacements.addAll(
-                new FormerLabels(origin, part, voices, label).restored(assigned, fragments)));
+                new FormerLabels(origin, part, voices, label)
+                    .restored(assigned, any -> false, fragments)));
     return replacements;
   }
 

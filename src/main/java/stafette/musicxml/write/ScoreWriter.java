@@ -336,7 +336,7 @@ public final class ScoreWriter {
     if (staff.isPresent()) {
       made.addAll(
           new FormerLabels(origin, part, voices, staff.get().all())
-              .restored(own.orElseThrow(), fragments));
+              .restored(own.orElseThrow(), edits::isOfLine, fragments));
     }
     replacements.addAll(made);
     if (!made.isEmpty()) {

@@ -111,6 +111,11 @@ final class SourceEdits {
         .replacements(at -> slashed.map(s -> s.covers(at)).orElse(false));
   }
 
+  /** Whether a note is one of the lines'. */
+  boolean isOfLine(ElementText element) {
+    return !notes.in(element).isEmpty();
+  }
+
   /** Indices of the bars in which notes of the lines are others'. */
   List<Integer> othersBars() {
     Set<Integer> bars = new TreeSet<>();

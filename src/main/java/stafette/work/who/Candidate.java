@@ -17,7 +17,9 @@ import stafette.words.Sentence;
  * @param stretches how many manage each stretch of the line, in order
  * @param within the strokes that are within its range
  * @param free those of them at which it has nothing else to play, and time to get ready
- * @param strain the share of the peak rate that the best technique needs; infinite without one
+ * @param managed those of them in stretches that so many manage as were asked for
+ * @param strain the share of the peak rate that the best technique needs for these; infinite
+ *     without one
  * @param register where in its range the line lies, and how loud it is there
  * @param busy what it has to play in the bars of the line; empty if nothing
  * @param before what comes right before the line for it, if that matters
@@ -34,6 +36,7 @@ public record Candidate(
     List<StretchShare> stretches,
     BitSet within,
     BitSet free,
+    BitSet managed,
     double strain,
     Sentence register,
     Optional<Sentence> busy,
@@ -55,9 +58,9 @@ public record Candidate(
    */
   public record StretchShare(String bars, int share, boolean inRange) {}
 
-  /** Whether it can play something of the line, at its tempo. */
+  /** Whether so many as were asked for manage something of the line. */
   public boolean isAble() {
-    return !free.isEmpty() && strain <= 1;
+    return !managed.isEmpty();
   }
 
   /** Whether it has nothing else to play in the bars of the line. */

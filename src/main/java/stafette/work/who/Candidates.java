@@ -88,6 +88,13 @@ final class Candidates {
     for (Chair chair : chairs.all()) {
       if (!chair.instruments().isEmpty()) {
         all.add(candidate(new PlayerWish(chair.name(), Optional.empty()), Optional.of(chair)));
+        for (Instrument other : chair.instruments().subList(1, chair.instruments().size())) {
+          Optional<Chair> holder = chairs.named(other.name());
+          if (holder.equals(Optional.of(chair))) {
+            PlayerWish wish = new PlayerWish(capitalised(other.name()), Optional.empty());
+            all.add(candidate(wish, holder));
+          }
+        }
       }
     }
     List<PlayerWish> newcomers = new ArrayList<>();
@@ -129,8 +136,11 @@ final class Candidates {
   }
 
   private static String chair(String instrument, int number) {
-    String bare = bare(instrument);
-    return bare.substring(0, 1).toUpperCase(Locale.ROOT) + bare.substring(1) + " " + number;
+    return capitalised(bare(instrument)) + " " + number;
+  }
+
+  private static String capitalised(String name) {
+    return name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1);
   }
 
   private static String bare(String instrument) {
@@ -147,8 +157,6 @@ final class Candidates {
       within.set(j, reaches);
       free.set(j, reaches && !isTaken(player.busy(), line.onsetMicros(j)));
     }
-    List<Technique> usable =
-        Allowance.usable(request.allowances(), wish.name(), instrument, List.of(line));
     Surroundings around = new Surroundings(line, player, chair, chairs);
     return new Candidate(
         wish,
@@ -157,7 +165,8 @@ final class Candidates {
         shares(instrument, wish.name()),
         within,
         free,
-        LineTrial.leastUse(line, instrument, request.assurance(), usable).orElse(NOBODY),
+        managed(free, shares(instrument, wish.name())),
+        strain(instrument, wish.name(), within),
         register(instrument),
         around.busy(),
         around.before(),
@@ -165,6 +174,34 @@ final class Candidates {
         source.map(own -> levelIn(instrument) - levelIn(own)),
         source.map(own -> limits.weights().blend(own, instrument)).orElse(0),
         written(instrument));
+  }
+
+  /** The free strokes in stretches that so many manage as were asked for. */
+  private BitSet managed(BitSet free, List<Candidate.StretchShare> shares) {
+    BitSet managed = new BitSet();
+    int stroke = 0;
+    for (int i = 0; i < stretches.size(); i++) {
+      int end = stroke + stretches.get(i).count();
+      managed.set(stroke, end, isManaged(shares.get(i)));
+      stroke = end;
+    }
+    managed.and(free);
+    return managed;
+  }
+
+  /** A stretch with notes out of range may have others that can be played. */
+  private boolean isManaged(Candidate.StretchShare share) {
+    return !share.inRange() || share.share() >= request.assurance().percent();
+  }
+
+  /** On the notes that it has. */
+  private double strain(Instrument instrument, String name, BitSet within) {
+    if (within.isEmpty()) {
+      return NOBODY;
+    }
+    Line own = line.only(within.stream().boxed().toList(), true);
+    List<Technique> usable = Allowance.usable(request.allowances(), name, instrument, List.of(own));
+    return LineTrial.leastUse(own, instrument, request.assurance(), usable).orElse(NOBODY);
   }
 
   private Player playerOf(PlayerWish wish) throws Refusal {

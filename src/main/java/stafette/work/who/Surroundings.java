@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import stafette.chairs.Chair;
 import stafette.chairs.Chairs;
 import stafette.chairs.GivenNote;
@@ -66,8 +68,7 @@ final class Surroundings {
 
   /** The bars of the line in which it has other notes, and in which part. */
   Optional<Sentence> busy() {
-    List<Integer> bars =
-        beside.stream().map(note -> barOf(note).index()).distinct().sorted().toList();
+    List<Integer> bars = beside.stream().flatMap(this::bars).distinct().sorted().toList();
     if (bars.isEmpty()) {
       return Optional.empty();
     }
@@ -82,6 +83,15 @@ final class Surroundings {
       }
     }
     return Optional.of(Sentence.of("plays in {0}", Sentence.list(stretches)));
+  }
+
+  /** The bars of the line in which a note sounds. */
+  private Stream<Integer> bars(GivenNote note) {
+    int last = line.bars().at(note.stroke().span().end()).index();
+    boolean into = line.bars().get(last).span().start().isBefore(note.stroke().span().end());
+    return IntStream.rangeClosed(barOf(note).index(), into ? last : last - 1)
+        .filter(bar -> bar >= line.source().firstBar() && bar <= line.source().lastBar())
+        .boxed();
   }
 
   private String number(int bar) {

@@ -21,7 +21,7 @@ import stafette.words.Refusal;
 public record WhoCouldPlay(
     LineRequest.FoundLine found,
     List<Candidate> candidates,
-    List<Crew> crews,
+    List<SolvedCrew> crews,
     List<PlayerWish> likeliest) {
   public WhoCouldPlay {
     candidates = List.copyOf(candidates);
@@ -50,17 +50,17 @@ public record WhoCouldPlay(
     Chairs chairs = Chairs.of(score.score(), limits.catalogue());
     SplitRequest free = request.with(request.relaying().with(List.of()));
     List<Candidate> candidates = new Candidates(score, chairs, found.line(), free, limits).all();
-    Crews crews = new Crews(found, free, limits, candidates);
+    BestCrews crews = new BestCrews(found, free, limits, candidates);
     return new WhoCouldPlay(found, candidates, crews.best(), crews.likeliest());
   }
 
-  public Optional<Crew> best() {
+  public Optional<SolvedCrew> best() {
     return crews.stream().findFirst();
   }
 
   /** Whether a crew's plan holds for the share of players asked for. */
   public boolean holds() {
-    return best().map(Crew::holds).orElse(false);
+    return best().map(SolvedCrew::holds).orElse(false);
   }
 
   /**

@@ -19,7 +19,7 @@ public final class WhoReport {
    *
    * @param command what to type for a crew
    */
-  public static String json(WhoCouldPlay who, Function<Crew, Optional<String>> command) {
+  public static String json(WhoCouldPlay who, Function<SolvedCrew, Optional<String>> command) {
     OpenScore score = who.found().score();
     return WhoJson.of(
             Reports.scoreFile(score),
@@ -51,7 +51,7 @@ public final class WhoReport {
         one.written().map(Sentence::toString));
   }
 
-  private static WhoJson.CrewJson crew(Crew crew, Optional<String> command) {
+  private static WhoJson.CrewJson crew(SolvedCrew crew, Optional<String> command) {
     List<String> names = crew.players().stream().map(PlayerWish::name).toList();
     return WhoJson.CrewJson.of(
         names,

@@ -17,13 +17,13 @@ import stafette.words.Sentence;
  * @param holds whether it holds for the share of players asked for
  * @param keepsMargin whether it holds with the margin of tempo asked for
  */
-public record Crew(
+public record SolvedCrew(
     List<Candidate> members,
     SplitRequest asked,
     JudgedPlan judged,
     boolean holds,
     boolean keepsMargin) {
-  public Crew {
+  public SolvedCrew {
     members = List.copyOf(members);
   }
 

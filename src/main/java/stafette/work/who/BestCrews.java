@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import stafette.ask.Allowance;
@@ -37,7 +38,7 @@ import stafette.words.Refusal;
  * solved; those that hold come first, then those from the score, then the easier ones, then the
  * cheaper ones, where each player is paid for as one whom the program proposed.
  */
-final class Crews {
+final class BestCrews {
   private static final int MOST = 6;
   private static final int MOST_SOLVED = 12;
   private static final int MOST_PLAYERS = 4;
@@ -54,7 +55,7 @@ final class Crews {
   private final List<Candidate> all;
   private final Workbench workbench = new Workbench();
 
-  Crews(
+  BestCrews(
       LineRequest.FoundLine found,
       SplitRequest request,
       LimitsInForce limits,
@@ -75,24 +76,27 @@ final class Crews {
   }
 
   /** At most six, the best first; none where nobody's plan holds even for a few. */
-  List<Crew> best() throws Refusal {
-    List<Crew> solved = new ArrayList<>();
-    for (Proposal proposal : proposals()) {
-      solved(proposal, false).ifPresent(solved::add);
+  List<SolvedCrew> best() throws Refusal {
+    List<SolvedCrew> solved = new ArrayList<>();
+    for (PossibleCrew possible : possible(all, Candidate::managed)) {
+      solved(possible, false).ifPresent(solved::add);
     }
     if (solved.isEmpty()) {
-      for (Proposal proposal : proposals()) {
-        solved(proposal, true).ifPresent(solved::add);
+      List<PossibleCrew> any =
+          possible(
+              everybody.stream().filter(one -> !one.free().isEmpty()).toList(), Candidate::free);
+      for (PossibleCrew possible : any.subList(0, Math.min(MOST, any.size()))) {
+        solved(possible, true).ifPresent(solved::add);
       }
     }
     solved.sort(
-        Comparator.comparing((Crew crew) -> !crew.holds())
+        Comparator.comparing((SolvedCrew crew) -> !crew.holds())
             .thenComparing(crew -> crew.holds() ? 0 : -crew.share())
             .thenComparing(crew -> !crew.keepsMargin())
             .thenComparing(crew -> crew.judged().plan().playing().size() == 1)
-            .thenComparing(Crew::newcomers)
+            .thenComparing(SolvedCrew::newcomers)
             .thenComparing(crew -> !isOwnSection(crew))
-            .thenComparing(Crews::callsStrings)
+            .thenComparing(BestCrews::callsStrings)
             .thenComparing(crew -> Ease.of(crew.share()))
             .thenComparing(this::price));
     return unlike(solved);
@@ -100,22 +104,22 @@ final class Crews {
 
   /** Those who together reach most of the line, whatever its speed. */
   List<PlayerWish> likeliest() {
-    return together(everybody).stream().map(Candidate::wish).toList();
+    return together(everybody, Candidate::within).stream().map(Candidate::wish).toList();
   }
 
-  private int price(Crew crew) {
+  private int price(SolvedCrew crew) {
     int players = crew.judged().plan().playing().size();
     return crew.judged().verdict().cost().total() + players * limits.weights().player();
   }
 
   /** Strings that can play a line seldom need a relay for it. */
-  private static boolean callsStrings(Crew crew) {
+  private static boolean callsStrings(SolvedCrew crew) {
     return crew.members().stream()
         .anyMatch(member -> !member.isInScore() && Sections.isBowed(member.player().instrument()));
   }
 
   /** A section divides before it calls somebody else. */
-  private boolean isOwnSection(Crew crew) {
+  private boolean isOwnSection(SolvedCrew crew) {
     return crew.members().stream()
         .allMatch(
             member ->
@@ -127,11 +131,11 @@ final class Crews {
   }
 
   /** The first of those in whom the same instruments, or the same players, play. */
-  private static List<Crew> unlike(List<Crew> sorted) {
+  private static List<SolvedCrew> unlike(List<SolvedCrew> sorted) {
     Set<Object> kinds = new HashSet<>();
     Set<Object> players = new HashSet<>();
-    List<Crew> unlike = new ArrayList<>();
-    for (Crew crew : sorted) {
+    List<SolvedCrew> unlike = new ArrayList<>();
+    for (SolvedCrew crew : sorted) {
       Set<String> kind =
           crew.members().stream()
               .map(
@@ -157,16 +161,16 @@ final class Crews {
    *
    * @param wishes how to ask for them, one or more for each of the members
    */
-  private record Proposal(List<Candidate> members, List<PlayerWish> wishes) {
+  private record PossibleCrew(List<Candidate> members, List<PlayerWish> wishes) {
 
     int newcomers() {
       return (int) members.stream().filter(member -> !member.isInScore()).count();
     }
 
-    int missing(int strokes) {
-      BitSet free = new BitSet();
-      members.forEach(member -> free.or(member.free()));
-      return strokes - free.cardinality();
+    int missing(int strokes, Function<Candidate, BitSet> what) {
+      BitSet reached = new BitSet();
+      members.forEach(member -> reached.or(what.apply(member)));
+      return strokes - reached.cardinality();
     }
 
     double strain() {
@@ -174,65 +178,83 @@ final class Crews {
     }
   }
 
-  private List<Proposal> proposals() {
+  /**
+   * Those who together can play all of it, the likeliest first.
+   *
+   * @param what which strokes each of them counts for
+   */
+  private List<PossibleCrew> possible(List<Candidate> some, Function<Candidate, BitSet> what)
+      throws Refusal {
     Map<String, List<Candidate>> kinds = new LinkedHashMap<>();
-    all.stream()
+    some.stream()
         .sorted(
             Comparator.comparing((Candidate one) -> !one.isInScore())
-                .thenComparing(one -> -one.free().cardinality())
+                .thenComparing(one -> -what.apply(one).cardinality())
                 .thenComparing(Candidate::strain))
         .forEach(one -> kinds.computeIfAbsent(one.kind(), k -> new ArrayList<>()).add(one));
-    Set<Proposal> proposals = new LinkedHashSet<>();
+    Set<PossibleCrew> crews = new LinkedHashSet<>();
     for (List<Candidate> kind : kinds.values()) {
-      proposals.addAll(ofOneKind(kind));
+      crews.addAll(ofOneKind(kind));
     }
     List<List<Candidate>> first = kinds.values().stream().limit(KINDS_IN_PAIRS).toList();
     for (int i = 0; i < first.size(); i++) {
       for (int j = i + 1; j < first.size(); j++) {
-        proposals.add(
-            proposal(
+        crews.add(
+            crew(
                 Stream.concat(first.get(i).stream().limit(2), first.get(j).stream().limit(2))
                     .toList()));
       }
     }
-    proposals.add(proposal(together(all.stream().filter(Candidate::isInScore).toList())));
-    proposals.add(proposal(together(all)));
+    crews.add(crew(together(some.stream().filter(Candidate::isInScore).toList(), what)));
+    crews.add(crew(together(some, what)));
+    crews.add(
+        crew(
+            together(
+                some.stream().filter(one -> one.player().instrument().isWind()).toList(), what)));
     int strokes = found.line().count();
-    List<Proposal> complete =
-        proposals.stream().filter(proposal -> proposal.missing(strokes) == 0).toList();
+    List<PossibleCrew> complete =
+        crews.stream().filter(crew -> crew.missing(strokes, what) == 0).toList();
     return complete.stream()
-        .filter(proposal -> proposal.wishes.size() > 1)
-        .sorted(Comparator.comparingInt(Proposal::newcomers).thenComparingDouble(Proposal::strain))
+        .filter(crew -> crew.wishes.size() > 1 || crew.members.size() == 1)
+        .sorted(
+            Comparator.comparingInt(PossibleCrew::newcomers)
+                .thenComparingDouble(PossibleCrew::strain))
         .limit(MOST_SOLVED)
         .toList();
   }
 
-  /** In the order of the score, so that the principal starts. */
-  private Proposal proposal(List<Candidate> some) {
-    List<Candidate> members =
-        some.stream().sorted(Comparator.comparingInt(everybody::indexOf)).toList();
-    return new Proposal(members, members.stream().map(Candidate::wish).toList());
+  /** In the order of the score, so that the principal starts; nobody on two instruments. */
+  private PossibleCrew crew(List<Candidate> some) {
+    List<Candidate> members = new ArrayList<>();
+    for (Candidate one : everybody) {
+      boolean seated =
+          one.isInScore() && members.stream().anyMatch(other -> other.chair().equals(one.chair()));
+      if (some.contains(one) && !seated) {
+        members.add(one);
+      }
+    }
+    return new PossibleCrew(members, members.stream().map(Candidate::wish).toList());
   }
 
   /** Each section divided, or all of the winds that are there, two at least. */
-  private List<Proposal> ofOneKind(List<Candidate> kind) {
-    List<Proposal> found = new ArrayList<>();
+  private List<PossibleCrew> ofOneKind(List<Candidate> kind) throws Refusal {
+    List<PossibleCrew> found = new ArrayList<>();
     for (Candidate one : kind) {
       if (one.chair().filter(Chair::isSection).isPresent()) {
         found.add(
-            new Proposal(
+            new PossibleCrew(
                 List.of(one),
-                List.of(new PlayerWish(one.wish().name() + DIVIDED, one.wish().instrument()))));
+                new PlayerWish(one.wish().name() + DIVIDED, one.wish().instrument()).players()));
       }
     }
     List<Candidate> there = kind.stream().filter(Candidate::isInScore).toList();
     int enough = Math.max(2, Math.min(MOST_PLAYERS, there.size()));
-    found.add(proposal(kind.stream().limit(enough).toList()));
+    found.add(crew(kind.stream().limit(enough).toList()));
     return found;
   }
 
   /** One after the other who adds most to what the others reach; of equals, the least strained. */
-  private static List<Candidate> together(List<Candidate> some) {
+  private static List<Candidate> together(List<Candidate> some, Function<Candidate, BitSet> what) {
     List<Candidate> left = new ArrayList<>(some);
     List<Candidate> chosen = new ArrayList<>();
     BitSet reached = new BitSet();
@@ -240,20 +262,20 @@ final class Crews {
       Candidate next =
           left.stream()
               .min(
-                  Comparator.comparingInt((Candidate one) -> -adds(one, reached))
+                  Comparator.comparingInt((Candidate one) -> -adds(what.apply(one), reached))
                       .thenComparing(one -> !one.isInScore())
-                      .thenComparing(one -> -one.free().cardinality())
+                      .thenComparing(one -> -what.apply(one).cardinality())
                       .thenComparing(Candidate::strain))
               .orElseThrow();
       left.remove(next);
       chosen.add(next);
-      reached.or(next.free());
+      reached.or(what.apply(next));
     }
     return chosen;
   }
 
-  private static int adds(Candidate one, BitSet before) {
-    BitSet more = (BitSet) one.free().clone();
+  private static int adds(BitSet own, BitSet before) {
+    BitSet more = (BitSet) own.clone();
     more.andNot(before);
     return more.cardinality();
   }
@@ -263,8 +285,8 @@ final class Crews {
    *
    * @param nearest whether one for a lower share will do
    */
-  private Optional<Crew> solved(Proposal proposal, boolean nearest) throws Refusal {
-    SplitRequest asked = asking(proposal.wishes);
+  private Optional<SolvedCrew> solved(PossibleCrew possible, boolean nearest) throws Refusal {
+    SplitRequest asked = asking(possible.wishes);
     Briefing briefing = Briefing.of(asked, limits, found);
     int[] looks = {LOOKS};
     BooleanSupplier stop = () -> --looks[0] < 0;
@@ -282,14 +304,14 @@ final class Crews {
         briefing.wishes().stream().filter(wish -> playing.contains(wish.name())).toList();
     boolean keeps = plan.brief().rules().margin().equals(asked.margin());
     return Optional.of(
-        new Crew(members(proposal, playing), asking(players), judged, !nearest, keeps));
+        new SolvedCrew(members(possible, playing), asking(players), judged, !nearest, keeps));
   }
 
   /** Of a divided section its halves play. */
-  private static List<Candidate> members(Proposal proposal, List<String> playing) {
-    return proposal.members.size() == 1
-        ? proposal.members
-        : proposal.members.stream()
+  private static List<Candidate> members(PossibleCrew possible, List<String> playing) {
+    return possible.members.size() == 1
+        ? possible.members
+        : possible.members.stream()
             .filter(member -> playing.contains(member.player().name()))
             .toList();
   }
