@@ -67,11 +67,16 @@ final class FirstPlan {
 
   private List<Label> narrowed(List<Label> labels, Optional<CrewSearch.Goal> best) {
     int most = best.map(CrewSearch.Goal::cost).orElse(Relaxation.NEVER);
-    labels.removeIf(label -> extension.bound(label) >= most);
-    labels.sort(Comparator.comparingInt(extension::bound));
+    List<Label> cheapestFirst =
+        labels.stream()
+            .map(label -> new Bounded(label, extension.bound(label)))
+            .filter(bounded -> bounded.bound < most)
+            .sorted(Comparator.comparingInt(Bounded::bound))
+            .map(Bounded::label)
+            .toList();
     Map<DominanceKey, Integer> perPlace = new HashMap<>();
     List<Label> kept = new ArrayList<>();
-    for (Label label : labels) {
+    for (Label label : cheapestFirst) {
       if (kept.size() < width
           && perPlace.merge(
                   DominanceKey.of(label, relays.get(label.relay()).count()), 1, Integer::sum)
@@ -81,6 +86,9 @@ final class FirstPlan {
     }
     return kept;
   }
+
+  /** A label with its bound as it was asked for: later it may be known to be higher. */
+  private record Bounded(Label label, int bound) {}
 
   private static Optional<CrewSearch.Goal> cheaper(
       Optional<CrewSearch.Goal> one, Optional<CrewSearch.Goal> other) {

@@ -51,7 +51,8 @@ class MainJobTest {
               "--players",
               "Bassoon 1, Bassoon 2, Clarinet 1, Clarinet 2, Flute 1, Flute 2",
               "--allow",
-              "double tonguing"));
+              "double tonguing"),
+          List.of("weir-gate", "--part", "P5", "--bars", "3-14", "--players", "Flute 1, Flute 2"));
 
   @TempDir private Path folder = Path.of("");
 

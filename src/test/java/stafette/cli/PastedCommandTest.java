@@ -24,7 +24,7 @@ class PastedCommandTest {
   @TempDir private Path folder = Path.of("");
 
   @ParameterizedTest
-  @ValueSource(strings = {"lantern-run", "signal-hill", "mill-stairs"})
+  @ValueSource(strings = {"lantern-run", "signal-hill", "mill-stairs", "weir-gate"})
   void each_passage_of_a_sample_has_a_command_that_works(String sample) throws IOException {
     everyCommandWorks(Path.of("samples", sample + ".musicxml"));
   }

@@ -109,6 +109,19 @@ class ReadmeTest {
     assertTrue(!shown.isEmpty() && printed.contains(shown), printed);
   }
 
+  @Test
+  void the_crews_it_shows_are_those_of_its_command() throws IOException {
+    String command =
+        commands().stream().filter(c -> c.contains(".jar who ")).findFirst().orElseThrow();
+    Matcher block = BLOCK.matcher(readme());
+    String shown = "";
+    while (block.find()) {
+      shown = block.group(2).contains("Crews, ") ? block.group(2) : shown;
+    }
+    String printed = Ran.command(arguments(command)).out();
+    assertTrue(!shown.isEmpty() && printed.contains(shown), printed);
+  }
+
   /** Of Java's own sounds; where another bank is installed, other levels are measured. */
   @Test
   void the_published_steps_it_shows_are_those_of_its_sound() throws IOException {
@@ -131,7 +144,7 @@ class ReadmeTest {
   @Test
   void every_option_it_names_is_one() throws IOException {
     String help = "";
-    for (String command : List.of("check", "split", "preview", "thin", "tempo", "limits")) {
+    for (String command : List.of("check", "split", "preview", "thin", "tempo", "who", "limits")) {
       help += Ran.command(command, "--help").out();
     }
     Matcher option = Pattern.compile("`(--[a-z-]+)").matcher(readme());

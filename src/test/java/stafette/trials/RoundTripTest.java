@@ -40,7 +40,7 @@ class RoundTripTest {
   @TempDir private Path folder = Path.of("");
 
   @ParameterizedTest
-  @ValueSource(strings = {"lantern-run", "signal-hill", "mill-stairs"})
+  @ValueSource(strings = {"lantern-run", "signal-hill", "mill-stairs", "weir-gate"})
   void the_passages_of_a_sample(String sample) throws Exception {
     List<String> broken = new ArrayList<>();
     Path score = Path.of("samples", sample + ".musicxml");

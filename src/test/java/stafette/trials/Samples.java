@@ -17,7 +17,8 @@ final class Samples {
   /** The first bars, or later ones with what the first ones say of key, metre and clef. */
   Node extract(Dice dice) {
     Node score =
-        read.computeIfAbsent(dice.of("lantern-run", "mill-stairs", "signal-hill"), Samples::read)
+        read.computeIfAbsent(
+                dice.of("lantern-run", "mill-stairs", "signal-hill", "weir-gate"), Samples::read)
             .copy();
     int from = dice.between(0, 9);
     for (Node part : score.all("part")) {

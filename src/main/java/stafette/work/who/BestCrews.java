@@ -102,9 +102,21 @@ final class BestCrews {
     return unlike(solved);
   }
 
-  /** Those who together reach most of the line, whatever its speed. */
+  /**
+   * Who comes nearest to it where no crew has a plan: of two kinds that have all of its notes those
+   * who are least strained by them, else those who together reach most of it.
+   */
   List<PlayerWish> likeliest() {
-    return together(everybody, Candidate::within).stream().map(Candidate::wish).toList();
+    int strokes = found.line().count();
+    Map<String, List<Candidate>> whole =
+        everybody.stream()
+            .filter(one -> one.within().cardinality() == strokes && !one.free().isEmpty())
+            .sorted(Comparator.comparingDouble(Candidate::strain))
+            .collect(
+                Collectors.groupingBy(Candidate::kind, LinkedHashMap::new, Collectors.toList()));
+    List<Candidate> some =
+        whole.values().stream().limit(2).flatMap(kind -> kind.stream().limit(2)).toList();
+    return crew(some.size() > 1 ? some : together(everybody, Candidate::within)).wishes();
   }
 
   private int price(SolvedCrew crew) {
@@ -302,6 +314,9 @@ final class BestCrews {
     List<String> playing = best.get().playing();
     List<PlayerWish> players =
         briefing.wishes().stream().filter(wish -> playing.contains(wish.name())).toList();
+    if (players.size() < briefing.wishes().size()) {
+      return solved(new PossibleCrew(members(possible, playing), players), nearest);
+    }
     boolean keeps = plan.brief().rules().margin().equals(asked.margin());
     return Optional.of(
         new SolvedCrew(members(possible, playing), asking(players), judged, !nearest, keeps));

@@ -22,7 +22,7 @@ import stafette.score.Step;
 /** ProxyMusic, an independent reader of MusicXML, finds the same notes in the same order. */
 class SecondReaderTest {
   @ParameterizedTest
-  @ValueSource(strings = {"lantern-run", "mill-stairs", "signal-hill"})
+  @ValueSource(strings = {"lantern-run", "mill-stairs", "signal-hill", "weir-gate"})
   void both_readers_find_the_same_notes_and_durations(String sample) throws Exception {
     byte[] bytes = Files.readAllBytes(Path.of("samples", sample + ".musicxml"));
     Document ours = MusicXmlReader.read(bytes);
