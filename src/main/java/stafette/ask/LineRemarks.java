@@ -91,8 +91,11 @@ public final class LineRemarks {
     return line.strokes().stream()
         .allMatch(
             stroke ->
-                there.getOrDefault(stroke.onset(), List.of()).stream()
-                    .anyMatch(other -> stroke.tones().stream().allMatch(other::sounds)));
+                stroke.tones().stream()
+                    .allMatch(
+                        tone ->
+                            there.getOrDefault(stroke.onset(), List.of()).stream()
+                                .anyMatch(other -> other.sounds(tone))));
   }
 
   /** The voices on the line's staff. */

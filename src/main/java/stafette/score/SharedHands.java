@@ -172,7 +172,7 @@ public final class SharedHands {
     int from = first;
     for (int i = first + 1; i <= last + 1; i++) {
       if (i > last || (i > from + 1 && !isEven(i)) || (onOneStaff && weave.isHeldBefore(i))) {
-        Stretch piece = new Stretch(from, i - 1);
+        Stretch piece = withoutChords(from, i - 1);
         if (piece.count() >= WINDOW && isNear(piece)) {
           pieces.add(piece);
         }
@@ -180,6 +180,19 @@ public final class SharedHands {
       }
     }
     return pieces;
+  }
+
+  /** What both hands strike before the line begins, or where it arrives, is none of it. */
+  private Stretch withoutChords(int first, int last) {
+    int from = first;
+    int to = last;
+    while (from < to && isAbove(from) && isBelow(from)) {
+      from++;
+    }
+    while (to > from && isAbove(to) && isBelow(to)) {
+      to--;
+    }
+    return new Stretch(from, to);
   }
 
   private boolean isEven(int index) {

@@ -103,8 +103,8 @@ final class BestCrews {
   }
 
   /**
-   * Who comes nearest to it where no crew has a plan: of two kinds that have all of its notes those
-   * who are least strained by them, else those who together reach most of it.
+   * Who comes nearest to it where no crew has a plan: at most two of a kind who have all of its
+   * notes, those who are least strained by them, else those who together reach most of it.
    */
   List<PlayerWish> likeliest() {
     int strokes = found.line().count();
@@ -115,7 +115,10 @@ final class BestCrews {
             .collect(
                 Collectors.groupingBy(Candidate::kind, LinkedHashMap::new, Collectors.toList()));
     List<Candidate> some =
-        whole.values().stream().limit(2).flatMap(kind -> kind.stream().limit(2)).toList();
+        whole.values().stream()
+            .flatMap(kind -> kind.stream().limit(2))
+            .limit(MOST_PLAYERS)
+            .toList();
     return crew(some.size() > 1 ? some : together(everybody, Candidate::within)).wishes();
   }
 
