@@ -25,6 +25,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import stafette.ask.LineRequest;
 import stafette.ask.PlayerWish;
+import stafette.ask.Relaying;
 import stafette.ask.SplitRequest;
 import stafette.chairs.Chair;
 import stafette.chairs.Chairs;
@@ -34,6 +35,7 @@ import stafette.musicxml.read.Document;
 import stafette.musicxml.read.MusicXmlReader;
 import stafette.musicxml.write.ScoreWriter;
 import stafette.musicxml.write.WrittenScore;
+import stafette.plan.Hocket;
 import stafette.plan.Plan;
 import stafette.plan.Segment;
 import stafette.plan.SourceTreatment;
@@ -133,6 +135,38 @@ class SharedStavesTest {
     Written written = split(file, "P1", "Trumpet 2, Trumpet 3", List.of(0, 16), List.of(16, 31));
     assertTrue(written.staff().contains("2: [2.3.] E [3.] E"), written.staff());
     assertTrue(written.staff().endsWith("3: [a 3] C r"), written.staff());
+  }
+
+  @Test
+  void players_who_have_different_notes_at_a_time_get_a_voice_each() throws Exception {
+    Path file = folder.resolve("hocket.musicxml");
+    Files.writeString(file, score("Flutes 1.2", List.of(WHOLE, WHOLE, HALF), List.of()));
+    Written written = hocket(file, "P1");
+    assertEquals("1: 16 of the line and 1 more, 2: 16 of the line and 1 more", written.chairs());
+    assertEquals(List.of("Piano", "Flutes 1.2"), written.parts());
+  }
+
+  @Test
+  void a_hocket_in_the_staff_of_its_own_players_loses_no_note() throws Exception {
+    Path file = folder.resolve("own-hocket.musicxml");
+    String bar = note("E", 5, 1, "").repeat(16);
+    Files.writeString(file, score("Flutes 1.2", List.of(bar, bar, HALF), List.of()));
+    Written written = hocket(file, "P2");
+    assertTrue(written.chairs().startsWith("1: 16 of the line"), written.chairs());
+  }
+
+  /** Both flutes take every other beat of all of it, or every other stroke. */
+  private static Written hocket(Path file, String part) throws Exception {
+    SplitRequest request = request(file, part, "Flute 1, Flute 2");
+    Relaying relaying = new Relaying(Hocket.BEAT, 1, false, List.of());
+    OpenLine line = OpenLine.in(open(file), request.with(relaying), LIMITS);
+    return write(
+        file,
+        new Plan(
+            line.brief(),
+            List.of(
+                new Segment(0, 0, 0, 0, 31, stafette.plan.Pattern.ODD),
+                new Segment(0, 1, 0, 0, 31, stafette.plan.Pattern.EVEN))));
   }
 
   @Property(tries = 60)

@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.IntPredicate;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import stafette.musicxml.text.Origin.ElementText;
 import stafette.musicxml.text.Origin.NoteText;
@@ -75,11 +76,15 @@ final class Assigned {
         plan.line().bars(),
         staff.passages(),
         List.of());
-    for (int i = 0; i < strokes.size(); i++) {
-      Optional<String> label = staff.label(strokes, i, entries.contains(i));
+    List<Stroke> inOrder = inOrder();
+    Set<Position> entering =
+        entries.stream().map(entry -> strokes.get(entry).onset()).collect(Collectors.toSet());
+    for (int i = 0; i < inOrder.size(); i++) {
+      Stroke stroke = inOrder.get(i);
+      Optional<String> label = staff.label(inOrder, i, entering.contains(stroke.onset()));
       if (label.isPresent()) {
-        labels.put(strokes.get(i).onset(), label.get());
-        sign(strokes.get(i), label.get());
+        labels.put(stroke.onset(), label.get());
+        sign(stroke, label.get());
       }
     }
     staff.players().forEach(player -> addWords(plan, player, staff.players()));

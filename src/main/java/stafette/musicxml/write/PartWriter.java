@@ -46,7 +46,24 @@ final class PartWriter {
   private final Fragments fragments;
   private final TextStyle style;
   private final FormerDynamics dynamics;
-  private final Optional<String> all;
+  private final Optional<Sharing> sharing;
+
+  /**
+   * How a staff is shared.
+   *
+   * @param all what says that all of its players play
+   * @param stream which of those that are written there, from 0; each has a voice of its own
+   * @param streams how many are written there
+   */
+  record Sharing(String all, int stream, int streams) {
+    boolean isFirst() {
+      return stream == 0;
+    }
+
+    boolean isAlone() {
+      return streams == 1;
+    }
+  }
 
   /** The last bar in which others of the staff have notes beside it. */
   private int besideOthers = -2;
@@ -55,7 +72,7 @@ final class PartWriter {
    * Writes into a part.
    *
    * @param voices the part as it was read
-   * @param all what says that all of those play who share the part; empty if it has one player
+   * @param sharing how the staff is shared; empty if the part has one player
    */
   PartWriter(
       Origin origin,
@@ -64,8 +81,8 @@ final class PartWriter {
       Line line,
       Assigned assigned,
       Fragments fragments,
-      Optional<String> all) {
-    this.all = all;
+      Optional<Sharing> sharing) {
+    this.sharing = sharing;
     this.origin = origin;
     this.part = part;
     this.voices = voices;
@@ -95,12 +112,14 @@ final class PartWriter {
                 assigned.player().name(), bar.number()));
       }
     }
-    replacements.addAll(dynamics.restored(voices, assigned, fragments));
-    all.ifPresent(
-        label ->
-            replacements.addAll(
-                new FormerLabels(origin, part, voices, label)
-                    .restored(assigned, any -> false, fragments)));
+    if (sharing.map(Sharing::isFirst).orElse(true)) {
+      replacements.addAll(dynamics.restored(voices, assigned, fragments));
+      sharing.ifPresent(
+          shared ->
+              replacements.addAll(
+                  new FormerLabels(origin, part, voices, shared.all())
+                      .restored(assigned, any -> false, fragments)));
+    }
     return replacements;
   }
 
@@ -135,7 +154,8 @@ final class PartWriter {
                                   + " though nothing sounds there; write rests into that bar, or"
                                   + " give the player a new part by another name",
                               assigned.player().name(), bar.number())));
-      if (all.isPresent() && isBesideOthers(measure, run, free)) {
+      boolean alone = sharing.map(Sharing::isAlone).orElse(true);
+      if (sharing.isPresent() && (!alone || isBesideOthers(measure, run, free))) {
         besideOthers = bar.index();
         assigned.labelInVoice(bar.index(), run.voice(), left.getFirst().start());
       }
@@ -150,9 +170,18 @@ final class PartWriter {
   private Optional<VoiceRun> run(
       MeasureText measure, Bar bar, Collection<Span> left, Set<ElementText> free) {
     VoiceRun.Own own = (element, note) -> free.contains(element);
-    return all.isPresent()
-        ? VoiceRun.coveringAll(measure, bar, left, own).or(() -> ExtraVoice.in(measure, bar))
-        : VoiceRun.covering(measure, bar, left, own);
+    if (sharing.isEmpty()) {
+      return VoiceRun.covering(measure, bar, left, own);
+    }
+    return VoiceRun.coveringAll(measure, bar, left, own)
+        .filter(run -> sharing.get().isFirst() || hasIn(run.voice(), free))
+        .or(() -> ExtraVoice.in(measure, bar));
+  }
+
+  private static boolean hasIn(String voice, Set<ElementText> notes) {
+    return notes.stream()
+        .flatMap(element -> element.note().stream())
+        .anyMatch(note -> note.voice().equals(voice));
   }
 
   /** Whether other voices of the staff have notes in a measure. */

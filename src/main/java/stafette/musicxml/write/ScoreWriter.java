@@ -140,15 +140,11 @@ public final class ScoreWriter {
       if (source || written.contains(player)) {
         continue;
       }
-      if (staff.isPresent() && staff.get().isOneStream()) {
+      if (staff.isPresent()) {
         written.addAll(staff.get().players());
-        share(plan, staff.get(), own.orElseThrow());
+        share(plan, staff.get(), own.orElseThrow(), seating);
       } else {
-        write(
-            plan.line(),
-            new Assigned(plan, player),
-            own.filter(p -> isFirst(plan, player)),
-            seating);
+        write(plan.line(), new Assigned(plan, player), own, seating);
       }
     }
   }
@@ -169,20 +165,31 @@ public final class ScoreWriter {
         : Optional.empty();
   }
 
-  /** Of players of one staff who have different notes at a time, the first has it alone. */
-  private static boolean isFirst(Plan plan, int player) {
-    Optional<String> part = plan.brief().players().get(player).part();
-    return playing(plan).stream()
-        .filter(other -> plan.brief().players().get(other).part().equals(part))
-        .allMatch(other -> other >= player);
-  }
-
-  private void share(Plan plan, SharedStaff staff, PartText part) throws UnwritablePlan {
+  /** Writes all that players have in the staff that they share: one stream, or a voice for each. */
+  private void share(Plan plan, SharedStaff staff, PartText part, Seating seating)
+      throws UnwritablePlan {
     Part voices = document.score().part(part.id()).orElseThrow();
-    Assigned all = new Assigned(plan, staff);
-    List<Replacement> made =
-        new PartWriter(origin, part, voices, plan.line(), all, fragments, Optional.of(staff.all()))
-            .replacements();
+    List<Replacement> made = new ArrayList<>();
+    List<SharedStaff> streams =
+        staff.isOneStream()
+            ? List.of(staff)
+            : staff.players().stream()
+                .map(player -> staff.only(player, seating.chairs(part.id()), voices))
+                .toList();
+    for (int i = 0; i < streams.size(); i++) {
+      SharedStaff stream = streams.get(i);
+      PartWriter.Sharing sharing = new PartWriter.Sharing(stream.all(), i, streams.size());
+      made.addAll(
+          new PartWriter(
+                  origin,
+                  part,
+                  voices,
+                  plan.line(),
+                  new Assigned(plan, stream),
+                  fragments,
+                  Optional.of(sharing))
+              .replacements());
+    }
     replacements.addAll(made);
     for (int player : made.isEmpty() ? List.<Integer>of() : staff.players()) {
       Assigned own = new Assigned(plan, player);
@@ -355,8 +362,7 @@ public final class ScoreWriter {
   private Optional<SharedStaff> sharedSource(Plan plan, PartText part, Seating seating) {
     return SharedStaff.in(plan, part.id()).stream()
         .findFirst()
-        .flatMap(i -> shared(plan, plan.brief().players().get(i), part.id(), seating))
-        .filter(SharedStaff::isOneStream);
+        .flatMap(i -> shared(plan, plan.brief().players().get(i), part.id(), seating));
   }
 
   private Sentence told(

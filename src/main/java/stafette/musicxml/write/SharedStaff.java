@@ -14,7 +14,6 @@ import stafette.plan.Plan;
 import stafette.plan.Played;
 import stafette.plan.Player;
 import stafette.plan.Segment;
-import stafette.score.Line;
 import stafette.score.Part;
 import stafette.score.Stroke;
 import stafette.score.Words;
@@ -46,7 +45,10 @@ final class SharedStaff {
             .filter(segment -> players.contains(segment.player()))
             .sorted(Comparator.comparingInt(Segment::first))
             .toList();
-    voices.marks().words().stream().map(Words::at).forEach(spoilers::add);
+    voices.marks().words().stream()
+        .filter(words -> words.voice().isEmpty())
+        .map(Words::at)
+        .forEach(spoilers::add);
     Set<Position> own =
         plan.line().strokes().stream().map(Stroke::onset).collect(Collectors.toSet());
     voices.voices().stream()
@@ -69,14 +71,14 @@ final class SharedStaff {
     return players;
   }
 
-  /** What they have, no stroke twice. */
+  /** What they have; of one stream no stroke twice. */
   List<Played> passages() {
     List<Played> passages = new ArrayList<>();
     for (Segment segment : segments) {
       Played next = plan.played(segment);
       int last = passages.size() - 1;
       Optional<Played> before = last < 0 ? Optional.empty() : Optional.of(passages.get(last));
-      if (before.isPresent() && next.first() <= before.get().last()) {
+      if (isOneStream() && before.isPresent() && next.first() <= before.get().last()) {
         int end = Math.max(before.get().last(), next.last());
         passages.set(last, new Played(next.line(), before.get().first(), end));
       } else {
@@ -110,10 +112,10 @@ final class SharedStaff {
     Set<Integer> places = new TreeSet<>();
     for (Segment segment : segments) {
       Played played = plan.played(segment);
-      Line line = played.line();
       boolean has =
-          !stroke.onset().isBefore(line.stroke(played.first()).onset())
-              && !stroke.onset().isAfter(line.stroke(played.last()).onset());
+          IntStream.rangeClosed(played.first(), played.last())
+              .mapToObj(played.line()::stroke)
+              .anyMatch(own -> own.onset().equals(stroke.onset()) && own.isLike(stroke));
       if (has) {
         places.add(plan.player(segment).chair().orElse(1));
       }
