@@ -32,11 +32,12 @@ class ProgressTest {
     assertBetterAndBetter(brief.with(brief.rules().favouring(Favour.REGULAR, Invented.WEIGHTS)));
   }
 
+  /** A bound lies below 0 where cover is worth more than a handoff costs. */
   private static void assertBetterAndBetter(Brief brief) {
     List<Splitter.Progress> told = new ArrayList<>();
     SplitResult result = RotationOrCheapest.of(brief, new Workbench(), () -> false, told::add);
     int cost = Integer.MAX_VALUE;
-    int bound = 0;
+    int bound = Integer.MIN_VALUE;
     for (Splitter.Progress progress : told) {
       assertTrue(progress.bound() >= bound, told::toString);
       assertTrue(progress.cost().orElse(Integer.MAX_VALUE) <= cost, told::toString);

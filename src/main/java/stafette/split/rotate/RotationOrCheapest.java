@@ -1,5 +1,6 @@
 package stafette.split.rotate;
 
+import java.util.OptionalInt;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import stafette.plan.Brief;
@@ -41,9 +42,19 @@ public final class RotationOrCheapest {
       return RegularSearch.best(brief, brief.players().size(), stop, progress);
     }
     SplitResult cheapest = Splitter.split(brief, workbench, stop, progress);
-    return stop.getAsBoolean()
-        ? cheapest
-        : NearlyCheapest.orCheapest(brief, LongestRested.first(cheapest), stop);
+    if (stop.getAsBoolean()) {
+      return cheapest;
+    }
+    SplitResult rested = LongestRested.first(cheapest);
+    if (!rested.found().equals(cheapest.found())) {
+      OptionalInt cost =
+          rested.match(
+              best -> OptionalInt.of(best.cost()),
+              none -> OptionalInt.empty(),
+              SplitResult.Stopped::cost);
+      progress.accept(new Splitter.Progress(cost, rested.leastCost().orElse(0), rested.found()));
+    }
+    return NearlyCheapest.orCheapest(brief, rested, stop);
   }
 
   /** The cheapest plan among those that use at most so many of the players. */
