@@ -12,8 +12,8 @@ import stafette.time.Position;
  * <p>Strokes on one note in different octaves, one after the other, are a broken octave, where two
  * such pairs follow one another: read as its upper notes the lower ones move up, so that the speed
  * stays. Where a stroke is a leap of a minor third or more from both its neighbours it belongs to a
- * broken chord: read as its upper notes only those above both neighbours are left, with the lengths
- * that they have. All else stays: a scale is no chord. (A choice of ours.)
+ * broken chord: read as its upper notes only those below neither neighbour are left, with the
+ * lengths that they have. All else stays: a scale is no chord. (A choice of ours.)
  */
 final class BrokenChords {
   private static final int OCTAVE = 12;
@@ -128,6 +128,6 @@ final class BrokenChords {
     }
     int own = strokes.get(index).top().key();
     int other = strokes.get(beside).top().key();
-    return reading == Reading.UPPER ? own > other : own < other;
+    return reading == Reading.UPPER ? own >= other : own <= other;
   }
 }
