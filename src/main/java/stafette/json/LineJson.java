@@ -70,7 +70,7 @@ public record LineJson(
     @Means("All strokes; segments and handoffs count them from 0.") @Items(least = 1)
         List<StrokeJson> strokes,
     @Means(
-            "Each note of the voices from which the line was taken, from its first stroke to its last; missing where nothing is told of it.")
+            "Each note of the voices from which the line was taken, in all of its bars; missing where nothing is told of it.")
         @Missing
         @Told
         Optional<List<SourceNoteJson>> source,

@@ -21,8 +21,8 @@ import stafette.time.Span;
 
 /**
  * What became of each note of the page from which a line was taken. Notes of the source are those
- * struck in the voices that have the line, from its first stroke to its last, grace notes included;
- * each is accounted for once.
+ * struck in the voices that have the line, in all of its bars, grace notes included; each is
+ * accounted for once.
  *
  * @param notes by onset, then by staff
  * @param notHeld those of the line that the pedal lets sound on and nobody holds
@@ -84,11 +84,10 @@ public record SourceAccount(List<SourceNote> notes, List<Resonance> notHeld) {
     }
 
     private boolean isWithin(Position at) {
+      int bar = score.bars().at(at).index();
       return lines.stream()
-          .anyMatch(
-              line ->
-                  !at.isBefore(line.stroke(0).onset())
-                      && !at.isAfter(line.stroke(line.count() - 1).onset()));
+          .map(Line::source)
+          .anyMatch(source -> source.firstBar() <= bar && bar <= source.lastBar());
     }
 
     private void take(Stroke stroke, Voice voice, List<SourceNote> notes) {

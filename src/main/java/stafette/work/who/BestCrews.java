@@ -51,6 +51,10 @@ final class BestCrews {
   private final LineRequest.FoundLine found;
   private final SplitRequest request;
   private final LimitsInForce limits;
+
+  /** A keyboard gives its line away, and nobody has to sound like it. */
+  private final boolean isOfKeys;
+
   private final List<Candidate> everybody;
   private final List<Candidate> all;
   private final Workbench workbench = new Workbench();
@@ -63,16 +67,17 @@ final class BestCrews {
     this.found = found;
     this.request = request;
     this.limits = limits;
-    this.everybody = candidates.stream().filter(this::givesAway).toList();
+    this.isOfKeys = candidates.stream().anyMatch(one -> isSource(one) && hasKeys(one));
+    this.everybody = candidates.stream().filter(one -> !isOfKeys || !isSource(one)).toList();
     this.all = everybody.stream().filter(Candidate::isAble).toList();
   }
 
-  /** A keyboard gives its line away. */
-  private boolean givesAway(Candidate one) {
-    boolean own = one.chair().map(Chair::part).equals(Optional.of(found.line().source().part()));
-    boolean keys =
-        one.player().instrument().techniques().stream().anyMatch(each -> each.act() == Act.KEY);
-    return !(own && keys);
+  private boolean isSource(Candidate one) {
+    return one.chair().map(Chair::part).equals(Optional.of(found.line().source().part()));
+  }
+
+  private static boolean hasKeys(Candidate one) {
+    return one.player().instrument().techniques().stream().anyMatch(each -> each.act() == Act.KEY);
   }
 
   /** At most six, the best first; none where nobody's plan holds even for a few. */
@@ -124,7 +129,9 @@ final class BestCrews {
 
   private int price(SolvedCrew crew) {
     int players = crew.judged().plan().playing().size();
-    return crew.judged().verdict().cost().total() + players * limits.weights().player();
+    int unlike =
+        crew.members().stream().mapToInt(member -> isOfKeys ? 0 : member.blend()).max().orElse(0);
+    return crew.judged().verdict().cost().total() + players * limits.weights().player() + unlike;
   }
 
   /** Strings that can play a line seldom need a relay for it. */

@@ -106,9 +106,8 @@ class SourceAccountTest {
     for (Voice voice : page.parts().get(0).voices()) {
       for (Stroke stroke : voice.strokes()) {
         for (Tone each : stroke.tones()) {
-          boolean within =
-              !stroke.onset().isBefore(line.stroke(0).onset())
-                  && !stroke.onset().isAfter(line.stroke(line.count() - 1).onset());
+          int bar = page.bars().at(stroke.onset()).index();
+          boolean within = line.source().firstBar() <= bar && bar <= line.source().lastBar();
           if (within) {
             struck.add(voice.staff() + " " + stroke.onset().quarters() + " " + each);
           }

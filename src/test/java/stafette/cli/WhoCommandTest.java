@@ -1,0 +1,126 @@
+package stafette.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.google.gson.JsonElement;
+import com.google.gson.JsonObject;
+import com.google.gson.JsonParser;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import stafette.musicxml.read.MusicXmlReader;
+import stafette.musicxml.text.UnreadableScore;
+import stafette.score.Part;
+import stafette.score.Score;
+
+/** From a piano page that hands share to the winds of its score. */
+class WhoCommandTest {
+  private static final String PAGE = "samples/weir-gate.musicxml";
+
+  @TempDir private Path folder = Path.of("");
+
+  @Test
+  void who_tells_players_and_crews() {
+    Ran ran = Ran.command("who", PAGE, "--part", "Piano", "--bars", "3-14");
+    assertEquals(Commands.FINE, ran.exitCode(), ran.err());
+    assertTrue(ran.out().contains("Piano, both hands, bars 3-14"), ran.out());
+    assertTrue(ran.out().contains("plays in 9-10"), ran.out());
+    assertTrue(ran.out().contains("Crews, the best first:\n  1  Flute"), ran.out());
+    assertTrue(ran.out().contains(NumberText.CAUTION), ran.out());
+  }
+
+  @Test
+  void where_no_crew_has_a_plan_it_says_so() {
+    Ran ran = Ran.command("who", PAGE, "--part", "Piano", "--bars", "3-14", "--tempo", "400");
+    assertEquals(Commands.FINDINGS, ran.exitCode(), ran.err());
+    assertFalse(ran.out().contains("Crews, the best first"), ran.out());
+  }
+
+  @Test
+  void its_json_names_them_too() {
+    JsonObject who =
+        json(Ran.command("who", PAGE, "--part", "Piano", "--bars", "3-14", "--json").out());
+    assertEquals("stafette-who", who.get("format").getAsString());
+    assertEquals("Flute 1", first(who, "players").get("name").getAsString());
+    assertTrue(first(who, "crews").get("holds").getAsBoolean());
+  }
+
+  /**
+   * One command makes a score for the winds of the page, and each of its notes is accounted for.
+   */
+  @Test
+  void a_page_that_hands_share_becomes_a_score_for_its_winds_by_one_command()
+      throws IOException, UnreadableScore {
+    Path out = folder.resolve("out.musicxml");
+    Ran ran =
+        Ran.command(
+            "split",
+            PAGE,
+            "--part",
+            "Piano",
+            "--bars",
+            "3-14",
+            "--source",
+            "remove",
+            "--json",
+            "-o",
+            out.toString());
+    assertEquals(Commands.FINE, ran.exitCode(), ran.err());
+    assertTrue(ran.err().contains("Players    Flute 1, Flute 2: the best of"), ran.err());
+    JsonObject plan = json(ran.out());
+    Map<String, Integer> became = new TreeMap<>();
+    for (JsonElement note : plan.getAsJsonObject("line").getAsJsonArray("source")) {
+      became.merge(note.getAsJsonObject().get("became").getAsString(), 1, Integer::sum);
+    }
+    assertEquals(Map.of("taken", 192), became);
+    assertTrue(plan.getAsJsonObject("line").getAsJsonArray("notHeld").size() > 0);
+    Score before = MusicXmlReader.read(Files.readAllBytes(Path.of(PAGE))).score();
+    Score after = MusicXmlReader.read(Files.readAllBytes(out)).score();
+    assertEquals(names(before), names(after));
+    String text = Files.readString(out);
+    for (String label : List.of(">1.<", ">2.<", ">a 2<")) {
+      assertTrue(text.contains(label), label);
+    }
+  }
+
+  @Test
+  void broken_chords_are_read_as_their_upper_notes() {
+    Ran ran =
+        Ran.command(
+            "split",
+            PAGE,
+            "--part",
+            "Piano",
+            "--bars",
+            "7-8",
+            "--reading",
+            "upper",
+            "--players",
+            "Flute 1, Clarinet 1",
+            "--json");
+    assertEquals(Commands.FINE, ran.exitCode(), ran.err());
+    JsonObject line = json(ran.out()).getAsJsonObject("line");
+    assertEquals("upper", line.get("reading").getAsString());
+    assertEquals(16, line.getAsJsonArray("strokes").size());
+    assertEquals(32, line.getAsJsonArray("source").size());
+  }
+
+  private static List<String> names(Score score) {
+    return score.parts().stream().map(Part::name).toList();
+  }
+
+  private static JsonObject json(String text) {
+    return JsonParser.parseString(text).getAsJsonObject();
+  }
+
+  private static JsonObject first(JsonObject of, String list) {
+    return of.getAsJsonArray(list).get(0).getAsJsonObject();
+  }
+}
