@@ -68,7 +68,7 @@ public final class Roster {
       throw Refusal.wrongUse(Sentence.of("who shall play? Name at least one player"));
     }
     List<Player> players = beside(wishes);
-    refuseOneChairTwice(wishes);
+    refuseOneChairTwice(seated(wishes));
     refuseTwoDivisions(players);
     refuseUnknownAllowances(players);
     return players;
@@ -118,10 +118,14 @@ public final class Roster {
   /** Players beside others for whom allowances may be meant. */
   public List<Player> beside(List<PlayerWish> wishes) throws Refusal {
     List<Player> players = new ArrayList<>();
-    for (PlayerWish wish : wishes) {
+    for (PlayerWish wish : seated(wishes)) {
       players.add(playerOf(wish));
     }
     return players;
+  }
+
+  private List<PlayerWish> seated(List<PlayerWish> wishes) {
+    return wishes.stream().flatMap(wish -> wish.seated(chairs).stream()).toList();
   }
 
   private Player playerOf(PlayerWish wish) throws Refusal {

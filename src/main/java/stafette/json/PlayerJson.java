@@ -44,6 +44,11 @@ record PlayerJson(
         String family,
     @Means("The id of the player's part; null for one that is new to the score.")
         Optional<String> part,
+    @Means(
+            "The player's place among those who share that part, counted from 1 from above; missing if it has the part alone, or none.")
+        @Least(1)
+        @Missing
+        Optional<Integer> chair,
     @Means("Whether the player leaves out for the line what the score gives it; missing if not.")
         @Missing
         Optional<Boolean> freed,
@@ -69,7 +74,7 @@ record PlayerJson(
         @Items(least = 2, most = 2)
         @Told
         Optional<List<Integer>> range,
-    @Means("The comfortable part of the range.") @Items(least = 2, most = 2) @Told
+    @Means("The comfortable part of the range.") @Items(least = 2, most = 2)
         Optional<List<Integer>> comfortable,
     @Means("Loudness in decibels, to compare players.") double level,
     @Means("How a wind player breathes; null for others.") Optional<BreathJson> breath,
@@ -82,6 +87,7 @@ record PlayerJson(
         instrument.name(),
         instrument.family(),
         player.part(),
+        player.chair().stream().boxed().findFirst(),
         Optional.of(true).filter(free -> freed.contains(player.name())),
         player.isNamed(),
         PartTrial.isAble(brief, brief.players().indexOf(player)),
@@ -125,11 +131,20 @@ record PlayerJson(
         known ->
             new Player(
                 name,
-                known.with(level, breath.map(own -> own.breath(known)), known.techniques()),
+                seated(known.with(level, breath.map(own -> own.breath(known)), known.techniques())),
                 part,
+                chair.map(OptionalInt::of).orElse(OptionalInt.empty()),
                 techniques.stream().flatMap(own -> own.skill(known, spot).stream()).toList(),
                 busy.stream().map(BusyJson::busy).toList(),
                 named));
+  }
+
+  /** With where the player is at home, which depends on the chair. */
+  private Instrument seated(Instrument known) {
+    return comfortable
+        .filter(ends -> known.comfortable().isPresent() && ends.get(0) <= ends.get(1))
+        .map(ends -> known.comfortableIn(new Range(ends.get(0), ends.get(1))))
+        .orElse(known);
   }
 
   /** What the score gives. */

@@ -45,11 +45,6 @@ public record Division(String section, int number, int parts) {
         : new Division(section, 1 + OF_TWO.indexOf(TypedNames.plain(matcher.group(2))), 2);
   }
 
-  /** Whether its notes stand in the section's own part. */
-  public boolean isFirst() {
-    return number == 1;
-  }
-
   public String name() {
     return parts == 2
         ? section + " " + OF_TWO.get(number - 1)

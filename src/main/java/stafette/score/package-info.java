@@ -12,6 +12,9 @@
  *       where the file has them, so that they can be given away and written, but are not measured.
  *   <li>A sextuplet goes in twos unless beams or accents divide it by threes, so that only triplets
  *       are tongued in threes; it can be thinned by threes all the same.
+ *   <li>A line that hands share is one stream: what they strike at once is a chord, no stroke lasts
+ *       beyond the next, and a slur goes on only within its own voice. Chords of both hands before
+ *       and after it are none of it.
  *   <li>A {@link stafette.score.Line} carries its own clock: onsets are rounded once to
  *       microseconds, so that everyone who asks what is playable reckons with the same numbers.
  * </ul>

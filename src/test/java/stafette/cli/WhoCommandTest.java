@@ -112,6 +112,35 @@ class WhoCommandTest {
     assertEquals(32, line.getAsJsonArray("source").size());
   }
 
+  /** Those who colour the line in a staff that they share have a voice each there. */
+  @Test
+  void players_of_one_staff_colour_a_line_that_those_of_another_relay() throws IOException {
+    Path once = folder.resolve("once.musicxml");
+    Path twice = folder.resolve("twice.musicxml");
+    Ran first = coloured(PAGE, once);
+    assertEquals(Commands.FINE, first.exitCode(), first.err());
+    assertTrue(first.out().contains("Clarinet 2: plays in"), first.out());
+    Ran second = coloured(once.toString(), twice);
+    assertTrue(second.out().contains("nothing changed"), second.out());
+    assertEquals(Files.readString(once), Files.readString(twice));
+  }
+
+  private static Ran coloured(String score, Path out) {
+    return Ran.command(
+        "split",
+        score,
+        "--part",
+        "Piano",
+        "--bars",
+        "3-14",
+        "--players",
+        "Flutes 1.2",
+        "--colour",
+        "Clarinets in B-flat 1.2",
+        "-o",
+        out.toString());
+  }
+
   private static List<String> names(Score score) {
     return score.parts().stream().map(Part::name).toList();
   }

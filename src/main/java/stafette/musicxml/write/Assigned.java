@@ -313,6 +313,14 @@ final class Assigned {
     return turn.segments().stream().allMatch(segment -> players.contains(segment.player()));
   }
 
+  /** Has a label stand where each passage begins. */
+  void label(String words) {
+    for (int entry : entries) {
+      labels.put(strokes.get(entry).onset(), words);
+      sign(strokes.get(entry), words);
+    }
+  }
+
   /** Has a label stand at a place, as the last one before counts there no more. */
   void labelAgain(Position at) {
     Map.Entry<Position, String> inForce = labels.floorEntry(at);

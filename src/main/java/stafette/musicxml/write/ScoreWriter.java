@@ -1,6 +1,7 @@
 package stafette.musicxml.write;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -41,6 +42,8 @@ public final class ScoreWriter {
   private final List<Sentence> changes = new ArrayList<>();
   private final Map<Integer, StringBuilder> insertions = new LinkedHashMap<>();
   private final Set<String> takenIds = new HashSet<>();
+  private final Map<String, Integer> streams = new HashMap<>();
+  private final Map<String, Integer> begun = new HashMap<>();
 
   /** For a part list that is not there, or is one empty tag. */
   private final StringBuilder firstEntries = new StringBuilder();
@@ -90,6 +93,7 @@ public final class ScoreWriter {
         Stream.concat(plan.stream(), backgrounds.stream().map(Background::plan)).toList()) {
       writer.expect(each);
     }
+    writer.count(plan, backgrounds, seating);
     if (plan.isPresent()) {
       writer.players(plan.get(), seating);
       writer.source(plan.get(), treatment, seating);
@@ -98,6 +102,36 @@ public final class ScoreWriter {
       writer.background(background, seating);
     }
     return writer.written();
+  }
+
+  /** How many streams of notes go into each staff that players share. */
+  private void count(Optional<Plan> plan, List<Background> backgrounds, Seating seating) {
+    Set<String> parts = new HashSet<>();
+    for (Player player : plan.map(all -> all.brief().players()).orElse(List.of())) {
+      Optional<String> part = player.part().filter(id -> player.chair().isPresent());
+      if (part.isPresent() && parts.add(part.get())) {
+        plan.flatMap(all -> shared(all, player, part.get(), seating))
+            .filter(staff -> !staff.players().isEmpty())
+            .ifPresent(staff -> streams.merge(part.get(), streamsOf(staff), Integer::sum));
+      }
+    }
+    for (Background background : backgrounds) {
+      Player player = background.plan().brief().players().get(0);
+      player
+          .part()
+          .filter(id -> player.chair().isPresent())
+          .ifPresent(id -> streams.merge(id, 1, Integer::sum));
+    }
+  }
+
+  private static int streamsOf(SharedStaff staff) {
+    return staff.isOneStream() ? 1 : staff.players().size();
+  }
+
+  /** The next stream of those that go into a staff. */
+  private PartWriter.Sharing next(String part, String all) {
+    int stream = begun.merge(part, 1, Integer::sum) - 1;
+    return new PartWriter.Sharing(all, stream, streams.getOrDefault(part, 1));
   }
 
   /** Sees to it that a plan's names can be written, and that no new part's id is one of them. */
@@ -170,15 +204,13 @@ public final class ScoreWriter {
       throws UnwritablePlan {
     Part voices = document.score().part(part.id()).orElseThrow();
     List<Replacement> made = new ArrayList<>();
-    List<SharedStaff> streams =
+    List<SharedStaff> each =
         staff.isOneStream()
             ? List.of(staff)
             : staff.players().stream()
                 .map(player -> staff.only(player, seating.chairs(part.id()), voices))
                 .toList();
-    for (int i = 0; i < streams.size(); i++) {
-      SharedStaff stream = streams.get(i);
-      PartWriter.Sharing sharing = new PartWriter.Sharing(stream.all(), i, streams.size());
+    for (SharedStaff stream : each) {
       made.addAll(
           new PartWriter(
                   origin,
@@ -187,7 +219,7 @@ public final class ScoreWriter {
                   plan.line(),
                   new Assigned(plan, stream),
                   fragments,
-                  Optional.of(sharing))
+                  Optional.of(next(part.id(), stream.all())))
               .replacements());
     }
     replacements.addAll(made);
@@ -201,11 +233,26 @@ public final class ScoreWriter {
 
   private void background(Background background, Seating seating) throws UnwritablePlan {
     Assigned assigned = new Assigned(background);
-    write(
-        background.plan().line(),
-        assigned,
-        assigned.player().part().flatMap(this::partOf),
-        seating);
+    Optional<PartText> own = assigned.player().part().flatMap(this::partOf);
+    OptionalInt chair = assigned.player().chair();
+    if (own.isPresent() && chair.isPresent()) {
+      ChairLabels labels =
+          ChairLabels.of(List.of(assigned.player()), seating.chairs(own.get().id()));
+      assigned.label(labels.first(Set.of(chair.getAsInt())));
+      note(
+          assigned,
+          new PartWriter(
+                  origin,
+                  own.get(),
+                  document.score().part(own.get().id()).orElseThrow(),
+                  background.plan().line(),
+                  assigned,
+                  fragments,
+                  Optional.of(next(own.get().id(), labels.all())))
+              .replacements());
+    } else {
+      write(background.plan().line(), assigned, own, seating);
+    }
   }
 
   private void write(Line line, Assigned assigned, Optional<PartText> own, Seating seating)

@@ -17,6 +17,10 @@
  *       otherwise than what was before; a part's own words are never taken out.
  *   <li>A background part takes the place of whatever notes of the line its bars had; a bar in
  *       which just these stand already is left alone.
+ *   <li>Players who share a staff have one stream of notes there, since where they meet they have
+ *       the same ones; labels say who plays where that changes. Where they have different notes
+ *       each gets a voice. What the next given notes are for is said again if a label would be
+ *       taken for theirs.
  * </ul>
  */
 @NullMarked
