@@ -56,7 +56,10 @@ public record WhoJson(
   @Means("A stretch of the line in one player's hands.")
   public record StretchShareJson(
       @Means("First and last bar as printed.") String bars,
-      @Means("How many of 100 manage it.") @Least(0) @Most(100) int share,
+      @Means("How many of 100 manage those of its notes that are within the range.")
+          @Least(0)
+          @Most(100)
+          int share,
       @Means("Whether all of its notes are within the range.") boolean inRange) {}
 
   /** Several who take turns. */

@@ -11,7 +11,8 @@ import stafette.words.Sentence;
 
 /** The scores that the program brings along to be tried on. */
 public final class Samples {
-  private static final List<String> TITLES = List.of("Lantern Run", "Mill Stairs", "Signal Hill");
+  private static final List<String> TITLES =
+      List.of("Lantern Run", "Mill Stairs", "Signal Hill", "Weir Gate");
 
   private Samples() {}
 

@@ -202,8 +202,9 @@ final class PlayerRemedies {
   }
 
   /**
-   * Those that reach most of the line: first those that the score has, then those of the families
-   * that are there, then those that reach more, then those that more scores have.
+   * Those that reach most of the line: first those that the score has, then those that other scores
+   * have, then those of the families that are there, then those that reach more, then those that
+   * more scores have.
    */
   private List<Instrument> others() {
     List<Instrument> present = present();
@@ -215,6 +216,7 @@ final class PlayerRemedies {
         .filter(instrument -> !hasTheLine(instrument))
         .sorted(
             Comparator.comparing((Instrument i) -> !inScore.contains(i.name()))
+                .thenComparing(i -> scores(i) == 0)
                 .thenComparing(i -> !families.contains(i.family()))
                 .thenComparing(Comparator.comparingLong(this::reached).reversed())
                 .thenComparing(Comparator.comparingInt(PlayerRemedies::scores).reversed()))

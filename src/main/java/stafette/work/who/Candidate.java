@@ -53,7 +53,7 @@ public record Candidate(
    * A stretch of the line.
    *
    * @param bars "5-8", as printed
-   * @param share how many of 100 manage it; 0 where notes are out of range
+   * @param share how many of 100 manage those of its notes that are within the range
    * @param inRange whether all of its notes are within the range
    */
   public record StretchShare(String bars, int share, boolean inRange) {}

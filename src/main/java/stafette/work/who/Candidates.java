@@ -107,7 +107,7 @@ final class Candidates {
       }
     }
     for (PlayerWish wish : newcomers) {
-      all.add(candidate(wish.proposed(), Optional.empty()));
+      all.add(candidate(wish, Optional.empty()));
     }
     return all;
   }
@@ -189,9 +189,8 @@ final class Candidates {
     return managed;
   }
 
-  /** A stretch with notes out of range may have others that can be played. */
   private boolean isManaged(Candidate.StretchShare share) {
-    return !share.inRange() || share.share() >= request.assurance().percent();
+    return share.share() >= request.assurance().percent();
   }
 
   /** On the notes that it has. */
@@ -221,19 +220,25 @@ final class Candidates {
   }
 
   private Candidate.StretchShare share(Line stretch, Instrument instrument, String name) {
+    List<Integer> within =
+        IntStream.range(0, stretch.count())
+            .filter(j -> stretch.stroke(j).tones().stream().allMatch(instrument::reaches))
+            .boxed()
+            .toList();
+    int share = within.isEmpty() ? 0 : share(stretch.only(within, true), name, instrument);
+    return new Candidate.StretchShare(bars(stretch), share, within.size() == stretch.count());
+  }
+
+  private int share(Line playable, String name, Instrument instrument) {
     List<Technique> usable =
-        Allowance.usable(request.allowances(), name, instrument, List.of(stretch));
+        Allowance.usable(request.allowances(), name, instrument, List.of(playable));
     LineVerdict verdict =
         LineTrial.of(
-            stretch,
+            playable,
             instrument,
             request.assurance(),
             usable.isEmpty() ? instrument.techniques() : usable);
-    boolean inRange =
-        stretch.strokes().stream()
-            .flatMap(stroke -> stroke.tones().stream())
-            .allMatch(instrument::reaches);
-    return new Candidate.StretchShare(bars(stretch), VerdictWords.toldShare(verdict), inRange);
+    return VerdictWords.toldShare(verdict);
   }
 
   private static String bars(Line stretch) {
