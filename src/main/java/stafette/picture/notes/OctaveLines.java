@@ -116,9 +116,11 @@ final class OctaveLines {
 
   /** Whether few notes between two lines, none of them too near, make one line of them. */
   private boolean goesOn(OctaveLine before, int next, boolean up) {
+    if (before.up() != up || next <= before.last()) {
+      return false;
+    }
     List<NotatedItem> between = notes.subList(before.last() + 1, next);
-    return before.up() == up
-        && between.size() <= MOST_BETWEEN
+    return between.size() <= MOST_BETWEEN
         && between.stream().allMatch(note -> reaches(note, up, FILLS_ABOVE, FILLS_BELOW));
   }
 

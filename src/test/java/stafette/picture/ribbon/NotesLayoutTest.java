@@ -1,9 +1,11 @@
 package stafette.picture.ribbon;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import org.junit.jupiter.api.Test;
@@ -45,6 +47,12 @@ class NotesLayoutTest {
         assertTrue(inside.holds(mark.bounds()), () -> mark + " " + mark.bounds());
       }
     }
+  }
+
+  /** A staff that needs a line for high notes at its end, and one for low notes at its start. */
+  @Example
+  void high_notes_after_low_ones_get_lines_of_their_own() {
+    assertFalse(InventedRelays.drawn(MixedRelays.any(1_782_736), Paper.SHEET, true).isEmpty());
   }
 
   /** Heads, clefs, rests and figures of one staff; accidentals may reach round one another. */
