@@ -13,7 +13,9 @@ import stafette.musicxml.text.Origin.NoteText;
 import stafette.musicxml.text.TextSpan;
 import stafette.score.Line;
 import stafette.score.LineSource;
+import stafette.score.Reading;
 import stafette.score.Stroke;
+import stafette.score.Tone;
 import stafette.time.Position;
 
 /**
@@ -21,6 +23,8 @@ import stafette.time.Position;
  * slashes holds several; one that is tied holds the stroke that it is tied to.
  */
 final class LineNotes {
+  private static final int OCTAVE = 12;
+
   private final LineSource source;
   private final List<NavigableMap<Position, Stroke>> lines = new ArrayList<>();
   private final Map<TextSpan, List<Stroke>> held = new HashMap<>();
@@ -77,8 +81,14 @@ final class LineNotes {
       }
       found.addAll(strokes.subMap(element.onset(), true, end, false).values());
     }
-    found.removeIf(stroke -> stroke.tones().stream().noneMatch(tone -> tone.key() == note.key()));
+    found.removeIf(stroke -> stroke.tones().stream().noneMatch(tone -> isOf(note, tone)));
     return found.isEmpty() && note.tiedFrom() ? tied(element, note) : found;
+  }
+
+  /** Whether a note is that tone; of broken octaves that were read as one, in whatever octave. */
+  private boolean isOf(NoteText note, Tone tone) {
+    int apart = tone.key() - note.key();
+    return apart == 0 || (source.reading() != Reading.ALL && apart % OCTAVE == 0);
   }
 
   /** A tone that is held while others of its chord are struck anew. */

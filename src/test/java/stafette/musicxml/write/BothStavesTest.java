@@ -56,6 +56,27 @@ class BothStavesTest {
     assertEquals(Set.of(), heard(part(sounding, "Piano")));
   }
 
+  @Test
+  void notes_of_broken_octaves_that_were_moved_are_taken_out_too() throws Exception {
+    Document page = page("A.A.A.A.A.A.A.A.", "................", ".A.A.A.A.A.A.A.A");
+    Line line =
+        new LineChoice(
+                "Piano",
+                Optional.empty(),
+                List.of(1, 2),
+                List.of("1", "3"),
+                Optional.of(new ToneChoice.All()),
+                Reading.UPPER)
+            .take(page.score());
+    Player flute = ByHand.player("Flute", "flute", page.score());
+    Plan plan =
+        new Plan(
+            new Brief(line, List.of(flute), Invented.rules()), List.of(new Segment(0, 0, 0, 15)));
+    Document after = MusicXmlReader.read(twice(page, plan, SourceTreatment.REMOVE));
+    assertEquals(Set.of(), heard(part(after, "Piano")));
+    assertEquals(heard(line), heard(part(after, "Flute")));
+  }
+
   /** A left-hand eighth that lasts into a note of the same key in the other hand stays its own. */
   @Test
   void a_note_holds_only_strokes_of_its_own_voice() throws Exception {
