@@ -62,7 +62,10 @@ public final class FormerRelay {
   private Line coveredAsSounding(Line line) {
     Part part = score.score().part(line.source().part()).orElseThrow();
     LineSource source = line.source();
-    return score.score().line(part, source.strands(), line.strokes(), source.tone());
+    return score
+        .score()
+        .line(part, source.strands(), line.strokes(), source.tone())
+        .read(source.reading());
   }
 
   /** Whether what sounds is what a relay left of the line with cues. */

@@ -22,6 +22,7 @@ final class Options {
   private static String how(Settable settable) {
     return switch (settable) {
       case TONES -> "--tone";
+      case READING -> "--reading";
       case PLAYERS -> "--players";
       case TECHNIQUES -> "--allow";
       case PLAYER_TECHNIQUES -> "--set";

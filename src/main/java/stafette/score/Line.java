@@ -363,7 +363,7 @@ public final class Line {
   }
 
   /** The same line, of which it is known how it was read. */
-  Line read(Reading how) {
+  public Line read(Reading how) {
     return how == source.reading() ? this : with(source.with(how), strokes);
   }
 

@@ -102,6 +102,16 @@ public record LineChoice(
           Sentence.of(
               "{0} has no chord with a tone number {1} from the top", where(found), tones.text()));
     }
+    if (thinned.size() == 1 && strokes.size() > 1 && reading != Reading.ALL) {
+      throw new NoSuchLine(
+          reading == Reading.UPPER
+              ? Sentence.of(
+                  "{0} has only one upper note; read it as it stands{1}",
+                  where(found), Settable.READING)
+              : Sentence.of(
+                  "{0} has only one lower note; read it as it stands{1}",
+                  where(found), Settable.READING));
+    }
     return score.line(found, Strands.of(chosen), thinned, tones).read(reading);
   }
 

@@ -8,6 +8,8 @@ package stafette.words;
 public enum Settable implements Sayable {
   /** Which tones of chords make a line. */
   TONES,
+  /** How broken octaves and chords are read. */
+  READING,
   PLAYERS,
   /** Techniques that not everybody has. */
   TECHNIQUES,

@@ -99,6 +99,7 @@ public final class Texts {
   private static Optional<String> label(Settable settable) {
     return switch (settable) {
       case TONES -> Optional.of("line.tone");
+      case READING -> Optional.of("line.reading");
       case PLAYERS, TECHNIQUES, PLAYER_TECHNIQUES -> Optional.of("window.players");
       case OVERLAP -> Optional.of("rules.overlap");
       case REST -> Optional.of("rules.ready");

@@ -7,15 +7,18 @@ import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.Predicate;
 import stafette.musicxml.text.Origin.ElementText;
 import stafette.musicxml.text.Origin.MeasureText;
 import stafette.musicxml.text.Origin.NoteText;
 import stafette.musicxml.text.TextSpan;
 import stafette.score.Line;
 import stafette.score.LineSource;
+import stafette.score.Part;
 import stafette.score.Reading;
+import stafette.score.Strand;
 import stafette.score.Stroke;
-import stafette.score.Tone;
+import stafette.score.Voice;
 import stafette.time.Position;
 
 /**
@@ -26,9 +29,17 @@ final class LineNotes {
   private static final int OCTAVE = 12;
 
   private final LineSource source;
+  private final List<Voice> voices;
   private final List<NavigableMap<Position, Stroke>> lines = new ArrayList<>();
   private final Map<TextSpan, List<Stroke>> held = new HashMap<>();
-  private final Map<Integer, Sounding> sounding = new HashMap<>();
+  private final Map<StrandKey, Sounding> sounding = new HashMap<>();
+
+  /** A key of one voice. */
+  private record StrandKey(Strand strand, int key) {
+    static StrandKey of(NoteText note) {
+      return new StrandKey(new Strand(note.staff(), note.voice()), note.key());
+    }
+  }
 
   /** The last note of a key, and what it holds. */
   private record Sounding(Position end, List<Stroke> strokes) {}
@@ -36,11 +47,16 @@ final class LineNotes {
   /**
    * The notes of lines.
    *
-   * @param lines of one voice; one, or one for each tone of its chords
+   * @param part as it was read
+   * @param lines of the same voices; one, or one for each tone of their chords
    * @param measures in which they stand
    */
-  LineNotes(List<Line> lines, List<MeasureText> measures) {
+  LineNotes(Part part, List<Line> lines, List<MeasureText> measures) {
     this.source = lines.get(0).source();
+    this.voices =
+        part.voices().stream()
+            .filter(voice -> source.strands().has(voice.staff(), voice.name()))
+            .toList();
     for (Line line : lines) {
       NavigableMap<Position, Stroke> strokes = new TreeMap<>();
       line.strokes().forEach(stroke -> strokes.put(stroke.onset(), stroke));
@@ -54,20 +70,22 @@ final class LineNotes {
     if (note.isEmpty()) {
       return;
     }
-    List<Stroke> strokes = note.get().grace() ? graced(element) : sounded(element, note.get());
+    List<Stroke> strokes =
+        note.get().grace() ? graced(element, note.get()) : sounded(element, note.get());
     if (!strokes.isEmpty()) {
       held.put(element.span(), strokes);
     }
     if (!note.get().grace()) {
       Position end = element.onset().plus(note.get().length());
-      sounding.put(note.get().key(), new Sounding(end, strokes));
+      sounding.put(StrandKey.of(note.get()), new Sounding(end, strokes));
     }
   }
 
-  private List<Stroke> graced(ElementText element) {
+  private List<Stroke> graced(ElementText element, NoteText note) {
     return lines.stream()
         .flatMap(strokes -> Optional.ofNullable(strokes.get(element.onset())).stream())
         .filter(stroke -> !stroke.graces().isEmpty())
+        .filter(stroke -> !isOfOthers(stroke, note, own -> !own.graces().isEmpty()))
         .toList();
   }
 
@@ -81,19 +99,35 @@ final class LineNotes {
       }
       found.addAll(strokes.subMap(element.onset(), true, end, false).values());
     }
-    found.removeIf(stroke -> stroke.tones().stream().noneMatch(tone -> isOf(note, tone)));
+    found.removeIf(
+        stroke -> !isOf(note, stroke) || isOfOthers(stroke, note, struck -> isOf(note, struck)));
     return found.isEmpty() && note.tiedFrom() ? tied(element, note) : found;
   }
 
-  /** Whether a note is that tone; of broken octaves that were read as one, in whatever octave. */
-  private boolean isOf(NoteText note, Tone tone) {
-    int apart = tone.key() - note.key();
-    return apart == 0 || (source.reading() != Reading.ALL && apart % OCTAVE == 0);
+  /**
+   * Whether a note is a tone of a stroke; of broken octaves that were read as one, in whatever
+   * octave.
+   */
+  private boolean isOf(NoteText note, Stroke stroke) {
+    return stroke.tones().stream()
+        .map(tone -> tone.key() - note.key())
+        .anyMatch(apart -> apart == 0 || (source.reading() != Reading.ALL && apart % OCTAVE == 0));
+  }
+
+  /** Whether a stroke of the lines is struck in other voices than that of a note, and not there. */
+  private boolean isOfOthers(Stroke stroke, NoteText note, Predicate<Stroke> isMeant) {
+    List<Voice> striking =
+        voices.stream()
+            .filter(voice -> voice.at(stroke.onset()).filter(isMeant).isPresent())
+            .toList();
+    return !striking.isEmpty()
+        && striking.stream()
+            .noneMatch(voice -> voice.staff() == note.staff() && voice.name().equals(note.voice()));
   }
 
   /** A tone that is held while others of its chord are struck anew. */
   private List<Stroke> tied(ElementText element, NoteText note) {
-    return Optional.ofNullable(sounding.get(note.key()))
+    return Optional.ofNullable(sounding.get(StrandKey.of(note)))
         .filter(before -> before.end().equals(element.onset()))
         .map(Sounding::strokes)
         .orElse(List.of());

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -12,10 +13,14 @@ import stafette.musicxml.text.Origin.ElementText;
 import stafette.musicxml.text.Origin.MeasureText;
 import stafette.musicxml.text.Origin.NoteText;
 import stafette.musicxml.text.TextSpan;
+import stafette.score.Strand;
 
 /**
- * Balances the slurs of a voice some of whose notes sound no more. Where one end of a slur is gone,
- * the other goes; a player who keeps some of the notes under it keeps them slurred.
+ * Balances the slurs of voices some of whose notes sound no more. Where one end of a slur is gone,
+ * the other goes; a player who keeps some of the notes under it keeps them slurred, within a voice.
+ *
+ * <p>A slur ends in the voice in which it began, if one of its number is open there; else in
+ * another.
  */
 final class SlurEdits {
   private static final Pattern SLUR = Pattern.compile("<slur\\s[^>]*/>");
@@ -25,18 +30,23 @@ final class SlurEdits {
   private final EditedPart part;
   private final boolean keepsShare;
 
-  /** The first note of each chord. */
-  private final List<TextSpan> chords = new ArrayList<>();
+  /** The first note of each chord of each voice. */
+  private final Map<Strand, List<TextSpan>> chords = new HashMap<>();
 
-  private final Map<String, End> open = new HashMap<>();
+  /** Starts without their stops, the latest last. */
+  private final List<End> open = new ArrayList<>();
 
   /**
    * One end of a slur.
    *
-   * @param chord the number of the chord on which it stands
+   * @param chord the number of the chord of its voice on which it stands
    * @param note the note on which it stands
    */
-  private record End(int chord, TextSpan note, String tag) {}
+  private record End(Strand strand, int chord, TextSpan note, String tag) {
+    boolean isNumberedLike(End other) {
+      return numberOf(tag).equals(numberOf(other.tag));
+    }
+  }
 
   private SlurEdits(EditedPart part, boolean keepsShare) {
     this.part = part;
@@ -65,26 +75,36 @@ final class SlurEdits {
   }
 
   private void take(ElementText element, String original) {
-    if (!element.note().orElseThrow().chord() || chords.isEmpty()) {
-      chords.add(element.span());
+    NoteText note = element.note().orElseThrow();
+    Strand strand = new Strand(note.staff(), note.voice());
+    List<TextSpan> own = chords.computeIfAbsent(strand, none -> new ArrayList<>());
+    if (!note.chord() || own.isEmpty()) {
+      own.add(element.span());
     }
     List<End> ends =
         SLUR.matcher(original)
             .results()
-            .map(result -> new End(chords.size() - 1, element.span(), result.group()))
+            .map(result -> new End(strand, own.size() - 1, element.span(), result.group()))
             .toList();
     ends.stream().filter(end -> isType(end.tag(), "stop")).forEach(this::close);
-    ends.stream()
-        .filter(end -> isType(end.tag(), "start"))
-        .forEach(end -> open.put(numberOf(end.tag()), end));
+    ends.stream().filter(end -> isType(end.tag(), "start")).forEach(open::add);
   }
 
   private void close(End stop) {
-    End start = open.remove(numberOf(stop.tag()));
-    if (start == null) {
+    Optional<End> begun =
+        open.stream()
+            .filter(end -> end.isNumberedLike(stop))
+            .reduce(
+                (one, later) ->
+                    one.strand().equals(stop.strand()) && !later.strand().equals(stop.strand())
+                        ? one
+                        : later);
+    if (begun.isEmpty()) {
       return;
     }
-    if (keepsShare) {
+    End start = begun.get();
+    open.remove(start);
+    if (keepsShare && start.strand().equals(stop.strand())) {
       keepShare(start, stop);
     } else if (part.isSilenced(start.note()) != part.isSilenced(stop.note())) {
       takeAway(part.isSilenced(start.note()) ? stop : start);
@@ -93,7 +113,8 @@ final class SlurEdits {
 
   /** Each run of two notes or more that stay side by side stays slurred. */
   private void keepShare(End start, End stop) {
-    List<List<Integer>> runs = runs(start.chord(), stop.chord());
+    List<TextSpan> own = chords.getOrDefault(start.strand(), List.of());
+    List<List<Integer>> runs = runs(own, start.chord(), stop.chord());
     if (runs.size() == 1 && runs.get(0).size() == stop.chord() - start.chord() + 1) {
       return;
     }
@@ -105,15 +126,15 @@ final class SlurEdits {
       if (first < last) {
         starts |= first == start.chord();
         stops |= last == stop.chord();
-        addUnless(first == start.chord(), first, "start", start);
-        addUnless(last == stop.chord(), last, "stop", start);
+        addUnless(first == start.chord(), own.get(first), "start", start);
+        addUnless(last == stop.chord(), own.get(last), "stop", start);
       }
     }
     takeAwayUnless(starts, start);
     takeAwayUnless(stops, stop);
   }
 
-  private List<List<Integer>> runs(int from, int to) {
+  private List<List<Integer>> runs(List<TextSpan> chords, int from, int to) {
     List<List<Integer>> runs = new ArrayList<>();
     boolean goesOn = false;
     for (int at = from; at <= to; at++) {
@@ -129,10 +150,10 @@ final class SlurEdits {
     return runs;
   }
 
-  private void addUnless(boolean there, int chord, String type, End like) {
+  private void addUnless(boolean there, TextSpan chord, String type, End like) {
     if (!there) {
       String tag = "<slur type=\"" + type + "\" number=\"" + numberOf(like.tag()) + "\"/>";
-      part.edit(chords.get(chord), text -> NoteRewrite.withNotation(text, tag));
+      part.edit(chord, text -> NoteRewrite.withNotation(text, tag));
     }
   }
 

@@ -62,7 +62,7 @@ final class SourceEdits {
     this.fragments = fragments;
     int end = lines.stream().mapToInt(SourceEdits::lastBar).max().orElseThrow() + 1;
     touched = part.measures().subList(source().firstBar(), Math.min(end, part.measures().size()));
-    notes = new LineNotes(lines, touched);
+    notes = new LineNotes(voices, lines, touched);
     edited = new EditedPart(origin);
     slurs = own.map(share -> new NewSlurs(edited, voices, source(), notes, share));
     slashed = own.map(share -> new SlashedShare(origin, edited, lines, notes, share, fragments));

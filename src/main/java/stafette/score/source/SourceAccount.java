@@ -8,9 +8,10 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import stafette.score.Line;
-import stafette.score.LineSource;
 import stafette.score.Part;
+import stafette.score.Reading;
 import stafette.score.Score;
+import stafette.score.Strands;
 import stafette.score.Stroke;
 import stafette.score.Tone;
 import stafette.score.Voice;
@@ -68,19 +69,22 @@ public record SourceAccount(List<SourceNote> notes, List<Resonance> notHeld) {
   private record Reckoning(Score score, Part part, List<Line> lines) {
     SourceAccount account() {
       List<SourceNote> notes = new ArrayList<>();
-      LineSource source = lines.get(0).source();
-      for (Voice voice : part.voices()) {
-        if (source.strands().has(voice.staff(), voice.name())) {
-          voice.strokes().stream()
-              .filter(stroke -> isWithin(stroke.onset()))
-              .forEach(stroke -> take(stroke, voice, notes));
-        }
-      }
+      sourceVoices()
+          .forEach(
+              voice ->
+                  voice.strokes().stream()
+                      .filter(stroke -> isWithin(stroke.onset()))
+                      .forEach(stroke -> take(stroke, voice, notes)));
       notes.sort(
           Comparator.comparing(SourceNote::at)
               .thenComparing(SourceNote::staff)
               .thenComparing(note -> note.tone().key()));
       return new SourceAccount(notes, notHeld());
+    }
+
+    private Stream<Voice> sourceVoices() {
+      Strands strands = lines.get(0).source().strands();
+      return part.voices().stream().filter(voice -> strands.has(voice.staff(), voice.name()));
     }
 
     private boolean isWithin(Position at) {
@@ -99,8 +103,7 @@ public record SourceAccount(List<SourceNote> notes, List<Resonance> notHeld) {
     }
 
     private SourceNote note(Position at, Tone tone, Voice voice) {
-      List<Tone> taken = taken(at);
-      Optional<Integer> octaves = octaves(tone, taken);
+      Optional<Integer> octaves = octaves(tone, taken(at), isMovable(at));
       Optional<String> other = octaves.isPresent() ? Optional.empty() : other(at, tone);
       Became became =
           octaves
@@ -123,11 +126,22 @@ public record SourceAccount(List<SourceNote> notes, List<Resonance> notHeld) {
           .toList();
     }
 
+    /** Whether what is struck at a place may have been moved: of chords tones are chosen. */
+    private boolean isMovable(Position at) {
+      return lines.get(0).source().reading() != Reading.ALL
+          && sourceVoices()
+                  .flatMap(voice -> voice.at(at).stream())
+                  .flatMap(stroke -> stroke.keys().stream())
+                  .distinct()
+                  .count()
+              == 1;
+    }
+
     /** By how many octaves the line has a tone higher; the nearest, empty if it has it not. */
-    private static Optional<Integer> octaves(Tone tone, List<Tone> taken) {
+    private static Optional<Integer> octaves(Tone tone, List<Tone> taken, boolean movable) {
       return taken.stream()
           .map(each -> each.key() - tone.key())
-          .filter(apart -> apart == 0 || (tone.key() > 0 && apart % OCTAVE == 0))
+          .filter(apart -> apart == 0 || (movable && tone.key() > 0 && apart % OCTAVE == 0))
           .map(apart -> apart / OCTAVE)
           .min(Comparator.comparingInt(Math::abs));
     }

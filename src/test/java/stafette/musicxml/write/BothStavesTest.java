@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
@@ -77,13 +78,64 @@ class BothStavesTest {
     assertEquals(heard(line), heard(part(after, "Flute")));
   }
 
-  /** A left-hand eighth that lasts into a note of the same key in the other hand stays its own. */
+  /** The left hand's eighth before the join lasts into a note of its key in the right hand. */
   @Test
   void a_note_holds_only_strokes_of_its_own_voice() throws Exception {
     Document page = page(".A.A.A.A.A.A.A.A", "a.a.a.a.a.a.a.a.", "................");
-    Document after = write(page, SourceTreatment.KEEP, 15, "Piano", 0, 7);
-    assertEquals(
-        heard(line(page)).stream().limit(0).collect(Collectors.toSet()), lost(page, after));
+    Line line = line(page);
+    Player piano = ByHand.player("Piano", "piano", page.score());
+    Player flute = ByHand.player("Flute", "flute", page.score());
+    Plan plan =
+        new Plan(
+            new Brief(line, List.of(flute, piano), Invented.rules()),
+            List.of(new Segment(0, 0, 0, 7), new Segment(1, 0, 7, 15)));
+    Document after = MusicXmlReader.read(twice(page, plan, SourceTreatment.REMOVE));
+    assertEquals(heard(line.strokes().subList(0, 8)), heard(part(after, "Flute")));
+    assertEquals(heard(line.strokes().subList(7, 16)), heard(part(after, "Piano")));
+  }
+
+  /** Both hands number their slurs 1; the piano keeps the first five chords. */
+  @Test
+  void a_slur_of_one_hand_does_not_end_in_the_other() throws Exception {
+    String start = "<notations><slur number=\"1\" type=\"start\"/></notations>";
+    String stop = "<notations><slur number=\"1\" type=\"stop\"/></notations>";
+    Document page =
+        MusicXmlReader.read(
+            score(
+                hands(quarters(4, 1, "", "", "", start), quarters(3, 2, "", "", "", start)),
+                hands(quarters(4, 1, stop, "", "", ""), quarters(3, 2, "", stop, "", ""))));
+    Line line = line(page);
+    Player piano = ByHand.player("Piano", "piano", page.score());
+    Player flute = ByHand.player("Flute", "flute", page.score());
+    Plan plan =
+        new Plan(
+            new Brief(line, List.of(piano, flute), Invented.rules()),
+            List.of(new Segment(0, 0, 0, 4), new Segment(1, 0, 4, 7)));
+    Part after = part(MusicXmlReader.read(twice(page, plan, SourceTreatment.REMOVE)), "Piano");
+    for (int hand = 1; hand <= 2; hand++) {
+      List<Stroke> strokes = staff(after, hand);
+      assertEquals(5, strokes.size());
+      assertEquals(
+          List.of(3),
+          IntStream.range(0, 5).filter(i -> strokes.get(i).slurContinues()).boxed().toList());
+    }
+  }
+
+  private static List<Stroke> staff(Part part, int staff) {
+    return part.voices().stream()
+        .filter(voice -> voice.staff() == staff)
+        .flatMap(voice -> voice.strokes().stream())
+        .toList();
+  }
+
+  private static String quarters(int octave, int hand, String... notations) {
+    StringBuilder text = new StringBuilder();
+    for (String each : notations) {
+      text.append("<note><pitch><step>A</step><octave>").append(octave);
+      text.append("</octave></pitch><duration>4</duration><voice>").append(hand);
+      text.append("</voice><staff>").append(hand).append("</staff>").append(each).append("</note>");
+    }
+    return text.toString();
   }
 
   @Property(tries = 80)
@@ -215,22 +267,41 @@ class BothStavesTest {
    * nothing to do with the line; capitals are sixteenths, small letters eighths.
    */
   private static Document page(String upper, String lower, String third) throws Exception {
-    String text =
-        "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<score-partwise version=\"4.0\">\n"
+    return MusicXmlReader.read(
+        score(
+            hands(voice(upper, 1, 1, 4), voice(lower, 2, 2, 4))
+                + "<backup><duration>16</duration></backup>"
+                + voice(third, 3, 2, 3)));
+  }
+
+  private static String hands(String right, String left) {
+    return right + "<backup><duration>16</duration></backup>" + left;
+  }
+
+  /** Bars of 4/4 of a piano, and of a flute that rests. */
+  private static byte[] score(String... bars) {
+    StringBuilder piano = new StringBuilder();
+    StringBuilder flute = new StringBuilder();
+    for (int i = 0; i < bars.length; i++) {
+      String measure = "<measure number=\"" + (i + 1) + "\">";
+      piano.append(measure).append(i == 0 ? attributes("<staves>2</staves>") : "");
+      piano.append(bars[i]).append("</measure>\n");
+      flute.append(measure).append(i == 0 ? attributes("") : "");
+      flute.append("<note><rest measure=\"yes\"/><duration>16</duration></note></measure>\n");
+    }
+    return ("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<score-partwise version=\"4.0\">\n"
             + "<part-list><score-part id=\"P1\"><part-name>Piano</part-name></score-part>"
             + "<score-part id=\"P2\"><part-name>Flute</part-name></score-part></part-list>\n"
-            + "<part id=\"P1\"><measure number=\"1\"><attributes><divisions>4</divisions><time>"
-            + "<beats>4</beats><beat-type>4</beat-type></time><staves>2</staves></attributes>"
-            + voice(upper, 1, 1, 4)
-            + "<backup><duration>16</duration></backup>"
-            + voice(lower, 2, 2, 4)
-            + "<backup><duration>16</duration></backup>"
-            + voice(third, 3, 2, 3)
-            + "</measure></part>\n<part id=\"P2\"><measure number=\"1\"><attributes><divisions>4"
-            + "</divisions><time><beats>4</beats><beat-type>4</beat-type></time></attributes><note>"
-            + "<rest measure=\"yes\"/><duration>16</duration></note></measure></part>\n"
-            + "</score-partwise>\n";
-    return MusicXmlReader.read(text.getBytes(StandardCharsets.UTF_8));
+            + ("<part id=\"P1\">" + piano + "</part>\n")
+            + ("<part id=\"P2\">" + flute + "</part>\n</score-partwise>\n"))
+        .getBytes(StandardCharsets.UTF_8);
+  }
+
+  private static String attributes(String more) {
+    return "<attributes><divisions>4</divisions><time><beats>4</beats><beat-type>4</beat-type>"
+        + "</time>"
+        + more
+        + "</attributes>";
   }
 
   private static String voice(String sixteenths, int voice, int staff, int octave) {
