@@ -43,6 +43,7 @@ class RoomsTest {
     room("time", "words");
     room("score", "words time");
     room("score.source", "words time score");
+    room("notation", "words time score");
     room("limits", "words time score");
     room("chairs", "words time score limits");
     room("plan", "words time score limits");
@@ -62,8 +63,10 @@ class RoomsTest {
     room("split.tempo", "words time score limits plan check split split.rotate");
     // a text and changes to it: what is music is for those who read and write it
     room("musicxml.text", "words time score");
-    room("musicxml.read", "words time score musicxml.text");
-    room("musicxml.write", "words time score limits chairs plan musicxml.text musicxml.read");
+    room("musicxml.read", "words time score notation musicxml.text");
+    room(
+        "musicxml.write",
+        "words time score notation limits chairs plan musicxml.text musicxml.read");
     room("tables", "words time score limits plan");
     // writes down what was judged and chosen as it is: without these rooms it needs a copy of each
     // of their results

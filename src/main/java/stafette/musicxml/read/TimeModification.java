@@ -1,10 +1,10 @@
 package stafette.musicxml.read;
 
-import java.math.BigInteger;
 import java.util.Optional;
 import stafette.musicxml.text.DecimalText;
 import stafette.musicxml.text.Element;
 import stafette.musicxml.text.Malformed;
+import stafette.notation.BarItem.Ratio;
 import stafette.time.BeatUnit;
 import stafette.time.Length;
 import stafette.time.Rational;
@@ -17,17 +17,16 @@ import stafette.time.Rational;
  * @param unit the value of which the normal ones are counted, if stated
  */
 public record TimeModification(int actual, int normal, Optional<Length> unit) {
-  /** Nested groups multiplied, such as fifteen in the time of eight within seven for four. */
-  public static final BigInteger MOST = BigInteger.valueOf(999);
-
   static Optional<TimeModification> in(Element note) throws Malformed {
     Optional<Element> found = note.child("time-modification");
     if (found.isEmpty()) {
       return Optional.empty();
     }
     Element modification = found.get();
-    int actual = DecimalText.wholeOf(modification, "actual-notes", 0, MOST.intValue(), 0);
-    int normal = DecimalText.wholeOf(modification, "normal-notes", 0, MOST.intValue(), 0);
+    int actual =
+        DecimalText.wholeOf(modification, "actual-notes", 0, Ratio.MOST.intValueExact(), 0);
+    int normal =
+        DecimalText.wholeOf(modification, "normal-notes", 0, Ratio.MOST.intValueExact(), 0);
     Optional<Length> unit =
         modification
             .textOf("normal-type")

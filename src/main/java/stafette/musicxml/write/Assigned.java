@@ -16,7 +16,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import stafette.musicxml.text.Origin.ElementText;
 import stafette.musicxml.text.Origin.NoteText;
-import stafette.musicxml.write.BarItem.SoundingItem;
+import stafette.notation.BarItem.SoundingItem;
 import stafette.plan.Handoff;
 import stafette.plan.Plan;
 import stafette.plan.Played;

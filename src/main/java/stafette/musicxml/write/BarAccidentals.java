@@ -16,6 +16,7 @@ import stafette.musicxml.text.Origin.MeasureText;
 import stafette.musicxml.text.Replacement;
 import stafette.musicxml.text.TextSpan;
 import stafette.musicxml.text.TextStyle;
+import stafette.notation.Accidentals;
 import stafette.score.Pitch;
 import stafette.score.Step;
 import stafette.time.Bar;
@@ -154,6 +155,6 @@ final class BarAccidentals {
     return Optional.of(
         new MissingSign(
             element,
-            lineBreak + "<accidental>" + Accidentals.sign(written).value() + "</accidental>"));
+            lineBreak + "<accidental>" + NoteMaker.sign(written).value() + "</accidental>"));
   }
 }

@@ -12,6 +12,8 @@ import org.audiveris.proxymusic.Direction;
 import org.audiveris.proxymusic.Note;
 import stafette.musicxml.read.TimeGrid;
 import stafette.musicxml.write.Assigned.Sign;
+import stafette.notation.BarItem;
+import stafette.notation.VoiceLayout;
 import stafette.score.Stroke;
 import stafette.time.Bar;
 import stafette.time.Length;

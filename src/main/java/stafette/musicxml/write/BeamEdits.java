@@ -8,6 +8,7 @@ import stafette.musicxml.text.Origin.ElementText;
 import stafette.musicxml.text.Origin.MeasureText;
 import stafette.musicxml.text.Origin.NoteText;
 import stafette.musicxml.text.TextSpan;
+import stafette.notation.Beams;
 
 /** Draws beams that lose notes anew over those that stay side by side. */
 final class BeamEdits {

@@ -26,6 +26,8 @@ import stafette.musicxml.text.Origin.ElementText;
 import stafette.musicxml.text.Origin.MeasureText;
 import stafette.musicxml.text.Origin.PartText;
 import stafette.musicxml.text.TextStyle;
+import stafette.notation.Accidentals;
+import stafette.notation.BarItem;
 import stafette.score.Line;
 import stafette.score.Spelling;
 import stafette.score.Transposition;

@@ -22,7 +22,8 @@ import org.audiveris.proxymusic.TremoloType;
 import org.audiveris.proxymusic.Tuplet;
 import org.audiveris.proxymusic.WavyLine;
 import org.audiveris.proxymusic.YesNo;
-import stafette.musicxml.write.BarItem.SoundingItem;
+import stafette.notation.BarItem;
+import stafette.notation.BarItem.SoundingItem;
 import stafette.score.Articulation;
 import stafette.score.Stroke;
 

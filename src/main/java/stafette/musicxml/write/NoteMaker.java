@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import org.audiveris.proxymusic.Accidental;
+import org.audiveris.proxymusic.AccidentalValue;
 import org.audiveris.proxymusic.Beam;
 import org.audiveris.proxymusic.BeamValue;
 import org.audiveris.proxymusic.Empty;
@@ -21,8 +22,11 @@ import org.audiveris.proxymusic.TimeModification;
 import org.audiveris.proxymusic.Unpitched;
 import org.audiveris.proxymusic.YesNo;
 import stafette.musicxml.text.Origin;
-import stafette.musicxml.write.BarItem.Ratio;
-import stafette.musicxml.write.BarItem.SoundingItem;
+import stafette.notation.Accidentals;
+import stafette.notation.BarItem;
+import stafette.notation.BarItem.Ratio;
+import stafette.notation.BarItem.SoundingItem;
+import stafette.notation.NoteShape;
 import stafette.score.Drum;
 import stafette.score.Grace;
 import stafette.score.Pitch;
@@ -163,7 +167,7 @@ record NoteMaker(
       note.setPitch(pitch(written));
       if (!tiedFrom && accidentals.mustShow(written)) {
         Accidental accidental = new Accidental();
-        accidental.setValue(Accidentals.sign(written));
+        accidental.setValue(sign(written));
         note.setAccidental(accidental);
       }
     } else if (tone instanceof Drum drum) {
@@ -209,5 +213,17 @@ record NoteMaker(
 
   private static List<Tone> lowToHigh(List<Tone> tones) {
     return tones.stream().sorted(Comparator.comparingInt(Tone::key)).toList();
+  }
+
+  /** The sign that shows how a pitch is written. */
+  static AccidentalValue sign(Pitch written) {
+    return switch (written.alter()) {
+      case -2 -> AccidentalValue.FLAT_FLAT;
+      case -1 -> AccidentalValue.FLAT;
+      case 0 -> AccidentalValue.NATURAL;
+      case 1 -> AccidentalValue.SHARP;
+      case 2 -> AccidentalValue.DOUBLE_SHARP;
+      default -> throw new IllegalStateException("no sign for an alter of " + written.alter());
+    };
   }
 }

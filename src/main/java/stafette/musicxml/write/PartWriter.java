@@ -20,6 +20,8 @@ import stafette.musicxml.text.Replacement;
 import stafette.musicxml.text.TextSpan;
 import stafette.musicxml.text.TextStyle;
 import stafette.musicxml.write.Assigned.Sign;
+import stafette.notation.Accidentals;
+import stafette.notation.BarItem;
 import stafette.score.Line;
 import stafette.score.Part;
 import stafette.score.Pitch;

@@ -14,6 +14,8 @@ import stafette.musicxml.text.Origin.ElementText;
 import stafette.musicxml.text.Origin.MeasureText;
 import stafette.musicxml.text.Origin.NoteText;
 import stafette.musicxml.text.TextStyle;
+import stafette.notation.BarItem;
+import stafette.notation.VoiceLayout;
 import stafette.time.Bar;
 import stafette.time.Position;
 import stafette.time.Rational;

@@ -1,5 +1,6 @@
-package stafette.musicxml.write;
+package stafette.notation;
 
+import java.math.BigInteger;
 import java.util.List;
 import java.util.Optional;
 import stafette.score.Tuplet;
@@ -16,18 +17,18 @@ import stafette.time.Span;
  * @param beams its beams, from the first: "begin", "continue", "end", "forward hook", "backward
  *     hook"
  */
-record BarItem(
+public record BarItem(
     Span span,
     Optional<NoteShape> shape,
     Optional<Ratio> ratio,
     Edge edge,
     Optional<SoundingItem> sound,
     List<String> beams) {
-  BarItem {
+  public BarItem {
     beams = List.copyOf(beams);
   }
 
-  boolean isRest() {
+  public boolean isRest() {
     return sound.isEmpty();
   }
 
@@ -35,22 +36,22 @@ record BarItem(
     return new BarItem(span, shape, ratio, edge, sound, newBeams);
   }
 
-  BarItem withEdge(Edge newEdge) {
+  public BarItem withEdge(Edge newEdge) {
     return new BarItem(span, shape, ratio, newEdge, sound, beams);
   }
 
   /** Where an item stands in its tuplet. */
-  enum Edge {
+  public enum Edge {
     NONE,
     STARTS,
     STOPS,
     STARTS_AND_STOPS;
 
-    boolean starts() {
+    public boolean starts() {
       return this == STARTS || this == STARTS_AND_STOPS;
     }
 
-    boolean stops() {
+    public boolean stops() {
       return this == STOPS || this == STARTS_AND_STOPS;
     }
   }
@@ -60,7 +61,10 @@ record BarItem(
    *
    * @param unit the type that is counted, if it is a plain one
    */
-  record Ratio(int actual, int normal, Optional<String> unit) {}
+  public record Ratio(int actual, int normal, Optional<String> unit) {
+    /** Nested groups multiplied, such as fifteen in the time of eight within seven for four. */
+    public static final BigInteger MOST = BigInteger.valueOf(999);
+  }
 
   /**
    * One written value of a stroke within one bar.
@@ -70,7 +74,8 @@ record BarItem(
    * @param first whether it is where the stroke is struck
    * @param last whether nothing is tied to it
    */
-  record SoundingItem(int stroke, Span span, Optional<Tuplet> tuplet, boolean first, boolean last) {
+  public record SoundingItem(
+      int stroke, Span span, Optional<Tuplet> tuplet, boolean first, boolean last) {
     SoundingItem over(Span piece, boolean begins, boolean ends) {
       return new SoundingItem(stroke, piece, tuplet, first && begins, last && ends);
     }

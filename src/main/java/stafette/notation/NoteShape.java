@@ -1,4 +1,4 @@
-package stafette.musicxml.write;
+package stafette.notation;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -11,7 +11,7 @@ import stafette.time.Rational;
  * @param type as MusicXML 4.0 names it (note-type-value): "quarter", "16th"
  * @param dots 0 to 2
  */
-record NoteShape(String type, int dots) {
+public record NoteShape(String type, int dots) {
   /** From short to long. */
   private static final List<String> TYPES =
       List.of(
@@ -22,7 +22,7 @@ record NoteShape(String type, int dots) {
   private static final int MOST_DOTS = 2;
 
   /** The shape that is exactly so long, if there is one. */
-  static Optional<NoteShape> of(Rational quarters) {
+  public static Optional<NoteShape> of(Rational quarters) {
     for (int dots = 0; dots <= MOST_DOTS; dots++) {
       Rational plain = quarters.times(1L << dots).dividedBy((2L << dots) - 1);
       Optional<String> type = typeOf(plain);
@@ -37,7 +37,7 @@ record NoteShape(String type, int dots) {
    * The shortest chain of lengths that have a shape each and add up to the given one, longest
    * first; empty if there is none.
    */
-  static List<Rational> chain(Rational quarters) {
+  public static List<Rational> chain(Rational quarters) {
     List<Rational> chain = new ArrayList<>();
     Rational rest = quarters;
     while (rest.signum() > 0) {
@@ -66,7 +66,7 @@ record NoteShape(String type, int dots) {
   }
 
   /** How many flags or beams it has. */
-  int flags() {
+  public int flags() {
     return Math.max(0, QUARTER - TYPES.indexOf(type));
   }
 

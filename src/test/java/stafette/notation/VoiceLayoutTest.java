@@ -1,4 +1,4 @@
-package stafette.musicxml.write;
+package stafette.notation;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -11,8 +11,8 @@ import java.util.Random;
 import java.util.TreeSet;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
-import stafette.musicxml.write.BarItem.Edge;
-import stafette.musicxml.write.BarItem.SoundingItem;
+import stafette.notation.BarItem.Edge;
+import stafette.notation.BarItem.SoundingItem;
 import stafette.score.Tuplet;
 import stafette.time.Bar;
 import stafette.time.BeatUnit;

@@ -1,4 +1,4 @@
-package stafette.musicxml.write;
+package stafette.notation;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -11,7 +11,7 @@ import stafette.time.Rational;
  * Beams the notes of each beat; of each quarter where beats are halves or longer. Rests part beams,
  * and a note alone keeps its flags.
  */
-final class Beams {
+public final class Beams {
   private static final int MOST = 8;
 
   private Beams() {}
@@ -69,7 +69,7 @@ final class Beams {
    *
    * @param flags how many each note would have by itself
    */
-  static List<List<String>> over(List<Integer> flags) {
+  public static List<List<String>> over(List<Integer> flags) {
     List<List<String>> result = new ArrayList<>();
     for (int i = 0; i < flags.size(); i++) {
       List<String> beams = new ArrayList<>();

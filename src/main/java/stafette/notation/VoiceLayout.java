@@ -1,4 +1,4 @@
-package stafette.musicxml.write;
+package stafette.notation;
 
 import java.math.BigInteger;
 import java.util.ArrayList;
@@ -7,10 +7,9 @@ import java.util.List;
 import java.util.NavigableSet;
 import java.util.Optional;
 import java.util.Set;
-import stafette.musicxml.read.TimeModification;
-import stafette.musicxml.write.BarItem.Edge;
-import stafette.musicxml.write.BarItem.Ratio;
-import stafette.musicxml.write.BarItem.SoundingItem;
+import stafette.notation.BarItem.Edge;
+import stafette.notation.BarItem.Ratio;
+import stafette.notation.BarItem.SoundingItem;
 import stafette.score.Tuplet;
 import stafette.time.Bar;
 import stafette.time.Length;
@@ -26,7 +25,7 @@ import stafette.time.Span;
  * value that no note can show is tied together from several; one that does not divide by halves and
  * has no complete tuplet to stand in is written with a time modification and without a bracket.
  */
-final class VoiceLayout {
+public final class VoiceLayout {
   private final Bar bar;
   private final Span region;
   private final List<SoundingItem> sounds;
@@ -50,7 +49,7 @@ final class VoiceLayout {
    * @param sounds within the region, in order, without overlap
    * @param breaks places over which no rest may last
    */
-  static List<BarItem> of(
+  public static List<BarItem> of(
       Bar bar, Span region, List<SoundingItem> sounds, NavigableSet<Position> breaks) {
     if (sounds.isEmpty() && region.equals(bar.span())) {
       return List.of(rest(region, Optional.empty(), Optional.empty()));
@@ -59,7 +58,7 @@ final class VoiceLayout {
   }
 
   /** The tuplet in which a sound can be written whole within a bar, if it has one. */
-  static Optional<Tuplet> groupIn(Span within, SoundingItem sound) {
+  public static Optional<Tuplet> groupIn(Span within, SoundingItem sound) {
     return sound
         .tuplet()
         .filter(
@@ -224,7 +223,7 @@ final class VoiceLayout {
     }
     int twos = quarters.denominator().getLowestSetBit();
     BigInteger odds = quarters.denominator().shiftRight(twos);
-    int odd = odds.compareTo(TimeModification.MOST) > 0 ? 1 : odds.intValueExact();
+    int odd = odds.compareTo(BarItem.Ratio.MOST) > 0 ? 1 : odds.intValueExact();
     return odd == 1
         ? Optional.empty()
         : Optional.of(new Ratio(odd, Integer.highestOneBit(odd), Optional.empty()));

@@ -1,4 +1,4 @@
-package stafette.musicxml.write;
+package stafette.notation;
 
 import java.util.ArrayList;
 import java.util.List;
