@@ -113,6 +113,7 @@ public record Relaying(Hocket hocket, int together, boolean eachTone, List<LockW
             line.bars(),
             line.tempo(),
             line.keys())
+        .expressed(line.expression())
         .withClockFrom(line.clockStart());
   }
 }

@@ -27,6 +27,7 @@ public final class Line {
   private final Bars bars;
   private final TempoMap tempo;
   private final Keys keys;
+  private final Expression expression;
   private final LineClock clock;
   private final long[] onsets;
   private final long[] ends;
@@ -60,7 +61,15 @@ public final class Line {
       Bars bars,
       TempoMap tempo,
       Keys keys) {
-    this(source, strokes, cover, bars, tempo, keys, clock(strokes, cover, bars, tempo));
+    this(
+        source,
+        strokes,
+        cover,
+        bars,
+        tempo,
+        keys,
+        Expression.NONE,
+        clock(strokes, cover, bars, tempo));
   }
 
   private Line(
@@ -70,6 +79,7 @@ public final class Line {
       Bars bars,
       TempoMap tempo,
       Keys keys,
+      Expression expression,
       LineClock clock) {
     this.source = source;
     this.strokes = List.copyOf(strokes);
@@ -77,6 +87,7 @@ public final class Line {
     this.bars = bars;
     this.tempo = tempo;
     this.keys = keys;
+    this.expression = expression;
     this.clock = clock;
     int count = this.strokes.size();
     onsets = new long[count];
@@ -98,6 +109,7 @@ public final class Line {
         whole.bars,
         whole.tempo,
         whole.keys,
+        whole.expression,
         clock);
     for (int i = 0; i < strokes.size(); i++) {
       threes[i] = keepThrees ? whole.threes[kept.get(i)] : -1;
@@ -187,6 +199,11 @@ public final class Line {
   /** The key signatures under which it stands, as they sound. */
   public Keys keys() {
     return keys;
+  }
+
+  /** What stands beside it and is meant for who plays it. */
+  public Expression expression() {
+    return expression;
   }
 
   /**
@@ -369,7 +386,7 @@ public final class Line {
 
   /** The same line with strokes made otherwise, one for each. */
   Line with(LineSource changed, List<Stroke> others) {
-    return new Line(changed, others, cover, bars, tempo, keys, clock);
+    return new Line(changed, others, cover, bars, tempo, keys, expression, clock);
   }
 
   /** The same line with a clock that begins elsewhere. */
@@ -385,7 +402,7 @@ public final class Line {
    * @param covers one for each, as for any line
    */
   public Line of(List<Stroke> others, List<Integer> covers) {
-    return new Line(source, others, covers, bars, tempo, keys, clock);
+    return new Line(source, others, covers, bars, tempo, keys, expression, clock);
   }
 
   /**
@@ -398,9 +415,14 @@ public final class Line {
     return new Line(this, kept, keepThrees, clock);
   }
 
+  /** The same line with marks beside it. */
+  public Line expressed(Expression marks) {
+    return new Line(source, strokes, cover, bars, tempo, keys, marks, clock);
+  }
+
   /** The same line at other tempi. */
   public Line at(TempoMap other) {
-    Line same = new Line(source, strokes, cover, bars, other, keys);
+    Line same = new Line(source, strokes, cover, bars, other, keys).expressed(expression);
     return clockStart().equals(same.clockStart()) ? same : same.withClockFrom(clockStart());
   }
 }

@@ -85,7 +85,8 @@ public record Score(
             tone,
             bars.at(strokes.get(0).onset()).index(),
             bars.at(strokes.get(strokes.size() - 1).onset()).index());
-    return new Line(source, strokes, cover, bars, tempo, part.keys());
+    return new Line(source, strokes, cover, bars, tempo, part.keys())
+        .expressed(Expression.of(part, strands, span, bars));
   }
 
   /** A line of strokes of one voice. */

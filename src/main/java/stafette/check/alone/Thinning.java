@@ -56,7 +56,9 @@ public enum Thinning {
     }
     return kept.isEmpty() || kept.size() == line.count()
         ? Optional.empty()
-        : Optional.of(new Line(line.source(), kept, cover, line.bars(), line.tempo(), line.keys()));
+        : Optional.of(
+            new Line(line.source(), kept, cover, line.bars(), line.tempo(), line.keys())
+                .expressed(line.expression()));
   }
 
   boolean keeps(Line line, int j) {

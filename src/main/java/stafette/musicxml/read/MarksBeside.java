@@ -12,7 +12,7 @@ import stafette.time.Position;
 import stafette.time.Rational;
 import stafette.time.Span;
 
-/** What stands in a part beside its notes: words, and where the pedal is down. */
+/** What stands in a part beside its notes: words, hairpins, and where the pedal is down. */
 final class MarksBeside {
   private final List<Words> words = new ArrayList<>();
   private final Map<Position, WrittenMeasure.PlacedPedal> pedals = new TreeMap<>();
@@ -25,7 +25,7 @@ final class MarksBeside {
       marks.take(part.measures().get(i), bars.get(i).span().start());
     }
     marks.words.sort(Comparator.comparing(Words::at));
-    return new PartMarks(marks.words, marks.pedal(bars.span().end()));
+    return new PartMarks(marks.words, marks.pedal(bars.span().end()), Hairpins.of(part, bars));
   }
 
   private void take(WrittenMeasure measure, Position start) {

@@ -2,6 +2,7 @@ package stafette.musicxml.read;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -28,6 +29,14 @@ final class MeasureWalk {
   private static final Set<String> DOUBLE =
       Set.of("light-light", "light-heavy", "heavy-light", "heavy-heavy");
 
+  private static final Map<String, WrittenMeasure.SwellSign> SWELLS =
+      Map.of(
+          "wedge crescendo", WrittenMeasure.SwellSign.LOUDER,
+          "wedge diminuendo", WrittenMeasure.SwellSign.SOFTER,
+          "wedge stop", WrittenMeasure.SwellSign.STOP,
+          "dashes start", WrittenMeasure.SwellSign.DASHES,
+          "dashes stop", WrittenMeasure.SwellSign.DASHES_STOP);
+
   private final AttributesInForce attributes;
   private final boolean severalInstruments;
   private final List<WrittenMeasure.Child> children = new ArrayList<>();
@@ -36,6 +45,7 @@ final class MeasureWalk {
   private final List<PlacedMark<MannerInForce>> manners = new ArrayList<>();
   private final List<WrittenMeasure.PlacedWords> words = new ArrayList<>();
   private final List<WrittenMeasure.PlacedPedal> pedals = new ArrayList<>();
+  private final List<WrittenMeasure.PlacedSwell> swells = new ArrayList<>();
   private Length cursor = Length.ZERO;
   private Length lastOnset = Length.ZERO;
   private Length content = Length.ZERO;
@@ -86,6 +96,7 @@ final class MeasureWalk {
         List.copyOf(manners),
         List.copyOf(words),
         List.copyOf(pedals),
+        List.copyOf(swells),
         content,
         section);
   }
@@ -195,6 +206,8 @@ final class MeasureWalk {
               .ifPresent(left -> dynamics.add(new PlacedMark<>(offset, staff, before -> left)));
         } else if (sign.name().equals("pedal")) {
           addPedal(offset, sign.attribute("type").orElse(""));
+        } else {
+          addSwell(sign, offset, staff.orElse(1));
         }
       }
     }
@@ -235,6 +248,16 @@ final class MeasureWalk {
       words.add(
           new WrittenMeasure.PlacedWords(
               offset, staff, direction.textOf("voice").map(String::trim), text));
+    }
+  }
+
+  private void addSwell(Element sign, Rational offset, int staff) throws Malformed {
+    String kind = sign.name() + " " + sign.attribute("type").orElse("");
+    WrittenMeasure.SwellSign meant = SWELLS.get(kind);
+    if (meant != null) {
+      int number =
+          sign.attribute("number").filter("\\d{1,2}"::matches).map(Integer::parseInt).orElse(1);
+      swells.add(new WrittenMeasure.PlacedSwell(offset, staff, number, meant));
     }
   }
 

@@ -25,6 +25,7 @@ import stafette.time.Rational;
  * @param manners what it says of ways of playing
  * @param words what its directions say
  * @param pedals what it says of a keyboard's right pedal
+ * @param swells where wedges and dashes begin and end
  * @param content how far its notes reach
  * @param section where it has a double bar line, a repeat sign or a rehearsal mark
  */
@@ -42,6 +43,7 @@ record WrittenMeasure(
     List<PlacedMark<MannerInForce>> manners,
     List<PlacedWords> words,
     List<PlacedPedal> pedals,
+    List<PlacedSwell> swells,
     Length content,
     SectionMarks section) {
 
@@ -81,6 +83,24 @@ record WrittenMeasure(
    * @param presses whether it goes down here, after that
    */
   record PlacedPedal(Rational offset, boolean lifts, boolean presses) {}
+
+  /** What wedges and dashes do. */
+  enum SwellSign {
+    LOUDER,
+    SOFTER,
+    STOP,
+    DASHES,
+    DASHES_STOP
+  }
+
+  /**
+   * Where a wedge or dashes begin or end.
+   *
+   * @param offset quarters from the start of the bar; may lead out of it
+   * @param staff counted from 1
+   * @param number tells those apart that are open at once
+   */
+  record PlacedSwell(Rational offset, int staff, int number, SwellSign sign) {}
 
   /**
    * What parts sections.

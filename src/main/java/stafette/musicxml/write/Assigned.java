@@ -23,10 +23,10 @@ import stafette.plan.Played;
 import stafette.plan.Player;
 import stafette.plan.Turn;
 import stafette.score.Attack;
-import stafette.score.Dynamic;
 import stafette.score.Line;
 import stafette.score.Stroke;
 import stafette.score.Value;
+import stafette.score.Words;
 import stafette.time.Bar;
 import stafette.time.Bars;
 import stafette.time.Position;
@@ -50,19 +50,8 @@ final class Assigned {
   /** Where who plays changes among those who share the staff, and what says so. */
   private final TreeMap<Position, String> labels = new TreeMap<>();
 
-  /**
-   * A sign above or below the staff.
-   *
-   * @param words what it says; empty if it is a dynamic
-   * @param dynamic empty if it says words
-   * @param voice for which alone it stands, if so
-   */
-  record Sign(
-      Position at, Optional<String> words, Optional<Dynamic> dynamic, Optional<String> voice) {
-    Sign(Position at, Optional<String> words, Optional<Dynamic> dynamic) {
-      this(at, words, dynamic, Optional.empty());
-    }
-  }
+  /** The words for its character that the player was told last. */
+  private Optional<Words> said = Optional.empty();
 
   /** A player's share of a plan. Notes of its part that are this share may be written anew. */
   Assigned(Plan plan, int player) {
@@ -124,7 +113,8 @@ final class Assigned {
   /** One passage: strokes of a line, with its dynamics. */
   private void take(Line from, int first, int last) {
     entries.add(strokes.size());
-    Optional<Dynamic> inForce = Optional.empty();
+    PassageSigns.of(from, first, last, said).forEach(this::add);
+    said = from.expression().wordsAt(from.stroke(last).onset());
     for (int j = first; j <= last; j++) {
       Stroke stroke = from.stroke(j);
       Position end = stroke.span().end();
@@ -132,10 +122,6 @@ final class Assigned {
       addSounds(strokes.size(), stroke, next.isBefore(end) ? next : end);
       strokes.add(stroke);
       byOnset.computeIfAbsent(stroke.onset(), at -> new ArrayList<>()).add(stroke);
-      if (!inForce.equals(Optional.of(stroke.dynamic()))) {
-        inForce = Optional.of(stroke.dynamic());
-        add(new Sign(stroke.onset(), Optional.empty(), inForce));
-      }
     }
   }
 
@@ -325,7 +311,7 @@ final class Assigned {
   void labelAgain(Position at) {
     Map.Entry<Position, String> inForce = labels.floorEntry(at);
     if (inForce != null && !inForce.getKey().equals(at)) {
-      add(new Sign(at, Optional.of(inForce.getValue()), Optional.empty()));
+      add(Sign.words(at, inForce.getValue()));
       labels.put(at, inForce.getValue());
     }
   }
@@ -339,7 +325,7 @@ final class Assigned {
             sign ->
                 sign.words().isPresent()
                         && sign.words().equals(Optional.ofNullable(labels.get(sign.at())))
-                    ? new Sign(sign.at(), sign.words(), sign.dynamic(), Optional.of(voice))
+                    ? sign.in(voice)
                     : sign);
   }
 
@@ -375,16 +361,23 @@ final class Assigned {
 
   /** Has words stand over a stroke. */
   void sign(Stroke stroke, String words) {
-    add(new Sign(stroke.onset(), Optional.of(words), Optional.empty()));
+    add(Sign.words(stroke.onset(), words));
   }
 
   private void add(Sign sign) {
     List<Sign> inBar =
-        signs.computeIfAbsent(bars.at(sign.at()).index(), index -> new ArrayList<>());
+        signs.computeIfAbsent(bars.at(sign.note()).index(), index -> new ArrayList<>());
     int place = 0;
-    while (place < inBar.size() && !inBar.get(place).at().isAfter(sign.at())) {
+    while (place < inBar.size() && isBefore(inBar.get(place), sign)) {
       place++;
     }
     inBar.add(place, sign);
+  }
+
+  /** What ends stands before all else at its place. */
+  private static boolean isBefore(Sign there, Sign added) {
+    return added.kind().closes() && !there.kind().closes()
+        ? there.at().isBefore(added.at())
+        : !there.at().isAfter(added.at());
   }
 }

@@ -11,7 +11,6 @@ import org.audiveris.proxymusic.Backup;
 import org.audiveris.proxymusic.Direction;
 import org.audiveris.proxymusic.Note;
 import stafette.musicxml.read.TimeGrid;
-import stafette.musicxml.write.Assigned.Sign;
 import stafette.notation.BarItem;
 import stafette.notation.VoiceLayout;
 import stafette.score.Stroke;
@@ -90,7 +89,7 @@ final class BarText {
   List<BarPiece> pieces(int divisions) {
     return pieces(
         divisions,
-        assigned.signs(bar.index()).stream().filter(sign -> region.contains(sign.at())).toList());
+        assigned.signs(bar.index()).stream().filter(sign -> region.contains(sign.note())).toList());
   }
 
   /** All elements in order, with these signs. */
@@ -105,6 +104,7 @@ final class BarText {
         pieces.add(new BarPiece(item.span().start(), fragments.text("note", Note.class, note)));
       }
     }
+    signs.forEach(sign -> pieces.add(new BarPiece(sign.at(), sign(sign, staff))));
     return pieces;
   }
 

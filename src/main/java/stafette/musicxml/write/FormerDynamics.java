@@ -14,7 +14,6 @@ import stafette.musicxml.text.Origin.ElementText;
 import stafette.musicxml.text.Origin.MeasureText;
 import stafette.musicxml.text.Origin.PartText;
 import stafette.musicxml.text.Replacement;
-import stafette.musicxml.write.Assigned.Sign;
 import stafette.score.Dynamic;
 import stafette.score.Part;
 import stafette.score.Stroke;
@@ -111,7 +110,7 @@ final class FormerDynamics {
         Optional<Dynamic> former =
             Optional.ofNullable(before.getOrDefault(note.onset(), Map.of()).get(staff));
         if (former.filter(dynamic -> isLost(dynamic, note.onset(), staff)).isPresent()) {
-          Sign sign = new Sign(note.onset(), Optional.empty(), former);
+          Sign sign = Sign.of(note.onset(), former.orElseThrow());
           add(sign, SignText.staffOf(note));
           restored.add(text.before(note, measure, sign));
         }

@@ -17,7 +17,6 @@ import stafette.musicxml.text.Origin.MeasureText;
 import stafette.musicxml.text.Origin.NoteText;
 import stafette.musicxml.text.Origin.PartText;
 import stafette.musicxml.text.Replacement;
-import stafette.musicxml.write.Assigned.Sign;
 import stafette.score.Part;
 import stafette.score.Words;
 import stafette.time.Position;
@@ -71,7 +70,7 @@ final class FormerLabels {
       for (ElementText note : notes) {
         Optional<String> lost = lost(note.onset(), written, former);
         if (lost.isPresent()) {
-          Sign sign = new Sign(note.onset(), lost, Optional.empty());
+          Sign sign = Sign.words(note.onset(), lost.get());
           written.put(note.onset(), lost.get());
           restored.add(text.before(note, measure, sign));
         }

@@ -16,7 +16,6 @@ import stafette.musicxml.text.Origin.ElementText;
 import stafette.musicxml.text.Origin.MeasureText;
 import stafette.musicxml.text.Origin.PartText;
 import stafette.musicxml.text.Replacement;
-import stafette.musicxml.write.Assigned.Sign;
 import stafette.score.Attack;
 import stafette.score.Contact;
 import stafette.score.Manner;
@@ -117,7 +116,7 @@ final class MannerSigns {
   private Optional<Sign> restored(ElementText note) {
     Optional<String> words = MannerWords.between(now, former);
     now = former;
-    return words.map(said -> new Sign(note.onset(), Optional.of(said), Optional.empty()));
+    return words.map(said -> Sign.words(note.onset(), said));
   }
 
   /** As far as the instrument can; a trill goes on as it was attacked. */

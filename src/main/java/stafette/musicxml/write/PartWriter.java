@@ -19,7 +19,6 @@ import stafette.musicxml.text.Origin.PartText;
 import stafette.musicxml.text.Replacement;
 import stafette.musicxml.text.TextSpan;
 import stafette.musicxml.text.TextStyle;
-import stafette.musicxml.write.Assigned.Sign;
 import stafette.notation.Accidentals;
 import stafette.notation.BarItem;
 import stafette.score.Line;
@@ -48,6 +47,7 @@ final class PartWriter {
   private final Fragments fragments;
   private final TextStyle style;
   private final FormerDynamics dynamics;
+  private final RunSigns signs;
   private final Optional<Sharing> sharing;
 
   /**
@@ -93,6 +93,7 @@ final class PartWriter {
     this.fragments = fragments;
     this.style = TextStyle.of(origin);
     this.dynamics = new FormerDynamics(origin, part);
+    this.signs = new RunSigns(origin, assigned, fragments, dynamics, voices.marks().hairpins());
   }
 
   /** What changes: stretches of bars, and signs for the part's own notes that follow them. */
@@ -269,7 +270,7 @@ final class PartWriter {
       throws UnwritablePlan {
     Origin.Attributes inForce = inForceBefore(measure, found.from());
     Optional<Integer> staff = inForce.staves() > 1 ? Optional.of(found.staff()) : Optional.empty();
-    VoiceRun run = withOwnSigns(measure, found, staff, bar);
+    VoiceRun run = signs.around(measure, found, staff, bar);
     List<ElementText> kept = kept(measure, run, staff, bar);
     BarText text =
         new BarText(
@@ -282,9 +283,9 @@ final class PartWriter {
             kept.stream().map(ElementText::onset).toList());
     int divisions = text.divisions(inForce.divisions());
     String lineBreak = style.breakWithin(origin.text(), measure);
-    List<Sign> signs = signs(measure, run, staff, bar);
-    signs.forEach(sign -> dynamics.add(sign, staff));
-    List<String> pieces = merged(text.pieces(divisions, signs), kept, divisions, lineBreak);
+    List<Sign> written = signs.in(measure, run, staff, bar);
+    written.forEach(sign -> dynamics.add(sign, staff));
+    List<String> pieces = merged(text.pieces(divisions, written), kept, divisions, lineBreak);
     Rational here = Rational.of(divisions);
     if (!run.lead().isZero()) {
       pieces.add(0, style.set(text.back(run.lead(), divisions), lineBreak));
@@ -333,58 +334,12 @@ final class PartWriter {
         .map(Pitch.class::cast);
   }
 
-  /** The signs to write: all of the run's but those that stand there in another form. */
-  private List<Sign> signs(MeasureText measure, VoiceRun run, Optional<Integer> staff, Bar bar) {
-    return assigned.signs(bar.index()).stream()
-        .filter(sign -> run.span().contains(sign.at()))
-        .filter(
-            sign ->
-                measure.elements().stream()
-                    .noneMatch(
-                        element ->
-                            (dynamics.says(element, sign, run.staff())
-                                    || MannerSigns.says(element, sign, origin))
-                                && !isOwnSign(element, staff, bar)))
-        .toList();
-  }
-
-  /** The run with the signs before it that we would write ourselves. */
-  private VoiceRun withOwnSigns(
-      MeasureText measure, VoiceRun run, Optional<Integer> staff, Bar bar) {
-    int from = run.from();
-    while (run.lead().isZero()
-        && from > 0
-        && isOwnSign(measure.elements().get(from - 1), staff, bar)) {
-      from--;
-    }
-    return run.from(from);
-  }
-
-  private boolean isOwnSign(ElementText element, Optional<Integer> staff, Bar bar) {
-    if (!element.name().equals("direction")) {
-      return false;
-    }
-    String text = TextStyle.bare(element.span().in(origin.text()));
-    return assigned.signs(bar.index()).stream()
-        .anyMatch(
-            sign ->
-                sign.at().equals(element.onset())
-                    && TextStyle.bare(
-                            style.set(
-                                fragments.text(
-                                    "direction",
-                                    org.audiveris.proxymusic.Direction.class,
-                                    SignMaker.direction(sign, staff)),
-                                ""))
-                        .equals(text));
-  }
-
   /** Elements of the run that stay: all but its notes, forwards and our own signs. */
   private List<ElementText> kept(
       MeasureText measure, VoiceRun run, Optional<Integer> staff, Bar bar) {
     return measure.elements().subList(run.from(), run.to()).stream()
         .filter(element -> element.note().isEmpty() && !element.name().equals("forward"))
-        .filter(element -> !isOwnSign(element, staff, bar))
+        .filter(element -> !signs.isOwn(element, run, staff, bar))
         .toList();
   }
 

@@ -2,17 +2,19 @@ package stafette.musicxml.write;
 
 import jakarta.xml.bind.JAXBElement;
 import java.math.BigInteger;
-import java.util.Locale;
 import java.util.Optional;
 import javax.xml.namespace.QName;
 import org.audiveris.proxymusic.AboveBelow;
+import org.audiveris.proxymusic.Dashes;
 import org.audiveris.proxymusic.Direction;
 import org.audiveris.proxymusic.DirectionType;
 import org.audiveris.proxymusic.Dynamics;
 import org.audiveris.proxymusic.Empty;
+import org.audiveris.proxymusic.FontStyle;
 import org.audiveris.proxymusic.FormattedTextId;
-import stafette.musicxml.write.Assigned.Sign;
-import stafette.score.Dynamic;
+import org.audiveris.proxymusic.StartStopContinue;
+import org.audiveris.proxymusic.Wedge;
+import org.audiveris.proxymusic.WedgeType;
 
 /** Makes the direction elements of signs: words above the staff, dynamics below. */
 final class SignMaker {
@@ -20,10 +22,19 @@ final class SignMaker {
 
   static Direction direction(Sign sign, Optional<Integer> staff) {
     Direction direction = new Direction();
-    direction.setPlacement(sign.words().isPresent() ? AboveBelow.ABOVE : AboveBelow.BELOW);
+    boolean isAbove = sign.kind() == Sign.SignKind.WORDS || sign.kind() == Sign.SignKind.CHARACTER;
+    direction.setPlacement(isAbove ? AboveBelow.ABOVE : AboveBelow.BELOW);
     DirectionType type = new DirectionType();
-    sign.words().ifPresent(words -> type.getWordsOrSymbol().add(words(words)));
-    sign.dynamic().ifPresent(dynamic -> type.getDynamics().add(dynamics(dynamic)));
+    switch (sign.kind()) {
+      case WORDS -> type.getWordsOrSymbol().add(words(sign.text()));
+      case CHARACTER, SWELL_WORDS -> type.getWordsOrSymbol().add(italic(sign.text()));
+      case DYNAMIC -> type.getDynamics().add(dynamics(sign.text()));
+      case LOUDER -> type.setWedge(wedge(WedgeType.CRESCENDO));
+      case SOFTER -> type.setWedge(wedge(WedgeType.DIMINUENDO));
+      case WEDGE_STOP -> type.setWedge(wedge(WedgeType.STOP));
+      case DASHES -> type.setDashes(dashes(StartStopContinue.START));
+      case DASHES_STOP -> type.setDashes(dashes(StartStopContinue.STOP));
+    }
     direction.getDirectionType().add(type);
     sign.voice().ifPresent(direction::setVoice);
     staff.ifPresent(number -> direction.setStaff(BigInteger.valueOf(number)));
@@ -36,10 +47,29 @@ final class SignMaker {
     return text;
   }
 
-  private static Dynamics dynamics(Dynamic dynamic) {
+  private static FormattedTextId italic(String words) {
+    FormattedTextId text = words(words);
+    text.setFontStyle(FontStyle.ITALIC);
+    return text;
+  }
+
+  private static Wedge wedge(WedgeType type) {
+    Wedge wedge = new Wedge();
+    wedge.setType(type);
+    wedge.setNumber(1);
+    return wedge;
+  }
+
+  private static Dashes dashes(StartStopContinue type) {
+    Dashes dashes = new Dashes();
+    dashes.setType(type);
+    dashes.setNumber(1);
+    return dashes;
+  }
+
+  private static Dynamics dynamics(String name) {
     Dynamics dynamics = new Dynamics();
-    QName name = new QName(dynamic.name().toLowerCase(Locale.ROOT));
-    dynamics.getPOrPpOrPpp().add(new JAXBElement<>(name, Empty.class, new Empty()));
+    dynamics.getPOrPpOrPpp().add(new JAXBElement<>(new QName(name), Empty.class, new Empty()));
     return dynamics;
   }
 }

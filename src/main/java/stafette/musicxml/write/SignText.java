@@ -8,7 +8,6 @@ import stafette.musicxml.text.Origin.MeasureText;
 import stafette.musicxml.text.Replacement;
 import stafette.musicxml.text.TextSpan;
 import stafette.musicxml.text.TextStyle;
-import stafette.musicxml.write.Assigned.Sign;
 
 /** Puts signs before notes that stand in a score. */
 record SignText(Origin origin, Fragments fragments) {

@@ -11,7 +11,6 @@ import stafette.musicxml.text.Origin.ElementText;
 import stafette.musicxml.text.Origin.MeasureText;
 import stafette.musicxml.text.Origin.NoteText;
 import stafette.musicxml.text.TextStyle;
-import stafette.musicxml.write.Assigned.Sign;
 import stafette.plan.SourceTreatment;
 import stafette.score.Line;
 import stafette.score.Stroke;

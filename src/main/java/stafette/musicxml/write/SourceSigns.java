@@ -17,7 +17,6 @@ import stafette.musicxml.text.Origin.PartText;
 import stafette.musicxml.text.Replacement;
 import stafette.musicxml.text.TextSpan;
 import stafette.musicxml.text.TextStyle;
-import stafette.musicxml.write.Assigned.Sign;
 import stafette.score.Line;
 import stafette.time.Position;
 import stafette.time.Span;

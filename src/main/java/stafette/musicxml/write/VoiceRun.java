@@ -31,9 +31,9 @@ record VoiceRun(
     this(voice, staff, from, to, span, overhang, Length.ZERO);
   }
 
-  /** The same run with elements before it. */
-  VoiceRun from(int first) {
-    return new VoiceRun(voice, staff, first, to, span, overhang, lead);
+  /** The same run with elements around it. */
+  VoiceRun within(int first, int end) {
+    return new VoiceRun(voice, staff, first, end, span, overhang, lead);
   }
 
   /** Says whether a note is one that may be written anew. */

@@ -1,6 +1,7 @@
 package stafette.score.source;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
@@ -100,7 +101,7 @@ class SourceAccountTest {
       @ForAll Chosen tone)
       throws NoSuchLine {
     Score page = TwoHands.piano("C5 " + written(upper) + " C5", "A4 " + written(lower) + " A4 A4");
-    Line line = line(page, tone.text, reading);
+    Line line = lineOf(page, tone.text, reading);
     SourceAccount account = SourceAccount.of(page, List.of(line));
     List<String> struck = new ArrayList<>();
     for (Voice voice : page.parts().get(0).voices()) {
@@ -175,6 +176,35 @@ class SourceAccountTest {
 
   private static SourceAccount account(Score page, String tone, Reading reading) throws NoSuchLine {
     return SourceAccount.of(page, List.of(line(page, tone, reading)));
+  }
+
+  /** A reading that leaves one note is refused, and then all are read. */
+  private static Line lineOf(Score page, String tone, Reading reading) throws NoSuchLine {
+    try {
+      return line(page, tone, reading);
+    } catch (NoSuchLine oneNote) {
+      assertTrue(oneNote.getMessage().contains("has only one"), oneNote.getMessage());
+      return line(page, tone, Reading.ALL);
+    }
+  }
+
+  @Test
+  void of_octaves_in_chords_the_tone_that_is_not_chosen_is_left_out_and_not_moved()
+      throws NoSuchLine {
+    Score page = TwoHands.piano("A5 B5 A5 B5", "A4 B4 A4 B4");
+    for (Reading reading : Reading.values()) {
+      SourceAccount account = account(page, "top", reading);
+      assertEquals(4, account.count(Became.TAKEN));
+      assertEquals(4, account.count(Became.OMITTED));
+    }
+  }
+
+  @Test
+  void a_reading_that_leaves_a_single_note_is_refused() {
+    Score page = TwoHands.score("Piano", TwoHands.voice(1, "1", "C6 A5 F5 C5"));
+    NoSuchLine refused = assertThrows(NoSuchLine.class, () -> line(page, "all", Reading.UPPER));
+    assertEquals(
+        "Piano staff 1 has only one upper note; read it as it stands", refused.getMessage());
   }
 
   private static Line line(Score page, String tone, Reading reading) throws NoSuchLine {

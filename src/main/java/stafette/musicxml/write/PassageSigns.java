@@ -1,0 +1,148 @@
+package stafette.musicxml.write;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import stafette.musicxml.write.Sign.SignKind;
+import stafette.score.Dynamic;
+import stafette.score.Expression;
+import stafette.score.Hairpin;
+import stafette.score.Line;
+import stafette.score.Stroke;
+import stafette.score.Words;
+import stafette.time.Length;
+import stafette.time.Position;
+import stafette.time.Span;
+
+/**
+ * What stands beside the notes of one passage: its dynamics, hairpins and words for its character.
+ *
+ * <p>A hairpin that goes on where another player takes over is divided: who leaves arrives at the
+ * dynamic that it has reached there, who enters begins with it, and has the rest and the goal.
+ */
+final class PassageSigns {
+  /** One note alone bears a hairpin only if it is long. */
+  private static final Length LONG_NOTE = Length.ofQuarters(2, 1);
+
+  private final Line line;
+  private final int first;
+  private final int last;
+  private final Expression expression;
+  private final List<Sign> signs = new ArrayList<>();
+
+  private PassageSigns(Line line, int first, int last) {
+    this.line = line;
+    this.first = first;
+    this.last = last;
+    this.expression = line.expression();
+  }
+
+  /**
+   * The signs of a passage, by what they are and then by place.
+   *
+   * @param first the first stroke of the line that the player has
+   * @param last the last one
+   * @param said the words for its character that the player was told before, if any
+   */
+  static List<Sign> of(Line line, int first, int last, Optional<Words> said) {
+    PassageSigns passage = new PassageSigns(line, first, last);
+    passage.character(said);
+    passage.dynamics();
+    passage.expression.hairpins().forEach(passage::swell);
+    return passage.signs;
+  }
+
+  private void character(Optional<Words> said) {
+    Optional<Words> known = said;
+    for (int j = first; j <= last; j++) {
+      Optional<Words> now = expression.wordsAt(line.stroke(j).onset());
+      if (now.isPresent() && !now.map(Words::text).equals(known.map(Words::text))) {
+        signs.add(Sign.character(line.stroke(j).onset(), now.get().text()));
+        known = now;
+      }
+    }
+  }
+
+  private void dynamics() {
+    Dynamic reached = reached(first);
+    signs.add(Sign.of(line.stroke(first).onset(), reached));
+    for (int j = first + 1; j <= last; j++) {
+      Dynamic written = line.stroke(j).dynamic();
+      if (written != line.stroke(j - 1).dynamic()) {
+        signs.add(Sign.of(line.stroke(j).onset(), written));
+        reached = written;
+      }
+    }
+    boolean goesOn = last > first && last < line.count() - 1 && within(last).isPresent();
+    if (goesOn && reached(last) != reached) {
+      signs.add(Sign.of(line.stroke(last).onset(), reached(last)));
+    }
+  }
+
+  /** How loud it is at a stroke, hairpins included. */
+  private Dynamic reached(int index) {
+    Stroke stroke = line.stroke(index);
+    return within(index)
+        .flatMap(
+            hairpin ->
+                goal(hairpin)
+                    .filter(goal -> hairpin.leadsTo(goal, stroke.dynamic()))
+                    .map(goal -> hairpin.at(stroke.onset(), stroke.dynamic(), goal)))
+        .orElse(stroke.dynamic());
+  }
+
+  /** The hairpin that has begun before a stroke and goes on after it. */
+  private Optional<Hairpin> within(int index) {
+    Position at = line.stroke(index).onset();
+    return expression.hairpins().stream()
+        .filter(hairpin -> hairpin.span().contains(at) && hairpin.span().start().isBefore(at))
+        .findFirst();
+  }
+
+  /** The dynamic to which a hairpin leads, if the line goes on there. */
+  private Optional<Dynamic> goal(Hairpin hairpin) {
+    return line.strokes().stream()
+        .filter(stroke -> !stroke.onset().isBefore(hairpin.span().end()))
+        .findFirst()
+        .map(Stroke::dynamic);
+  }
+
+  private void swell(Hairpin hairpin) {
+    int begin = first;
+    while (begin <= last && !line.stroke(begin).span().end().isAfter(hairpin.span().start())) {
+      begin++;
+    }
+    int end = last;
+    while (end >= first && !line.stroke(end).onset().isBefore(hairpin.span().end())) {
+      end--;
+    }
+    boolean isShort = end == begin && line.stroke(begin).length().compareTo(LONG_NOTE) < 0;
+    if (end < begin || isShort) {
+      return;
+    }
+    Position from = line.stroke(begin).onset();
+    Position note = line.stroke(end).onset();
+    Span swell = new Span(from, endOf(end));
+    if (hairpin.words().isPresent()) {
+      signs.add(Sign.begins(SignKind.SWELL_WORDS, from, hairpin.words().get(), swell));
+    } else {
+      signs.add(Sign.begins(hairpin.louder() ? SignKind.LOUDER : SignKind.SOFTER, from, "", swell));
+      signs.add(Sign.ends(SignKind.WEDGE_STOP, note, swell));
+    }
+    if (hairpin.dashed()) {
+      signs.add(Sign.begins(SignKind.DASHES, from, "", swell));
+      signs.add(Sign.ends(SignKind.DASHES_STOP, note, swell));
+    }
+  }
+
+  /** Where what is written of a stroke in its own bar ends. */
+  private Position endOf(int index) {
+    Stroke stroke = line.stroke(index);
+    Position end = stroke.span().end();
+    if (index < last && line.stroke(index + 1).onset().isBefore(end)) {
+      end = line.stroke(index + 1).onset();
+    }
+    Position bar = line.bars().at(stroke.onset()).span().end();
+    return bar.isBefore(end) ? bar : end;
+  }
+}

@@ -1,0 +1,43 @@
+package stafette.musicxml.write;
+
+import java.util.List;
+import java.util.regex.Pattern;
+import stafette.musicxml.text.Origin;
+import stafette.musicxml.text.Origin.ElementText;
+import stafette.score.Hairpin;
+import stafette.time.Span;
+
+/** Hairpins that a part has already, where some are to be written. */
+record SwellSigns(Origin origin, List<Hairpin> standing) {
+  /** Whether a part's own hairpins leave no room for a sign. */
+  boolean exclude(Sign sign) {
+    return sign.swell().filter(this::overlapsAnother).isPresent();
+  }
+
+  private boolean overlapsAnother(Span swell) {
+    return standing.stream()
+        .map(Hairpin::span)
+        .anyMatch(span -> span.overlaps(swell) && !span.equals(swell));
+  }
+
+  /** Whether an element of the part says what a sign would say, in whatever form. */
+  boolean says(ElementText element, Sign sign) {
+    return element.name().equals("direction")
+        && element.onset().equals(sign.at())
+        && sign.swell().isPresent()
+        && form(sign).matcher(element.span().in(origin.text())).find();
+  }
+
+  private static Pattern form(Sign sign) {
+    return Pattern.compile(
+        switch (sign.kind()) {
+          case LOUDER -> "<wedge\\s[^>]*type\\s*=\\s*[\"']crescendo";
+          case SOFTER -> "<wedge\\s[^>]*type\\s*=\\s*[\"']diminuendo";
+          case WEDGE_STOP -> "<wedge\\s[^>]*type\\s*=\\s*[\"']stop";
+          case DASHES -> "<dashes\\s[^>]*type\\s*=\\s*[\"']start";
+          case DASHES_STOP -> "<dashes\\s[^>]*type\\s*=\\s*[\"']stop";
+          case SWELL_WORDS -> Pattern.quote(sign.text());
+          case WORDS, CHARACTER, DYNAMIC -> "(?!)";
+        });
+  }
+}

@@ -1,0 +1,94 @@
+package stafette.score;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import stafette.time.Bars;
+import stafette.time.Position;
+import stafette.time.Span;
+
+/**
+ * What stands beside a line and is meant for who plays it: hairpins, and words for its character,
+ * such as "sempre stacc."
+ *
+ * @param hairpins by onset
+ * @param words by onset; the last before the line too, if they hold where it begins
+ */
+public record Expression(List<Hairpin> hairpins, List<Words> words) {
+  public static final Expression NONE = new Expression(List.of(), List.of());
+
+  private static final String HOLDS_ON = "sempre";
+
+  public Expression {
+    hairpins = List.copyOf(hairpins);
+    words = List.copyOf(words);
+  }
+
+  /**
+   * What is meant for a line. A staff follows its own marks; staves that have none follow all of
+   * the part, as those of keyboards share theirs.
+   */
+  static Expression of(Part part, Strands strands, Span line, Bars bars) {
+    List<Hairpin> hairpins =
+        ofStaves(part.marks().hairpins(), Hairpin::staff, strands).stream()
+            .filter(hairpin -> hairpin.span().overlaps(line))
+            .toList();
+    List<Words> all =
+        ofStaves(
+            part.marks().words().stream()
+                .filter(words -> CharacterWords.are(words.text()) && !isHairpin(words, part))
+                .filter(words -> words.at().isBefore(line.end()))
+                .toList(),
+            Words::staff,
+            strands);
+    List<Words> words = new ArrayList<>();
+    all.stream()
+        .filter(each -> each.at().isBefore(line.start()))
+        .reduce((one, later) -> later)
+        .filter(each -> holds(each, part, strands, line.start(), bars))
+        .ifPresent(words::add);
+    all.stream().filter(each -> !each.at().isBefore(line.start())).forEach(words::add);
+    return new Expression(hairpins, words);
+  }
+
+  private static boolean isHairpin(Words words, Part part) {
+    return part.marks().hairpins().stream()
+        .anyMatch(
+            hairpin ->
+                hairpin.span().start().equals(words.at())
+                    && hairpin.words().equals(Optional.of(words.text())));
+  }
+
+  private static <T> List<T> ofStaves(List<T> all, Function<T, Integer> staff, Strands strands) {
+    List<T> own = all.stream().filter(each -> strands.isOn(staff.apply(each))).toList();
+    return own.isEmpty() ? all : own;
+  }
+
+  /** Until the music pauses for a bar, or for good where they say so. */
+  private static boolean holds(Words words, Part part, Strands strands, Position until, Bars bars) {
+    if (words.text().toLowerCase(Locale.ROOT).contains(HOLDS_ON)) {
+      return bars.movementOf(bars.at(words.at())).equals(bars.movementOf(bars.at(until)));
+    }
+    Set<Integer> sounding =
+        part.voices().stream()
+            .filter(voice -> strands.has(voice.staff(), voice.name()))
+            .flatMap(voice -> voice.within(new Span(words.at(), until)).stream())
+            .map(stroke -> bars.at(stroke.onset()).index())
+            .collect(Collectors.toSet());
+    for (int bar = bars.at(words.at()).index() + 1; bar < bars.at(until).index(); bar++) {
+      if (!sounding.contains(bar)) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** The words that hold at a place: the last before it. */
+  public Optional<Words> wordsAt(Position place) {
+    return words.stream().filter(each -> !each.at().isAfter(place)).reduce((one, later) -> later);
+  }
+}
