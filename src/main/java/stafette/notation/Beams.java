@@ -1,39 +1,56 @@
 package stafette.notation;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import stafette.time.Bar;
 import stafette.time.Length;
 import stafette.time.Position;
 import stafette.time.Rational;
+import stafette.time.Span;
 
 /**
- * Beams the notes of each beat; of each quarter where beats are halves or longer. Rests part beams,
- * and a note alone keeps its flags.
+ * Beams notes as they were beamed where they come from; else those of each beat, of each quarter
+ * where beats are halves or longer. Inner beams are broken between beats, rests part beams, and a
+ * note alone keeps its flags.
  */
 public final class Beams {
   private static final int MOST = 8;
 
   private Beams() {}
 
-  static List<BarItem> on(Bar bar, List<BarItem> items) {
+  static List<BarItem> on(Bar bar, List<BarItem> items, List<Span> former) {
     List<BarItem> result = new ArrayList<>();
     int from = 0;
     while (from < items.size()) {
       int to = from + 1;
-      while (to < items.size() && together(bar, items.get(to - 1), items.get(to))) {
+      while (to < items.size() && together(bar, items.get(to - 1), items.get(to), former)) {
         to++;
       }
-      result.addAll(beamed(items.subList(from, to)));
+      result.addAll(beamed(bar, items.subList(from, to)));
       from = to;
     }
     return result;
   }
 
-  private static boolean together(Bar bar, BarItem one, BarItem next) {
+  private static boolean together(Bar bar, BarItem one, BarItem next, List<Span> former) {
+    Optional<Span> beam = beamAt(one.span().start(), former);
+    boolean asBefore = beam.isPresent() || beamAt(next.span().start(), former).isPresent();
     return hasFlags(one)
         && hasFlags(next)
-        && group(bar, one.span().start()).equals(group(bar, next.span().start()));
+        && (asBefore
+            ? beam.equals(beamAt(next.span().start(), former))
+            : inOneGroup(bar, one, next));
+  }
+
+  private static Optional<Span> beamAt(Position at, List<Span> former) {
+    return former.stream().filter(span -> span.contains(at)).findFirst();
+  }
+
+  private static boolean inOneGroup(Bar bar, BarItem one, BarItem next) {
+    return group(bar, one.span().start()).equals(group(bar, next.span().start()));
   }
 
   private static boolean hasFlags(BarItem item) {
@@ -55,8 +72,14 @@ public final class Beams {
     return beat.plus(new Length(into.minus(into.modulo(Rational.ONE))));
   }
 
-  private static List<BarItem> beamed(List<BarItem> group) {
-    List<List<String>> beams = over(group.stream().map(Beams::flags).toList());
+  private static List<BarItem> beamed(Bar bar, List<BarItem> group) {
+    Set<Integer> breaks = new HashSet<>();
+    for (int i = 1; i < group.size(); i++) {
+      if (!inOneGroup(bar, group.get(i - 1), group.get(i))) {
+        breaks.add(i);
+      }
+    }
+    List<List<String>> beams = over(group.stream().map(Beams::flags).toList(), breaks);
     List<BarItem> result = new ArrayList<>();
     for (int i = 0; i < group.size(); i++) {
       result.add(group.get(i).withBeams(beams.get(i)));
@@ -70,12 +93,21 @@ public final class Beams {
    * @param flags how many each note would have by itself
    */
   public static List<List<String>> over(List<Integer> flags) {
+    return over(flags, Set.of());
+  }
+
+  /** The same, with inner beams broken before some notes. */
+  private static List<List<String>> over(List<Integer> flags, Set<Integer> breaks) {
     List<List<String>> result = new ArrayList<>();
     for (int i = 0; i < flags.size(); i++) {
       List<String> beams = new ArrayList<>();
       for (int level = 1; flags.size() > 1 && level <= Math.min(MOST, flags.get(i)); level++) {
-        boolean before = i > 0 && flags.get(i - 1) >= level;
-        boolean after = i + 1 < flags.size() && flags.get(i + 1) >= level;
+        boolean isInner = level > 1;
+        boolean before = i > 0 && flags.get(i - 1) >= level && !(isInner && breaks.contains(i));
+        boolean after =
+            i + 1 < flags.size()
+                && flags.get(i + 1) >= level
+                && !(isInner && breaks.contains(i + 1));
         beams.add(beam(before, after, i > 0));
       }
       result.add(List.copyOf(beams));

@@ -30,15 +30,21 @@ public final class VoiceLayout {
   private final Span region;
   private final List<SoundingItem> sounds;
   private final NavigableSet<Position> breaks;
+  private final List<Span> beams;
   private final List<BarItem> items = new ArrayList<>();
   private Position cursor;
 
   private VoiceLayout(
-      Bar bar, Span region, List<SoundingItem> sounds, NavigableSet<Position> breaks) {
+      Bar bar,
+      Span region,
+      List<SoundingItem> sounds,
+      NavigableSet<Position> breaks,
+      List<Span> beams) {
     this.bar = bar;
     this.region = region;
     this.sounds = sounds;
     this.breaks = breaks;
+    this.beams = beams;
     this.cursor = region.start();
   }
 
@@ -48,13 +54,18 @@ public final class VoiceLayout {
    * @param region within the bar
    * @param sounds within the region, in order, without overlap
    * @param breaks places over which no rest may last
+   * @param beams how the notes were beamed where they come from; the metre decides elsewhere
    */
   public static List<BarItem> of(
-      Bar bar, Span region, List<SoundingItem> sounds, NavigableSet<Position> breaks) {
+      Bar bar,
+      Span region,
+      List<SoundingItem> sounds,
+      NavigableSet<Position> breaks,
+      List<Span> beams) {
     if (sounds.isEmpty() && region.equals(bar.span())) {
       return List.of(rest(region, Optional.empty(), Optional.empty()));
     }
-    return new VoiceLayout(bar, region, sounds, breaks).lay();
+    return new VoiceLayout(bar, region, sounds, breaks, beams).lay();
   }
 
   /** The tuplet in which a sound can be written whole within a bar, if it has one. */
@@ -91,7 +102,7 @@ public final class VoiceLayout {
       }
     }
     fillTo(region.end());
-    return Beams.on(bar, items);
+    return Beams.on(bar, items, beams);
   }
 
   /** Tuplets that lie in the region, hold only their own sounds, and share no time. */

@@ -12,20 +12,22 @@ import stafette.time.Position;
 import stafette.time.Span;
 
 /**
- * What stands beside a line and is meant for who plays it: hairpins, and words for its character,
- * such as "sempre stacc."
+ * What is written of a line beside its notes: hairpins, words for its character, such as "sempre
+ * stacc.", and beams.
  *
  * @param hairpins by onset
  * @param words by onset; the last before the line too, if they hold where it begins
+ * @param beams how its notes are beamed, by onset
  */
-public record Expression(List<Hairpin> hairpins, List<Words> words) {
-  public static final Expression NONE = new Expression(List.of(), List.of());
+public record Expression(List<Hairpin> hairpins, List<Words> words, List<Span> beams) {
+  public static final Expression NONE = new Expression(List.of(), List.of(), List.of());
 
   private static final String HOLDS_ON = "sempre";
 
   public Expression {
     hairpins = List.copyOf(hairpins);
     words = List.copyOf(words);
+    beams = List.copyOf(beams);
   }
 
   /**
@@ -52,7 +54,13 @@ public record Expression(List<Hairpin> hairpins, List<Words> words) {
         .filter(each -> holds(each, part, strands, line.start(), bars))
         .ifPresent(words::add);
     all.stream().filter(each -> !each.at().isBefore(line.start())).forEach(words::add);
-    return new Expression(hairpins, words);
+    List<Span> beams =
+        part.marks().beams().stream()
+            .filter(beamed -> strands.all().contains(beamed.strand()))
+            .map(PartMarks.Beamed::span)
+            .filter(span -> span.overlaps(line))
+            .toList();
+    return new Expression(hairpins, words, beams);
   }
 
   private static boolean isHairpin(Words words, Part part) {

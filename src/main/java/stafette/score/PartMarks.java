@@ -9,18 +9,29 @@ import stafette.time.Span;
  * @param words in the order of time
  * @param pedal where the right pedal of a keyboard is down, in the order of time
  * @param hairpins in the order of time
+ * @param beams how its notes are beamed, in the order of time
  */
-public record PartMarks(List<Words> words, List<Span> pedal, List<Hairpin> hairpins) {
-  public static final PartMarks NONE = new PartMarks(List.of(), List.of(), List.of());
+public record PartMarks(
+    List<Words> words, List<Span> pedal, List<Hairpin> hairpins, List<Beamed> beams) {
+  public static final PartMarks NONE = new PartMarks(List.of(), List.of());
 
-  /** Marks without hairpins. */
+  /**
+   * Notes of a voice under one beam.
+   *
+   * @param span from the first to the end of the last
+   * @param strand the voice
+   */
+  public record Beamed(Span span, Strand strand) {}
+
+  /** Marks without hairpins and beams. */
   public PartMarks(List<Words> words, List<Span> pedal) {
-    this(words, pedal, List.of());
+    this(words, pedal, List.of(), List.of());
   }
 
   public PartMarks {
     words = List.copyOf(words);
     pedal = List.copyOf(pedal);
     hairpins = List.copyOf(hairpins);
+    beams = List.copyOf(beams);
   }
 }

@@ -123,6 +123,21 @@ public record Stroke(
         manner);
   }
 
+  /** The same stroke, written with one value. */
+  public Stroke lasting(Value value) {
+    return new Stroke(
+        onset,
+        tones,
+        List.of(value),
+        graces,
+        slurred,
+        slurContinues,
+        measured,
+        articulations,
+        dynamic,
+        manner);
+  }
+
   /** The same stroke under slurs or not. */
   Stroke slurred(boolean comes, boolean goesOn) {
     return new Stroke(

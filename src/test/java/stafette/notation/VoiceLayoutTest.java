@@ -87,7 +87,8 @@ class VoiceLayoutTest {
     Music music = Music.of(chance);
     Span region = music.region(chance);
     Position at = region.start();
-    for (BarItem item : VoiceLayout.of(music.bar(), region, music.sounds(), music.breaks())) {
+    for (BarItem item :
+        VoiceLayout.of(music.bar(), region, music.sounds(), music.breaks(), List.of())) {
       assertEquals(at, item.span().start());
       assertTrue(item.span().start().isBefore(item.span().end()));
       at = item.span().end();
@@ -99,7 +100,8 @@ class VoiceLayoutTest {
   void every_sound_stands_at_its_place_and_its_pieces_are_tied(@ForAll Random chance) {
     Music music = Music.of(chance);
     List<BarItem> items =
-        VoiceLayout.of(music.bar(), music.region(chance), music.sounds(), music.breaks());
+        VoiceLayout.of(
+            music.bar(), music.region(chance), music.sounds(), music.breaks(), List.of());
     for (SoundingItem sound : music.sounds()) {
       List<BarItem> pieces =
           items.stream()
@@ -119,7 +121,8 @@ class VoiceLayoutTest {
   void what_an_item_looks_like_is_as_long_as_it_is(@ForAll Random chance) {
     Music music = Music.of(chance);
     for (BarItem item :
-        VoiceLayout.of(music.bar(), music.region(chance), music.sounds(), music.breaks())) {
+        VoiceLayout.of(
+            music.bar(), music.region(chance), music.sounds(), music.breaks(), List.of())) {
       NoteShape shape = item.shape().orElseThrow(() -> new AssertionError(item));
       Rational looks =
           BeatUnit.of(shape.type(), shape.dots())
@@ -137,7 +140,8 @@ class VoiceLayoutTest {
     Music music = Music.of(chance);
     Optional<Position> open = Optional.empty();
     for (BarItem item :
-        VoiceLayout.of(music.bar(), music.region(chance), music.sounds(), music.breaks())) {
+        VoiceLayout.of(
+            music.bar(), music.region(chance), music.sounds(), music.breaks(), List.of())) {
       if (item.edge().starts()) {
         assertEquals(Optional.empty(), open);
         open = Optional.of(item.span().start());
@@ -158,7 +162,8 @@ class VoiceLayoutTest {
   void in_a_whole_bar_every_tuplet_has_its_bracket(@ForAll Random chance) {
     Music music = Music.of(chance);
     long brackets =
-        VoiceLayout.of(music.bar(), music.bar().span(), music.sounds(), music.breaks()).stream()
+        VoiceLayout.of(music.bar(), music.bar().span(), music.sounds(), music.breaks(), List.of())
+            .stream()
             .filter(item -> item.edge() == Edge.STARTS || item.edge() == Edge.STARTS_AND_STOPS)
             .count();
     long tuplets =
@@ -174,7 +179,8 @@ class VoiceLayoutTest {
   void no_rest_outside_a_tuplet_lasts_over_a_break(@ForAll Random chance) {
     Music music = Music.of(chance);
     for (BarItem item :
-        VoiceLayout.of(music.bar(), music.region(chance), music.sounds(), music.breaks())) {
+        VoiceLayout.of(
+            music.bar(), music.region(chance), music.sounds(), music.breaks(), List.of())) {
       for (Position stop : music.breaks()) {
         assertFalse(
             item.isRest()

@@ -44,10 +44,12 @@ final class Hairpins {
       measure.dynamics().forEach(mark -> dynamics.add(TempoLayout.placed(start, mark.offset())));
       measure
           .swells()
-          .forEach(each -> swells.add(new PlacedSign<>(TempoLayout.placed(start, each.offset()), each)));
+          .forEach(
+              each -> swells.add(new PlacedSign<>(TempoLayout.placed(start, each.offset()), each)));
       measure.words().stream()
           .filter(each -> louder(each.text()).isPresent())
-          .forEach(each -> words.add(new PlacedSign<>(TempoLayout.placed(start, each.offset()), each)));
+          .forEach(
+              each -> words.add(new PlacedSign<>(TempoLayout.placed(start, each.offset()), each)));
     }
     swells.sort(Comparator.comparing(PlacedSign::at));
   }

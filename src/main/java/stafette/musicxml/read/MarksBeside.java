@@ -2,20 +2,28 @@ package stafette.musicxml.read;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import stafette.score.PartMarks;
+import stafette.score.Strand;
 import stafette.score.Words;
 import stafette.time.Bars;
 import stafette.time.Position;
 import stafette.time.Rational;
 import stafette.time.Span;
 
-/** What stands in a part beside its notes: words, hairpins, and where the pedal is down. */
+/** What stands in a part beside its notes: words, hairpins, pedals and beams. */
 final class MarksBeside {
+  private static final String OUTERMOST = "1";
+
   private final List<Words> words = new ArrayList<>();
   private final Map<Position, WrittenMeasure.PlacedPedal> pedals = new TreeMap<>();
+  private final List<PartMarks.Beamed> beams = new ArrayList<>();
+
+  /** Where beams have begun that have not ended. */
+  private final Map<Strand, Position> begun = new HashMap<>();
 
   private MarksBeside() {}
 
@@ -25,15 +33,29 @@ final class MarksBeside {
       marks.take(part.measures().get(i), bars.get(i).span().start());
     }
     marks.words.sort(Comparator.comparing(Words::at));
-    return new PartMarks(marks.words, marks.pedal(bars.span().end()), Hairpins.of(part, bars));
+    return new PartMarks(
+        marks.words, marks.pedal(bars.span().end()), Hairpins.of(part, bars), marks.beams);
   }
 
   private void take(WrittenMeasure measure, Position start) {
     for (WrittenMeasure.PlacedWords each : measure.words()) {
       words.add(new Words(at(start, each.offset()), each.staff(), each.voice(), each.text()));
     }
+    measure.elements().forEach(child -> child.note().ifPresent(note -> beam(child, note, start)));
     for (WrittenMeasure.PlacedPedal each : measure.pedals()) {
       pedals.merge(at(start, each.offset()), each, MarksBeside::both);
+    }
+  }
+
+  private void beam(WrittenMeasure.Child child, WrittenNote note, Position start) {
+    Strand strand = new Strand(note.text().staff(), note.text().voice());
+    Position onset = start.plus(child.onset());
+    if (!note.text().grace() && note.beams().begun().contains(OUTERMOST)) {
+      begun.put(strand, onset);
+    }
+    if (note.beams().ended().contains(OUTERMOST) && begun.containsKey(strand)) {
+      Position first = begun.remove(strand);
+      beams.add(new PartMarks.Beamed(new Span(first, onset.plus(note.text().length())), strand));
     }
   }
 

@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
+import java.util.NavigableSet;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
@@ -50,12 +52,23 @@ final class Assigned {
   /** Where who plays changes among those who share the staff, and what says so. */
   private final TreeMap<Position, String> labels = new TreeMap<>();
 
+  private final Set<Span> beams = new LinkedHashSet<>();
+
   /** The words for its character that the player was told last. */
   private Optional<Words> said = Optional.empty();
 
   /** A player's share of a plan. Notes of its part that are this share may be written anew. */
   Assigned(Plan plan, int player) {
-    this(plan, player, List.of());
+    this(plan, player, new TreeSet<>());
+  }
+
+  /**
+   * A player's share of a plan that is written into a part.
+   *
+   * @param others where the part has notes that are none of the line's
+   */
+  Assigned(Plan plan, int player, NavigableSet<Position> others) {
+    this(plan, player, List.of(), Landings.of(plan, List.of(player), others));
   }
 
   /** The shares of players who read from one staff, as one stream of notes. */
@@ -64,7 +77,8 @@ final class Assigned {
         plan.brief().players().get(staff.players().get(0)),
         plan.line().bars(),
         staff.passages(),
-        List.of());
+        List.of(),
+        Landings.of(plan, staff.players(), staff.others()));
     List<Stroke> inOrder = inOrder();
     Set<Position> entering =
         entries.stream().map(entry -> strokes.get(entry).onset()).collect(Collectors.toSet());
@@ -81,23 +95,31 @@ final class Assigned {
 
   /** A background part. */
   Assigned(Background background) {
-    this(background.plan(), 0, background.replaces().strokes());
+    this(background.plan(), 0, background.replaces().strokes(), Landings.NONE);
     owned.forEach(stroke -> cleared.add(bars.at(stroke.onset()).index()));
   }
 
-  private Assigned(Plan plan, int index, List<Stroke> replaced) {
+  private Assigned(Plan plan, int index, List<Stroke> replaced, Landings landings) {
     this(
         plan.brief().players().get(index),
         plan.line().bars(),
         plan.segmentsOf(index).stream().map(plan::played).toList(),
-        replaced);
+        replaced,
+        landings);
     addWords(plan, index, List.of(index));
   }
 
-  private Assigned(Player player, Bars bars, List<Played> passages, List<Stroke> replaced) {
+  private Assigned(
+      Player player, Bars bars, List<Played> passages, List<Stroke> replaced, Landings landings) {
     this.player = player;
     this.bars = bars;
-    passages.forEach(played -> take(played.line(), played.first(), played.last()));
+    passages.forEach(
+        played ->
+            take(
+                played.line(),
+                played.first(),
+                played.last(),
+                landings.written(played.line(), played.last())));
     owned =
         Stream.concat(strokes.stream(), replaced.stream())
             .sorted(Comparator.comparing(Stroke::onset))
@@ -107,16 +129,25 @@ final class Assigned {
   /** All of a line. */
   static Assigned all(Player player, Line line) {
     return new Assigned(
-        player, line.bars(), List.of(new Played(line, 0, line.count() - 1)), List.of());
+        player,
+        line.bars(),
+        List.of(new Played(line, 0, line.count() - 1)),
+        List.of(),
+        Landings.NONE);
   }
 
-  /** One passage: strokes of a line, with its dynamics. */
-  private void take(Line from, int first, int last) {
+  /**
+   * One passage: strokes of a line, with what stands beside them.
+   *
+   * @param landing the last stroke as it is written
+   */
+  private void take(Line from, int first, int last, Stroke landing) {
     entries.add(strokes.size());
-    PassageSigns.of(from, first, last, said).forEach(this::add);
-    said = from.expression().wordsAt(from.stroke(last).onset());
+    beams.addAll(from.expression().beams());
+    PassageSigns.of(from, first, last, landing, said).forEach(this::add);
+    said = from.expression().wordsAt(landing.onset());
     for (int j = first; j <= last; j++) {
-      Stroke stroke = from.stroke(j);
+      Stroke stroke = j < last ? from.stroke(j) : landing;
       Position end = stroke.span().end();
       Position next = j < last ? from.stroke(j + 1).onset() : end;
       addSounds(strokes.size(), stroke, next.isBefore(end) ? next : end);
@@ -127,6 +158,11 @@ final class Assigned {
 
   Player player() {
     return player;
+  }
+
+  /** How the notes were beamed where they come from. */
+  List<Span> beams() {
+    return List.copyOf(beams);
   }
 
   /** All that the player has to play. */

@@ -58,7 +58,7 @@ final class BarText {
         assigned.sounds(bar.index()).stream()
             .filter(sound -> region.contains(sound.span().start()))
             .toList();
-    this.items = VoiceLayout.of(bar, region, sounds, new TreeSet<>(keptAt));
+    this.items = VoiceLayout.of(bar, region, sounds, new TreeSet<>(keptAt), assigned.beams());
   }
 
   /**

@@ -27,10 +27,12 @@ final class PassageSigns {
   private final Line line;
   private final int first;
   private final int last;
+  private final Stroke landing;
   private final Expression expression;
   private final List<Sign> signs = new ArrayList<>();
 
-  private PassageSigns(Line line, int first, int last) {
+  private PassageSigns(Line line, int first, int last, Stroke landing) {
+    this.landing = landing;
     this.line = line;
     this.first = first;
     this.last = last;
@@ -42,10 +44,11 @@ final class PassageSigns {
    *
    * @param first the first stroke of the line that the player has
    * @param last the last one
+   * @param landing the last one as it is written
    * @param said the words for its character that the player was told before, if any
    */
-  static List<Sign> of(Line line, int first, int last, Optional<Words> said) {
-    PassageSigns passage = new PassageSigns(line, first, last);
+  static List<Sign> of(Line line, int first, int last, Stroke landing, Optional<Words> said) {
+    PassageSigns passage = new PassageSigns(line, first, last, landing);
     passage.character(said);
     passage.dynamics();
     passage.expression.hairpins().forEach(passage::swell);
@@ -137,7 +140,7 @@ final class PassageSigns {
 
   /** Where what is written of a stroke in its own bar ends. */
   private Position endOf(int index) {
-    Stroke stroke = line.stroke(index);
+    Stroke stroke = index == last ? landing : line.stroke(index);
     Position end = stroke.span().end();
     if (index < last && line.stroke(index + 1).onset().isBefore(end)) {
       end = line.stroke(index + 1).onset();

@@ -93,7 +93,7 @@ final class RestRuns {
     }
     ElementText first = run.get(0).element();
     Span span = new Span(first.onset(), run.get(run.size() - 1).end());
-    List<BarItem> items = VoiceLayout.of(bar, span, List.of(), new TreeSet<>());
+    List<BarItem> items = VoiceLayout.of(bar, span, List.of(), new TreeSet<>(), List.of());
     if (items.size() < run.size() && items.stream().allMatch(item -> fits(item, first))) {
       String lineBreak = style.breakWithin(origin.text(), measure);
       List<String> texts = items.stream().map(item -> text(item, bar, first, lineBreak)).toList();

@@ -6,9 +6,11 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableSet;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import stafette.musicxml.read.Document;
@@ -24,6 +26,7 @@ import stafette.plan.Segment;
 import stafette.plan.SourceTreatment;
 import stafette.score.Line;
 import stafette.score.Part;
+import stafette.time.Position;
 import stafette.words.Sentence;
 import stafette.words.XmlText;
 
@@ -178,9 +181,15 @@ public final class ScoreWriter {
         written.addAll(staff.get().players());
         share(plan, staff.get(), own.orElseThrow(), seating);
       } else {
-        write(plan.line(), new Assigned(plan, player), own, seating);
+        write(plan.line(), new Assigned(plan, player, others(plan, own)), own, seating);
       }
     }
+  }
+
+  private NavigableSet<Position> others(Plan plan, Optional<PartText> own) {
+    return own.flatMap(part -> document.score().part(part.id()))
+        .map(part -> Landings.others(part, plan.line()))
+        .orElseGet(TreeSet::new);
   }
 
   private static List<Integer> playing(Plan plan) {

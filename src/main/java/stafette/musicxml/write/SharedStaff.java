@@ -3,10 +3,10 @@ package stafette.musicxml.write;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.NavigableSet;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import stafette.chairs.Chair;
 import stafette.plan.Pattern;
@@ -49,13 +49,7 @@ final class SharedStaff {
         .filter(words -> words.voice().isEmpty())
         .map(Words::at)
         .forEach(spoilers::add);
-    Set<Position> own =
-        plan.line().strokes().stream().map(Stroke::onset).collect(Collectors.toSet());
-    voices.voices().stream()
-        .flatMap(voice -> voice.strokes().stream())
-        .map(Stroke::onset)
-        .filter(onset -> !own.contains(onset))
-        .forEach(spoilers::add);
+    spoilers.addAll(Landings.others(voices, plan.line()));
   }
 
   /**
@@ -69,6 +63,11 @@ final class SharedStaff {
 
   List<Integer> players() {
     return players;
+  }
+
+  /** Where words stand on the staff, or notes that are none of the line's. */
+  NavigableSet<Position> others() {
+    return spoilers;
   }
 
   /** What they have; of one stream no stroke twice. */

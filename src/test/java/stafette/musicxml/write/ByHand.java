@@ -5,8 +5,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.NavigableSet;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.TreeSet;
 import stafette.Invented;
 import stafette.limits.Capability;
 import stafette.limits.Catalogue;
@@ -25,8 +27,10 @@ import stafette.score.LineChoice;
 import stafette.score.NoSuchLine;
 import stafette.score.Part;
 import stafette.score.Score;
+import stafette.score.Stroke;
 import stafette.score.ToneChoice;
 import stafette.tables.LimitTables;
+import stafette.time.Position;
 
 /** Plans made by hand: who plays which bars, each with the first note of the next as a landing. */
 final class ByHand {
@@ -53,6 +57,20 @@ final class ByHand {
   }
 
   /** A player of that name; of the score's part of that name, if there is one. */
+  /** The strokes of a segment as its player's part has them, landing notes at a plain length. */
+  static List<Stroke> written(Plan plan, Segment segment, Score before) {
+    Line line = plan.line();
+    NavigableSet<Position> others =
+        plan.player(segment)
+            .part()
+            .flatMap(before::part)
+            .map(part -> Landings.others(part, line))
+            .orElseGet(TreeSet::new);
+    List<Stroke> strokes = new ArrayList<>(line.strokes().subList(segment.first(), segment.last()));
+    strokes.add(Landings.of(plan, List.of(segment.player()), others).written(line, segment.last()));
+    return strokes;
+  }
+
   static Player player(String name, String instrument, Score score) {
     Instrument found = CATALOGUE.find(instrument).orElseThrow();
     Capability any = new Capability(20_000, 10_000, 10_000, 1_000, Capability.UNLIMITED);

@@ -123,10 +123,10 @@ class NewSlursTest {
         .toList();
   }
 
-  /** A landing note from which the slur would have gone on may be short where it stands. */
+  /** A landing note is an eighth; one from which the slur would have gone on may be dotted. */
   private static List<String> withoutLastDot(List<String> strokes) {
     List<String> all = new ArrayList<>(strokes);
-    all.set(all.size() - 1, all.get(all.size() - 1).replace(" dotted", ""));
+    all.set(all.size() - 1, all.get(all.size() - 1).replace(" dotted", "").replace(" 1/2", " 1/4"));
     return all;
   }
 

@@ -180,9 +180,8 @@ class RandomPlansTest {
       List<String> expected = new ArrayList<>();
       player.part().ifPresent(id -> expected.addAll(TwoParts.strokes(before, id)));
       for (Segment segment : plan.segmentsOf(i)) {
-        for (int j = segment.first(); j <= segment.last(); j++) {
-          expected.add(TwoParts.heard(plan.line().stroke(j)));
-        }
+        ByHand.written(plan, segment, before.score())
+            .forEach(stroke -> expected.add(TwoParts.heard(stroke)));
       }
       assertEquals(
           expected.stream().sorted().toList(), TwoParts.strokes(after, player.name()), text);

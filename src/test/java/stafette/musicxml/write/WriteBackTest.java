@@ -74,9 +74,8 @@ class WriteBackTest {
           .flatMap(both.before.score()::part)
           .ifPresent(part -> strokesOf(part).forEach(stroke -> expected.add(heard(stroke))));
       for (Segment segment : both.plan.segmentsOf(i)) {
-        for (int j = segment.first(); j <= segment.last(); j++) {
-          expected.add(heard(both.plan.line().stroke(j)));
-        }
+        ByHand.written(both.plan, segment, both.before.score())
+            .forEach(stroke -> expected.add(heard(stroke)));
       }
       List<String> found =
           strokesOf(ByHand.partOf(player, both.after.score())).stream()

@@ -101,9 +101,7 @@ class WriteIntoPartTest {
           WrittenScore written = TwoParts.write(before, plan);
           Document after = TwoParts.read(new String(written.bytes(), StandardCharsets.UTF_8));
           List<String> expected = new ArrayList<>(TwoParts.strokes(before, "P2"));
-          plan.line()
-              .strokes()
-              .subList(first, last + 1)
+          ByHand.written(plan, plan.segments().get(0), before.score())
               .forEach(s -> expected.add(TwoParts.heard(s)));
           assertEquals(expected.stream().sorted().toList(), TwoParts.strokes(after, "P2"));
           assertEquals(before.score().bars().get(0), after.score().bars().get(0));

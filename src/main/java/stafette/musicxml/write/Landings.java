@@ -1,0 +1,91 @@
+package stafette.musicxml.write;
+
+import java.util.List;
+import java.util.NavigableSet;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import stafette.limits.Breath;
+import stafette.notation.LandingNote;
+import stafette.plan.GivenStretch;
+import stafette.plan.Plan;
+import stafette.plan.Player;
+import stafette.plan.Segment;
+import stafette.score.Line;
+import stafette.score.Part;
+import stafette.score.Stroke;
+import stafette.time.Position;
+
+/**
+ * The notes on which players hand over: as long as is plain to read, but never into what a player
+ * has next, nor into the time to get ready for it.
+ *
+ * @param players who share the stream of notes
+ * @param onsets where they have something else to play
+ * @param readySeconds rest before an entry
+ */
+record Landings(List<Player> players, NavigableSet<Position> onsets, double readySeconds) {
+  /** Those of parts beside the relay: none. */
+  static final Landings NONE = new Landings(List.of(), new TreeSet<>(), 0);
+
+  /**
+   * The landing notes of players of a plan.
+   *
+   * @param others where others who read from the same staff have notes
+   */
+  static Landings of(Plan plan, List<Integer> players, NavigableSet<Position> others) {
+    NavigableSet<Position> onsets = new TreeSet<>(others);
+    for (int player : players) {
+      for (Segment segment : plan.segmentsOf(player)) {
+        onsets.add(plan.line(segment).stroke(segment.first()).onset());
+      }
+    }
+    return new Landings(
+        players.stream().map(plan.brief().players()::get).toList(),
+        onsets,
+        plan.brief().rules().readySeconds());
+  }
+
+  /** Where a part has notes that are none of a line's. */
+  static NavigableSet<Position> others(Part part, Line line) {
+    Set<Position> own = line.strokes().stream().map(Stroke::onset).collect(Collectors.toSet());
+    return part.voices().stream()
+        .flatMap(voice -> voice.strokes().stream())
+        .map(Stroke::onset)
+        .filter(onset -> !own.contains(onset))
+        .collect(Collectors.toCollection(TreeSet::new));
+  }
+
+  /** The last stroke of a passage as it is written, where the line goes on without the player. */
+  Stroke written(Line line, int last) {
+    Stroke landing = line.stroke(last);
+    boolean handsOver =
+        !players.isEmpty()
+            && last < line.count() - 1
+            && line.stroke(last + 1).onset().equals(landing.span().end());
+    return handsOver
+        ? LandingNote.written(
+            landing, line.bars().at(landing.onset()), end -> isFree(line, landing.onset(), end))
+        : landing;
+  }
+
+  private boolean isFree(Line line, Position landing, Position end) {
+    Position next = onsets.higher(landing);
+    return (next == null || line.micros(end) + readyMicros() <= line.micros(next))
+        && players.stream()
+            .flatMap(player -> player.busy().stream())
+            .filter(given -> given.toMicros() > line.micros(landing))
+            .mapToLong(GivenStretch::fromMicros)
+            .allMatch(from -> line.micros(end) + readyMicros() <= from);
+  }
+
+  private long readyMicros() {
+    double breath =
+        players.stream()
+            .flatMap(player -> player.instrument().breath().stream())
+            .mapToDouble(Breath::catchSeconds)
+            .max()
+            .orElse(0);
+    return Math.round(Math.max(readySeconds, breath) * 1_000_000);
+  }
+}
