@@ -12,9 +12,15 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import stafette.musicxml.read.MusicXmlReader;
 import stafette.musicxml.text.UnreadableScore;
 import stafette.score.Part;
@@ -110,6 +116,50 @@ class WhoCommandTest {
     assertEquals("upper", line.get("reading").getAsString());
     assertEquals(16, line.getAsJsonArray("strokes").size());
     assertEquals(32, line.getAsJsonArray("source").size());
+  }
+
+  /** The row "Source" and the document say the same, and with all bars told so do these. */
+  @ParameterizedTest
+  @ValueSource(strings = {"all", "upper", "lower"})
+  void the_numbers_of_the_source_add_up(String reading) {
+    String text = source(reading, "--explain").out();
+    Matcher row =
+        Pattern.compile("Source +(\\d+) notes(?:, all taken|: (\\d+) taken, (\\d+) left out)")
+            .matcher(text);
+    assertTrue(row.find(), text);
+    int all = Integer.parseInt(row.group(1));
+    int taken = row.group(2) == null ? all : Integer.parseInt(row.group(2));
+    int left = row.group(3) == null ? 0 : Integer.parseInt(row.group(3));
+    assertEquals(all, taken + left);
+    Map<String, Integer> became = new TreeMap<>();
+    Set<String> bars = new TreeSet<>();
+    for (JsonElement each :
+        json(source(reading, "--json").out()).getAsJsonObject("line").getAsJsonArray("source")) {
+      JsonObject note = each.getAsJsonObject();
+      became.merge(note.get("became").getAsString(), 1, Integer::sum);
+      if (note.get("became").getAsString().equals("omitted")) {
+        bars.add(note.get("bar").getAsString());
+      }
+    }
+    assertEquals(taken, became.getOrDefault("taken", 0));
+    assertEquals(left, became.getOrDefault("omitted", 0));
+    long told = Pattern.compile("\n +bar (\\d+): .* left out").matcher(text).results().count();
+    assertEquals(bars.size(), told, text);
+  }
+
+  private static Ran source(String reading, String how) {
+    return Ran.command(
+        "split",
+        PAGE,
+        "--part",
+        "Piano",
+        "--bars",
+        "7-14",
+        "--reading",
+        reading,
+        "--players",
+        "Flute 1, Flute 2, Clarinet 1, Clarinet 2",
+        how);
   }
 
   /** Those who colour the line in a staff that they share have a voice each there. */
