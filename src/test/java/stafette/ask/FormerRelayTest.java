@@ -22,6 +22,7 @@ import stafette.plan.SourceTreatment;
 import stafette.score.BarChoice;
 import stafette.score.Line;
 import stafette.score.LineChoice;
+import stafette.score.Reading;
 import stafette.score.ToneChoice;
 import stafette.score.Tremolo;
 import stafette.score.TremoloTrial;
@@ -157,6 +158,19 @@ class FormerRelayTest {
     OpenScore after = relayed(score, any, SourceTreatment.CUE);
     assertEquals(4, any.in(after).line().count());
     assertTrue(said(after, any).get(0).contains("not taken for the line"));
+  }
+
+  @Test
+  void broken_octaves_that_were_read_as_their_upper_notes_are_read_so_again() throws Exception {
+    String low = note("A", 1, 1).replace("<octave>5", "<octave>4");
+    String octaves = String.join("", Collections.nCopies(8, note("A", 1, 1) + low));
+    OpenScore score = score(List.of(octaves), List.of(""));
+    LineRequest all = request("1", Optional.empty(), true);
+    LineRequest asked = all.with(all.choice().with(Reading.UPPER));
+    OpenScore after = relayed(score, asked, SourceTreatment.CUE);
+    Line line = asked.in(after).line();
+    assertEquals(asked.in(score).line().strokes(), line.strokes());
+    assertEquals(Reading.UPPER, line.source().reading());
   }
 
   @Test
