@@ -64,9 +64,10 @@ class RoomsTest {
     // a text and changes to it: what is music is for those who read and write it
     room("musicxml.text", "words time score");
     room("musicxml.read", "words time score notation musicxml.text");
+    room("musicxml.share", "words time score notation limits chairs plan musicxml.text");
     room(
         "musicxml.write",
-        "words time score notation limits chairs plan musicxml.text musicxml.read");
+        "words time score notation limits chairs plan musicxml.text musicxml.read musicxml.share");
     room("tables", "words time score limits plan");
     // writes down what was judged and chosen as it is: without these rooms it needs a copy of each
     // of their results
@@ -93,7 +94,7 @@ class RoomsTest {
     room(
         "work",
         "words time score score.source limits chairs plan check check.ear check.alone split split.rotate split.thin"
-            + " split.why split.nearest split.tempo musicxml.text musicxml.read musicxml.write tables json sound"
+            + " split.why split.nearest split.tempo musicxml.text musicxml.read musicxml.share musicxml.write tables json sound"
             + " picture.ink picture.notes picture.ribbon picture.sheet keep ask");
     // solves crews as any other line is split
     room(

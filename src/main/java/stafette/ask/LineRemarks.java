@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import stafette.keep.OpenScore;
 import stafette.musicxml.write.HandoffWords;
 import stafette.score.Line;
@@ -138,15 +139,25 @@ public final class LineRemarks {
         .findFirst();
   }
 
+  /** Whether the line breaks off after a stroke, before its last. */
+  private boolean isSilentLater(int index) {
+    List<Stroke> strokes = line.strokes();
+    return IntStream.range(index + 1, strokes.size())
+        .anyMatch(i -> strokes.get(i - 1).span().end().isBefore(strokes.get(i).onset()));
+  }
+
   private boolean isAtSilence(HandoffWords words) {
     List<Stroke> strokes = line.strokes();
     for (int i = 0; i < strokes.size(); i++) {
       if (strokes.get(i).onset().equals(words.at())) {
         Position before = i == 0 ? asked.start() : strokes.get(i - 1).span().end();
         Position after = i + 1 == strokes.size() ? asked.end() : strokes.get(i + 1).onset();
-        return words.enters()
-            ? before.isBefore(words.at())
-            : strokes.get(i).span().end().isBefore(after);
+        boolean silentAfter = strokes.get(i).span().end().isBefore(after);
+        return switch (words.kind()) {
+          case TAKES_OVER -> before.isBefore(words.at());
+          case HANDS_OVER -> silentAfter;
+          case ALTERNATES -> before.isBefore(words.at()) || isSilentLater(i);
+        };
       }
     }
     return false;

@@ -11,6 +11,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.TypeConversionException;
 import stafette.ask.LockWish;
 import stafette.ask.TempiWish;
+import stafette.plan.Joins;
 import stafette.plan.OverlapRule;
 import stafette.score.Slurring;
 import stafette.words.Refusal;
@@ -31,6 +32,7 @@ final class Conversions {
     line.registerConverter(OverlapRule.class, PlanOptions::overlapRule);
     line.registerConverter(TempiWish.class, TempiWish::parse);
     line.registerConverter(Slurring.class, ScoreOptions::slurring);
+    line.registerConverter(Joins.class, SplitCommand::joins);
   }
 
   /** Reads a text that has no type of its own to be known by. */

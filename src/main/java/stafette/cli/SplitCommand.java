@@ -14,8 +14,10 @@ import stafette.ask.SplitRequest;
 import stafette.check.alone.ThinnedPart;
 import stafette.keep.LimitsInForce;
 import stafette.keep.Outputs;
+import stafette.plan.Joins;
 import stafette.plan.Plan;
 import stafette.plan.SourceTreatment;
+import stafette.plan.WrittenAs;
 import stafette.words.Refusal;
 import stafette.work.Reports;
 import stafette.work.SideBySide;
@@ -47,6 +49,19 @@ final class SplitCommand implements Callable<Integer> {
   private SourceTreatment source = SourceTreatment.KEEP;
 
   @Option(
+      names = "--joins",
+      paramLabel = "HOW",
+      description =
+          "How notes are marked that two players share: as-written (default), or shaded (who enters"
+              + " without accent and a step softer, who leaves fading).")
+  private Joins joins = Joins.AS_WRITTEN;
+
+  @Option(
+      names = "--balance",
+      description = "Marks louder instruments softer, in the dynamics that are written.")
+  private boolean balance;
+
+  @Option(
       names = "--plan",
       paramLabel = "FILE",
       description = "Saves the plan, to be opened again.")
@@ -65,6 +80,10 @@ final class SplitCommand implements Callable<Integer> {
 
   SplitCommand(Output output) {
     this.output = output;
+  }
+
+  static Joins joins(String text) throws Refusal {
+    return Joins.parse(text).orElseThrow(() -> Refusal.wrongUse("write as-written or shaded"));
   }
 
   @Override
@@ -106,7 +125,12 @@ final class SplitCommand implements Callable<Integer> {
       talk(
           SplitText.saved(
               WriteScore.save(
-                  outcome.score(), Optional.of(plan), background, source, limits, target.get())));
+                  outcome.score(),
+                  Optional.of(plan),
+                  background,
+                  new WrittenAs(source, joins, balance),
+                  limits,
+                  target.get())));
     }
     return outcome.isNearest() ? Commands.FINDINGS : Commands.FINE;
   }

@@ -82,6 +82,19 @@ public record Instrument(
     return Sentence.name(name);
   }
 
+  /** Its name without a key: "clarinet". */
+  public String bareName() {
+    return name.replaceFirst(" in [A-G].*", "");
+  }
+
+  /** The shortest usual name in English scores, "Fl."; empty if the tables have none. */
+  public Optional<String> abbreviation() {
+    return aliases.stream()
+        .filter(alias -> alias.matches("[a-z]{1,5}"))
+        .findFirst()
+        .map(alias -> Character.toUpperCase(alias.charAt(0)) + alias.substring(1) + ".");
+  }
+
   public boolean reaches(Tone tone) {
     if (tone instanceof Pitch pitch) {
       return range.isPresent() && range.get().contains(pitch.midi());

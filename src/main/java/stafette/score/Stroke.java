@@ -123,6 +123,12 @@ public record Stroke(
         manner);
   }
 
+  /** The same stroke with other marks on it. */
+  public Stroke marked(Set<Articulation> marks) {
+    return new Stroke(
+        onset, tones, values, graces, slurred, slurContinues, measured, marks, dynamic, manner);
+  }
+
   /** The same stroke, written with one value. */
   public Stroke lasting(Value value) {
     return new Stroke(

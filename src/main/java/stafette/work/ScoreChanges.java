@@ -7,6 +7,7 @@ import stafette.keep.OpenScore;
 import stafette.musicxml.write.WrittenScore;
 import stafette.plan.Plan;
 import stafette.plan.SourceTreatment;
+import stafette.plan.WrittenAs;
 import stafette.score.Score;
 import stafette.words.Refusal;
 import stafette.words.Sentence;
@@ -31,7 +32,7 @@ public record ScoreChanges(List<Sentence> sentences, List<ChangedPart> parts) {
   public static ScoreChanges of(
       OpenScore score, Plan plan, SourceTreatment treatment, LimitsInForce limits) throws Refusal {
     WrittenScore written =
-        WriteScore.written(score, Optional.of(plan), List.of(), treatment, limits);
+        WriteScore.written(score, Optional.of(plan), List.of(), WrittenAs.plain(treatment), limits);
     Score then = WriteScore.readAgain(written.bytes(), score);
     return new ScoreChanges(
         written.changes(), ChangedPart.all(score.score(), then, plan, limits.catalogue()));

@@ -9,13 +9,14 @@ import stafette.check.alone.ThinnedStroke;
 import stafette.keep.FileDoor;
 import stafette.keep.LimitsInForce;
 import stafette.keep.OpenScore;
+import stafette.musicxml.share.Background;
 import stafette.musicxml.text.UnreadableScore;
-import stafette.musicxml.write.Background;
 import stafette.musicxml.write.ScoreWriter;
 import stafette.musicxml.write.UnwritablePlan;
 import stafette.musicxml.write.WrittenScore;
 import stafette.plan.Plan;
 import stafette.plan.SourceTreatment;
+import stafette.plan.WrittenAs;
 import stafette.score.Part;
 import stafette.score.Score;
 import stafette.words.Refusal;
@@ -49,7 +50,7 @@ public final class WriteScore {
   public static Saved save(
       OpenScore score, Plan plan, SourceTreatment treatment, LimitsInForce limits, Target target)
       throws Refusal {
-    return save(score, Optional.of(plan), List.of(), treatment, limits, target);
+    return save(score, Optional.of(plan), List.of(), WrittenAs.plain(treatment), limits, target);
   }
 
   /**
@@ -60,7 +61,12 @@ public final class WriteScore {
   public static Saved save(ThinLine.ThinOutcome outcome, LimitsInForce limits, Target target)
       throws Refusal {
     return save(
-        outcome.score(), Optional.empty(), outcome.parts(), SourceTreatment.KEEP, limits, target);
+        outcome.score(),
+        Optional.empty(),
+        outcome.parts(),
+        WrittenAs.plain(SourceTreatment.KEEP),
+        limits,
+        target);
   }
 
   /**
@@ -72,11 +78,11 @@ public final class WriteScore {
       OpenScore score,
       Optional<Plan> plan,
       List<ThinnedPart> background,
-      SourceTreatment treatment,
+      WrittenAs how,
       LimitsInForce limits,
       Target target)
       throws Refusal {
-    WrittenScore written = written(score, plan, background, treatment, limits);
+    WrittenScore written = written(score, plan, background, how, limits);
     FileDoor.write(
         target.file(), written.bytes(), target.replace(), bytes -> readAgain(bytes, score));
     return new Saved(target.file(), written.changes());
@@ -86,7 +92,7 @@ public final class WriteScore {
       OpenScore score,
       Optional<Plan> plan,
       List<ThinnedPart> background,
-      SourceTreatment treatment,
+      WrittenAs how,
       LimitsInForce limits)
       throws Refusal {
     try {
@@ -94,7 +100,7 @@ public final class WriteScore {
           score.document(),
           plan,
           background.stream().flatMap(part -> background(part).stream()).toList(),
-          treatment,
+          how,
           new ScoreSeating(score.score(), limits.catalogue()));
     } catch (UnwritablePlan e) {
       throw Refusal.ofFile(Sentence.of("{0}: {1}", score.file(), e.inWords()));

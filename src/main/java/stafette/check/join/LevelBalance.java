@@ -3,6 +3,7 @@ package stafette.check.join;
 import java.util.Locale;
 import java.util.Optional;
 import stafette.limits.Instrument;
+import stafette.plan.LevelSteps;
 import stafette.score.Dynamic;
 import stafette.words.Sayable;
 import stafette.words.Sentence;
@@ -14,7 +15,7 @@ import stafette.words.Sentence;
  *
  * @param louder the instrument that is louder at the same dynamic
  * @param softer the other one
- * @param decibel how much louder, at least {@link #STEP_DECIBEL}
+ * @param decibel how much louder, at least {@link #LevelSteps.STEP_DECIBEL}
  * @param written the dynamic of the source at the join
  * @param louderPlays the dynamic proposed for the louder one
  * @param softerPlays the dynamic proposed for the other one, mostly as written
@@ -27,16 +28,13 @@ public record LevelBalance(
     Dynamic louderPlays,
     Dynamic softerPlays)
     implements Sayable {
-  /** From one dynamic to the next, in decibels (common practice, no source). */
-  public static final double STEP_DECIBEL = 5;
-
   /** Empty where they differ by less than a step; else rounded to whole steps. */
   static Optional<LevelBalance> of(Instrument leaving, Instrument entering, Dynamic written) {
     double above = entering.levelDecibel() - leaving.levelDecibel();
-    if (Math.abs(above) < STEP_DECIBEL) {
+    if (Math.abs(above) < LevelSteps.STEP_DECIBEL) {
       return Optional.empty();
     }
-    int steps = (int) Math.round(Math.abs(above) / STEP_DECIBEL);
+    int steps = (int) Math.round(Math.abs(above) / LevelSteps.STEP_DECIBEL);
     int down = Math.min(steps, written.ordinal());
     return Optional.of(
         new LevelBalance(

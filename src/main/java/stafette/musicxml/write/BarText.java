@@ -11,7 +11,10 @@ import org.audiveris.proxymusic.Backup;
 import org.audiveris.proxymusic.Direction;
 import org.audiveris.proxymusic.Note;
 import stafette.musicxml.read.TimeGrid;
+import stafette.musicxml.share.Assigned;
+import stafette.musicxml.share.Sign;
 import stafette.notation.BarItem;
+import stafette.notation.NoteSpans;
 import stafette.notation.VoiceLayout;
 import stafette.score.Stroke;
 import stafette.time.Bar;
@@ -133,8 +136,7 @@ final class BarText {
     }
     BarItem.SoundingItem sound = item.sound().get();
     Stroke stroke = assigned.stroke(sound.stroke());
-    NotationsMaker.NoteSpans spans =
-        sound.first() ? assigned.spans(sound.stroke()) : NotationsMaker.NoteSpans.NONE;
+    NoteSpans spans = sound.first() ? assigned.spans(sound.stroke()) : NoteSpans.NONE;
     return maker.notes(item, sound, stroke, spans, divisions);
   }
 }

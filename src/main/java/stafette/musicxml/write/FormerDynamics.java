@@ -9,6 +9,8 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import stafette.musicxml.read.DynamicMark;
+import stafette.musicxml.share.Assigned;
+import stafette.musicxml.share.Sign;
 import stafette.musicxml.text.Origin;
 import stafette.musicxml.text.Origin.ElementText;
 import stafette.musicxml.text.Origin.MeasureText;

@@ -11,6 +11,8 @@ import java.util.TreeSet;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import stafette.chairs.ChairMark;
+import stafette.musicxml.share.Assigned;
+import stafette.musicxml.share.Sign;
 import stafette.musicxml.text.Origin;
 import stafette.musicxml.text.Origin.ElementText;
 import stafette.musicxml.text.Origin.MeasureText;

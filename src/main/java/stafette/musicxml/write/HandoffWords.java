@@ -3,6 +3,7 @@ package stafette.musicxml.write;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import stafette.chairs.Chairs;
@@ -16,16 +17,24 @@ import stafette.time.Position;
 
 /**
  * Words that a relay left in a score: "from Flute 1" where a player takes over, "to Flute 2" where
- * one hands over.
+ * one hands over, "alternating with Flute 2" where the first of several turns begins.
  *
  * @param part the id of the part in which they stand
  * @param at where
- * @param enters whether the player of the part takes over here
- * @param text what they say
+ * @param kind what they say
+ * @param text as they stand
  */
-public record HandoffWords(String part, Position at, boolean enters, String text) {
+public record HandoffWords(String part, Position at, RelayPlace kind, String text) {
+  /** What words say of the player in whose part they stand. */
+  public enum RelayPlace {
+    TAKES_OVER,
+    HANDS_OVER,
+    ALTERNATES
+  }
+
   private static final Pattern WORDS =
-      Pattern.compile("<words(?:\\s[^>]*)?>\\s*((from|to)\\s+([^<]+?))\\s*</words>");
+      Pattern.compile(
+          "<words(?:\\s[^>]*)?>\\s*((from|to|alternating with)\\s+([^<]+?))\\s*</words>");
 
   /** All in a score that name only parts that it has. */
   public static List<HandoffWords> in(Document document) {
@@ -35,12 +44,16 @@ public record HandoffWords(String part, Position at, boolean enters, String text
         for (ElementText element : measure.elements()) {
           if (element.name().equals("direction")) {
             Matcher words = WORDS.matcher(element.span().in(document.origin().text()));
-            if (words.find() && isNamed(plain(words.group(3)), document.score())) {
+            if (words.find() && areNamed(plain(words.group(3)), document)) {
               found.add(
                   new HandoffWords(
                       part.id(),
                       element.onset(),
-                      words.group(2).equals("from"),
+                      switch (words.group(2)) {
+                        case "from" -> RelayPlace.TAKES_OVER;
+                        case "to" -> RelayPlace.HANDS_OVER;
+                        default -> RelayPlace.ALTERNATES;
+                      },
                       plain(words.group(1))));
             }
           }
@@ -50,10 +63,12 @@ public record HandoffWords(String part, Position at, boolean enters, String text
     return found;
   }
 
-  /** Whether it is the name of a part, or those of two. */
-  private static boolean isNamed(String names, Score score) {
-    return isPlayer(names, score)
-        || Arrays.stream(names.split(" and ")).allMatch(name -> isPlayer(name, score));
+  /** Whether these are names of players, in full or in short. */
+  private static boolean areNamed(String names, Document document) {
+    ShortNames shortNames = new ShortNames(document.origin(), player -> Optional.empty());
+    return isPlayer(names, document.score())
+        || Arrays.stream(names.split(" and |, "))
+            .allMatch(name -> isPlayer(name, document.score()) || shortNames.isOne(name));
   }
 
   /** The first division of a divided section has the section's part. */

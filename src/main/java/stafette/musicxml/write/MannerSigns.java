@@ -11,6 +11,8 @@ import java.util.Set;
 import stafette.limits.Act;
 import stafette.limits.Instrument;
 import stafette.musicxml.read.MannerMark;
+import stafette.musicxml.share.Assigned;
+import stafette.musicxml.share.Sign;
 import stafette.musicxml.text.Origin;
 import stafette.musicxml.text.Origin.ElementText;
 import stafette.musicxml.text.Origin.MeasureText;

@@ -21,6 +21,7 @@ import org.audiveris.proxymusic.ScorePart;
 import org.audiveris.proxymusic.Time;
 import org.audiveris.proxymusic.Transpose;
 import stafette.limits.Instrument;
+import stafette.musicxml.share.Assigned;
 import stafette.musicxml.text.Origin;
 import stafette.musicxml.text.Origin.ElementText;
 import stafette.musicxml.text.Origin.MeasureText;
@@ -56,15 +57,24 @@ final class NewPart {
   private final Fragments fragments;
   private final TextStyle style;
   private final String id;
+  private final Optional<String> shortName;
 
   /**
    * A part for a player.
    *
    * @param model the part whose bars, keys and metres it follows
    * @param id new in the score
+   * @param shortName its abbreviation, if the score has such
    */
   NewPart(
-      Origin origin, PartText model, Line line, Assigned assigned, Fragments fragments, String id) {
+      Origin origin,
+      PartText model,
+      Line line,
+      Assigned assigned,
+      Fragments fragments,
+      String id,
+      Optional<String> shortName) {
+    this.shortName = shortName;
     this.origin = origin;
     this.model = model;
     this.line = line;
@@ -79,8 +89,8 @@ final class NewPart {
   String scorePart(String lineBreak, MidiChannels channels) {
     ScorePart part = new ScorePart();
     part.setId(id);
-    part.setPartName(name());
-    part.setPartAbbreviation(name());
+    part.setPartName(named(assigned.player().name()));
+    shortName.ifPresent(text -> part.setPartAbbreviation(named(text)));
     ScoreInstrument sounding = new ScoreInstrument();
     sounding.setId(id + "-I1");
     sounding.setInstrumentName(instrument.name());
@@ -167,9 +177,9 @@ final class NewPart {
     return followed.measures().get(bar.index());
   }
 
-  private PartName name() {
+  private static PartName named(String text) {
     PartName name = new PartName();
-    name.setValue(assigned.player().name());
+    name.setValue(text);
     return name;
   }
 

@@ -5,9 +5,11 @@ import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import stafette.musicxml.share.Assigned;
 import stafette.musicxml.text.Origin.ElementText;
 import stafette.musicxml.text.Origin.MeasureText;
 import stafette.musicxml.text.Origin.NoteText;
+import stafette.notation.NoteSpans;
 import stafette.score.LineSource;
 import stafette.score.Part;
 import stafette.score.Slurring;
@@ -27,7 +29,7 @@ final class NewSlurs {
 
   private final EditedPart part;
   private final LineNotes notes;
-  private final Map<Position, NotationsMaker.Reach> slurs;
+  private final Map<Position, NoteSpans.Reach> slurs;
 
   /**
    * The slurs of a share.
@@ -60,7 +62,7 @@ final class NewSlurs {
   }
 
   private void addTo(ElementText element) {
-    NotationsMaker.Reach slur = slurs.get(element.onset());
+    NoteSpans.Reach slur = slurs.get(element.onset());
     if (slur != null && isFirstOfChord(element)) {
       part.edit(element.span(), text -> slurred(text, slur));
     }
@@ -73,7 +75,7 @@ final class NewSlurs {
         && part.stays(element.span());
   }
 
-  private static String slurred(String note, NotationsMaker.Reach slur) {
+  private static String slurred(String note, NoteSpans.Reach slur) {
     String plain = EMPTY.matcher(SEPARATING.matcher(note).replaceAll("")).replaceAll("");
     String stopped = slur.stops() ? NoteRewrite.withNotation(plain, tag("stop")) : plain;
     return NoteRewrite.tidy(

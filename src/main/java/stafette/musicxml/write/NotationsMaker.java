@@ -24,6 +24,7 @@ import org.audiveris.proxymusic.WavyLine;
 import org.audiveris.proxymusic.YesNo;
 import stafette.notation.BarItem;
 import stafette.notation.BarItem.SoundingItem;
+import stafette.notation.NoteSpans;
 import stafette.score.Articulation;
 import stafette.score.Stroke;
 
@@ -35,21 +36,6 @@ final class NotationsMaker {
   private static final int UNMEASURED_SLASHES = 3;
 
   private NotationsMaker() {}
-
-  /**
-   * What reaches over several strokes.
-   *
-   * @param starts whether it begins on a note
-   * @param stops whether it ends on a note
-   */
-  record Reach(boolean starts, boolean stops) {
-    static final Reach NONE = new Reach(false, false);
-  }
-
-  /** Slurs, and trills that are written out, on a note. */
-  record NoteSpans(Reach slur, Reach trill) {
-    static final NoteSpans NONE = new NoteSpans(Reach.NONE, Reach.NONE);
-  }
 
   /**
    * The notations of a note.
@@ -138,7 +124,7 @@ final class NotationsMaker {
     return ornaments;
   }
 
-  private static void addTrill(List<Object> list, Reach trill) {
+  private static void addTrill(List<Object> list, NoteSpans.Reach trill) {
     Ornaments ornaments = new Ornaments();
     List<JAXBElement<?>> signs = ornaments.getTrillMarkOrTurnOrDelayedTurn();
     if (trill.stops()) {

@@ -27,6 +27,7 @@ import stafette.notation.BarItem;
 import stafette.notation.BarItem.Ratio;
 import stafette.notation.BarItem.SoundingItem;
 import stafette.notation.NoteShape;
+import stafette.notation.NoteSpans;
 import stafette.score.Drum;
 import stafette.score.Grace;
 import stafette.score.Pitch;
@@ -72,18 +73,13 @@ record NoteMaker(
       rest.setMeasure(YesNo.YES);
     }
     note.setRest(rest);
-    NotationsMaker.of(item, Optional.empty(), NotationsMaker.NoteSpans.NONE)
-        .ifPresent(note.getNotations()::add);
+    NotationsMaker.of(item, Optional.empty(), NoteSpans.NONE).ifPresent(note.getNotations()::add);
     return note;
   }
 
   /** The notes of a stroke's written value, from low to high, with the grace notes before it. */
   List<Note> notes(
-      BarItem item,
-      SoundingItem sound,
-      Stroke stroke,
-      NotationsMaker.NoteSpans spans,
-      int divisions) {
+      BarItem item, SoundingItem sound, Stroke stroke, NoteSpans spans, int divisions) {
     List<Note> notes = new ArrayList<>();
     if (sound.first()) {
       stroke.graces().forEach(grace -> notes.addAll(grace(grace, stroke.graces().size())));
@@ -104,7 +100,7 @@ record NoteMaker(
       }
       Optional<Stroke> marked = sound.first() && !chord ? Optional.of(stroke) : Optional.empty();
       BarItem shown = chord ? item.withEdge(BarItem.Edge.NONE) : item;
-      NotationsMaker.of(shown, marked, chord ? NotationsMaker.NoteSpans.NONE : spans)
+      NotationsMaker.of(shown, marked, chord ? NoteSpans.NONE : spans)
           .ifPresent(note.getNotations()::add);
       notes.add(note);
       chord = true;

@@ -14,6 +14,12 @@ import java.util.TreeSet;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import stafette.musicxml.read.Document;
+import stafette.musicxml.share.Assigned;
+import stafette.musicxml.share.Background;
+import stafette.musicxml.share.ChairLabels;
+import stafette.musicxml.share.Landings;
+import stafette.musicxml.share.SharedStaff;
+import stafette.musicxml.share.WritingStyle;
 import stafette.musicxml.text.Origin;
 import stafette.musicxml.text.Origin.PartText;
 import stafette.musicxml.text.Replacement;
@@ -24,6 +30,7 @@ import stafette.plan.Plan;
 import stafette.plan.Player;
 import stafette.plan.Segment;
 import stafette.plan.SourceTreatment;
+import stafette.plan.WrittenAs;
 import stafette.score.Line;
 import stafette.score.Part;
 import stafette.time.Position;
@@ -39,7 +46,9 @@ public final class ScoreWriter {
   private final Document document;
   private final Origin origin;
   private final Fragments fragments = new Fragments();
-  private final TextStyle style;
+  private final TextStyle textStyle;
+  private final ShortNames names;
+  private final WritingStyle style;
   private final MidiChannels channels;
   private final List<Replacement> replacements = new ArrayList<>();
   private final List<Sentence> changes = new ArrayList<>();
@@ -51,10 +60,12 @@ public final class ScoreWriter {
   /** For a part list that is not there, or is one empty tag. */
   private final StringBuilder firstEntries = new StringBuilder();
 
-  private ScoreWriter(Document document) {
+  private ScoreWriter(Document document, ShortNames names, WrittenAs how) {
     this.document = document;
     this.origin = document.origin();
-    this.style = TextStyle.of(origin);
+    this.textStyle = TextStyle.of(origin);
+    this.names = names;
+    this.style = new WritingStyle(names::of, how.joins(), how.balanced());
     this.channels = new MidiChannels(origin);
     origin.parts().forEach(part -> takenIds.add(part.id()));
   }
@@ -70,7 +81,7 @@ public final class ScoreWriter {
   public static WrittenScore write(
       Document document, Plan plan, SourceTreatment treatment, Seating seating)
       throws UnwritablePlan {
-    return write(document, Optional.of(plan), List.of(), treatment, seating);
+    return write(document, Optional.of(plan), List.of(), WrittenAs.plain(treatment), seating);
   }
 
   /**
@@ -79,7 +90,7 @@ public final class ScoreWriter {
    * @param plan the relay, if there is one
    * @param backgrounds for players who are not in the relay; one whose part the line was taken from
    *     has it thinned there
-   * @param treatment what becomes of the line in the part that it was taken from
+   * @param how how it is marked, and what becomes of the line in the part that it was taken from
    * @param seating where players sit in the score
    * @throws UnwritablePlan if a player's part has no rest where nothing sounds, or a name can't be
    *     written
@@ -88,10 +99,10 @@ public final class ScoreWriter {
       Document document,
       Optional<Plan> plan,
       List<Background> backgrounds,
-      SourceTreatment treatment,
+      WrittenAs how,
       Seating seating)
       throws UnwritablePlan {
-    ScoreWriter writer = new ScoreWriter(document);
+    ScoreWriter writer = new ScoreWriter(document, new ShortNames(document.origin(), seating), how);
     for (Plan each :
         Stream.concat(plan.stream(), backgrounds.stream().map(Background::plan)).toList()) {
       writer.expect(each);
@@ -99,7 +110,7 @@ public final class ScoreWriter {
     writer.count(plan, backgrounds, seating);
     if (plan.isPresent()) {
       writer.players(plan.get(), seating);
-      writer.source(plan.get(), treatment, seating);
+      writer.source(plan.get(), how.source(), seating);
     }
     for (Background background : backgrounds) {
       writer.background(background, seating);
@@ -181,7 +192,7 @@ public final class ScoreWriter {
         written.addAll(staff.get().players());
         share(plan, staff.get(), own.orElseThrow(), seating);
       } else {
-        write(plan.line(), new Assigned(plan, player, others(plan, own)), own, seating);
+        write(plan.line(), new Assigned(plan, player, others(plan, own), style), own, seating);
       }
     }
   }
@@ -226,7 +237,7 @@ public final class ScoreWriter {
                   part,
                   voices,
                   plan.line(),
-                  new Assigned(plan, stream),
+                  new Assigned(plan, stream, style),
                   fragments,
                   Optional.of(next(part.id(), stream.all())))
               .replacements());
@@ -308,16 +319,26 @@ public final class ScoreWriter {
       throws UnwritablePlan {
     PartText model = partOf(line.source().part()).orElseThrow();
     MannerSigns.addTo(assigned);
-    NewPart part = new NewPart(origin, model, line, assigned, fragments, newId());
+    NewPart part =
+        new NewPart(
+            origin,
+            model,
+            line,
+            assigned,
+            fragments,
+            newId(),
+            names.abbreviation(assigned.player()));
     Optional<TextSpan> entry = neighbour.flatMap(PartText::scorePart);
     String entryBreak =
         entry
             .or(this::lastEntry)
-            .map(span -> style.breakLike(origin.text(), span.start()))
+            .map(span -> textStyle.breakLike(origin.text(), span.start()))
             .orElseGet(
-                () -> style.deeper(style.breakLike(origin.text(), origin.partList().start())));
+                () ->
+                    textStyle.deeper(
+                        textStyle.breakLike(origin.text(), origin.partList().start())));
     PartText before = neighbour.orElse(origin.parts().get(origin.parts().size() - 1));
-    String partBreak = style.breakLike(origin.text(), before.whole().start());
+    String partBreak = textStyle.breakLike(origin.text(), before.whole().start());
     list(entry, entryBreak + part.scorePart(entryBreak, channels));
     insert(before.whole().end(), partBreak + part.part(partBreak));
     Sentence where =
@@ -354,7 +375,7 @@ public final class ScoreWriter {
   }
 
   private Replacement partListOf(String entries) {
-    String listBreak = style.breakLike(origin.text(), origin.partList().start());
+    String listBreak = textStyle.breakLike(origin.text(), origin.partList().start());
     String list = "<part-list>" + entries + listBreak + "</part-list>";
     boolean isThere = !origin.partList().isEmpty();
     return new Replacement(origin.partList(), isThere ? list : list + listBreak);
@@ -383,11 +404,11 @@ public final class ScoreWriter {
     Optional<SharedStaff> staff = sharedSource(plan, part, seating);
     Optional<Assigned> own =
         staff
-            .map(all -> new Assigned(plan, all))
+            .map(all -> new Assigned(plan, all, style))
             .or(
                 () ->
                     ownPlayer(plan, part).stream()
-                        .mapToObj(i -> new Assigned(plan, i))
+                        .mapToObj(i -> new Assigned(plan, i, new TreeSet<>(), style))
                         .findFirst());
     if (treatment == SourceTreatment.KEEP && own.isEmpty()) {
       return;

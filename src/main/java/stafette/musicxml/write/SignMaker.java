@@ -15,6 +15,7 @@ import org.audiveris.proxymusic.FormattedTextId;
 import org.audiveris.proxymusic.StartStopContinue;
 import org.audiveris.proxymusic.Wedge;
 import org.audiveris.proxymusic.WedgeType;
+import stafette.musicxml.share.Sign;
 
 /** Makes the direction elements of signs: words above the staff, dynamics below. */
 final class SignMaker {
@@ -22,10 +23,11 @@ final class SignMaker {
 
   static Direction direction(Sign sign, Optional<Integer> staff) {
     Direction direction = new Direction();
-    boolean isAbove = sign.kind() == Sign.SignKind.WORDS || sign.kind() == Sign.SignKind.CHARACTER;
+    boolean isAbove = sign.words().isPresent() || sign.kind() == Sign.SignKind.CHARACTER;
     direction.setPlacement(isAbove ? AboveBelow.ABOVE : AboveBelow.BELOW);
     DirectionType type = new DirectionType();
     switch (sign.kind()) {
+      case PARTNER -> type.getWordsOrSymbol().add(small(sign.text()));
       case WORDS -> type.getWordsOrSymbol().add(words(sign.text()));
       case CHARACTER, SWELL_WORDS -> type.getWordsOrSymbol().add(italic(sign.text()));
       case DYNAMIC -> type.getDynamics().add(dynamics(sign.text()));
@@ -44,6 +46,12 @@ final class SignMaker {
   private static FormattedTextId words(String words) {
     FormattedTextId text = new FormattedTextId();
     text.setValue(words);
+    return text;
+  }
+
+  private static FormattedTextId small(String words) {
+    FormattedTextId text = words(words);
+    text.setFontSize("small");
     return text;
   }
 

@@ -2,6 +2,7 @@ package stafette.musicxml.write;
 
 import java.util.Optional;
 import org.audiveris.proxymusic.Direction;
+import stafette.musicxml.share.Sign;
 import stafette.musicxml.text.Origin;
 import stafette.musicxml.text.Origin.ElementText;
 import stafette.musicxml.text.Origin.MeasureText;

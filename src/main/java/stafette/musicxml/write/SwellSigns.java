@@ -2,6 +2,7 @@ package stafette.musicxml.write;
 
 import java.util.List;
 import java.util.regex.Pattern;
+import stafette.musicxml.share.Sign;
 import stafette.musicxml.text.Origin;
 import stafette.musicxml.text.Origin.ElementText;
 import stafette.score.Hairpin;
@@ -37,7 +38,7 @@ record SwellSigns(Origin origin, List<Hairpin> standing) {
           case DASHES -> "<dashes\\s[^>]*type\\s*=\\s*[\"']start";
           case DASHES_STOP -> "<dashes\\s[^>]*type\\s*=\\s*[\"']stop";
           case SWELL_WORDS -> Pattern.quote(sign.text());
-          case WORDS, CHARACTER, DYNAMIC -> "(?!)";
+          case WORDS, PARTNER, CHARACTER, DYNAMIC -> "(?!)";
         });
   }
 }

@@ -2,7 +2,7 @@
  * Writes: a plan, a cue, a new part back into the text that a score came from.
  *
  * <p>May import {@code words}, {@code time}, {@code score}, {@code limits}, {@code plan}, {@code
- * musicxml.text} and {@code musicxml.read}. Decisions:
+ * musicxml.text}, {@code musicxml.read} and {@code musicxml.share}. Decisions:
  *
  * <ul>
  *   <li>New measures and parts are built as ProxyMusic objects and marshalled as fragments, so that
@@ -10,17 +10,10 @@
  *       it.
  *   <li>Notes of a player's part that are the line's own strokes may be written anew; all its other
  *       notes are kept. A measured tremolo is written out.
- *   <li>A player's strokes are written from a list of the player's own, whether or not they follow
- *       one another: a half of a hocket and a thinned line are lines with gaps. Slurs and beams
- *       join only strokes between which nothing is silent.
  *   <li>Words for ways of playing stand where the line, or what goes on after it, is played
  *       otherwise than what was before; a part's own words are never taken out.
  *   <li>A background part takes the place of whatever notes of the line its bars had; a bar in
  *       which just these stand already is left alone.
- *   <li>Players who share a staff have one stream of notes there, since where they meet they have
- *       the same ones; labels say who plays where that changes. Where they have different notes
- *       each gets a voice. What the next given notes are for is said again if a label would be
- *       taken for theirs.
  * </ul>
  */
 @NullMarked

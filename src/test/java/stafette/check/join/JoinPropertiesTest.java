@@ -14,6 +14,7 @@ import net.jqwik.api.constraints.DoubleRange;
 import stafette.check.RandomPlans;
 import stafette.limits.Instrument;
 import stafette.plan.Handoff;
+import stafette.plan.LevelSteps;
 import stafette.plan.Plan;
 import stafette.score.Dynamic;
 import stafette.words.Sentence;
@@ -49,9 +50,8 @@ class JoinPropertiesTest {
         .ifPresent(
             balance -> {
               int steps = balance.softerPlays().ordinal() - balance.louderPlays().ordinal();
-              double left = balance.decibel() - steps * LevelBalance.STEP_DECIBEL;
-              assertTrue(
-                  Math.abs(left) <= LevelBalance.STEP_DECIBEL / 2 + 1e-9, balance.toString());
+              double left = balance.decibel() - steps * LevelSteps.STEP_DECIBEL;
+              assertTrue(Math.abs(left) <= LevelSteps.STEP_DECIBEL / 2 + 1e-9, balance.toString());
               assertTrue(balance.louderPlays().compareTo(written) <= 0);
               assertTrue(balance.softerPlays().compareTo(written) >= 0);
             });

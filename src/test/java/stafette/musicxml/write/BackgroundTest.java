@@ -23,11 +23,13 @@ import stafette.check.alone.Thinning;
 import stafette.musicxml.read.Document;
 import stafette.musicxml.read.MusicXmlReader;
 import stafette.musicxml.read.Xml;
+import stafette.musicxml.share.Background;
 import stafette.plan.Brief;
 import stafette.plan.Plan;
 import stafette.plan.Player;
 import stafette.plan.Segment;
 import stafette.plan.SourceTreatment;
+import stafette.plan.WrittenAs;
 import stafette.score.Line;
 
 /** Background parts: around what a player has, in place of the line that it doubled, or new. */
@@ -154,7 +156,7 @@ class BackgroundTest {
             before,
             Optional.of(TwoParts.plan(before, 0, 15)),
             List.of(background(before, line, left, "Piccolo")),
-            SourceTreatment.REMOVE,
+            WrittenAs.plain(SourceTreatment.REMOVE),
             player -> Optional.empty());
     Document after = MusicXmlReader.read(written.bytes());
     assertEquals(List.of(), TwoParts.strokes(after, "P1"));
@@ -169,7 +171,7 @@ class BackgroundTest {
         document,
         Optional.empty(),
         List.of(background),
-        SourceTreatment.KEEP,
+        WrittenAs.plain(SourceTreatment.KEEP),
         player -> Optional.empty());
   }
 

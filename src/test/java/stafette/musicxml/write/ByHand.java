@@ -16,6 +16,7 @@ import stafette.limits.Instrument;
 import stafette.limits.Skill;
 import stafette.musicxml.read.Document;
 import stafette.musicxml.read.MusicXmlReader;
+import stafette.musicxml.share.Landings;
 import stafette.musicxml.text.UnreadableScore;
 import stafette.plan.Brief;
 import stafette.plan.Plan;

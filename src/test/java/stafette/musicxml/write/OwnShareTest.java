@@ -313,8 +313,8 @@ class OwnShareTest {
     Plan plan = plan(before, Optional.empty(), 3, 11);
     Document after = written(before, plan, treatment);
     assertEquals(share(plan), TwoParts.strokes(after, "P1"), pianoText(after));
-    assertEquals(1, count(pianoText(after), "<words>from Flute</words>"), pianoText(after));
-    assertEquals(1, count(pianoText(after), "<words>to Flute</words>"), pianoText(after));
+    assertEquals(1, count(pianoText(after), ">from Flute</words>"), pianoText(after));
+    assertEquals(1, count(pianoText(after), ">to Flute</words>"), pianoText(after));
     if (treatment == SourceTreatment.CUE) {
       assertEquals(strokes(before), strokes(withCues(after)));
     }

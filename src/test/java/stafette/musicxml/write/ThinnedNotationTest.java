@@ -14,12 +14,14 @@ import stafette.check.alone.ThinnedStroke;
 import stafette.check.alone.Thinning;
 import stafette.musicxml.read.Document;
 import stafette.musicxml.read.Xml;
+import stafette.musicxml.share.Background;
 import stafette.plan.Brief;
 import stafette.plan.Hocket;
 import stafette.plan.Plan;
 import stafette.plan.Player;
 import stafette.plan.Segment;
 import stafette.plan.SourceTreatment;
+import stafette.plan.WrittenAs;
 import stafette.score.Line;
 
 /**
@@ -215,7 +217,7 @@ class ThinnedNotationTest {
             document,
             Optional.empty(),
             List.of(new Background(plan, ThinnedStroke.everything(line))),
-            SourceTreatment.KEEP,
+            WrittenAs.plain(SourceTreatment.KEEP),
             own -> Optional.empty());
     assertEquals(List.of(), OfficialSchema.errors(written.bytes()));
     return compact(new String(written.bytes(), StandardCharsets.UTF_8), "P3");

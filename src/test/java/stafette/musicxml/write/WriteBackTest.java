@@ -2,6 +2,7 @@ package stafette.musicxml.write;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -10,10 +11,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import stafette.musicxml.read.Document;
 import stafette.musicxml.read.MusicXmlReader;
+import stafette.musicxml.share.Assigned;
 import stafette.musicxml.text.Origin;
 import stafette.musicxml.text.Replacement;
 import stafette.musicxml.text.UnreadableScore;
@@ -26,7 +30,7 @@ import stafette.score.NoSuchLine;
 import stafette.score.Part;
 import stafette.score.Stroke;
 import stafette.score.Tone;
-import stafette.time.Span;
+import stafette.score.Words;
 
 /** What is written can be read again, and nothing else has changed. */
 class WriteBackTest {
@@ -210,34 +214,30 @@ class WriteBackTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"lantern-run", "signal-hill"})
-  void entry_and_exit_words_stand_once_at_each_handoff(String sample) {
+  void each_player_is_told_with_whom_it_relays_where_that_changes(String sample) {
     Case both = Case.of(sample);
-    for (Handoff handoff : both.plan.handoffs()) {
-      String from = both.plan.names(handoff.leaves());
-      String to = both.plan.names(handoff.enters());
-      assertEquals(
-          1,
-          timesAt(
-              both, handoff.enters().segments().get(0), handoff.enters().first(), "from " + from));
-      assertEquals(
-          1,
-          timesAt(both, handoff.leaves().segments().get(0), handoff.leaves().last(), "to " + to));
+    Function<Player, String> names =
+        new ShortNames(both.before.origin(), player -> Optional.empty())::of;
+    for (int i = 0; i < both.players().size(); i++) {
+      Part part = ByHand.partOf(both.players().get(i), both.after.score());
+      List<String> told =
+          part.marks().words().stream()
+              .map(Words::text)
+              .filter(text -> text.matches("(from|to|alternating with) .*"))
+              .toList();
+      for (int j = 1; j < told.size(); j++) {
+        assertNotEquals(told.get(j - 1), told.get(j));
+      }
+      for (Handoff handoff : both.plan.handoffs()) {
+        if (handoff.enters().has(i)) {
+          String from =
+              handoff.leaves().segments().stream()
+                  .map(segment -> names.apply(both.plan.player(segment)))
+                  .collect(Collectors.joining(" and "));
+          assertTrue(told.stream().anyMatch(text -> text.contains(from)), told + " " + from);
+        }
+      }
     }
-    int words = both.after.origin().text().split(">(from|to) [A-Z]", -1).length - 1;
-    assertEquals(2 * both.plan.handoffs().size(), words);
-  }
-
-  private static long timesAt(Case both, Segment segment, int stroke, String words) {
-    String id = ByHand.partOf(both.plan.player(segment), both.after.score()).id();
-    Stroke at = both.plan.line().stroke(stroke);
-    Span only = new Span(at.onset(), at.span().end());
-    return both.after.origin().parts().stream()
-        .filter(part -> part.id().equals(id))
-        .flatMap(part -> part.measures().stream())
-        .flatMap(measure -> measure.elements().stream())
-        .filter(element -> element.name().equals("direction") && only.contains(element.onset()))
-        .filter(e -> e.span().in(both.after.origin().text()).contains(">" + words + "<"))
-        .count();
   }
 
   @ParameterizedTest

@@ -1,9 +1,10 @@
-package stafette.musicxml.write;
+package stafette.musicxml.share;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import stafette.musicxml.write.Sign.SignKind;
+import stafette.musicxml.share.Sign.SignKind;
+import stafette.plan.LevelSteps;
 import stafette.score.Dynamic;
 import stafette.score.Expression;
 import stafette.score.Hairpin;
@@ -27,32 +28,30 @@ final class PassageSigns {
   private final Line line;
   private final int first;
   private final int last;
-  private final Stroke landing;
+  private final WrittenPassage passage;
   private final Expression expression;
   private final List<Sign> signs = new ArrayList<>();
 
-  private PassageSigns(Line line, int first, int last, Stroke landing) {
-    this.landing = landing;
-    this.line = line;
-    this.first = first;
-    this.last = last;
+  private PassageSigns(WrittenPassage passage) {
+    this.passage = passage;
+    this.line = passage.line();
+    this.first = passage.played().first();
+    this.last = passage.played().last();
     this.expression = line.expression();
   }
 
   /**
    * The signs of a passage, by what they are and then by place.
    *
-   * @param first the first stroke of the line that the player has
-   * @param last the last one
-   * @param landing the last one as it is written
    * @param said the words for its character that the player was told before, if any
    */
-  static List<Sign> of(Line line, int first, int last, Stroke landing, Optional<Words> said) {
-    PassageSigns passage = new PassageSigns(line, first, last, landing);
-    passage.character(said);
-    passage.dynamics();
-    passage.expression.hairpins().forEach(passage::swell);
-    return passage.signs;
+  static List<Sign> of(WrittenPassage passage, Optional<Words> said) {
+    PassageSigns all = new PassageSigns(passage);
+    all.character(said);
+    all.dynamics();
+    all.expression.hairpins().forEach(all::swell);
+    all.fade();
+    return all.signs;
   }
 
   private void character(Optional<Words> said) {
@@ -68,17 +67,38 @@ final class PassageSigns {
 
   private void dynamics() {
     Dynamic reached = reached(first);
-    signs.add(Sign.of(line.stroke(first).onset(), reached));
+    int full = first + passage.shaded().entering();
+    boolean isShaded = full > first && full <= last;
+    add(first, isShaded ? LevelSteps.softer(reached, 1) : reached);
     for (int j = first + 1; j <= last; j++) {
       Dynamic written = line.stroke(j).dynamic();
       if (written != line.stroke(j - 1).dynamic()) {
-        signs.add(Sign.of(line.stroke(j).onset(), written));
         reached = written;
+        add(j, written);
+      } else if (isShaded && j == full) {
+        add(j, reached(j));
       }
     }
     boolean goesOn = last > first && last < line.count() - 1 && within(last).isPresent();
     if (goesOn && reached(last) != reached) {
-      signs.add(Sign.of(line.stroke(last).onset(), reached(last)));
+      add(last, reached(last));
+    }
+  }
+
+  private void add(int index, Dynamic dynamic) {
+    signs.add(Sign.of(line.stroke(index).onset(), LevelSteps.softer(dynamic, passage.softer())));
+  }
+
+  /** Who leaves fades where others play along for long, unless the line has a hairpin there. */
+  private void fade() {
+    Optional<Integer> from = passage.shaded().fadesFrom(passage.strokes().size());
+    Span swell =
+        new Span(line.stroke(from.map(at -> first + at).orElse(last)).onset(), endOf(last));
+    boolean isFree =
+        expression.hairpins().stream().noneMatch(hairpin -> hairpin.span().overlaps(swell));
+    if (from.isPresent() && isFree) {
+      signs.add(Sign.begins(SignKind.SOFTER, swell.start(), "", swell));
+      signs.add(Sign.ends(SignKind.WEDGE_STOP, line.stroke(last).onset(), swell));
     }
   }
 
@@ -140,7 +160,7 @@ final class PassageSigns {
 
   /** Where what is written of a stroke in its own bar ends. */
   private Position endOf(int index) {
-    Stroke stroke = index == last ? landing : line.stroke(index);
+    Stroke stroke = passage.strokes().get(index - first);
     Position end = stroke.span().end();
     if (index < last && line.stroke(index + 1).onset().isBefore(end)) {
       end = line.stroke(index + 1).onset();

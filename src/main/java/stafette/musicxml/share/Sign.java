@@ -1,4 +1,4 @@
-package stafette.musicxml.write;
+package stafette.musicxml.share;
 
 import java.util.Locale;
 import java.util.Optional;
@@ -16,7 +16,7 @@ import stafette.time.Span;
  * @param voice for which alone it stands, if so
  * @param swell the hairpin to which it belongs, as far as the player has it
  */
-record Sign(
+public record Sign(
     Position at,
     Position note,
     SignKind kind,
@@ -24,9 +24,11 @@ record Sign(
     Optional<String> voice,
     Optional<Span> swell) {
   /** What a sign is. */
-  enum SignKind {
-    /** Who plays, how it is done, to whom it goes. */
+  public enum SignKind {
+    /** Who plays, or how it is done. */
     WORDS,
+    /** With whom a player relays. */
+    PARTNER,
     /** In what character it is played. */
     CHARACTER,
     DYNAMIC,
@@ -39,44 +41,49 @@ record Sign(
     DASHES_STOP;
 
     /** Whether it ends what another began. */
-    boolean closes() {
+    public boolean closes() {
       return this == WEDGE_STOP || this == DASHES_STOP;
     }
   }
 
-  static Sign words(Position at, String text) {
+  public static Sign words(Position at, String text) {
     return new Sign(at, at, SignKind.WORDS, text, Optional.empty(), Optional.empty());
   }
 
-  static Sign character(Position at, String text) {
+  public static Sign partner(Position at, String text) {
+    return new Sign(at, at, SignKind.PARTNER, text, Optional.empty(), Optional.empty());
+  }
+
+  public static Sign character(Position at, String text) {
     return new Sign(at, at, SignKind.CHARACTER, text, Optional.empty(), Optional.empty());
   }
 
-  static Sign of(Position at, Dynamic dynamic) {
+  public static Sign of(Position at, Dynamic dynamic) {
     String text = dynamic.name().toLowerCase(Locale.ROOT);
     return new Sign(at, at, SignKind.DYNAMIC, text, Optional.empty(), Optional.empty());
   }
 
   /** A sign at which something begins that gets louder or softer. */
-  static Sign begins(SignKind kind, Position at, String text, Span swell) {
+  public static Sign begins(SignKind kind, Position at, String text, Span swell) {
     return new Sign(at, at, kind, text, Optional.empty(), Optional.of(swell));
   }
 
   /** A sign after a note, at which that ends. */
-  static Sign ends(SignKind kind, Position note, Span swell) {
+  public static Sign ends(SignKind kind, Position note, Span swell) {
     return new Sign(swell.end(), note, kind, "", Optional.empty(), Optional.of(swell));
   }
 
-  Sign in(String onlyVoice) {
+  public Sign in(String onlyVoice) {
     return new Sign(at, note, kind, text, Optional.of(onlyVoice), swell);
   }
 
-  /** The words of a sign that says who plays, or how it is done. */
-  Optional<String> words() {
-    return kind == SignKind.WORDS ? Optional.of(text) : Optional.empty();
+  /** The words of a sign that says who plays, with whom, or how it is done. */
+  public Optional<String> words() {
+    boolean says = kind == SignKind.WORDS || kind == SignKind.PARTNER;
+    return says ? Optional.of(text) : Optional.empty();
   }
 
-  Optional<Dynamic> dynamic() {
+  public Optional<Dynamic> dynamic() {
     return kind == SignKind.DYNAMIC
         ? Optional.of(Dynamic.valueOf(text.toUpperCase(Locale.ROOT)))
         : Optional.empty();

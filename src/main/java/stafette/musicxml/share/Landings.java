@@ -1,4 +1,4 @@
-package stafette.musicxml.write;
+package stafette.musicxml.share;
 
 import java.util.List;
 import java.util.NavigableSet;
@@ -24,16 +24,16 @@ import stafette.time.Position;
  * @param onsets where they have something else to play
  * @param readySeconds rest before an entry
  */
-record Landings(List<Player> players, NavigableSet<Position> onsets, double readySeconds) {
+public record Landings(List<Player> players, NavigableSet<Position> onsets, double readySeconds) {
   /** Those of parts beside the relay: none. */
-  static final Landings NONE = new Landings(List.of(), new TreeSet<>(), 0);
+  public static final Landings NONE = new Landings(List.of(), new TreeSet<>(), 0);
 
   /**
    * The landing notes of players of a plan.
    *
    * @param others where others who read from the same staff have notes
    */
-  static Landings of(Plan plan, List<Integer> players, NavigableSet<Position> others) {
+  public static Landings of(Plan plan, List<Integer> players, NavigableSet<Position> others) {
     NavigableSet<Position> onsets = new TreeSet<>(others);
     for (int player : players) {
       for (Segment segment : plan.segmentsOf(player)) {
@@ -47,7 +47,7 @@ record Landings(List<Player> players, NavigableSet<Position> onsets, double read
   }
 
   /** Where a part has notes that are none of a line's. */
-  static NavigableSet<Position> others(Part part, Line line) {
+  public static NavigableSet<Position> others(Part part, Line line) {
     Set<Position> own = line.strokes().stream().map(Stroke::onset).collect(Collectors.toSet());
     return part.voices().stream()
         .flatMap(voice -> voice.strokes().stream())
@@ -57,7 +57,7 @@ record Landings(List<Player> players, NavigableSet<Position> onsets, double read
   }
 
   /** The last stroke of a passage as it is written, where the line goes on without the player. */
-  Stroke written(Line line, int last) {
+  public Stroke written(Line line, int last) {
     Stroke landing = line.stroke(last);
     boolean handsOver =
         !players.isEmpty()

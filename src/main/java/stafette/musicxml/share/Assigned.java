@@ -1,4 +1,4 @@
-package stafette.musicxml.write;
+package stafette.musicxml.share;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -19,11 +19,12 @@ import java.util.stream.Stream;
 import stafette.musicxml.text.Origin.ElementText;
 import stafette.musicxml.text.Origin.NoteText;
 import stafette.notation.BarItem.SoundingItem;
-import stafette.plan.Handoff;
+import stafette.notation.NoteSpans;
+import stafette.plan.Joins;
+import stafette.plan.LevelSteps;
 import stafette.plan.Plan;
 import stafette.plan.Played;
 import stafette.plan.Player;
-import stafette.plan.Turn;
 import stafette.score.Attack;
 import stafette.score.Line;
 import stafette.score.Stroke;
@@ -38,7 +39,7 @@ import stafette.time.Span;
  * What one player has to play of the line: sounds and signs, bar by bar. Strokes are numbered among
  * the player's own, and silence may part them.
  */
-final class Assigned {
+public final class Assigned {
   private final Player player;
   private final Bars bars;
   private final List<Stroke> strokes = new ArrayList<>();
@@ -58,8 +59,8 @@ final class Assigned {
   private Optional<Words> said = Optional.empty();
 
   /** A player's share of a plan. Notes of its part that are this share may be written anew. */
-  Assigned(Plan plan, int player) {
-    this(plan, player, new TreeSet<>());
+  public Assigned(Plan plan, int player) {
+    this(plan, player, new TreeSet<>(), WritingStyle.PLAIN);
   }
 
   /**
@@ -67,18 +68,35 @@ final class Assigned {
    *
    * @param others where the part has notes that are none of the line's
    */
-  Assigned(Plan plan, int player, NavigableSet<Position> others) {
-    this(plan, player, List.of(), Landings.of(plan, List.of(player), others));
+  public Assigned(Plan plan, int index, NavigableSet<Position> others, WritingStyle style) {
+    this(
+        plan.brief().players().get(index),
+        plan.line().bars(),
+        passages(plan, index, Landings.of(plan, List.of(index), others), style),
+        List.of());
+    RelayWords.of(plan, index, List.of(index), style).forEach(this::add);
+  }
+
+  private static List<WrittenPassage> passages(
+      Plan plan, int player, Landings landings, WritingStyle style) {
+    return plan.segmentsOf(player).stream()
+        .map(
+            segment ->
+                WrittenPassage.of(
+                    plan.played(segment),
+                    landings,
+                    style.joins() == Joins.SHADED ? Overlaps.of(plan, segment) : Overlaps.NONE,
+                    style.balanced() ? LevelSteps.steps(plan, player) : 0))
+        .toList();
   }
 
   /** The shares of players who read from one staff, as one stream of notes. */
-  Assigned(Plan plan, SharedStaff staff) {
+  public Assigned(Plan plan, SharedStaff staff, WritingStyle style) {
     this(
         plan.brief().players().get(staff.players().get(0)),
         plan.line().bars(),
-        staff.passages(),
-        List.of(),
-        Landings.of(plan, staff.players(), staff.others()));
+        passages(staff, Landings.of(plan, staff.players(), staff.others())),
+        List.of());
     List<Stroke> inOrder = inOrder();
     Set<Position> entering =
         entries.stream().map(entry -> strokes.get(entry).onset()).collect(Collectors.toSet());
@@ -90,36 +108,31 @@ final class Assigned {
         sign(stroke, label.get());
       }
     }
-    staff.players().forEach(player -> addWords(plan, player, staff.players()));
+    staff
+        .players()
+        .forEach(player -> RelayWords.of(plan, player, staff.players(), style).forEach(this::add));
+  }
+
+  private static List<WrittenPassage> passages(SharedStaff staff, Landings landings) {
+    return staff.passages().stream().map(played -> WrittenPassage.plain(played, landings)).toList();
   }
 
   /** A background part. */
-  Assigned(Background background) {
-    this(background.plan(), 0, background.replaces().strokes(), Landings.NONE);
+  public Assigned(Background background) {
+    this(
+        background.plan().brief().players().get(0),
+        background.plan().line().bars(),
+        background.plan().segmentsOf(0).stream()
+            .map(segment -> WrittenPassage.plain(background.plan().played(segment), Landings.NONE))
+            .toList(),
+        background.replaces().strokes());
     owned.forEach(stroke -> cleared.add(bars.at(stroke.onset()).index()));
   }
 
-  private Assigned(Plan plan, int index, List<Stroke> replaced, Landings landings) {
-    this(
-        plan.brief().players().get(index),
-        plan.line().bars(),
-        plan.segmentsOf(index).stream().map(plan::played).toList(),
-        replaced,
-        landings);
-    addWords(plan, index, List.of(index));
-  }
-
-  private Assigned(
-      Player player, Bars bars, List<Played> passages, List<Stroke> replaced, Landings landings) {
+  private Assigned(Player player, Bars bars, List<WrittenPassage> passages, List<Stroke> replaced) {
     this.player = player;
     this.bars = bars;
-    passages.forEach(
-        played ->
-            take(
-                played.line(),
-                played.first(),
-                played.last(),
-                landings.written(played.line(), played.last())));
+    passages.forEach(this::take);
     owned =
         Stream.concat(strokes.stream(), replaced.stream())
             .sorted(Comparator.comparing(Stroke::onset))
@@ -127,87 +140,81 @@ final class Assigned {
   }
 
   /** All of a line. */
-  static Assigned all(Player player, Line line) {
+  public static Assigned all(Player player, Line line) {
+    Played all = new Played(line, 0, line.count() - 1);
     return new Assigned(
-        player,
-        line.bars(),
-        List.of(new Played(line, 0, line.count() - 1)),
-        List.of(),
-        Landings.NONE);
+        player, line.bars(), List.of(WrittenPassage.plain(all, Landings.NONE)), List.of());
   }
 
-  /**
-   * One passage: strokes of a line, with what stands beside them.
-   *
-   * @param landing the last stroke as it is written
-   */
-  private void take(Line from, int first, int last, Stroke landing) {
+  /** One passage: strokes of a line, with what stands beside them. */
+  private void take(WrittenPassage passage) {
     entries.add(strokes.size());
-    beams.addAll(from.expression().beams());
-    PassageSigns.of(from, first, last, landing, said).forEach(this::add);
-    said = from.expression().wordsAt(landing.onset());
-    for (int j = first; j <= last; j++) {
-      Stroke stroke = j < last ? from.stroke(j) : landing;
+    beams.addAll(passage.line().expression().beams());
+    PassageSigns.of(passage, said).forEach(this::add);
+    said = passage.line().expression().wordsAt(passage.landing().onset());
+    for (int i = 0; i < passage.strokes().size(); i++) {
+      Stroke stroke = passage.strokes().get(i);
       Position end = stroke.span().end();
-      Position next = j < last ? from.stroke(j + 1).onset() : end;
+      boolean isLast = i == passage.strokes().size() - 1;
+      Position next = isLast ? end : passage.strokes().get(i + 1).onset();
       addSounds(strokes.size(), stroke, next.isBefore(end) ? next : end);
       strokes.add(stroke);
       byOnset.computeIfAbsent(stroke.onset(), at -> new ArrayList<>()).add(stroke);
     }
   }
 
-  Player player() {
+  public Player player() {
     return player;
   }
 
   /** How the notes were beamed where they come from. */
-  List<Span> beams() {
+  public List<Span> beams() {
     return List.copyOf(beams);
   }
 
   /** All that the player has to play. */
-  List<Stroke> inOrder() {
+  public List<Stroke> inOrder() {
     return strokes.stream().sorted(Comparator.comparing(Stroke::onset)).toList();
   }
 
   /** Indices of the bars in which there is something to write. */
-  List<Integer> bars() {
+  public List<Integer> bars() {
     return List.copyOf(sounds.keySet());
   }
 
   /** Indices of the bars in which there may be something to write, or to take out. */
-  Set<Integer> touched() {
+  public Set<Integer> touched() {
     Set<Integer> touched = new TreeSet<>(sounds.keySet());
     touched.addAll(cleared);
     return touched;
   }
 
   /** Whether notes that may be written anew go where the player has nothing. */
-  boolean clears() {
+  public boolean clears() {
     return !cleared.isEmpty();
   }
 
-  List<SoundingItem> sounds(int bar) {
+  public List<SoundingItem> sounds(int bar) {
     return sounds.getOrDefault(bar, List.of());
   }
 
   /** The signs of a bar in order; where several stand at one place, words first. */
-  List<Sign> signs(int bar) {
+  public List<Sign> signs(int bar) {
     return signs.getOrDefault(bar, List.of());
   }
 
-  Stroke stroke(int index) {
+  public Stroke stroke(int index) {
     return strokes.get(index);
   }
 
   /** Whether the player has that stroke of the line. */
-  boolean plays(Stroke ofLine) {
+  public boolean plays(Stroke ofLine) {
     return byOnset.getOrDefault(ofLine.onset(), List.of()).stream()
         .anyMatch(stroke -> stroke.tones().stream().anyMatch(ofLine::sounds));
   }
 
   /** Whether a note that stands in the part is one that may be written anew. */
-  boolean owns(Position onset, NoteText note) {
+  public boolean owns(Position onset, NoteText note) {
     int j = lastUpTo(onset);
     return j >= 0
         && owned.get(j).span().contains(onset)
@@ -216,7 +223,7 @@ final class Assigned {
   }
 
   /** Whether an element of the part strikes a note that is left as it is. */
-  boolean leaves(ElementText element) {
+  public boolean leaves(ElementText element) {
     return element
         .note()
         .filter(note -> !note.rest() && !note.cue() && !note.tiedFrom() && !note.chord())
@@ -240,9 +247,8 @@ final class Assigned {
   }
 
   /** What begins or ends on a stroke, only between strokes that follow one another. */
-  NotationsMaker.NoteSpans spans(int index) {
-    return new NotationsMaker.NoteSpans(
-        reach(index, this::isJoined), reach(index, this::isTrilledOn));
+  public NoteSpans spans(int index) {
+    return new NoteSpans(reach(index, this::isJoined), reach(index, this::isTrilledOn));
   }
 
   /**
@@ -250,10 +256,10 @@ final class Assigned {
    *
    * @param joined whether a stroke hangs together with the one before
    */
-  private NotationsMaker.Reach reach(int index, IntPredicate joined) {
+  private NoteSpans.Reach reach(int index, IntPredicate joined) {
     boolean comes = joined.test(index);
     boolean goesOn = index + 1 < strokes.size() && joined.test(index + 1);
-    return new NotationsMaker.Reach(goesOn && !comes, comes && !goesOn);
+    return new NoteSpans.Reach(goesOn && !comes, comes && !goesOn);
   }
 
   /**
@@ -261,9 +267,9 @@ final class Assigned {
    *
    * @param there where strokes stand to which a slur leads that is left out
    */
-  Map<Position, NotationsMaker.Reach> slursBut(Set<Position> there) {
+  public Map<Position, NoteSpans.Reach> slursBut(Set<Position> there) {
     IntPredicate joined = index -> isJoined(index) && !there.contains(strokes.get(index).onset());
-    Map<Position, NotationsMaker.Reach> slurs = new HashMap<>();
+    Map<Position, NoteSpans.Reach> slurs = new HashMap<>();
     for (int i = 0; i < strokes.size(); i++) {
       if (joined.test(i) || (i + 1 < strokes.size() && joined.test(i + 1))) {
         slurs.put(strokes.get(i).onset(), reach(i, joined));
@@ -310,33 +316,8 @@ final class Assigned {
     }
   }
 
-  /**
-   * Who hands over to a player, and to whom it does.
-   *
-   * @param together those of the same staff, whose labels say so
-   */
-  private void addWords(Plan plan, int index, List<Integer> together) {
-    for (Handoff handoff : plan.handoffs()) {
-      boolean within = isWithin(handoff.enters(), together) && isWithin(handoff.leaves(), together);
-      boolean enters = handoff.enters().has(index) && !within;
-      boolean leaves = handoff.leaves().has(index) && !within;
-      if (enters && !leaves) {
-        Played own = played(plan, index, handoff.enters());
-        sign(own.line().stroke(own.first()), "from " + plan.names(handoff.leaves()));
-      }
-      if (leaves && !enters) {
-        Played own = played(plan, index, handoff.leaves());
-        sign(own.line().stroke(own.last()), "to " + plan.names(handoff.enters()));
-      }
-    }
-  }
-
-  private static boolean isWithin(Turn turn, List<Integer> players) {
-    return turn.segments().stream().allMatch(segment -> players.contains(segment.player()));
-  }
-
   /** Has a label stand where each passage begins. */
-  void label(String words) {
+  public void label(String words) {
     for (int entry : entries) {
       labels.put(strokes.get(entry).onset(), words);
       sign(strokes.get(entry), words);
@@ -344,7 +325,7 @@ final class Assigned {
   }
 
   /** Has a label stand at a place, as the last one before counts there no more. */
-  void labelAgain(Position at) {
+  public void labelAgain(Position at) {
     Map.Entry<Position, String> inForce = labels.floorEntry(at);
     if (inForce != null && !inForce.getKey().equals(at)) {
       add(Sign.words(at, inForce.getValue()));
@@ -353,7 +334,7 @@ final class Assigned {
   }
 
   /** Has the labels of a bar stand for one voice alone, as another has notes beside it there. */
-  void labelInVoice(int bar, String voice, Position first) {
+  public void labelInVoice(int bar, String voice, Position first) {
     labelAgain(first);
     signs
         .getOrDefault(bar, List.of())
@@ -366,18 +347,18 @@ final class Assigned {
   }
 
   /** Whether several share the staff for which it is written. */
-  boolean isShared() {
+  public boolean isShared() {
     return !labels.isEmpty();
   }
 
   /** Whether a sign says who of those who share the staff plays. */
-  boolean isLabel(Sign sign) {
+  public boolean isLabel(Sign sign) {
     return sign.words().isPresent()
         && sign.words().equals(Optional.ofNullable(labels.get(sign.at())));
   }
 
   /** Where labels stand for all of the staff, and what they say. */
-  NavigableMap<Position, String> labels() {
+  public NavigableMap<Position, String> labels() {
     TreeMap<Position, String> ofStaff = new TreeMap<>();
     signs.values().stream()
         .flatMap(List::stream)
@@ -386,17 +367,8 @@ final class Assigned {
     return ofStaff;
   }
 
-  /** What this player plays of a turn in which it takes part. */
-  private static Played played(Plan plan, int index, Turn turn) {
-    return turn.segments().stream()
-        .filter(segment -> segment.player() == index)
-        .map(plan::played)
-        .findFirst()
-        .orElseThrow();
-  }
-
   /** Has words stand over a stroke. */
-  void sign(Stroke stroke, String words) {
+  public void sign(Stroke stroke, String words) {
     add(Sign.words(stroke.onset(), words));
   }
 

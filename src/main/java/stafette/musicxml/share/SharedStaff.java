@@ -1,4 +1,4 @@
-package stafette.musicxml.write;
+package stafette.musicxml.share;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -23,7 +23,7 @@ import stafette.time.Position;
  * Players of a plan who read from one staff. Where they meet they have the very same notes, so that
  * one stream with labels holds all of them.
  */
-final class SharedStaff {
+public final class SharedStaff {
   private final Plan plan;
   private final List<Integer> players;
   private final ChairLabels labels;
@@ -35,7 +35,7 @@ final class SharedStaff {
    * @param chairs all who do, from above
    * @param voices the part as it was read
    */
-  SharedStaff(Plan plan, List<Integer> players, List<Chair> chairs, Part voices) {
+  public SharedStaff(Plan plan, List<Integer> players, List<Chair> chairs, Part voices) {
     this.plan = plan;
     this.players = players;
     List<Player> all = players.stream().map(plan.brief().players()::get).toList();
@@ -56,22 +56,22 @@ final class SharedStaff {
    * Whether all have the notes of one line whole, so that one stream can hold them; a hocket, and
    * tones of chords each with their own players, need voices of their own.
    */
-  boolean isOneStream() {
+  public boolean isOneStream() {
     return segments.stream().allMatch(segment -> segment.pattern() == Pattern.ALL)
         && segments.stream().map(segment -> plan.played(segment).line()).distinct().count() == 1;
   }
 
-  List<Integer> players() {
+  public List<Integer> players() {
     return players;
   }
 
   /** Where words stand on the staff, or notes that are none of the line's. */
-  NavigableSet<Position> others() {
+  public NavigableSet<Position> others() {
     return spoilers;
   }
 
   /** What they have; of one stream no stroke twice. */
-  List<Played> passages() {
+  public List<Played> passages() {
     List<Played> passages = new ArrayList<>();
     for (Segment segment : segments) {
       Played next = plan.played(segment);
@@ -93,7 +93,7 @@ final class SharedStaff {
    * @param strokes of {@link #passages}, one after the other
    * @param enters whether a passage begins there
    */
-  Optional<String> label(List<Stroke> strokes, int index, boolean enters) {
+  public Optional<String> label(List<Stroke> strokes, int index, boolean enters) {
     Set<Integer> now = places(strokes.get(index));
     if (index == 0) {
       return Optional.of(labels.first(now));
@@ -123,17 +123,17 @@ final class SharedStaff {
   }
 
   /** For one of them alone. */
-  SharedStaff only(int player, List<Chair> chairs, Part voices) {
+  public SharedStaff only(int player, List<Chair> chairs, Part voices) {
     return new SharedStaff(plan, List.of(player), chairs, voices);
   }
 
   /** What says that all of the staff play. */
-  String all() {
+  public String all() {
     return labels.all();
   }
 
   /** Players of a plan by their indices, who read from a part and share it. */
-  static List<Integer> in(Plan plan, String part) {
+  public static List<Integer> in(Plan plan, String part) {
     List<Player> all = plan.brief().players();
     return IntStream.range(0, all.size())
         .filter(i -> all.get(i).part().equals(Optional.of(part)) && all.get(i).chair().isPresent())

@@ -1,4 +1,4 @@
-package stafette.musicxml.write;
+package stafette.musicxml.share;
 
 import stafette.plan.Plan;
 import stafette.score.Line;

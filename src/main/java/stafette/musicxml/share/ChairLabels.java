@@ -1,4 +1,4 @@
-package stafette.musicxml.write;
+package stafette.musicxml.share;
 
 import java.util.List;
 import java.util.Optional;
@@ -15,9 +15,9 @@ import stafette.plan.Player;
  * @param chairs who reads from the staff, from above; one for a section
  * @param division of those who play, if a section is divided
  */
-record ChairLabels(List<Chair> chairs, Optional<Division> division) {
+public record ChairLabels(List<Chair> chairs, Optional<Division> division) {
   /** For some of those who share a part. */
-  static ChairLabels of(List<Player> players, List<Chair> chairs) {
+  public static ChairLabels of(List<Player> players, List<Chair> chairs) {
     return new ChairLabels(
         chairs,
         players.stream().map(Player::name).flatMap(n -> Division.named(n).stream()).findFirst());
@@ -28,7 +28,7 @@ record ChairLabels(List<Chair> chairs, Optional<Division> division) {
   }
 
   /** What says that these play, by their places from above. */
-  String of(Set<Integer> places) {
+  public String of(Set<Integer> places) {
     if (places.size() == count()) {
       return all();
     }
@@ -38,13 +38,13 @@ record ChairLabels(List<Chair> chairs, Optional<Division> division) {
   }
 
   /** What says so where nothing was said before: a section has to divide. */
-  String first(Set<Integer> places) {
+  public String first(Set<Integer> places) {
     boolean divides = division.isPresent() && places.size() < count();
     return divides ? "div. a " + count() + ", " + of(places) : of(places);
   }
 
   /** What says that all play. */
-  String all() {
+  public String all() {
     return division.isPresent() ? "unis." : "a " + count();
   }
 
