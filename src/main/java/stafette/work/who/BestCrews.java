@@ -342,22 +342,10 @@ final class BestCrews {
   }
 
   private SplitRequest asking(List<PlayerWish> wishes) throws Refusal {
-    List<Allowance> meant = new ArrayList<>();
     List<Player> players =
         Briefing.of(request.with(wishes, List.of()), limits, found).brief().players();
-    for (Allowance allowance : request.allowances()) {
-      boolean covers =
-          players.stream()
-              .anyMatch(
-                  player ->
-                      player.instrument().techniques().stream()
-                          .anyMatch(
-                              technique ->
-                                  allowance.covers(player.name(), player.instrument(), technique)));
-      if (covers) {
-        meant.add(allowance);
-      }
-    }
+    List<Allowance> meant =
+        request.allowances().stream().filter(one -> one.coversAnyOf(players)).toList();
     return request.with(wishes, meant);
   }
 }
