@@ -82,6 +82,11 @@ public record Instrument(
     return Sentence.name(name);
   }
 
+  /** Its name without its key: "clarinet" for one in whatever key. */
+  public String bareName() {
+    return TypedNames.withoutKey(name);
+  }
+
   public boolean reaches(Tone tone) {
     if (tone instanceof Pitch pitch) {
       return range.isPresent() && range.get().contains(pitch.midi());

@@ -5,7 +5,6 @@ import java.util.BitSet;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -25,6 +24,7 @@ import stafette.keep.LimitsInForce;
 import stafette.limits.Instrument;
 import stafette.limits.Register;
 import stafette.limits.Technique;
+import stafette.limits.TypedNames;
 import stafette.plan.GivenStretch;
 import stafette.plan.Player;
 import stafette.score.Line;
@@ -105,7 +105,8 @@ final class Candidates {
         for (Instrument other : chair.instruments().subList(1, chair.instruments().size())) {
           Optional<Chair> holder = chairs.named(other.name());
           if (holder.equals(Optional.of(chair))) {
-            PlayerWish wish = new PlayerWish(capitalised(other.name()), Optional.empty());
+            PlayerWish wish =
+                new PlayerWish(TypedNames.capitalised(other.name()), Optional.empty());
             all.add(candidate(wish, holder));
           }
         }
@@ -116,7 +117,7 @@ final class Candidates {
       newcomers.addAll(next(kind, all));
     }
     for (String usual : USUAL) {
-      if (all.stream().noneMatch(one -> one.kind().equals(bare(usual)))) {
+      if (all.stream().noneMatch(one -> one.kind().equals(TypedNames.withoutKey(usual)))) {
         newcomers.addAll(newcomers(usual));
       }
     }
@@ -150,15 +151,7 @@ final class Candidates {
   }
 
   private static String chair(String instrument, int number) {
-    return capitalised(bare(instrument)) + " " + number;
-  }
-
-  private static String capitalised(String name) {
-    return name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1);
-  }
-
-  private static String bare(String instrument) {
-    return instrument.replaceFirst(" in .*", "");
+    return TypedNames.capitalised(TypedNames.withoutKey(instrument)) + " " + number;
   }
 
   private Candidate candidate(PlayerWish wish, Optional<Chair> chair) throws Refusal {
