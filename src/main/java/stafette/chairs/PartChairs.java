@@ -50,7 +50,8 @@ final class PartChairs {
   private List<Chair> chairs(List<Chair> before) {
     List<Instrument> instruments = instruments();
     List<Integer> numbers = ChairNumbers.in(part.name());
-    boolean shared = instruments.stream().limit(1).anyMatch(PartChairs::isShared);
+    // Only winds share a staff player by player.
+    boolean shared = instruments.stream().limit(1).anyMatch(Instrument::isWind);
     int count = !shared ? 1 : numbers.isEmpty() ? unnumbered() : numbers.size();
     if (count == 1) {
       return List.of(
@@ -68,11 +69,6 @@ final class PartChairs {
     return IntStream.range(0, count)
         .mapToObj(i -> chair(i + 1, count, all.get(i), instruments, before))
         .toList();
-  }
-
-  /** Only winds share a staff player by player. */
-  private static boolean isShared(Instrument instrument) {
-    return instrument.isWind();
   }
 
   private Chair chair(

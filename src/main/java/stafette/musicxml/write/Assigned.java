@@ -343,11 +343,6 @@ final class Assigned {
                     : sign);
   }
 
-  /** Whether several share the staff for which it is written. */
-  boolean isShared() {
-    return !labels.isEmpty();
-  }
-
   /** Whether a sign says who of those who share the staff plays. */
   boolean isLabel(Sign sign) {
     return sign.words().isPresent()

@@ -192,7 +192,6 @@ final class BestCrews {
    * @param wishes how to ask for them, one or more for each of the members
    */
   private record PossibleCrew(List<Candidate> members, List<PlayerWish> wishes) {
-
     int newcomers() {
       return (int) members.stream().filter(member -> !member.isInScore()).count();
     }
