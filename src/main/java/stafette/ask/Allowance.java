@@ -87,4 +87,13 @@ public record Allowance(Optional<String> player, String technique, boolean inste
     return (player.isEmpty() || isFor(playerName))
         && Catalogue.technique(instrument, technique).equals(Optional.of(wanted));
   }
+
+  /** Whether somebody has a technique that it covers. */
+  public boolean coversAnyOf(List<Player> players) {
+    return players.stream()
+        .anyMatch(
+            one ->
+                one.instrument().techniques().stream()
+                    .anyMatch(each -> covers(one.name(), one.instrument(), each)));
+  }
 }

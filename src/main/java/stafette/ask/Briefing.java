@@ -16,7 +16,6 @@ import stafette.plan.Player;
 import stafette.plan.Rules;
 import stafette.plan.Seat;
 import stafette.score.Line;
-import stafette.score.Score;
 import stafette.score.Slurring;
 import stafette.score.Tremolo;
 import stafette.time.TempoMap;
@@ -76,13 +75,20 @@ public final class Briefing {
       LineRequest.FoundLine found,
       MeasuredPlayers measured)
       throws Refusal {
-    return new Briefing(
-        request,
-        limits,
-        measured,
-        found,
-        Chairs.of(found.score().score(), limits.catalogue()),
-        request.relaying().lines(found.line()));
+    Chairs chairs = Chairs.of(found.score().score(), limits.catalogue());
+    return of(request, limits, found, measured, chairs);
+  }
+
+  /** A briefing on a score of which it is known who plays in it. */
+  public static Briefing of(
+      SplitRequest request,
+      LimitsInForce limits,
+      LineRequest.FoundLine found,
+      MeasuredPlayers measured,
+      Chairs chairs)
+      throws Refusal {
+    List<Line> lines = request.relaying().lines(found.line());
+    return new Briefing(request, limits, measured, found, chairs, lines);
   }
 
   /**
@@ -219,20 +225,6 @@ public final class Briefing {
   public List<PlayerWish> wishes() {
     List<PlayerWish> all = request.players().isEmpty() ? measured.wishes() : request.players();
     return all.stream().flatMap(wish -> wish.seated(chairs).stream()).toList();
-  }
-
-  /** Who can be seated for some lines of a score, of whom nothing was measured. */
-  public static Roster roster(
-      Score score, Chairs chairs, List<Line> lines, SplitRequest request, LimitsInForce limits)
-      throws Refusal {
-    return new Roster(
-        score,
-        chairs,
-        lines,
-        limits,
-        MeasuredPlayers.load(request.playersFile(), limits),
-        request.assurance(),
-        request.allowances());
   }
 
   private Brief brief(List<Line> lines) throws Refusal {

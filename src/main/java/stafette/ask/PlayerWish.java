@@ -24,11 +24,6 @@ public record PlayerWish(String name, Optional<String> instrument, boolean isNam
     this(name, instrument, true);
   }
 
-  /** The same player, thought of by the program. */
-  public PlayerWish proposed() {
-    return new PlayerWish(name, instrument, false);
-  }
-
   /**
    * Reads "Flute 1, Clarinet 1, Anna = bassoon, Violins I div. a 2".
    *

@@ -285,15 +285,7 @@ public final class Roster {
 
   private void refuseUnknownAllowances(List<Player> players) throws Refusal {
     for (Allowance allowance : allowances) {
-      boolean meant =
-          players.stream()
-              .anyMatch(
-                  player ->
-                      player.instrument().techniques().stream()
-                          .anyMatch(
-                              technique ->
-                                  allowance.covers(player.name(), player.instrument(), technique)));
-      if (!meant) {
+      if (!allowance.coversAnyOf(players)) {
         throw Refusal.wrongUse(
             Sentence.of(
                 "\"{0}{1}\" can't be allowed{2}: none of these players has a technique of that"

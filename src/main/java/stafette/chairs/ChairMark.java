@@ -8,10 +8,9 @@ import java.util.regex.Pattern;
  * What words say of who plays: "1.", "a 2", "div.", "solo".
  *
  * @param numbers of the chairs that play; empty for all
- * @param divided whether those who play have different notes
  */
-public record ChairMark(List<Integer> numbers, boolean divided) {
-  public static final ChairMark ALL = new ChairMark(List.of(), false);
+public record ChairMark(List<Integer> numbers) {
+  public static final ChairMark ALL = new ChairMark(List.of());
 
   private static final int FLAGS =
       Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE | Pattern.UNICODE_CHARACTER_CLASS;
@@ -36,16 +35,13 @@ public record ChairMark(List<Integer> numbers, boolean divided) {
   public static Optional<ChairMark> in(String words) {
     List<Integer> numbers = ChairNumbers.ofMark(words);
     if (!numbers.isEmpty()) {
-      return Optional.of(new ChairMark(numbers, false));
+      return Optional.of(new ChairMark(numbers));
     }
-    if (DIVIDED.matcher(words).find()) {
-      return Optional.of(new ChairMark(List.of(), true));
-    }
-    if (TOGETHER.matcher(words).find()) {
+    if (DIVIDED.matcher(words).find() || TOGETHER.matcher(words).find()) {
       return Optional.of(ALL);
     }
     return SOLO.matcher(words).matches()
-        ? Optional.of(new ChairMark(List.of(1), false))
+        ? Optional.of(new ChairMark(List.of(1)))
         : Optional.empty();
   }
 

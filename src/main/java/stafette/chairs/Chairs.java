@@ -78,7 +78,7 @@ public final class Chairs {
     boolean inAnyKey = !TypedNames.plain(name).contains(" in ");
     return Stream.of(
             holding(number, own -> own.name().equals(instrument.name())),
-            holding(number, own -> inAnyKey && bare(own).equals(bare(instrument))))
+            holding(number, own -> inAnyKey && own.bareName().equals(instrument.bareName())))
         .filter(found -> found.size() == 1)
         .map(found -> found.get(0))
         .findFirst();
@@ -116,10 +116,6 @@ public final class Chairs {
     return number.isEmpty()
         ? List.of()
         : chairs.stream().filter(chair -> chair.number().equals(number)).toList();
-  }
-
-  static String bare(Instrument instrument) {
-    return instrument.name().replaceFirst(" in .*", "");
   }
 
   /** Whether a name reads as that of one who shares a part: "Flute 2" of "Flutes 1.2". */

@@ -47,7 +47,7 @@ final class InstrumentCall {
         call.find()
             ? catalogue
                 .find(call.group(1))
-                .or(() -> catalogue.find(bare(now) + " in " + call.group(1)))
+                .or(() -> catalogue.find(now.bareName() + " in " + call.group(1)))
             : bareName(words, catalogue);
     return called.filter(instrument -> chair.holds(instrument) || isKin(instrument, now));
   }
@@ -63,9 +63,5 @@ final class InstrumentCall {
     return words.length() <= LONGEST_NAME && words.strip().length() > 1
         ? catalogue.find(words)
         : Optional.empty();
-  }
-
-  private static String bare(Instrument instrument) {
-    return instrument.name().replaceFirst(" in .*", "");
   }
 }

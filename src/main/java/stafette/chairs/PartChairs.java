@@ -2,7 +2,6 @@ package stafette.chairs;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
@@ -51,7 +50,8 @@ final class PartChairs {
   private List<Chair> chairs(List<Chair> before) {
     List<Instrument> instruments = instruments();
     List<Integer> numbers = ChairNumbers.in(part.name());
-    boolean shared = instruments.stream().limit(1).anyMatch(PartChairs::isShared);
+    // Only winds share a staff player by player.
+    boolean shared = instruments.stream().limit(1).anyMatch(Instrument::isWind);
     int count = !shared ? 1 : numbers.isEmpty() ? unnumbered() : numbers.size();
     if (count == 1) {
       return List.of(
@@ -71,22 +71,13 @@ final class PartChairs {
         .toList();
   }
 
-  /** Only winds share a staff player by player. */
-  private static boolean isShared(Instrument instrument) {
-    return instrument.isWind();
-  }
-
   private Chair chair(
       int place, int of, int number, List<Instrument> instruments, List<Chair> before) {
     Instrument usual = instruments.get(0);
-    String bare = capitalised(Chairs.bare(usual)) + " " + number;
+    String bare = TypedNames.capitalised(usual.bareName()) + " " + number;
     boolean taken = before.stream().anyMatch(other -> TypedNames.same(other.name(), bare));
-    String name = taken ? capitalised(usual.name()) + " " + number : bare;
+    String name = taken ? TypedNames.capitalised(usual.name()) + " " + number : bare;
     return new Chair(part.id(), name, place, of, Optional.of(number), instruments, false);
-  }
-
-  private static String capitalised(String name) {
-    return name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1);
   }
 
   /** The usual one first. */
@@ -99,8 +90,7 @@ final class PartChairs {
         .forEach(found::add);
     List<Instrument> distinct = new ArrayList<>();
     for (Instrument each : found) {
-      boolean known =
-          distinct.stream().anyMatch(other -> Chairs.bare(other).equals(Chairs.bare(each)));
+      boolean known = distinct.stream().anyMatch(other -> other.bareName().equals(each.bareName()));
       if (!known) {
         distinct.add(each);
       }

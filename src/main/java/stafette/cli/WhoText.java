@@ -69,15 +69,13 @@ final class WhoText {
     TextTable table =
         new TextTable()
             .row("player", "plays", "manages, of 100", "register", "louder", "busy", "besides");
-    List<Candidate> inScore = who.candidates().stream().filter(c -> c.chair().isPresent()).toList();
-    List<Candidate> others = who.candidates().stream().filter(c -> c.chair().isEmpty()).toList();
-    Stream.concat(inScore.stream(), others.stream())
+    who.candidates().stream()
         .filter(one -> !one.within().isEmpty())
         .forEach(one -> row(table, one));
     text.append(table.text(2));
     List<String> lacking =
-        inScore.stream()
-            .filter(one -> one.within().isEmpty())
+        who.candidates().stream()
+            .filter(one -> one.chair().isPresent() && one.within().isEmpty())
             .map(one -> one.player().name())
             .toList();
     if (!lacking.isEmpty()) {

@@ -103,6 +103,7 @@ public record PlanJson(
    * What was asked and what came of it.
    *
    * @param program that made it, with its version
+   * @param account what became of the line's source, if that is told
    * @param asked what was asked
    * @param brief for what the plan is: a lower share of players, or no margin of tempo, where there
    *     is none for what was asked
@@ -118,71 +119,7 @@ public record PlanJson(
   public static PlanJson of(
       String program,
       ScoreFile score,
-      Brief asked,
-      Brief brief,
-      SplitResult result,
-      Optional<JudgedPlan> judged,
-      double searchSeconds,
-      Map<String, Seat> seats,
-      Set<String> freed,
-      List<Reason> reasons,
-      List<RemedyJson> remedies,
-      Optional<AlternativesJson> others) {
-    return of(
-        program,
-        score,
-        LineJson.of(brief.line()),
-        asked,
-        brief,
-        result,
-        judged,
-        searchSeconds,
-        seats,
-        freed,
-        reasons,
-        remedies,
-        others);
-  }
-
-  /**
-   * The same with what became of the source.
-   *
-   * @param account of the line
-   */
-  public static PlanJson of(
-      String program,
-      ScoreFile score,
-      SourceAccount account,
-      Brief asked,
-      Brief brief,
-      SplitResult result,
-      Optional<JudgedPlan> judged,
-      double searchSeconds,
-      Map<String, Seat> seats,
-      Set<String> freed,
-      List<Reason> reasons,
-      List<RemedyJson> remedies,
-      Optional<AlternativesJson> others) {
-    return of(
-        program,
-        score,
-        LineJson.of(brief.line()).with(account, brief.line().bars()),
-        asked,
-        brief,
-        result,
-        judged,
-        searchSeconds,
-        seats,
-        freed,
-        reasons,
-        remedies,
-        others);
-  }
-
-  private static PlanJson of(
-      String program,
-      ScoreFile score,
-      LineJson line,
+      Optional<SourceAccount> account,
       Brief asked,
       Brief brief,
       SplitResult result,
@@ -195,10 +132,11 @@ public record PlanJson(
       Optional<AlternativesJson> others) {
     Optional<Verdict> verdict = judged.map(JudgedPlan::verdict);
     Optional<Cost> cost = verdict.map(Verdict::cost);
+    LineJson line = LineJson.of(brief.line());
     return new PlanJson(
         Optional.of(program),
         score,
-        line,
+        account.map(told -> line.with(told, brief.line().bars())).orElse(line),
         brief.lines().stream().map(each -> RelayJson.of(each, brief)).toList(),
         SettingsJson.of(brief.rules()),
         brief.rules().locks().stream().map(lock -> LockJson.of(lock, brief)).toList(),

@@ -82,9 +82,9 @@ public record Instrument(
     return Sentence.name(name);
   }
 
-  /** Its name without a key: "clarinet". */
+  /** Its name without its key: "clarinet" for one in whatever key. */
   public String bareName() {
-    return name.replaceFirst(" in [A-G].*", "");
+    return TypedNames.withoutKey(name);
   }
 
   /** The shortest usual name in English scores, "Fl."; empty if the tables have none. */
@@ -92,7 +92,7 @@ public record Instrument(
     return aliases.stream()
         .filter(alias -> alias.matches("[a-z]{1,5}"))
         .findFirst()
-        .map(alias -> Character.toUpperCase(alias.charAt(0)) + alias.substring(1) + ".");
+        .map(alias -> TypedNames.capitalised(alias) + ".");
   }
 
   public boolean reaches(Tone tone) {

@@ -7,7 +7,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
 
-/** How names are compared that people type: without case, accents and punctuation. */
+/**
+ * How names are compared that people type, without case, accents and punctuation; and how they are
+ * made of one another.
+ */
 public final class TypedNames {
   private static final int MOST_SUGGESTIONS = 3;
   private static final Pattern ACCENTS = Pattern.compile("\\p{M}+");
@@ -34,6 +37,16 @@ public final class TypedNames {
   /** Whether two names are the same but for case, accents and punctuation. */
   public static boolean same(String one, String other) {
     return plain(one).equals(plain(other));
+  }
+
+  /** "clarinet" of "clarinet in B-flat". */
+  public static String withoutKey(String instrument) {
+    return instrument.replaceFirst(" in .*", "");
+  }
+
+  /** "Clarinet" of "clarinet". */
+  public static String capitalised(String name) {
+    return name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1);
   }
 
   /**

@@ -29,9 +29,4 @@ public record Part(
     instruments = List.copyOf(instruments);
     voices = List.copyOf(voices);
   }
-
-  /** Whether its notes stand on more than one staff. */
-  public boolean hasStaves() {
-    return voices.stream().map(Voice::staff).distinct().count() > 1;
-  }
 }

@@ -3,7 +3,6 @@ package stafette.work;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
@@ -16,6 +15,7 @@ import stafette.keep.LimitsInForce;
 import stafette.limits.Act;
 import stafette.limits.Instrument;
 import stafette.limits.Repertoire;
+import stafette.limits.TypedNames;
 import stafette.plan.Brief;
 import stafette.plan.Player;
 import stafette.split.why.Obstacle;
@@ -184,7 +184,7 @@ final class PlayerRemedies {
             .filter(name -> limits.catalogue().find(name).map(instrument::equals).orElse(false))
             .filter(name -> !PLURAL.matcher(name).matches())
             .findFirst()
-            .orElseGet(() -> capitalised(instrument.name()));
+            .orElseGet(() -> TypedNames.capitalised(instrument.name()));
     String name = base + " " + number;
     boolean plain =
         briefing
@@ -195,10 +195,6 @@ final class PlayerRemedies {
             .or(() -> limits.catalogue().find(name))
             .equals(Optional.of(instrument));
     return new PlayerWish(name, plain ? Optional.empty() : Optional.of(instrument.name()));
-  }
-
-  private static String capitalised(String name) {
-    return name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1);
   }
 
   /**

@@ -20,6 +20,7 @@ import stafette.keep.FileDoor;
 import stafette.keep.KeptPlan;
 import stafette.keep.OpenScore;
 import stafette.keep.Release;
+import stafette.plan.Brief;
 import stafette.plan.Plan;
 import stafette.score.Tremolo;
 import stafette.score.source.SourceAccount;
@@ -73,8 +74,7 @@ public final class Reports {
     return PlanJson.of(
             Release.text(),
             scoreFile(opened.score(), opened.score().file()),
-            SourceAccount.of(
-                opened.score().score(), judged.plan().brief().lines().stream().distinct().toList()),
+            Optional.of(account(opened.score(), judged.plan().brief())),
             judged.plan().brief(),
             judged.plan().brief(),
             result(opened),
@@ -154,8 +154,7 @@ public final class Reports {
     return PlanJson.of(
         Release.text(),
         scoreFile(outcome.score(), scoreFile),
-        SourceAccount.of(
-            outcome.score().score(), outcome.brief().lines().stream().distinct().toList()),
+        Optional.of(account(outcome.score(), outcome.brief())),
         outcome.asked(),
         outcome.brief(),
         outcome.result(),
@@ -171,6 +170,10 @@ public final class Reports {
                         typed.apply(remedy.change()), remedy.sentence().toString(), true))
             .toList(),
         others);
+  }
+
+  private static SourceAccount account(OpenScore score, Brief brief) {
+    return SourceAccount.of(score.score(), brief.lines().stream().distinct().toList());
   }
 
   public static String json(CompareTempi.TempoOutcome outcome) {

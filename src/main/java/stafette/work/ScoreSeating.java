@@ -14,10 +14,14 @@ import stafette.score.Part;
 import stafette.score.Score;
 
 /** Where players sit in a score, by its names. */
-record ScoreSeating(Score score, Catalogue catalogue) implements Seating {
+record ScoreSeating(Score score, Catalogue catalogue, Chairs seated) implements Seating {
+  ScoreSeating(Score score, Catalogue catalogue) {
+    this(score, catalogue, Chairs.of(score, catalogue));
+  }
+
   @Override
   public List<Chair> chairs(String part) {
-    return score.part(part).map(Chairs.of(score, catalogue)::in).orElse(List.of());
+    return score.part(part).map(seated::in).orElse(List.of());
   }
 
   /**

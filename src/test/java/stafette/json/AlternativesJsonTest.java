@@ -94,6 +94,7 @@ class AlternativesJsonTest {
     return PlanJson.of(
             "Stafette 1",
             ScoreFile.of("invented.musicxml", "0".repeat(64), Tremolo.AS_WRITTEN, false),
+            Optional.empty(),
             MAIN.brief(),
             MAIN.brief(),
             new SplitResult.Best(MAIN, 1),

@@ -79,6 +79,7 @@ class PlanJsonTest {
         PlanJson.of(
                 "Stafette 1",
                 SCORE,
+                Optional.empty(),
                 plan(line()).brief(),
                 plan(line()).brief(),
                 new SplitResult.None(List.of(reason)),
@@ -312,6 +313,7 @@ class PlanJsonTest {
     return PlanJson.of(
             "Stafette 1",
             SCORE,
+            Optional.empty(),
             plan.brief(),
             plan.brief(),
             new SplitResult.Best(plan, 0),

@@ -102,6 +102,7 @@ class PlanVerifierTest {
     return PlanJson.of(
             "Stafette 1",
             SCORE,
+            Optional.empty(),
             plan.brief(),
             plan.brief(),
             result,

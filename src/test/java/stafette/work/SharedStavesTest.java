@@ -3,6 +3,8 @@ package stafette.work;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static stafette.musicxml.read.Xml.note;
+import static stafette.musicxml.read.Xml.rest;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -407,22 +409,6 @@ class SharedStavesTest {
 
   private static String words(String words) {
     return "<direction><direction-type><words>" + words + "</words></direction-type></direction>";
-  }
-
-  private static String note(String step, int octave, int duration, String more) {
-    return "<note><pitch><step>"
-        + step
-        + "</step><octave>"
-        + octave
-        + "</octave></pitch><duration>"
-        + duration
-        + "</duration>"
-        + more
-        + "</note>";
-  }
-
-  private static String rest(int duration) {
-    return "<note><rest/><duration>" + duration + "</duration></note>";
   }
 
   private static String voiced(String notes, int voice) {

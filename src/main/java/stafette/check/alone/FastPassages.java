@@ -65,6 +65,7 @@ public final class FastPassages {
     FastPassages passages = new FastPassages(score, assurance, unknownPeakPerSecond);
     for (Part part : score.parts()) {
       Optional<Instrument> instrument = instrumentOf.apply(part);
+      List<SharedHands> shared = SharedHands.in(part, score.bars().span());
       int before = passages.found.size();
       for (Attack attack : Attack.values()) {
         List<Technique> techniques =
@@ -72,7 +73,7 @@ public final class FastPassages {
         for (Voice voice : part.voices()) {
           passages.search(part, voice, attack, techniques);
         }
-        passages.searchShared(part, attack, techniques);
+        passages.searchShared(part, shared, attack, techniques);
       }
       passages
           .found
@@ -114,17 +115,18 @@ public final class FastPassages {
   }
 
   /** Lines that hands share take the place of what each hand has of them. */
-  private void searchShared(Part part, Attack attack, List<Technique> techniques) {
-    for (SharedHands hands : SharedHands.in(part, score.bars().span())) {
+  private void searchShared(
+      Part part, List<SharedHands> shared, Attack attack, List<Technique> techniques) {
+    for (SharedHands hands : shared) {
       for (List<Stroke> run : runs(hands.strokes(), attack, slowest(techniques))) {
-        for (SharedHands.SharedLine shared : hands.within(run)) {
+        for (SharedHands.SharedLine woven : hands.within(run)) {
           List<Passage> lines =
               fast(
                   part,
-                  shared.strokes(),
+                  woven.strokes(),
                   attack,
                   techniques,
-                  each -> line(part, shared.strands(), each));
+                  each -> line(part, woven.strands(), each));
           found.removeIf(single -> lines.stream().anyMatch(line -> line.holds(single)));
           found.addAll(lines);
         }

@@ -346,11 +346,6 @@ public final class Assigned {
                     : sign);
   }
 
-  /** Whether several share the staff for which it is written. */
-  public boolean isShared() {
-    return !labels.isEmpty();
-  }
-
   /** Whether a sign says who of those who share the staff plays. */
   public boolean isLabel(Sign sign) {
     return sign.words().isPresent()

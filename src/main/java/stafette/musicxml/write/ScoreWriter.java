@@ -184,10 +184,10 @@ public final class ScoreWriter {
       Player each = plan.brief().players().get(player);
       Optional<PartText> own = each.part().flatMap(this::partOf);
       boolean source = each.part().equals(Optional.of(plan.line().source().part()));
-      Optional<SharedStaff> staff = own.flatMap(part -> shared(plan, each, part.id(), seating));
       if (source || written.contains(player)) {
         continue;
       }
+      Optional<SharedStaff> staff = own.flatMap(part -> shared(plan, each, part.id(), seating));
       if (staff.isPresent()) {
         written.addAll(staff.get().players());
         share(plan, staff.get(), own.orElseThrow(), seating);

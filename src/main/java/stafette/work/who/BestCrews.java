@@ -17,9 +17,11 @@ import java.util.stream.Stream;
 import stafette.ask.Allowance;
 import stafette.ask.Briefing;
 import stafette.ask.LineRequest;
+import stafette.ask.MeasuredPlayers;
 import stafette.ask.PlayerWish;
 import stafette.ask.SplitRequest;
 import stafette.chairs.Chair;
+import stafette.chairs.Chairs;
 import stafette.chairs.Sections;
 import stafette.check.Judge;
 import stafette.check.JudgedPlan;
@@ -51,6 +53,8 @@ final class BestCrews {
   private final LineRequest.FoundLine found;
   private final SplitRequest request;
   private final LimitsInForce limits;
+  private final MeasuredPlayers measured;
+  private final Chairs chairs;
 
   /** A keyboard gives its line away, and nobody has to sound like it. */
   private final boolean isOfKeys;
@@ -63,10 +67,14 @@ final class BestCrews {
       LineRequest.FoundLine found,
       SplitRequest request,
       LimitsInForce limits,
+      MeasuredPlayers measured,
+      Chairs chairs,
       List<Candidate> candidates) {
     this.found = found;
     this.request = request;
     this.limits = limits;
+    this.measured = measured;
+    this.chairs = chairs;
     this.isOfKeys = candidates.stream().anyMatch(one -> isSource(one) && hasKeys(one));
     this.everybody = candidates.stream().filter(one -> !isOfKeys || !isSource(one)).toList();
     this.all = everybody.stream().filter(Candidate::isAble).toList();
@@ -184,7 +192,6 @@ final class BestCrews {
    * @param wishes how to ask for them, one or more for each of the members
    */
   private record PossibleCrew(List<Candidate> members, List<PlayerWish> wishes) {
-
     int newcomers() {
       return (int) members.stream().filter(member -> !member.isInScore()).count();
     }
@@ -308,8 +315,8 @@ final class BestCrews {
    * @param nearest whether one for a lower share will do
    */
   private Optional<SolvedCrew> solved(PossibleCrew possible, boolean nearest) throws Refusal {
-    SplitRequest asked = asking(possible.wishes);
-    Briefing briefing = Briefing.of(asked, limits, found);
+    Briefing briefing = asking(possible.wishes);
+    SplitRequest asked = briefing.request();
     int[] looks = {LOOKS};
     BooleanSupplier stop = () -> --looks[0] < 0;
     NearestPlan plan =
@@ -329,7 +336,12 @@ final class BestCrews {
     }
     boolean keeps = plan.brief().rules().margin().equals(asked.margin());
     return Optional.of(
-        new SolvedCrew(members(possible, playing), asking(players), judged, !nearest, keeps));
+        new SolvedCrew(
+            members(possible, playing),
+            asked.with(players, asked.allowances()),
+            judged,
+            !nearest,
+            keeps));
   }
 
   /** Of a divided section its halves play. */
@@ -341,23 +353,12 @@ final class BestCrews {
             .toList();
   }
 
-  private SplitRequest asking(List<PlayerWish> wishes) throws Refusal {
-    List<Allowance> meant = new ArrayList<>();
-    List<Player> players =
-        Briefing.of(request.with(wishes, List.of()), limits, found).brief().players();
-    for (Allowance allowance : request.allowances()) {
-      boolean covers =
-          players.stream()
-              .anyMatch(
-                  player ->
-                      player.instrument().techniques().stream()
-                          .anyMatch(
-                              technique ->
-                                  allowance.covers(player.name(), player.instrument(), technique)));
-      if (covers) {
-        meant.add(allowance);
-      }
-    }
-    return request.with(wishes, meant);
+  /** With those allowances alone that are meant for some of the players. */
+  private Briefing asking(List<PlayerWish> wishes) throws Refusal {
+    Briefing bare = Briefing.of(request.with(wishes, List.of()), limits, found, measured, chairs);
+    List<Player> players = bare.brief().players();
+    List<Allowance> meant =
+        request.allowances().stream().filter(one -> one.coversAnyOf(players)).toList();
+    return meant.isEmpty() ? bare : bare.with(request.with(wishes, meant));
   }
 }

@@ -70,7 +70,7 @@ public record Candidate(
 
   /** The bare name of what it plays: "clarinet" for one in whatever key. */
   String kind() {
-    return player.instrument().name().replaceFirst(" in .*", "");
+    return player.instrument().bareName();
   }
 
   boolean isInScore() {

@@ -5,15 +5,15 @@ import java.util.BitSet;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import stafette.ask.Allowance;
-import stafette.ask.Briefing;
+import stafette.ask.MeasuredPlayers;
 import stafette.ask.PlayerWish;
+import stafette.ask.Roster;
 import stafette.ask.SplitRequest;
 import stafette.chairs.Chair;
 import stafette.chairs.Chairs;
@@ -21,10 +21,10 @@ import stafette.check.alone.LineTrial;
 import stafette.check.alone.LineVerdict;
 import stafette.check.alone.VerdictWords;
 import stafette.keep.LimitsInForce;
-import stafette.keep.OpenScore;
 import stafette.limits.Instrument;
 import stafette.limits.Register;
 import stafette.limits.Technique;
+import stafette.limits.TypedNames;
 import stafette.plan.GivenStretch;
 import stafette.plan.Player;
 import stafette.score.Line;
@@ -46,23 +46,37 @@ final class Candidates {
   private static final int MOST_STRETCHES = 8;
   private static final double NOBODY = Double.POSITIVE_INFINITY;
 
-  private final Score score;
   private final Chairs chairs;
   private final SplitRequest request;
   private final LimitsInForce limits;
   private final Line line;
   private final List<Line> stretches;
   private final Optional<Instrument> source;
+  private final Roster roster;
   private final Map<String, List<Candidate.StretchShare>> shares = new LinkedHashMap<>();
 
-  Candidates(OpenScore open, Chairs chairs, Line line, SplitRequest request, LimitsInForce limits) {
-    this.score = open.score();
+  Candidates(
+      Score score,
+      Chairs chairs,
+      Line line,
+      SplitRequest request,
+      LimitsInForce limits,
+      MeasuredPlayers measured) {
     this.chairs = chairs;
     this.request = request;
     this.limits = limits;
     this.line = line;
     this.stretches = stretches(line);
     this.source = score.part(line.source().part()).flatMap(limits.catalogue()::of);
+    this.roster =
+        new Roster(
+            score,
+            chairs,
+            List.of(line),
+            limits,
+            measured,
+            request.assurance(),
+            request.allowances());
   }
 
   /** Each bar, or as many bars together as make few stretches. */
@@ -91,7 +105,8 @@ final class Candidates {
         for (Instrument other : chair.instruments().subList(1, chair.instruments().size())) {
           Optional<Chair> holder = chairs.named(other.name());
           if (holder.equals(Optional.of(chair))) {
-            PlayerWish wish = new PlayerWish(capitalised(other.name()), Optional.empty());
+            PlayerWish wish =
+                new PlayerWish(TypedNames.capitalised(other.name()), Optional.empty());
             all.add(candidate(wish, holder));
           }
         }
@@ -102,7 +117,7 @@ final class Candidates {
       newcomers.addAll(next(kind, all));
     }
     for (String usual : USUAL) {
-      if (all.stream().noneMatch(one -> one.kind().equals(bare(usual)))) {
+      if (all.stream().noneMatch(one -> one.kind().equals(TypedNames.withoutKey(usual)))) {
         newcomers.addAll(newcomers(usual));
       }
     }
@@ -136,19 +151,11 @@ final class Candidates {
   }
 
   private static String chair(String instrument, int number) {
-    return capitalised(bare(instrument)) + " " + number;
-  }
-
-  private static String capitalised(String name) {
-    return name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1);
-  }
-
-  private static String bare(String instrument) {
-    return instrument.replaceFirst(" in .*", "");
+    return TypedNames.capitalised(TypedNames.withoutKey(instrument)) + " " + number;
   }
 
   private Candidate candidate(PlayerWish wish, Optional<Chair> chair) throws Refusal {
-    Player player = playerOf(wish);
+    Player player = roster.beside(List.of(wish)).get(0);
     Instrument instrument = player.instrument();
     BitSet within = new BitSet();
     BitSet free = new BitSet();
@@ -201,12 +208,6 @@ final class Candidates {
     Line own = line.only(within.stream().boxed().toList(), true);
     List<Technique> usable = Allowance.usable(request.allowances(), name, instrument, List.of(own));
     return LineTrial.leastUse(own, instrument, request.assurance(), usable).orElse(NOBODY);
-  }
-
-  private Player playerOf(PlayerWish wish) throws Refusal {
-    return Briefing.roster(score, chairs, List.of(line), request, limits)
-        .beside(List.of(wish))
-        .get(0);
   }
 
   private static boolean isTaken(List<GivenStretch> busy, long micros) {

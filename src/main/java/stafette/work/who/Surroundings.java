@@ -27,7 +27,7 @@ final class Surroundings {
   /** Who has rested for so long comes in cold (common practice, no source). */
   private static final int LONG_REST_BARS = 16;
 
-  /** What comes within so many bars is right before, or after. */
+  /** What comes within so many bars is right before, or after (our judgement). */
   private static final int NEAR_BARS = 4;
 
   private final Line line;

@@ -3,6 +3,7 @@ package stafette.work.who;
 import java.util.List;
 import java.util.Optional;
 import stafette.ask.LineRequest;
+import stafette.ask.MeasuredPlayers;
 import stafette.ask.PlayerWish;
 import stafette.ask.SplitRequest;
 import stafette.chairs.Chairs;
@@ -49,8 +50,10 @@ public record WhoCouldPlay(
     LineRequest.FoundLine found = request.line().in(score);
     Chairs chairs = Chairs.of(score.score(), limits.catalogue());
     SplitRequest free = request.with(request.relaying().with(List.of()));
-    List<Candidate> candidates = new Candidates(score, chairs, found.line(), free, limits).all();
-    BestCrews crews = new BestCrews(found, free, limits, candidates);
+    MeasuredPlayers measured = MeasuredPlayers.load(free.playersFile(), limits);
+    List<Candidate> candidates =
+        new Candidates(score.score(), chairs, found.line(), free, limits, measured).all();
+    BestCrews crews = new BestCrews(found, free, limits, measured, chairs, candidates);
     return new WhoCouldPlay(found, candidates, crews.best(), crews.likeliest());
   }
 

@@ -3,6 +3,8 @@ package stafette.work.who;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static stafette.musicxml.read.Xml.note;
+import static stafette.musicxml.read.Xml.rest;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -231,21 +233,5 @@ class WhoCouldPlayTest {
 
   private static String words(String words) {
     return "<direction><direction-type><words>" + words + "</words></direction-type></direction>";
-  }
-
-  private static String note(String step, int octave, int duration, String more) {
-    return "<note><pitch><step>"
-        + step
-        + "</step><octave>"
-        + octave
-        + "</octave></pitch><duration>"
-        + duration
-        + "</duration>"
-        + more
-        + "</note>";
-  }
-
-  private static String rest(int duration) {
-    return "<note><rest/><duration>" + duration + "</duration></note>";
   }
 }
