@@ -15,7 +15,7 @@ import stafette.words.Sentence;
  *
  * @param louder the instrument that is louder at the same dynamic
  * @param softer the other one
- * @param decibel how much louder, at least {@link #LevelSteps.STEP_DECIBEL}
+ * @param decibel how much louder, at least {@link LevelSteps#STEP_DECIBEL}
  * @param written the dynamic of the source at the join
  * @param louderPlays the dynamic proposed for the louder one
  * @param softerPlays the dynamic proposed for the other one, mostly as written
