@@ -379,8 +379,7 @@ public final class Assigned {
 
   /** What ends stands before all else at its place. */
   private static boolean isBefore(Sign there, Sign added) {
-    return added.kind().closes() && !there.kind().closes()
-        ? there.at().isBefore(added.at())
-        : !there.at().isAfter(added.at());
+    boolean comesFirst = added.kind().closes() && !there.kind().closes();
+    return comesFirst ? there.at().isBefore(added.at()) : !there.at().isAfter(added.at());
   }
 }

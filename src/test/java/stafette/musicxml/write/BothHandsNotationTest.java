@@ -102,7 +102,7 @@ class BothHandsNotationTest {
     Matcher slur = SLUR.matcher(text);
     while (slur.find()) {
       open.merge(voice, slur.group(2).equals("start") ? 1 : -1, Integer::sum);
-      assertTrue(open.get(voice) >= 0, text);
+      assertTrue(open.getOrDefault(voice, 0) >= 0, text);
     }
   }
 

@@ -183,7 +183,7 @@ class SourceAccountTest {
     try {
       return line(page, tone, reading);
     } catch (NoSuchLine oneNote) {
-      assertTrue(oneNote.getMessage().contains("has only one"), oneNote.getMessage());
+      assertTrue(oneNote.inWords().toString().contains("has only one"), oneNote.getMessage());
       return line(page, tone, Reading.ALL);
     }
   }
