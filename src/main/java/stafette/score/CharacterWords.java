@@ -16,7 +16,7 @@ final class CharacterWords {
               + "|mezza voce|mormor|deciso|risolut|agitat|con (?:fuoco|brio|forza|grazia|spirito)"
               + "|ritmico|preciso|misterios|feroc|furios|lontan|leicht|kurz|scharf|zart|gestoßen"
               + "|betont|l[ée]g(?:er|ère)|sec\\b|d[ée]tach|marqu[ée]|doux|light|short|crisp|detached"
-              + "|ritmato|sempre (?:p|pp|f|ff)\\b)");
+              + "|ritmato|come prima|sempre (?:p|pp|f|ff)\\b)");
 
   private CharacterWords() {}
 

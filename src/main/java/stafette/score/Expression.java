@@ -17,7 +17,7 @@ import stafette.time.Span;
  *
  * @param hairpins by onset
  * @param words by onset; the last before the line too, if they hold where it begins
- * @param beams how its notes are beamed, by onset
+ * @param beams how its notes are beamed, by onset; none where hands share it
  */
 public record Expression(List<Hairpin> hairpins, List<Words> words, List<Span> beams) {
   public static final Expression NONE = new Expression(List.of(), List.of(), List.of());
@@ -42,7 +42,7 @@ public record Expression(List<Hairpin> hairpins, List<Words> words, List<Span> b
     List<Words> all =
         ofStaves(
             part.marks().words().stream()
-                .filter(words -> CharacterWords.are(words.text()) && !isHairpin(words, part))
+                .filter(words -> words.areForCharacter() && !isHairpin(words, part))
                 .filter(words -> words.at().isBefore(line.end()))
                 .toList(),
             Words::staff,
@@ -56,7 +56,7 @@ public record Expression(List<Hairpin> hairpins, List<Words> words, List<Span> b
     all.stream().filter(each -> !each.at().isBefore(line.start())).forEach(words::add);
     List<Span> beams =
         part.marks().beams().stream()
-            .filter(beamed -> strands.all().contains(beamed.strand()))
+            .filter(beamed -> !strands.isShared() && strands.all().contains(beamed.strand()))
             .map(PartMarks.Beamed::span)
             .filter(span -> span.overlaps(line))
             .toList();

@@ -11,4 +11,9 @@ import stafette.time.Position;
  * @param voice for which voice alone, if that is said
  * @param text as printed
  */
-public record Words(Position at, int staff, Optional<String> voice, String text) {}
+public record Words(Position at, int staff, Optional<String> voice, String text) {
+  /** Whether they say in what character notes are played: "sempre stacc.", "leggiero". */
+  public boolean areForCharacter() {
+    return CharacterWords.are(text);
+  }
+}

@@ -119,6 +119,7 @@ final class PartWriter {
     }
     if (sharing.map(Sharing::isFirst).orElse(true)) {
       replacements.addAll(dynamics.restored(voices, assigned, fragments));
+      replacements.addAll(new FormerCharacter(origin, part, voices).restored(assigned, fragments));
       sharing.ifPresent(
           shared ->
               replacements.addAll(

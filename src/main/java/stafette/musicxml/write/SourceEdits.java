@@ -92,9 +92,7 @@ final class SourceEdits {
     BeamEdits beams = new BeamEdits(origin, edited);
     touched.forEach(measure -> beams.balance(measure, notes::isInVoice));
     each(this::showAccidentals);
-    if (own.isPresent()) {
-      each(new RestRuns(origin, edited, notes::isInVoice, fragments)::draw);
-    }
+    each(new RestRuns(origin, edited, notes::isInVoice, fragments)::draw);
   }
 
   private void each(BiConsumer<MeasureText, Bar> change) {
