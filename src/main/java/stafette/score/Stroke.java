@@ -123,6 +123,12 @@ public record Stroke(
         manner);
   }
 
+  /** The same stroke as it is quoted for others: other tones, and no marks that bind a player. */
+  public Stroke quoted(List<Tone> others) {
+    return new Stroke(
+        onset, others, values, List.of(), false, false, true, Set.of(), dynamic, Manner.PLAIN);
+  }
+
   /** The same stroke with other marks on it. */
   public Stroke marked(Set<Articulation> marks) {
     return new Stroke(

@@ -30,6 +30,7 @@ import stafette.score.Tone;
 import stafette.score.ToneChoice;
 import stafette.score.Tremolo;
 import stafette.tables.LimitTables;
+import stafette.time.Rational;
 
 /**
  * A score that is checked; the command of a passage that is pasted, written, checked and pasted
@@ -256,6 +257,9 @@ record RoundTrip(Path folder, Path score, String source, List<String> broken) {
       for (Part part : then.parts()) {
         Set<String> expected = expected(part);
         Set<String> found = heard(part);
+        for (String landing : landings()) {
+          isHeldLonger(landing, expected, found);
+        }
         if (!expected.equals(found)) {
           Set<String> missing = new TreeSet<>(expected);
           missing.removeAll(found);
@@ -265,6 +269,41 @@ record RoundTrip(Path folder, Path score, String source, List<String> broken) {
         }
       }
       return differences;
+    }
+
+    /** Onsets and keys of the notes on which players hand over. */
+    private Set<String> landings() {
+      Set<String> landings = new TreeSet<>();
+      for (JsonElement each : plan.getAsJsonArray("segments")) {
+        Stroke last = line.stroke(each.getAsJsonObject().get("last").getAsInt());
+        last.tones()
+            .forEach(tone -> landings.add(last.onset().quarters() + " " + tone.key() + " "));
+      }
+      return landings;
+    }
+
+    /** A landing note may be written longer, at most as a quarter. */
+    private static void isHeldLonger(String landing, Set<String> expected, Set<String> found) {
+      Optional<String> asked = lacking(landing, expected, found);
+      Optional<String> there = lacking(landing, found, expected);
+      if (asked.isPresent() && there.isPresent()) {
+        Rational from = length(landing, asked.get());
+        Rational to = length(landing, there.get());
+        if (from.compareTo(to) < 0 && to.compareTo(Rational.ONE) <= 0) {
+          expected.remove(asked.get());
+          expected.add(there.get());
+        }
+      }
+    }
+
+    private static Optional<String> lacking(String landing, Set<String> some, Set<String> others) {
+      return some.stream()
+          .filter(each -> each.startsWith(landing) && !others.contains(each))
+          .findFirst();
+    }
+
+    private static Rational length(String landing, String heard) {
+      return Rational.parse(heard.substring(landing.length()));
     }
 
     private Set<String> expected(Part part) {

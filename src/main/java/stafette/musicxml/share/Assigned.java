@@ -27,7 +27,9 @@ import stafette.plan.Played;
 import stafette.plan.Player;
 import stafette.score.Attack;
 import stafette.score.Line;
+import stafette.score.Pitch;
 import stafette.score.Stroke;
+import stafette.score.Tone;
 import stafette.score.Value;
 import stafette.score.Words;
 import stafette.time.Bar;
@@ -146,6 +148,25 @@ public final class Assigned {
         player, line.bars(), List.of(WrittenPassage.plain(all, Landings.NONE)), List.of());
   }
 
+  /**
+   * Notes that others play, quoted under their name.
+   *
+   * @param quoted at least one
+   */
+  static Assigned quoting(Player player, Bars bars, List<Stroke> quoted, String name) {
+    Assigned quotation = new Assigned(player, bars, List.of(), List.of());
+    quotation.entries.add(0);
+    for (int i = 0; i < quoted.size(); i++) {
+      Stroke stroke = quoted.get(i);
+      Position end = stroke.span().end();
+      Position next = i + 1 < quoted.size() ? quoted.get(i + 1).onset() : end;
+      quotation.addSounds(i, stroke, next.isBefore(end) ? next : end);
+      quotation.strokes.add(stroke);
+    }
+    quotation.add(Sign.partner(quoted.get(0).onset(), name));
+    return quotation;
+  }
+
   /** One passage: strokes of a line, with what stands beside them. */
   private void take(WrittenPassage passage) {
     entries.add(strokes.size());
@@ -205,6 +226,24 @@ public final class Assigned {
 
   public Stroke stroke(int index) {
     return strokes.get(index);
+  }
+
+  /**
+   * Whether a tone at an entry must remind of its accidental, as the player had the same note with
+   * another one last.
+   */
+  public boolean reminds(int stroke, Tone tone) {
+    if (!entries.contains(stroke) || !(tone instanceof Pitch here)) {
+      return false;
+    }
+    for (int i = stroke - 1; i >= 0; i--) {
+      for (Tone before : strokes.get(i).tones()) {
+        if (before instanceof Pitch there && there.diatonic() == here.diatonic()) {
+          return there.alter() != here.alter();
+        }
+      }
+    }
+    return false;
   }
 
   /** Whether the player has that stroke of the line. */

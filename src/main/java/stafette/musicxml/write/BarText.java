@@ -137,6 +137,7 @@ final class BarText {
     BarItem.SoundingItem sound = item.sound().get();
     Stroke stroke = assigned.stroke(sound.stroke());
     NoteSpans spans = sound.first() ? assigned.spans(sound.stroke()) : NoteSpans.NONE;
-    return maker.notes(item, sound, stroke, spans, divisions);
+    return maker.notes(
+        item, sound, stroke, spans, tone -> assigned.reminds(sound.stroke(), tone), divisions);
   }
 }

@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -22,6 +23,7 @@ import org.audiveris.proxymusic.Time;
 import org.audiveris.proxymusic.Transpose;
 import stafette.limits.Instrument;
 import stafette.musicxml.share.Assigned;
+import stafette.musicxml.share.EntryCue;
 import stafette.musicxml.text.Origin;
 import stafette.musicxml.text.Origin.ElementText;
 import stafette.musicxml.text.Origin.MeasureText;
@@ -30,6 +32,7 @@ import stafette.musicxml.text.TextStyle;
 import stafette.notation.Accidentals;
 import stafette.notation.BarItem;
 import stafette.score.Line;
+import stafette.score.Pitch;
 import stafette.score.Spelling;
 import stafette.score.Transposition;
 import stafette.score.Tuplet;
@@ -58,11 +61,13 @@ final class NewPart {
   private final TextStyle style;
   private final String id;
   private final Optional<String> shortName;
+  private final List<EntryCue> cues;
 
   /**
    * A part for a player.
    *
    * @param model the part whose bars, keys and metres it follows
+   * @param cues before the player's entries
    * @param id new in the score
    * @param shortName its abbreviation, if the score has such
    */
@@ -71,9 +76,11 @@ final class NewPart {
       PartText model,
       Line line,
       Assigned assigned,
+      List<EntryCue> cues,
       Fragments fragments,
       String id,
       Optional<String> shortName) {
+    this.cues = cues;
     this.shortName = shortName;
     this.origin = origin;
     this.model = model;
@@ -214,8 +221,32 @@ final class NewPart {
           .pieces(divisions)
           .forEach(piece -> text.append(inner).append(style.set(piece.text(), inner)));
     }
+    for (CueText cue : cues(bar, stretches)) {
+      cue.elements(divisions).forEach(each -> text.append(inner).append(style.set(each, inner)));
+    }
     barlines(measure, false).forEach(barline -> text.append(inner).append(barline));
     return text.append(lineBreak).append("</measure>").toString();
+  }
+
+  /** Cues in a bar; none where the key changes within it. */
+  private List<CueText> cues(Bar bar, List<AttributeStretch> stretches) {
+    Origin.Attributes inForce = stretches.get(0).inForce();
+    return stretches.size() > 1
+        ? List.of()
+        : cues.stream()
+            .flatMap(
+                cue ->
+                    CueText.in(
+                        bar,
+                        cue,
+                        fragments,
+                        spelling(inForce),
+                        writtenKey(inForce),
+                        "2",
+                        Optional.empty(),
+                        bar.span().length())
+                        .stream())
+            .toList();
   }
 
   private BarText content(Bar bar, AttributeStretch stretch) {
@@ -363,13 +394,14 @@ final class NewPart {
   }
 
   private NoteMaker maker(Origin.Attributes now) {
+    int own = instrument.range().isPresent() ? writtenKey(now) : 0;
+    return new NoteMaker(spelling(now), new Accidentals(own), "1", Optional.empty());
+  }
+
+  private UnaryOperator<Pitch> spelling(Origin.Attributes now) {
     int sounding = Spelling.soundingKey(now.fifths(), now.transposition());
     int own = instrument.range().isPresent() ? writtenKey(now) : 0;
-    return new NoteMaker(
-        pitch -> Spelling.written(pitch, instrument.transposition(), sounding, own),
-        new Accidentals(own),
-        "1",
-        Optional.empty());
+    return pitch -> Spelling.written(pitch, instrument.transposition(), sounding, own);
   }
 
   private int divisions() throws UnwritablePlan {
@@ -377,6 +409,9 @@ final class NewPart {
     for (Bar bar : line.bars()) {
       for (AttributeStretch stretch : stretches(bar)) {
         divisions = content(bar, stretch).divisions(Rational.of(divisions));
+      }
+      for (CueText cue : cues(bar, stretches(bar))) {
+        divisions = cue.divisions(Rational.of(divisions));
       }
     }
     return divisions;

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 import org.audiveris.proxymusic.Accidental;
 import org.audiveris.proxymusic.AccidentalValue;
@@ -77,9 +78,18 @@ record NoteMaker(
     return note;
   }
 
-  /** The notes of a stroke's written value, from low to high, with the grace notes before it. */
+  /**
+   * The notes of a stroke's written value, from low to high, with the grace notes before it.
+   *
+   * @param reminds which tones show an accidental though they need none
+   */
   List<Note> notes(
-      BarItem item, SoundingItem sound, Stroke stroke, NoteSpans spans, int divisions) {
+      BarItem item,
+      SoundingItem sound,
+      Stroke stroke,
+      NoteSpans spans,
+      Predicate<Tone> reminds,
+      int divisions) {
     List<Note> notes = new ArrayList<>();
     if (sound.first()) {
       stroke.graces().forEach(grace -> notes.addAll(grace(grace, stroke.graces().size())));
@@ -91,7 +101,7 @@ record NoteMaker(
         note.setChord(new Empty());
         note.getBeam().clear();
       }
-      sounding(note, tone, !sound.first());
+      sounding(note, tone, !sound.first(), reminds.test(tone));
       if (!sound.first()) {
         note.getTie().add(tie(StartStop.STOP));
       }
@@ -149,7 +159,7 @@ record NoteMaker(
       if (!notes.isEmpty()) {
         note.setChord(new Empty());
       }
-      sounding(note, tone, false);
+      sounding(note, tone, false, false);
       place(note);
       shape(note, new NoteShape(of == 1 ? "eighth" : "16th", 0));
       notes.add(note);
@@ -157,13 +167,17 @@ record NoteMaker(
     return notes;
   }
 
-  private void sounding(Note note, Tone tone, boolean tiedFrom) {
+  private void sounding(Note note, Tone tone, boolean tiedFrom, boolean reminds) {
     if (tone instanceof Pitch pitch) {
       Pitch written = spelling.apply(pitch);
       note.setPitch(pitch(written));
-      if (!tiedFrom && accidentals.mustShow(written)) {
+      boolean needed = !tiedFrom && accidentals.mustShow(written);
+      if (needed || (reminds && !tiedFrom)) {
         Accidental accidental = new Accidental();
         accidental.setValue(sign(written));
+        if (!needed) {
+          accidental.setCautionary(YesNo.YES);
+        }
         note.setAccidental(accidental);
       }
     } else if (tone instanceof Drum drum) {

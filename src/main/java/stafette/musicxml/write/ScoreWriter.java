@@ -17,6 +17,7 @@ import stafette.musicxml.read.Document;
 import stafette.musicxml.share.Assigned;
 import stafette.musicxml.share.Background;
 import stafette.musicxml.share.ChairLabels;
+import stafette.musicxml.share.EntryCue;
 import stafette.musicxml.share.Landings;
 import stafette.musicxml.share.SharedStaff;
 import stafette.musicxml.share.WritingStyle;
@@ -65,7 +66,7 @@ public final class ScoreWriter {
     this.origin = document.origin();
     this.textStyle = TextStyle.of(origin);
     this.names = names;
-    this.style = new WritingStyle(names::of, how.joins(), how.balanced());
+    this.style = new WritingStyle(names::of, names::of, how.joins(), how.balanced());
     this.channels = new MidiChannels(origin);
     origin.parts().forEach(part -> takenIds.add(part.id()));
   }
@@ -192,15 +193,24 @@ public final class ScoreWriter {
         written.addAll(staff.get().players());
         share(plan, staff.get(), own.orElseThrow(), seating);
       } else {
-        write(plan.line(), new Assigned(plan, player, others(plan, own), style), own, seating);
+        write(
+            plan.line(),
+            new Assigned(plan, player, others(plan, own), style),
+            EntryCue.of(plan, player, document.score(), own.flatMap(this::read), style),
+            own,
+            seating);
       }
     }
   }
 
   private NavigableSet<Position> others(Plan plan, Optional<PartText> own) {
-    return own.flatMap(part -> document.score().part(part.id()))
+    return own.flatMap(this::read)
         .map(part -> Landings.others(part, plan.line()))
         .orElseGet(TreeSet::new);
+  }
+
+  private Optional<Part> read(PartText part) {
+    return document.score().part(part.id());
   }
 
   private static List<Integer> playing(Plan plan) {
@@ -271,20 +281,23 @@ public final class ScoreWriter {
                   Optional.of(next(own.get().id(), labels.all())))
               .replacements());
     } else {
-      write(background.plan().line(), assigned, own, seating);
+      write(background.plan().line(), assigned, List.of(), own, seating);
     }
   }
 
-  private void write(Line line, Assigned assigned, Optional<PartText> own, Seating seating)
+  private void write(
+      Line line, Assigned assigned, List<EntryCue> cues, Optional<PartText> own, Seating seating)
       throws UnwritablePlan {
     if (own.isPresent()) {
       Part voices = document.score().part(own.get().id()).orElseThrow();
-      note(
-          assigned,
-          new PartWriter(origin, own.get(), voices, line, assigned, fragments, Optional.empty())
-              .replacements());
+      List<Replacement> made =
+          new ArrayList<>(
+              new PartWriter(origin, own.get(), voices, line, assigned, fragments, Optional.empty())
+                  .replacements());
+      made.addAll(new CueEdits(origin, own.get(), line, fragments).replacements(cues));
+      note(assigned, made);
     } else {
-      add(line, assigned, seating.neighbour(assigned.player()).flatMap(this::partOf));
+      add(line, assigned, cues, seating.neighbour(assigned.player()).flatMap(this::partOf));
     }
   }
 
@@ -315,7 +328,7 @@ public final class ScoreWriter {
     return origin.parts().stream().filter(part -> part.id().equals(id)).findFirst();
   }
 
-  private void add(Line line, Assigned assigned, Optional<PartText> neighbour)
+  private void add(Line line, Assigned assigned, List<EntryCue> cues, Optional<PartText> neighbour)
       throws UnwritablePlan {
     PartText model = partOf(line.source().part()).orElseThrow();
     MannerSigns.addTo(assigned);
@@ -325,6 +338,7 @@ public final class ScoreWriter {
             model,
             line,
             assigned,
+            cues,
             fragments,
             newId(),
             names.abbreviation(assigned.player()));

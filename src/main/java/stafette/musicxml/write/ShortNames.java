@@ -9,6 +9,7 @@ import stafette.limits.Division;
 import stafette.musicxml.text.Origin;
 import stafette.musicxml.text.Origin.PartText;
 import stafette.plan.Player;
+import stafette.score.Part;
 
 /**
  * The short names of players: the abbreviations that a score has for its parts; for new players
@@ -50,6 +51,11 @@ final class ShortNames {
         .flatMap(part -> text(part, ABBREVIATION))
         .map(own -> inPart(own, player))
         .orElseGet(() -> derived(player));
+  }
+
+  /** The short name of a part of the score. */
+  String of(Part part) {
+    return part(part.id()).flatMap(text -> text(text, ABBREVIATION)).orElse(part.name());
   }
 
   /** Whether a text is the short name of somebody in the score, or of a chair in it. */
