@@ -10,6 +10,7 @@ import stafette.score.PartMarks;
 import stafette.score.Strand;
 import stafette.score.Words;
 import stafette.time.Bars;
+import stafette.time.Length;
 import stafette.time.Position;
 import stafette.time.Rational;
 import stafette.time.Span;
@@ -25,6 +26,9 @@ final class MarksBeside {
   /** Where beams have begun that have not ended. */
   private final Map<Strand, Position> begun = new HashMap<>();
 
+  private int shortNotes;
+  private int underBeams;
+
   private MarksBeside() {}
 
   static PartMarks of(WrittenPart part, Bars bars) {
@@ -34,7 +38,7 @@ final class MarksBeside {
     }
     marks.words.sort(Comparator.comparing(Words::at));
     return new PartMarks(
-        marks.words, marks.pedal(bars.span().end()), Hairpins.of(part, bars), marks.beams);
+        marks.words, marks.pedal(bars.span().end()), Hairpins.of(part, bars), marks.beamed());
   }
 
   private void take(WrittenMeasure measure, Position start) {
@@ -47,9 +51,19 @@ final class MarksBeside {
     }
   }
 
+  /** None where most short notes have no beams, as the score then says nothing by them. */
+  private List<PartMarks.Beamed> beamed() {
+    return 2 * underBeams < shortNotes ? List.of() : beams;
+  }
+
   private void beam(WrittenMeasure.Child child, WrittenNote note, Position start) {
     Strand strand = new Strand(note.text().staff(), note.text().voice());
     Position onset = start.plus(child.onset());
+    boolean isShort = note.text().length().compareTo(Length.QUARTER) < 0;
+    if (isShort && !note.text().rest() && !note.text().grace() && !note.text().chord()) {
+      shortNotes++;
+      underBeams += note.beams().beamed() ? 1 : 0;
+    }
     if (!note.text().grace() && note.beams().begun().contains(OUTERMOST)) {
       begun.put(strand, onset);
     }
