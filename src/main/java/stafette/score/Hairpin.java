@@ -12,9 +12,15 @@ import stafette.time.Span;
  * @param louder whether it grows louder
  * @param words that say so, such as "cresc."; empty for a wedge
  * @param dashed whether dashes follow the words
+ * @param goal the dynamic that stands where it ends, if one does
  */
 public record Hairpin(
-    Span span, int staff, boolean louder, Optional<String> words, boolean dashed) {
+    Span span,
+    int staff,
+    boolean louder,
+    Optional<String> words,
+    boolean dashed,
+    Optional<Dynamic> goal) {
   /**
    * How loud it is at a place within it, if it leads evenly from one dynamic to another.
    *

@@ -6,13 +6,17 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.NavigableMap;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.regex.Pattern;
 import stafette.musicxml.read.WrittenMeasure.PlacedSwell;
 import stafette.musicxml.read.WrittenMeasure.PlacedWords;
 import stafette.musicxml.read.WrittenMeasure.SwellSign;
+import stafette.score.Dynamic;
 import stafette.score.Hairpin;
 import stafette.time.Bars;
+import stafette.time.Length;
 import stafette.time.Position;
 import stafette.time.Span;
 
@@ -24,8 +28,14 @@ final class Hairpins {
   private static final Pattern LOUDER = Pattern.compile("\\bcresc");
   private static final Pattern SOFTER = Pattern.compile("\\b(?:decresc|dim(?:\\b|in))");
 
+  /** So far after a hairpin its goal may stand. */
+  private static final Length NEAR = Length.ofQuarters(1, 2);
+
   private final List<Hairpin> found = new ArrayList<>();
-  private final List<Position> dynamics = new ArrayList<>();
+
+  /** The last dynamic at each place. */
+  private final NavigableMap<Position, Dynamic> dynamics = new TreeMap<>();
+
   private final List<PlacedSign<PlacedSwell>> swells = new ArrayList<>();
   private final List<PlacedSign<PlacedWords>> words = new ArrayList<>();
   private final Position end;
@@ -41,7 +51,12 @@ final class Hairpins {
     for (int i = 0; i < part.measures().size(); i++) {
       WrittenMeasure measure = part.measures().get(i);
       Position start = bars.get(i).span().start();
-      measure.dynamics().forEach(mark -> dynamics.add(TempoLayout.placed(start, mark.offset())));
+      measure
+          .dynamics()
+          .forEach(
+              mark ->
+                  dynamics.put(
+                      TempoLayout.placed(start, mark.offset()), mark.change().apply(Dynamic.MF)));
       measure
           .swells()
           .forEach(
@@ -93,7 +108,7 @@ final class Hairpins {
     int staff = start.what().staff();
     if (start.what().sign() != SwellSign.DASHES) {
       boolean louder = start.what().sign() == SwellSign.LOUDER;
-      found.add(new Hairpin(span, staff, louder, Optional.empty(), false));
+      found.add(new Hairpin(span, staff, louder, Optional.empty(), false, goal(span)));
       return;
     }
     words.stream()
@@ -106,18 +121,28 @@ final class Hairpins {
             });
   }
 
-  private static Hairpin hairpin(Span span, PlacedWords words, boolean dashed) {
+  /** What stands where a hairpin ends, or shortly after. */
+  private Optional<Dynamic> goal(Span span) {
+    return dynamics.subMap(span.end(), true, span.end().plus(NEAR), true).values().stream()
+        .findFirst();
+  }
+
+  private Hairpin hairpin(Span span, PlacedWords words, boolean dashed) {
     return new Hairpin(
-        span, words.staff(), louder(words.text()).orElseThrow(), Optional.of(words.text()), dashed);
+        span,
+        words.staff(),
+        louder(words.text()).orElseThrow(),
+        Optional.of(words.text()),
+        dashed,
+        goal(span));
   }
 
   /** Words without dashes. */
   private void read() {
     for (PlacedSign<PlacedWords> each : words) {
       Position stop = end;
-      for (Position dynamic : dynamics) {
-        stop = dynamic.isAfter(each.at()) && dynamic.isBefore(stop) ? dynamic : stop;
-      }
+      Position dynamic = dynamics.higherKey(each.at());
+      stop = dynamic != null && dynamic.isBefore(stop) ? dynamic : stop;
       for (PlacedSign<PlacedWords> other : words) {
         stop = other.at().isAfter(each.at()) && other.at().isBefore(stop) ? other.at() : stop;
       }

@@ -122,12 +122,16 @@ final class PassageSigns {
         .findFirst();
   }
 
-  /** The dynamic to which a hairpin leads, if the line goes on there. */
+  /** The dynamic to which a hairpin leads; else that with which the line goes on there. */
   private Optional<Dynamic> goal(Hairpin hairpin) {
-    return line.strokes().stream()
-        .filter(stroke -> !stroke.onset().isBefore(hairpin.span().end()))
-        .findFirst()
-        .map(Stroke::dynamic);
+    return hairpin
+        .goal()
+        .or(
+            () ->
+                line.strokes().stream()
+                    .filter(stroke -> !stroke.onset().isBefore(hairpin.span().end()))
+                    .findFirst()
+                    .map(Stroke::dynamic));
   }
 
   private void swell(Hairpin hairpin) {

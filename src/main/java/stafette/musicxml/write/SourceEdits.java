@@ -30,6 +30,7 @@ import stafette.time.Bar;
 final class SourceEdits {
   private final Origin origin;
   private final PartText part;
+  private final Part voices;
   private final List<Line> lines;
   private final Optional<Assigned> own;
   private final Fragments fragments;
@@ -58,6 +59,7 @@ final class SourceEdits {
       Fragments fragments) {
     this.origin = origin;
     this.part = part;
+    this.voices = voices;
     this.lines = lines;
     this.own = own;
     this.fragments = fragments;
@@ -92,6 +94,7 @@ final class SourceEdits {
     BeamEdits beams = new BeamEdits(origin, edited);
     touched.forEach(measure -> beams.balance(measure, notes::isInVoice));
     each(this::showAccidentals);
+    new IdleHairpins(origin, edited, touched).remove(voices.marks().hairpins());
     each(new RestRuns(origin, edited, notes::isInVoice, fragments)::draw);
   }
 
