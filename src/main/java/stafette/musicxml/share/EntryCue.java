@@ -84,8 +84,11 @@ public record EntryCue(Span span, Assigned notes) {
   private static int enough(Score score, Bar bar, Position entry) {
     Position from = score.bars().get(Math.max(0, bar.index() - BARS_AT_NEW_TEMPO)).span().start();
     boolean newTempo =
-        !score.tempo().within(new Span(from, entry.plus(Length.ofQuarters(1, 8)))).isEmpty()
-            && from.isAfter(Position.START);
+        !score
+            .tempo()
+            .within(new Span(from, entry.plus(Length.ofQuarters(1, 8))))
+            .tailMap(from, false)
+            .isEmpty();
     return newTempo ? BARS_AT_NEW_TEMPO : BARS_COUNTED;
   }
 
