@@ -230,7 +230,8 @@ class CopyistTest {
                 + "</part-name></score-part></part-list><part id=\"P1\">");
     for (int bar = 1; bar <= bars; bar++) {
       text.append("<measure number=\"").append(bar).append("\">");
-      text.append(bar == 1 ? ATTRIBUTES : "").append(bar == 5 ? more : "");
+      text.append(bar == 1 ? ATTRIBUTES + "<sound tempo=\"120\"/>" : "")
+          .append(bar == 5 ? more : "");
       text.append(sixteenths()).append("</measure>\n");
     }
     text.append("</part></score-partwise>");
