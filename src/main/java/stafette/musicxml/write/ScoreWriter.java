@@ -1,9 +1,9 @@
 package stafette.musicxml.write;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableSet;
@@ -25,8 +25,6 @@ import stafette.musicxml.text.Origin;
 import stafette.musicxml.text.Origin.PartText;
 import stafette.musicxml.text.Replacement;
 import stafette.musicxml.text.Splice;
-import stafette.musicxml.text.TextSpan;
-import stafette.musicxml.text.TextStyle;
 import stafette.plan.Plan;
 import stafette.plan.Player;
 import stafette.plan.Segment;
@@ -47,28 +45,20 @@ public final class ScoreWriter {
   private final Document document;
   private final Origin origin;
   private final Fragments fragments = new Fragments();
-  private final TextStyle textStyle;
   private final ShortNames names;
   private final WritingStyle style;
-  private final MidiChannels channels;
+  private final NewParts newParts;
   private final List<Replacement> replacements = new ArrayList<>();
   private final List<Sentence> changes = new ArrayList<>();
-  private final Map<Integer, StringBuilder> insertions = new LinkedHashMap<>();
-  private final Set<String> takenIds = new HashSet<>();
   private final Map<String, Integer> streams = new HashMap<>();
   private final Map<String, Integer> begun = new HashMap<>();
-
-  /** For a part list that is not there, or is one empty tag. */
-  private final StringBuilder firstEntries = new StringBuilder();
 
   private ScoreWriter(Document document, ShortNames names, WrittenAs how) {
     this.document = document;
     this.origin = document.origin();
-    this.textStyle = TextStyle.of(origin);
     this.names = names;
     this.style = new WritingStyle(names::of, names::of, how.joins(), how.balanced());
-    this.channels = new MidiChannels(origin);
-    origin.parts().forEach(part -> takenIds.add(part.id()));
+    this.newParts = new NewParts(origin);
   }
 
   /**
@@ -161,16 +151,12 @@ public final class ScoreWriter {
                   text, character.get()));
         }
       }
-      takenIds.add(player.name());
+      newParts.take(player.name());
     }
   }
 
   private WrittenScore written() {
-    if (!firstEntries.isEmpty()) {
-      replacements.add(partListOf(firstEntries.toString()));
-    }
-    insertions.forEach(
-        (at, text) -> replacements.add(new Replacement(new TextSpan(at, at), text.toString())));
+    replacements.addAll(newParts.replacements());
     Splice splice = Splice.of(origin.text(), replacements);
     byte[] bytes =
         replacements.isEmpty()
@@ -181,7 +167,7 @@ public final class ScoreWriter {
 
   private void players(Plan plan, Seating seating) throws UnwritablePlan {
     Set<Integer> written = new HashSet<>();
-    for (int player : playing(plan)) {
+    for (int player : playing(plan, seating)) {
       Player each = plan.brief().players().get(player);
       Optional<PartText> own = each.part().flatMap(this::partOf);
       boolean source = each.part().equals(Optional.of(plan.line().source().part()));
@@ -213,8 +199,15 @@ public final class ScoreWriter {
     return document.score().part(part.id());
   }
 
-  private static List<Integer> playing(Plan plan) {
-    return plan.segments().stream().map(Segment::player).distinct().sorted().toList();
+  /** Those who play, in the order in which new parts stand. */
+  private static List<Integer> playing(Plan plan, Seating seating) {
+    return plan.segments().stream()
+        .map(Segment::player)
+        .distinct()
+        .sorted(
+            Comparator.comparing((Integer i) -> seating.rank(plan.brief().players().get(i)))
+                .thenComparing(i -> i))
+        .toList();
   }
 
   /** The staff that a player shares with others, if so. */
@@ -297,7 +290,7 @@ public final class ScoreWriter {
       made.addAll(new CueEdits(origin, own.get(), line, fragments).replacements(cues));
       note(assigned, made);
     } else {
-      add(line, assigned, cues, seating.neighbour(assigned.player()).flatMap(this::partOf));
+      add(line, assigned, cues, seating);
     }
   }
 
@@ -328,7 +321,7 @@ public final class ScoreWriter {
     return origin.parts().stream().filter(part -> part.id().equals(id)).findFirst();
   }
 
-  private void add(Line line, Assigned assigned, List<EntryCue> cues, Optional<PartText> neighbour)
+  private void add(Line line, Assigned assigned, List<EntryCue> cues, Seating seating)
       throws UnwritablePlan {
     PartText model = partOf(line.source().part()).orElseThrow();
     MannerSigns.addTo(assigned);
@@ -340,73 +333,24 @@ public final class ScoreWriter {
             assigned,
             cues,
             fragments,
-            newId(),
+            newParts.newId(),
             names.abbreviation(assigned.player()));
-    Optional<TextSpan> entry = neighbour.flatMap(PartText::scorePart);
-    String entryBreak =
-        entry
-            .or(this::lastEntry)
-            .map(span -> textStyle.breakLike(origin.text(), span.start()))
-            .orElseGet(
-                () ->
-                    textStyle.deeper(
-                        textStyle.breakLike(origin.text(), origin.partList().start())));
-    PartText before = neighbour.orElse(origin.parts().get(origin.parts().size() - 1));
-    String partBreak = textStyle.breakLike(origin.text(), before.whole().start());
-    list(entry, entryBreak + part.scorePart(entryBreak, channels));
-    insert(before.whole().end(), partBreak + part.part(partBreak));
+    Optional<Part> above = seating.neighbour(assigned.player()).flatMap(document.score()::part);
+    Optional<Seating.Below> below =
+        above.isPresent() ? Optional.empty() : seating.below(assigned.player());
+    newParts.add(part, above.flatMap(each -> partOf(each.id())), below);
     Sentence where =
-        neighbour
-            .flatMap(n -> document.score().part(n.id()))
-            .map(n -> Sentence.of("new part after {0}", n.name()))
+        above
+            .map(each -> Sentence.of("new part after {0}", each.name()))
+            .or(
+                () ->
+                    below
+                        .flatMap(each -> document.score().part(each.part()))
+                        .map(each -> Sentence.of("new part above {0}", each.name())))
             .orElse(Sentence.of("new part at the end"));
     changes.add(
         Sentence.of(
             "{0}: {1}, plays in {2}", assigned.player().name(), where, barsOf(assigned.bars())));
-  }
-
-  private Optional<TextSpan> lastEntry() {
-    return origin.parts().get(origin.parts().size() - 1).scorePart();
-  }
-
-  private void list(Optional<TextSpan> neighbour, String entry) {
-    if (neighbour.isPresent()) {
-      insert(neighbour.get().end(), entry);
-    } else if (origin.partList().in(origin.text()).contains("</")) {
-      insert(endOfList(), entry);
-    } else {
-      firstEntries.append(entry);
-    }
-  }
-
-  /** Where the part list's last element ends, brackets that close after the last part included. */
-  private int endOfList() {
-    int end = origin.text().lastIndexOf("</", origin.partList().end());
-    while (Character.isWhitespace(origin.text().charAt(end - 1))) {
-      end--;
-    }
-    return end;
-  }
-
-  private Replacement partListOf(String entries) {
-    String listBreak = textStyle.breakLike(origin.text(), origin.partList().start());
-    String list = "<part-list>" + entries + listBreak + "</part-list>";
-    boolean isThere = !origin.partList().isEmpty();
-    return new Replacement(origin.partList(), isThere ? list : list + listBreak);
-  }
-
-  private void insert(int at, String text) {
-    insertions.computeIfAbsent(at, a -> new StringBuilder()).append(text);
-  }
-
-  private String newId() {
-    int number = origin.parts().size() + 1;
-    while (origin.text().contains("\"P" + number + "\"")
-        || origin.text().contains("'P" + number + "'")
-        || !takenIds.add("P" + number)) {
-      number++;
-    }
-    return "P" + number;
   }
 
   /**

@@ -7,8 +7,26 @@ import stafette.plan.Player;
 
 /** Where players sit in a score. */
 public interface Seating {
-  /** The id of the part after which a player's new part goes; the end of the score if empty. */
+  /** The id of the part of its family after which a player's new part goes, in its bracket. */
   Optional<String> neighbour(Player player);
+
+  /**
+   * Where a new part goes that has no neighbour above; the end of the score if empty.
+   *
+   * @param part the id of the part before which it goes
+   * @param isOfFamily whether it goes into the bracket of that part
+   */
+  record Below(String part, boolean isOfFamily) {}
+
+  /** The part above which a player's new part goes, where no neighbour stands above it. */
+  default Optional<Below> below(Player player) {
+    return Optional.empty();
+  }
+
+  /** The place of a player's instrument from the top of a score; new parts stand in this order. */
+  default int rank(Player player) {
+    return 0;
+  }
 
   /** Who reads from a part, from above; none if nothing is known. */
   default List<Chair> chairs(String part) {
