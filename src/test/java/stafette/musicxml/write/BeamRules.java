@@ -20,7 +20,7 @@ final class BeamRules {
       List.of(
           new WrittenRule("beams begin, go on and end", BeamRules::order),
           new WrittenRule("a beam bears no rest longer than its notes", BeamRules::rests),
-          new WrittenRule("a beam stays within its group of the metre", BeamRules::groups));
+          new WrittenRule(WrittenRules.BEAM_KEEPS_TO_GROUP, BeamRules::groups));
 
   private BeamRules() {}
 
@@ -101,7 +101,7 @@ final class BeamRules {
       }
       List<List<Note>> model =
           source.bars(bar.index()).stream().flatMap(other -> beamed(other).stream()).toList();
-      for (List<Note> group : beamed(bar)) {
+      for (List<Note> group : beamed(bar).stream().filter(group -> !isOneTuplet(group)).toList()) {
         borders(bar.metre().orElseThrow(), group, model)
             .filter(border -> crosses(group, border))
             .filter(border -> model.stream().noneMatch(other -> crosses(other, border)))
@@ -117,6 +117,22 @@ final class BeamRules {
                             + border));
       }
     }
+  }
+
+  /** Such a beam goes where its bracket goes. */
+  private static boolean isOneTuplet(List<Note> group) {
+    List<String> edges =
+        group.stream()
+            .flatMap(note -> note.notations("tuplet").stream())
+            .map(tuplet -> tuplet.attribute("type", ""))
+            .toList();
+    return edges.equals(List.of("start", "stop"))
+        && isEdge(group.get(0))
+        && isEdge(group.get(group.size() - 1));
+  }
+
+  private static boolean isEdge(Note note) {
+    return !note.notations("tuplet").isEmpty();
   }
 
   /** Where groups of the metre begin; by the source's beams where the metre doesn't say. */

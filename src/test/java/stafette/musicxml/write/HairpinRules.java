@@ -27,7 +27,7 @@ final class HairpinRules {
       List.of(
           new WrittenRule("a hairpin has its end", HairpinRules::ends),
           new WrittenRule("no hairpin of the page is lost", HairpinRules::kept),
-          new WrittenRule("a hairpin goes with its notes", HairpinRules::goesAlong));
+          new WrittenRule(WrittenRules.HAIRPIN_GOES_ALONG, HairpinRules::goesAlong));
 
   private HairpinRules() {}
 

@@ -1,7 +1,10 @@
 package stafette.musicxml.write;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import stafette.musicxml.write.ReadPage.Bar;
 import stafette.musicxml.write.ReadPage.Metre;
 import stafette.musicxml.write.ReadPage.Note;
@@ -15,7 +18,7 @@ final class RestRules {
 
   static final List<WrittenRule> ALL =
       List.of(
-          new WrittenRule("an empty bar is one rest", RestRules::empty),
+          new WrittenRule(WrittenRules.EMPTY_BAR_IS_ONE_REST, RestRules::empty),
           new WrittenRule("a half rest stands where a half of the bar begins", RestRules::halves),
           new WrittenRule("a silent beat is one rest", RestRules::beats));
 
@@ -71,27 +74,47 @@ final class RestRules {
       }
       Metre metre = bar.metre().orElseThrow();
       for (List<Note> voice : bar.voices().values()) {
-        for (int i = 1; i < voice.size(); i++) {
-          Note one = voice.get(i - 1);
-          Note other = voice.get(i);
-          Rational together = one.length().times(2);
-          boolean equal = plain(one) && plain(other) && one.length().equals(other.length());
-          boolean adjacent = one.end().equals(other.onset());
-          if (equal
-              && adjacent
-              && isGroup(metre, together)
-              && one.onset().modulo(together).signum() == 0) {
-            wrong.say(
-                bar, "two rests of " + one.length() + " from " + one.onset() + " could be one");
-          }
+        if (voice.stream().allMatch(Note::rest)) {
+          continue;
+        }
+        metre.beat().ifPresent(beat -> groups(bar, beat, voice, metre.compound(), wrong));
+        if (metre.is(4, 4)) {
+          groups(bar, HALF, voice.stream().filter(RestRules::isQuarter).toList(), false, wrong);
         }
       }
     }
   }
 
-  private static boolean isGroup(Metre metre, Rational length) {
-    return metre.beat().filter(length::equals).isPresent()
-        || (metre.is(4, 4) && length.equals(HALF));
+  private static boolean isQuarter(Note note) {
+    return note.length().equals(Rational.ONE);
+  }
+
+  /**
+   * Finds groups of the metre that are filled by several rests.
+   *
+   * @param dotted whether a longer rest with a shorter one after it may stand for a dotted one
+   */
+  private static void groups(
+      Bar bar, Rational length, List<Note> voice, boolean dotted, Wrong wrong) {
+    Map<Rational, List<Note>> groups =
+        voice.stream()
+            .collect(
+                Collectors.groupingBy(
+                    note -> note.onset().minus(note.onset().modulo(length)),
+                    TreeMap::new,
+                    Collectors.toList()));
+    groups.forEach(
+        (start, notes) -> {
+          List<Rational> lengths = notes.stream().map(Note::length).toList();
+          boolean silent = notes.stream().allMatch(note -> note.rest() && !note.hidden());
+          boolean filled = length.equals(lengths.stream().reduce(Rational.ZERO, Rational::plus));
+          boolean alike = notes.stream().map(Note::modified).distinct().count() == 1;
+          boolean asDotted =
+              dotted && notes.size() == 2 && lengths.get(0).compareTo(lengths.get(1)) > 0;
+          if (silent && alike && filled && notes.size() > 1 && !asDotted) {
+            wrong.say(bar, "rests of " + lengths + " from " + start + " could be one");
+          }
+        });
   }
 
   private static boolean plain(Note note) {

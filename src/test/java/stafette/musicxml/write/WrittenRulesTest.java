@@ -159,7 +159,7 @@ class WrittenRulesTest {
     String line = ATTRIBUTES + wedge("crescendo") + QUARTER.repeat(4) + wedge("stop");
     String page = TwoParts.of(List.of(line), List.of(ATTRIBUTES + rest(48)));
     String bare = TwoParts.of(List.of(line), List.of(ATTRIBUTES + QUARTER.repeat(4)));
-    assertEquals(Set.of("a hairpin goes with its notes"), brokenIn(page, bare));
+    assertEquals(Set.of(WrittenRules.HAIRPIN_GOES_ALONG), brokenIn(page, bare));
     assertEquals(Set.of(), brokenIn(page, TwoParts.of(List.of(line), List.of(line))));
     assertEquals(Set.of(), brokenIn(bare, bare));
   }
@@ -229,7 +229,7 @@ class WrittenRulesTest {
 
   @Test
   void a_beam_over_the_border_of_a_beat_is_found() {
-    String rule = "a beam stays within its group of the metre";
+    String rule = WrittenRules.BEAM_KEEPS_TO_GROUP;
     String start = note("C", 4, 6, beam("begin"));
     String on = note("C", 4, 6, beam("continue"));
     String end = note("C", 4, 6, beam("end"));
@@ -248,6 +248,23 @@ class WrittenRulesTest {
   }
 
   @Test
+  void a_tuplet_over_the_border_of_a_beat_keeps_its_beam() {
+    String start = note("C", 4, 4, beam("begin") + sign("tuplet", "start"));
+    String on = note("C", 4, 4, beam("continue"));
+    String end = note("C", 4, 4, beam("end") + sign("tuplet", "stop"));
+    passes(metre("6", 8) + QUARTER + start + on + end + QUARTER);
+    breaks(
+        WrittenRules.BEAM_KEEPS_TO_GROUP,
+        metre("6", 8)
+            + EIGHTH
+            + note("C", 4, 6, beam("begin"))
+            + start.replace("begin", "continue")
+            + on
+            + end
+            + QUARTER);
+  }
+
+  @Test
   void where_a_metre_leaves_its_groups_open_the_page_tells() {
     String start = note("C", 4, 6, beam("begin"));
     String on = note("C", 4, 6, beam("continue"));
@@ -256,7 +273,7 @@ class WrittenRulesTest {
     String fourAndThree = metre("7", 8) + start + on + on + end + start + on + end;
     String page = TwoParts.of(List.of(threeAndFour), List.of(metre("7", 8) + rest(42)));
     assertEquals(
-        Set.of("a beam stays within its group of the metre"),
+        Set.of(WrittenRules.BEAM_KEEPS_TO_GROUP),
         brokenIn(page, TwoParts.of(List.of(threeAndFour), List.of(fourAndThree))));
     assertEquals(
         Set.of(), brokenIn(page, TwoParts.of(List.of(threeAndFour), List.of(threeAndFour))));
@@ -265,7 +282,7 @@ class WrittenRulesTest {
 
   @Test
   void an_accidental_that_is_missing_is_found() {
-    String rule = "no accidental is missing or too much";
+    String rule = "no accidental is missing or wrong";
     String sharp = altered("F", 1, 24, accidental("sharp"));
     String bare = altered("F", 1, 24, "");
     String plain = note("F", 4, 24, "");
@@ -283,7 +300,7 @@ class WrittenRulesTest {
 
   @Test
   void an_accidental_that_says_what_is_in_force_needs_a_reason() {
-    String rule = "no accidental is missing or too much";
+    String rule = WrittenRules.NO_IDLE_ACCIDENTAL;
     String sharp = altered("F", 1, 24, accidental("sharp"));
     String natural = note("F", 4, 24, accidental("natural"));
     breaks(rule, ATTRIBUTES + sharp + sharp);
@@ -305,14 +322,14 @@ class WrittenRulesTest {
     passes(
         ATTRIBUTES + sharp, altered("F", 1, 24, stop) + altered("F", 1, 24, accidental("sharp")));
     breaks(
-        "no accidental is missing or too much",
+        "no accidental is missing or wrong",
         ATTRIBUTES + sharp,
         altered("F", 1, 24, stop) + altered("F", 1, 24, ""));
   }
 
   @Test
   void an_empty_bar_of_several_rests_is_found() {
-    breaks("an empty bar is one rest", ATTRIBUTES + rest(36) + rest(12));
+    breaks(WrittenRules.EMPTY_BAR_IS_ONE_REST, ATTRIBUTES + rest(36) + rest(12));
     passes(ATTRIBUTES + rest(48));
     passes(metre("6", 8) + rest(36));
     passes(metre("3", 4) + rest(36).replace("<rest/>", "<rest measure=\"yes\"/>"));
@@ -328,12 +345,15 @@ class WrittenRulesTest {
   }
 
   @Test
-  void two_rests_where_one_would_do_are_found() {
+  void rests_where_one_would_do_are_found() {
     String rule = "a silent beat is one rest";
     breaks(rule, ATTRIBUTES + rest(6) + rest(6) + note("C", 4, 36, ""));
     breaks(rule, ATTRIBUTES + note("C", 4, 24, "") + rest(12) + rest(12));
     breaks(rule, metre("6", 8) + rest(9) + rest(9) + note("C", 4, 18, ""));
+    breaks(rule, ATTRIBUTES + rest(3).repeat(4) + note("C", 4, 36, ""));
+    breaks(rule, ATTRIBUTES + rest(4).repeat(3) + note("C", 4, 36, ""));
     passes(ATTRIBUTES + QUARTER + rest(12) + rest(12) + QUARTER);
+    passes(metre("6", 8) + rest(12) + rest(6) + note("C", 4, 18, ""));
     passes(metre("3", 4) + rest(12) + rest(12) + QUARTER);
     passes(ATTRIBUTES + EIGHTH + rest(6) + rest(6) + note("C", 4, 30, ""));
   }

@@ -16,9 +16,17 @@ import stafette.musicxml.write.ReadPage.Pitch;
 import stafette.musicxml.write.WrittenRule.Wrong;
 
 /** Each note has the accidental that it needs on its staff, and none without a reason. */
-final class AccidentalRule {
-  static final WrittenRule RULE =
-      new WrittenRule("no accidental is missing or too much", AccidentalRule::judge);
+final class AccidentalRules {
+  private static final Wrong NOTHING = (bar, what) -> {};
+
+  static final List<WrittenRule> ALL =
+      List.of(
+          new WrittenRule(
+              "no accidental is missing or wrong",
+              (source, page, part, wrong) -> judge(part, wrong, NOTHING)),
+          new WrittenRule(
+              WrittenRules.NO_IDLE_ACCIDENTAL,
+              (source, page, part, wrong) -> judge(part, NOTHING, wrong)));
 
   private static final String SHARPS = "FCGDAEB";
   private static final Map<String, Integer> ALTERS =
@@ -44,23 +52,25 @@ final class AccidentalRule {
   private static final List<String> MARKS =
       List.of("cautionary", "editorial", "parentheses", "bracket");
 
-  private final Wrong wrong;
+  private final Wrong missing;
+  private final Wrong idle;
   private Set<Pitch> before = Set.of();
   private int fifthsBefore;
 
-  private AccidentalRule(Wrong wrong) {
-    this.wrong = wrong;
+  private AccidentalRules(Wrong missing, Wrong idle) {
+    this.missing = missing;
+    this.idle = idle;
   }
 
-  private static void judge(ReadPage source, ReadPage page, Part part, Wrong wrong) {
+  private static void judge(Part part, Wrong missing, Wrong idle) {
     Set<String> staves =
         part.bars().stream()
             .flatMap(bar -> bar.notes().stream())
             .map(Note::staff)
             .collect(Collectors.toCollection(TreeSet::new));
     for (String staff : staves) {
-      AccidentalRule rule = new AccidentalRule(wrong);
-      part.bars().forEach(bar -> rule.judge(bar, staff));
+      AccidentalRules rules = new AccidentalRules(missing, idle);
+      part.bars().forEach(bar -> rules.judge(bar, staff));
     }
   }
 
@@ -91,14 +101,14 @@ final class AccidentalRule {
       return;
     }
     if (shown.isEmpty() && holds != pitch.alter()) {
-      wrong.say(bar, called + " lacks its accidental");
+      missing.say(bar, called + " lacks its accidental");
     }
     shown
         .filter(sign -> ALTERS.getOrDefault(sign.text(), pitch.alter()) != pitch.alter())
-        .ifPresent(sign -> wrong.say(bar, called + " has a " + sign.text()));
+        .ifPresent(sign -> missing.say(bar, called + " has a " + sign.text()));
     shown
         .filter(sign -> holds == pitch.alter() && !reminds(sign, note, pitch, soFar))
-        .ifPresent(sign -> wrong.say(bar, called + " has a " + sign.text() + " that is in force"));
+        .ifPresent(sign -> idle.say(bar, called + " has a " + sign.text() + " that is in force"));
     inForce.put(place, pitch.alter());
   }
 
