@@ -20,47 +20,13 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** The main job on every sample, from the command line to the written score. */
 class MainJobTest {
-  private static final List<List<String>> JOBS =
-      List.of(
-          List.of(
-              "lantern-run",
-              "--part",
-              "Piano",
-              "--staff",
-              "1",
-              "--bars",
-              "5-16",
-              "--players",
-              "Flute 1, Flute 2, Clarinet 1"),
-          List.of(
-              "signal-hill",
-              "--part",
-              "Trumpet 1",
-              "--bars",
-              "9-20",
-              "--players",
-              "Flute 1, Flute 2, Oboe 1, Clarinet 1, Flute 3"),
-          List.of(
-              "mill-stairs",
-              "--part",
-              "P1",
-              "--staff",
-              "1",
-              "--bars",
-              "1-19",
-              "--players",
-              "Bassoon 1, Bassoon 2, Clarinet 1, Clarinet 2, Flute 1, Flute 2",
-              "--allow",
-              "double tonguing"),
-          List.of("weir-gate", "--part", "P5", "--bars", "3-14", "--players", "Flute 1, Flute 2"));
-
   @TempDir private Path folder = Path.of("");
 
   @Test
   void every_sample_has_its_job_here() throws IOException {
     try (Stream<Path> files = Files.list(Path.of("samples"))) {
       assertEquals(
-          JOBS.stream().map(job -> job.get(0) + ".musicxml").sorted().toList(),
+          SampleJobs.ALL.stream().map(job -> job.get(0) + ".musicxml").sorted().toList(),
           files
               .map(file -> String.valueOf(file.getFileName()))
               .filter(n -> n.endsWith(".musicxml"))
@@ -71,7 +37,7 @@ class MainJobTest {
 
   @TestFactory
   Stream<DynamicTest> each_sample_is_checked_split_and_written_and_a_second_run_changes_nothing() {
-    return JOBS.stream().map(job -> DynamicTest.dynamicTest(job.get(0), () -> run(job)));
+    return SampleJobs.ALL.stream().map(job -> DynamicTest.dynamicTest(job.get(0), () -> run(job)));
   }
 
   private void run(List<String> job) throws IOException {
@@ -95,10 +61,17 @@ class MainJobTest {
     Path sample = Path.of("samples/lantern-run.musicxml");
     Path once = folder.resolve("removed.musicxml");
     assertEquals(
-        0, split(sample, JOBS.get(0), "--source", "remove", "-o", once.toString()).exitCode());
+        0,
+        split(sample, SampleJobs.ALL.get(0), "--source", "remove", "-o", once.toString())
+            .exitCode());
     Ran again =
         split(
-            once, JOBS.get(0), "--source", "remove", "-o", folder.resolve("x.musicxml").toString());
+            once,
+            SampleJobs.ALL.get(0),
+            "--source",
+            "remove",
+            "-o",
+            folder.resolve("x.musicxml").toString());
     assertEquals(2, again.exitCode());
     assertTrue(again.err().contains("there is no line to take"), again.err());
   }
@@ -109,8 +82,11 @@ class MainJobTest {
     Path once = folder.resolve("cued.musicxml");
     Path twice = folder.resolve("cued-2.musicxml");
     assertEquals(
-        0, split(sample, JOBS.get(0), "--source", "cue", "-o", once.toString()).exitCode());
-    assertEquals(0, split(once, JOBS.get(0), "--source", "cue", "-o", twice.toString()).exitCode());
+        0,
+        split(sample, SampleJobs.ALL.get(0), "--source", "cue", "-o", once.toString()).exitCode());
+    assertEquals(
+        0,
+        split(once, SampleJobs.ALL.get(0), "--source", "cue", "-o", twice.toString()).exitCode());
     assertTrue(Files.readString(once).contains("<cue/>"));
     assertArrayEquals(Files.readAllBytes(once), Files.readAllBytes(twice));
   }
@@ -120,7 +96,7 @@ class MainJobTest {
     Path sample = folder.resolve("hill.musicxml");
     Files.copy(Path.of("samples/signal-hill.musicxml"), sample);
     Path plan = folder.resolve("hill.json");
-    Ran ran = split(sample, JOBS.get(1), "--plan", plan.toString());
+    Ran ran = split(sample, SampleJobs.ALL.get(1), "--plan", plan.toString());
     assertEquals(0, ran.exitCode(), ran.err());
     Ran shown = Ran.command("preview", plan.toString());
     assertEquals(0, shown.exitCode(), shown.err() + shown.out());
@@ -133,7 +109,7 @@ class MainJobTest {
     Path sample = folder.resolve("hill.musicxml");
     Files.copy(Path.of("samples/signal-hill.musicxml"), sample);
     Path plan = folder.resolve("hill.json");
-    assertEquals(0, split(sample, JOBS.get(1), "--plan", plan.toString()).exitCode());
+    assertEquals(0, split(sample, SampleJobs.ALL.get(1), "--plan", plan.toString()).exitCode());
     Files.writeString(sample, Files.readString(sample) + "\n");
     assertTrue(
         Ran.command("preview", plan.toString())
@@ -143,14 +119,14 @@ class MainJobTest {
 
   @Test
   void the_preview_of_a_score_writes_nothing() throws IOException {
-    Ran ran = command("preview", Path.of("samples/lantern-run.musicxml"), JOBS.get(0));
+    Ran ran = command("preview", Path.of("samples/lantern-run.musicxml"), SampleJobs.ALL.get(0));
     assertEquals(0, ran.exitCode(), ran.err());
     assertTrue(ran.out().contains("Flute 1") && ran.out().contains("Tempo"), ran.out());
   }
 
   @Test
   void the_json_of_a_split_names_the_plan_and_nothing_else_stands_on_standard_output() {
-    Ran ran = split(Path.of("samples/lantern-run.musicxml"), JOBS.get(0), "--json");
+    Ran ran = split(Path.of("samples/lantern-run.musicxml"), SampleJobs.ALL.get(0), "--json");
     JsonObject json = JsonParser.parseString(ran.out()).getAsJsonObject();
     assertEquals("stafette-plan", json.get("format").getAsString());
     assertEquals("optimal", json.get("result").getAsString());

@@ -123,7 +123,7 @@ class RandomPlansTest {
     };
   }
 
-  private static Plan plan(Case given, Document document) throws NoSuchLine {
+  static Plan plan(Case given, Document document) throws NoSuchLine {
     Random random = new Random(given.seed);
     Line line = ByHand.line(document.score(), "P1", "#1-#" + BARS);
     List<Player> players =

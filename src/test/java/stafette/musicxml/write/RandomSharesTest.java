@@ -41,7 +41,7 @@ class RandomSharesTest {
   }
 
   /** A line with slurs here and there. */
-  private static String score(long seed) {
+  static String score(long seed) {
     String text = RandomPlansTest.score(seed).text();
     Random random = new Random(seed + 1);
     int end = text.indexOf("<part id=\"P2\"");
@@ -59,7 +59,7 @@ class RandomSharesTest {
     return notes.appendTail(result).toString();
   }
 
-  private static Plan plan(Document score, Line line, long seed) {
+  static Plan plan(Document score, Line line, long seed) {
     Random random = new Random(seed + 2);
     List<Player> players =
         List.of(
