@@ -35,7 +35,10 @@ final class RestRules {
                 boolean one =
                     notes.size() == 1
                         && (notes.get(0).length().equals(length) || fillsItsBar(notes.get(0)));
-                if (silent && !one && !isCut(notes)) {
+                boolean graced =
+                    bar.notes().stream()
+                        .anyMatch(note -> note.grace() && note.voice().equals(voice));
+                if (silent && !one && !graced && !isCut(notes)) {
                   wrong.say(
                       bar,
                       "voice "
