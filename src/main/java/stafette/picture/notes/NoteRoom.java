@@ -1,6 +1,9 @@
 package stafette.picture.notes;
 
+import java.util.ArrayList;
 import java.util.List;
+import stafette.notation.Accidentals;
+import stafette.plan.Played;
 import stafette.score.Grace;
 import stafette.score.Line;
 import stafette.score.Pitch;
@@ -11,52 +14,64 @@ import stafette.time.Position;
 import stafette.time.Span;
 
 /**
- * How much room the notes of a line need in parts that are spelled alike. A player who enters
- * within a bar may need an accidental that the others need no more, so room is kept for all.
+ * How much room the notes and rests of a line need in parts that are spelled alike. A player who
+ * enters within a bar may need an accidental that the others need no more, so room is kept for all;
+ * and for a rest in place of each note, since others play it.
  */
 public final class NoteRoom {
   private static final double AIR = 0.5;
+  private static final double DOT = 0.55;
 
-  private final Line line;
   private final PartSpelling spelling;
+  private final List<NotatedItem> items;
 
   /** What accidentals, grace notes and seconds take to the left of each head, in spaces. */
   private final double[] before;
 
   public NoteRoom(Line line, PartSpelling spelling) {
-    this.line = line;
     this.spelling = spelling;
-    before = new double[line.count()];
-    Bar bar = line.bars().at(line.stroke(0).onset());
-    AccidentalMemory memory = memory(bar);
+    List<Bar> bars = bars(line);
+    items =
+        spelling.of(Notation.of(List.of(new Played(line, 0, line.count() - 1)), List.of(), bars));
+    before = new double[items.size()];
+    int bar = 0;
+    Accidentals holding = accidentals(bars.get(bar));
     for (int j = 0; j < before.length; j++) {
-      Stroke stroke = line.stroke(j);
-      if (!bar.span().contains(stroke.onset())) {
-        bar = line.bars().at(stroke.onset());
-        memory = memory(bar);
+      if (!bars.get(bar).span().contains(items.get(j).onset())) {
+        bar++;
+        holding = accidentals(bars.get(bar));
       }
-      before[j] = before(j, memory, memory(bar));
+      before[j] = before(items.get(j), holding, accidentals(bars.get(bar)));
     }
   }
 
-  private AccidentalMemory memory(Bar bar) {
-    return new AccidentalMemory(spelling.signature(bar));
+  private static List<Bar> bars(Line line) {
+    List<Bar> bars = new ArrayList<>();
+    int last = line.bars().at(line.stroke(line.count() - 1).onset()).index();
+    for (int i = line.bars().at(line.stroke(0).onset()).index(); i <= last; i++) {
+      bars.add(line.bars().get(i));
+    }
+    return bars;
+  }
+
+  private Accidentals accidentals(Bar bar) {
+    return new Accidentals(spelling.signature(bar));
   }
 
   /** The room before the first note of a bar; 0 if the bar does not begin with one. */
   public double beforeFirstOf(Bar bar) {
     int first = firstIn(bar.span());
-    boolean begins = first < before.length && line.stroke(first).onset().equals(bar.span().start());
+    boolean begins = first < before.length && items.get(first).onset().equals(bar.span().start());
     return begins ? before[first] : 0;
   }
 
-  /** The first stroke that is not before a span; the count of strokes if there is none. */
+  /** The first item that is not before a span; the count of items if there is none. */
   private int firstIn(Span span) {
     int low = 0;
     int high = before.length;
     while (low < high) {
       int middle = (low + high) >>> 1;
-      if (line.stroke(middle).onset().isBefore(span.start())) {
+      if (items.get(middle).onset().isBefore(span.start())) {
         low = middle + 1;
       } else {
         high = middle;
@@ -65,40 +80,59 @@ public final class NoteRoom {
     return low;
   }
 
-  /** The least width of a quarter note at which no two notes touch, in spaces. */
+  /** The least width of a quarter note at which nothing touches, in spaces. */
   public double perQuarter() {
-    return perQuarter(line.span());
+    return perQuarter(new Span(items.get(0).onset(), items.get(items.size() - 1).span().end()));
   }
 
-  /** The room of the notes that begin in a span, and of the next one. */
+  /** The room of what begins in a span, and of what comes next. */
   public double perQuarter(Span span) {
     double most = 0;
     for (int j = firstIn(span) + 1; j < before.length; j++) {
-      Position from = line.stroke(j - 1).onset();
+      Position from = items.get(j - 1).onset();
       if (!span.contains(from)) {
         return most;
       }
-      double quarters = line.stroke(j).onset().since(from).quarters().toDouble();
-      most = Math.max(most, (Signs.HEAD + AIR + before[j]) / quarters);
+      most = Math.max(most, perQuarterUpTo(j));
     }
     return most;
   }
 
-  private double before(int index, AccidentalMemory memory, AccidentalMemory fresh) {
-    Stroke stroke = line.stroke(index);
-    double width = stroke.graces().isEmpty() ? 0 : GraceNotes.AIR;
-    for (Grace grace : stroke.graces()) {
-      width +=
-          GraceNotes.APART
-              + GraceNotes.SCALE * widest(written(grace.tones(), stroke), memory, fresh);
-    }
-    List<Tone> tones = written(stroke.tones(), stroke);
-    double second = hasSecond(tones) ? Signs.HEAD : 0;
-    return width + second + stacked(tones, memory, fresh);
+  /** From an item to the next. */
+  private double perQuarterUpTo(int index) {
+    NotatedItem from = items.get(index - 1);
+    double quarters = items.get(index).onset().since(from.onset()).quarters().toDouble();
+    double flags = index > 1 && items.get(index).isRest() ? flag(from) : 0;
+    double moved = index > 1 && from.isRest() ? flag(items.get(index - 2)) : 0;
+    return (width(from) + Math.max(flags, moved) + AIR + before[index]) / quarters;
   }
 
-  private List<Tone> written(List<Tone> tones, Stroke stroke) {
-    return tones.stream().map(tone -> spelling.written(tone, stroke.onset())).toList();
+  /** How far a rest after it gives way. */
+  private static double flag(NotatedItem note) {
+    boolean flagged = !note.isRest() && note.form().beams() > 0 && note.item().beams().isEmpty();
+    return flagged ? Engraver.FLAG : 0;
+  }
+
+  private static double width(NotatedItem item) {
+    if (item.isWholeBar()) {
+      return 0;
+    }
+    double widest = Math.max(item.form().headWidth(), Signs.restWidth(item.form()));
+    return widest + item.form().dots() * DOT;
+  }
+
+  private static double before(NotatedItem note, Accidentals holding, Accidentals fresh) {
+    if (!note.attacks()) {
+      return 0;
+    }
+    Stroke stroke = note.sound();
+    double width = stroke.graces().isEmpty() ? 0 : GraceNotes.AIR;
+    for (Grace grace : stroke.graces()) {
+      width += GraceNotes.APART + GraceNotes.SCALE * widest(grace.tones(), holding, fresh);
+    }
+    List<Tone> tones = stroke.tones();
+    double second = hasSecond(tones) ? Signs.HEAD : 0;
+    return width + second + stacked(tones, holding, fresh);
   }
 
   /** Whether one of two heads stands beside the other. */
@@ -113,18 +147,18 @@ public final class NoteRoom {
     return false;
   }
 
-  private static double widest(List<Tone> tones, AccidentalMemory memory, AccidentalMemory fresh) {
-    return tones.stream().mapToDouble(tone -> accidental(tone, memory, fresh)).max().orElse(0);
+  private static double widest(List<Tone> tones, Accidentals holding, Accidentals fresh) {
+    return tones.stream().mapToDouble(tone -> accidental(tone, holding, fresh)).max().orElse(0);
   }
 
   /** Accidentals of a chord stand side by side where they would touch. */
-  private static double stacked(List<Tone> tones, AccidentalMemory memory, AccidentalMemory fresh) {
-    return tones.stream().mapToDouble(tone -> accidental(tone, memory, fresh)).sum();
+  private static double stacked(List<Tone> tones, Accidentals holding, Accidentals fresh) {
+    return tones.stream().mapToDouble(tone -> accidental(tone, holding, fresh)).sum();
   }
 
-  private static double accidental(Tone tone, AccidentalMemory memory, AccidentalMemory fresh) {
-    return tone instanceof Pitch pitch
-        ? memory.before(pitch).or(() -> fresh.before(pitch)).map(Signs::accidentalWidth).orElse(0.0)
+  private static double accidental(Tone tone, Accidentals holding, Accidentals fresh) {
+    return tone instanceof Pitch pitch && (holding.mustShow(pitch) || fresh.mustShow(pitch))
+        ? Signs.accidentalWidth(pitch.alter())
         : 0;
   }
 }

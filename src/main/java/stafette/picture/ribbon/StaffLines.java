@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import stafette.limits.Instrument;
 import stafette.picture.ink.Mark;
 import stafette.picture.notes.BarRow;
@@ -51,8 +52,7 @@ public final class StaffLines {
     this.space = space;
     List<PartSpelling> spellings = relay.playing().stream().map(this::spelling).distinct().toList();
     rooms =
-        relay.plan().brief().lines().stream()
-            .distinct()
+        lines()
             .flatMap(line -> spellings.stream().map(spelling -> new NoteRoom(line, spelling)))
             .toList();
   }
@@ -199,10 +199,15 @@ public final class StaffLines {
   /** How much room each line's notes need in one player's part. */
   public List<NoteRoom> rooms(int player) {
     PartSpelling own = spelling(player);
-    return relay.plan().brief().lines().stream()
-        .distinct()
-        .map(line -> new NoteRoom(line, own))
-        .toList();
+    return lines().map(line -> new NoteRoom(line, own)).toList();
+  }
+
+  /** The lines of the relay, and the shares of each in a hocket. */
+  private Stream<Line> lines() {
+    return Stream.concat(
+            relay.plan().brief().lines().stream(),
+            relay.plan().segments().stream().map(segment -> relay.plan().played(segment).line()))
+        .distinct();
   }
 
   /** The least width of a quarter note at which no two notes of some time touch. */
