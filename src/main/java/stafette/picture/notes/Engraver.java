@@ -128,6 +128,7 @@ public final class Engraver {
     groups.forEach(group -> marks.addAll(group.marks()));
     addHeads();
     addRests();
+    addCounted();
     SlurCurves curves = new SlurCurves(staff, row, written, reaches);
     marks.addAll(curves.ties());
     addArticulations();
@@ -194,7 +195,7 @@ public final class Engraver {
   private void addRests() {
     for (int i = 0; i < written.size(); i++) {
       NotatedItem rest = written.get(i);
-      if (rest.isRest() && rest.shown()) {
+      if (rest.isRest() && rest.shown() && !row.isCounted(bar(rest))) {
         boolean afterFlag = i > 0 && hasFlagBeside(written.get(i - 1));
         addRest(rest, afterFlag ? FLAG * staff.space() : 0);
       }
@@ -210,11 +211,7 @@ public final class Engraver {
   }
 
   private void addRest(NotatedItem rest, double moved) {
-    Bar bar =
-        row.bars().stream()
-            .filter(each -> each.span().contains(rest.span().start()))
-            .findFirst()
-            .orElseThrow();
+    Bar bar = bar(rest);
     double at = row.x(rest.span().start()) + moved;
     if (rest.isWholeBar()) {
       at = (row.left(bar) + row.signs(bar) + row.right(bar) - Signs.WHOLE_HEAD * staff.space()) / 2;
@@ -222,6 +219,13 @@ public final class Engraver {
     List<Mark> signs = restAt(rest, at);
     double right = signs.stream().mapToDouble(mark -> mark.bounds().right()).max().orElse(at);
     marks.addAll(right > row.right(bar) ? restAt(rest, at - (right - row.right(bar))) : signs);
+  }
+
+  private Bar bar(NotatedItem item) {
+    return row.bars().stream()
+        .filter(each -> each.span().contains(item.onset()))
+        .findFirst()
+        .orElseThrow();
   }
 
   private List<Mark> restAt(NotatedItem rest, double at) {
@@ -233,6 +237,28 @@ public final class Engraver {
       signs.add(Signs.dot(right, staff.y(5), 0.2 * staff.space()));
     }
     return signs;
+  }
+
+  /** Bars that are counted: a bar across the staff for all that stand together, and how many. */
+  private void addCounted() {
+    int first = 0;
+    while (first < row.bars().size()) {
+      int end = first + 1;
+      while (end < row.bars().size() && continues(row.bars().get(end))) {
+        end++;
+      }
+      Bar bar = row.bars().get(first);
+      Span span = new Span(bar.span().start(), row.bars().get(end - 1).span().end());
+      if (row.isCounted(bar) && music.given().stream().noneMatch(span::overlaps)) {
+        double left = row.left(bar) + row.signs(bar);
+        marks.addAll(CountedBars.of(staff, end - first, left, row.right(bar)));
+      }
+      first = end;
+    }
+  }
+
+  private boolean continues(Bar bar) {
+    return row.isCounted(bar) && row.left(bar) == row.right(bar);
   }
 
   private void addTuplets() {

@@ -1,7 +1,10 @@
 package stafette.picture.notes;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
+import java.util.NavigableMap;
+import java.util.TreeMap;
 import stafette.notation.Accidentals;
 import stafette.plan.Played;
 import stafette.score.Grace;
@@ -14,9 +17,9 @@ import stafette.time.Position;
 import stafette.time.Span;
 
 /**
- * How much room the notes and rests of a line need in parts that are spelled alike. A player who
- * enters within a bar may need an accidental that the others need no more, so room is kept for all;
- * and for a rest in place of each note, since others play it.
+ * How much room notes and rests need in parts that are spelled alike. A player who enters within a
+ * bar may need an accidental that the others need no more, so room is kept for all; and for a rest
+ * in place of each note, since others play it.
  */
 public final class NoteRoom {
   private static final double AIR = 0.5;
@@ -28,20 +31,45 @@ public final class NoteRoom {
   /** What accidentals, grace notes and seconds take to the left of each head, in spaces. */
   private final double[] before;
 
+  /** Which of the items begins its bar, so that what stands before it has room there anyway. */
+  private final BitSet opening = new BitSet();
+
+  /** All of a line; any of its notes may be the first of somebody's in its bar. */
   public NoteRoom(Line line, PartSpelling spelling) {
+    this(
+        spelling.of(
+            Notation.of(List.of(new Played(line, 0, line.count() - 1)), List.of(), bars(line))),
+        bars(line),
+        spelling,
+        true);
+  }
+
+  /**
+   * Just what somebody plays, with rests for the rest.
+   *
+   * @param given where no rests are shown
+   * @param bars in order
+   */
+  public NoteRoom(List<Played> plays, List<Span> given, List<Bar> bars, PartSpelling spelling) {
+    this(spelling.of(Notation.of(plays, given, bars)), bars, spelling, false);
+  }
+
+  private NoteRoom(
+      List<NotatedItem> items, List<Bar> bars, PartSpelling spelling, boolean anyMayEnter) {
+    this.items = items;
     this.spelling = spelling;
-    List<Bar> bars = bars(line);
-    items =
-        spelling.of(Notation.of(List.of(new Played(line, 0, line.count() - 1)), List.of(), bars));
     before = new double[items.size()];
     int bar = 0;
     Accidentals holding = accidentals(bars.get(bar));
+    opening.set(0);
     for (int j = 0; j < before.length; j++) {
       if (!bars.get(bar).span().contains(items.get(j).onset())) {
         bar++;
         holding = accidentals(bars.get(bar));
+        opening.set(j);
       }
-      before[j] = before(items.get(j), holding, accidentals(bars.get(bar)));
+      Accidentals fresh = anyMayEnter ? accidentals(bars.get(bar)) : holding;
+      before[j] = before(items.get(j), holding, fresh);
     }
   }
 
@@ -82,29 +110,53 @@ public final class NoteRoom {
 
   /** The least width of a quarter note at which nothing touches, in spaces. */
   public double perQuarter() {
-    return perQuarter(new Span(items.get(0).onset(), items.get(items.size() - 1).span().end()));
-  }
-
-  /** The room of what begins in a span, and of what comes next. */
-  public double perQuarter(Span span) {
     double most = 0;
-    for (int j = firstIn(span) + 1; j < before.length; j++) {
+    for (int j = 1; j < before.length; j++) {
       Position from = items.get(j - 1).onset();
-      if (!span.contains(from)) {
-        return most;
-      }
-      most = Math.max(most, perQuarterUpTo(j));
+      double quarters = items.get(j).onset().since(from).quarters().toDouble();
+      most = Math.max(most, (after(j - 1) + beforeWithin(j)) / quarters);
     }
     return most;
   }
 
-  /** From an item to the next. */
-  private double perQuarterUpTo(int index) {
-    NotatedItem from = items.get(index - 1);
-    double quarters = items.get(index).onset().since(from.onset()).quarters().toDouble();
-    double flags = index > 1 && items.get(index).isRest() ? flag(from) : 0;
-    double moved = index > 1 && from.isRest() ? flag(items.get(index - 2)) : 0;
-    return (width(from) + Math.max(flags, moved) + AIR + before[index]) / quarters;
+  /**
+   * What a note or rest takes, in spaces.
+   *
+   * @param before its onset, beside what a bar line leaves anyway
+   * @param after its onset, with the air that what follows keeps from it
+   */
+  public record ItemRoom(double before, double after) {
+    /** What two at the same place take. */
+    public ItemRoom with(ItemRoom other) {
+      return new ItemRoom(Math.max(before, other.before), Math.max(after, other.after));
+    }
+  }
+
+  /** What each note and rest takes that is shown in a bar. */
+  public NavigableMap<Position, ItemRoom> within(Bar bar) {
+    NavigableMap<Position, ItemRoom> rooms = new TreeMap<>();
+    for (int j = firstIn(bar.span()); j < before.length; j++) {
+      if (!bar.span().contains(items.get(j).onset())) {
+        break;
+      }
+      if (items.get(j).shown()) {
+        rooms.put(items.get(j).onset(), new ItemRoom(beforeWithin(j), after(j)));
+      }
+    }
+    return rooms;
+  }
+
+  /** What stands before an item within its bar. */
+  private double beforeWithin(int index) {
+    return opening.get(index) ? 0 : before[index];
+  }
+
+  private double after(int index) {
+    NotatedItem item = items.get(index);
+    boolean last = index + 1 == before.length || opening.get(index + 1);
+    double flags = !last && items.get(index + 1).isRest() ? flag(item) : 0;
+    double moved = index > 0 && item.isRest() ? flag(items.get(index - 1)) : 0;
+    return width(item) + Math.max(flags, moved) + AIR;
   }
 
   /** How far a rest after it gives way. */
@@ -114,9 +166,6 @@ public final class NoteRoom {
   }
 
   private static double width(NotatedItem item) {
-    if (item.isWholeBar()) {
-      return 0;
-    }
     double widest = Math.max(item.form().headWidth(), Signs.restWidth(item.form()));
     return widest + item.form().dots() * DOT;
   }

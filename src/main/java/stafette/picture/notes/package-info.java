@@ -10,8 +10,9 @@
  *       their parts.
  *   <li>Signatures that change are written where a row leaves room for them, else accidentals are.
  *       A row has one clef; octave lines do the rest.
- *   <li>Music is spaced by time, with room after bar lines for all that stands before the first
- *       note; staffs shrink where a bar is wider than the paper.
+ *   <li>Music under a ribbon is spaced by time, with room after bar lines for all that stands
+ *       before the first note; staffs shrink where a bar is wider than the paper. Elsewhere a row
+ *       says where each note stands.
  * </ul>
  */
 @NullMarked
