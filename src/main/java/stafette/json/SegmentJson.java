@@ -2,13 +2,13 @@ package stafette.json;
 
 import com.google.gson.annotations.SerializedName;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import stafette.check.Costing;
 import stafette.check.Effort;
 import stafette.check.JudgedPlan;
-import stafette.check.Pedals;
 import stafette.check.SegmentCost;
 import stafette.check.SegmentReport;
 import stafette.check.ShownTechnique;
@@ -16,11 +16,10 @@ import stafette.json.Means.Flat;
 import stafette.json.Means.Least;
 import stafette.json.Means.Missing;
 import stafette.json.Means.Told;
-import stafette.limits.Way;
 import stafette.plan.Brief;
+import stafette.plan.HarpTurn;
 import stafette.plan.Pattern;
 import stafette.plan.Plan;
-import stafette.plan.Played;
 import stafette.plan.Segment;
 
 /** A segment by names, and what the judge says of it. */
@@ -55,12 +54,13 @@ record SegmentJson(
     @Means("What the points of strain are made of, before they are rounded together.") @Told
         EffortJson strainOf) {
   static List<SegmentJson> of(JudgedPlan judged) {
+    Map<Segment, HarpTurn> harps = HarpTurn.of(judged.plan());
     return IntStream.range(0, judged.plan().segments().size())
-        .mapToObj(index -> of(judged, index))
+        .mapToObj(index -> of(judged, index, harps))
         .toList();
   }
 
-  private static SegmentJson of(JudgedPlan judged, int index) {
+  private static SegmentJson of(JudgedPlan judged, int index, Map<Segment, HarpTurn> harps) {
     Plan plan = judged.plan();
     Segment segment = plan.segments().get(index);
     SegmentReport report = judged.verdict().segments().get(index);
@@ -68,9 +68,7 @@ record SegmentJson(
         plan.player(segment).name(),
         WayJson.of(plan.way(segment)),
         ShownTechnique.of(plan, segment).stream().map(ShownTechniqueJson::of).toList(),
-        Optional.of(plan.played(segment))
-            .filter(played -> plan.player(segment).instrument().isHarp())
-            .map(played -> PedalsJson.of(played, plan.way(segment))),
+        Optional.ofNullable(harps.get(segment)).map(PedalsJson::of),
         segment.relay(),
         segment.pattern(),
         segment.first(),
@@ -105,12 +103,13 @@ record SegmentJson(
   record PedalsJson(
       @Flat PlaceJson from,
       @Means("Left foot, then right: \"D C# B | E F G Ab\".") String setting) {
-    static List<PedalsJson> of(Played played, Way way) {
-      return Pedals.of(played, way).stream()
+    static List<PedalsJson> of(HarpTurn turn) {
+      return turn.setups().stream()
           .map(
               setup ->
                   new PedalsJson(
-                      PlaceJson.of(played.line(), setup.stroke()), setup.setting().toString()))
+                      PlaceJson.of(turn.played().line(), setup.stroke()),
+                      setup.setting().toString()))
           .toList();
     }
   }

@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import stafette.score.Pitch;
 import stafette.score.Step;
 
 /**
@@ -66,6 +67,41 @@ public final class HarpPedals {
       return side(LEFT) + " | " + side(RIGHT);
     }
 
+    /** As a key signature has it: so many sharps, or flats if below zero. */
+    public static Setting inKey(int fifths) {
+      return new Setting(Stream.of(Step.values()).map(step -> step.alterIn(fifths)).toList());
+    }
+
+    /** The pedals as the feet find them from left to right: D C B, E F G A. */
+    public List<Pedal> pedals() {
+      return Stream.of(LEFT, RIGHT)
+          .flatMap(List::stream)
+          .map(letter -> new Pedal(letter, alters.get(letter.ordinal())))
+          .toList();
+    }
+
+    /** The pedals that stand otherwise than in a setting before. */
+    public List<Pedal> movedSince(Setting before) {
+      return pedals().stream()
+          .filter(pedal -> before.alters.get(pedal.letter.ordinal()) != pedal.alter)
+          .toList();
+    }
+
+    /** Whether the strings of its letter stand as a pitch is spelled. */
+    public boolean has(Pitch spelled) {
+      return alters.get(spelled.step().ordinal()) == spelled.alter();
+    }
+
+    /** The strings that sound a note, from the lowest: none, one, or twins. */
+    public List<Pitch> strings(int midi) {
+      return pedals().stream()
+          .filter(pedal -> Math.floorMod(midi - pedal.semitones(), 12) == 0)
+          .map(pedal -> pedal.string(midi))
+          .filter(pitch -> isString(pitch.diatonic()))
+          .sorted()
+          .toList();
+    }
+
     int alter(int pedal) {
       return alters.get(pedal);
     }
@@ -77,13 +113,40 @@ public final class HarpPedals {
     }
 
     private String side(List<Step> letters) {
-      return letters.stream()
-          .map(letter -> letter + List.of("b", "", "#").get(alters.get(letter.ordinal()) + 1))
+      return pedals().stream()
+          .filter(pedal -> letters.contains(pedal.letter))
+          .map(Pedal::toString)
           .collect(Collectors.joining(" "));
     }
 
     private long moved() {
       return alters.stream().filter(alter -> alter != 0).count();
+    }
+  }
+
+  /**
+   * A pedal and how it stands.
+   *
+   * @param alter −1 flat, 0 natural, 1 sharp
+   */
+  public record Pedal(Step letter, int alter) {
+    /** As it is told to a harpist: "B♯", "C♮", "E♭". */
+    public String inWords() {
+      return letter + List.of("♭", "♮", "♯").get(alter + 1);
+    }
+
+    /** "B#", "C", "Eb". */
+    @Override
+    public String toString() {
+      return letter + List.of("b", "", "#").get(alter + 1);
+    }
+
+    private int semitones() {
+      return letter.semitones() + alter;
+    }
+
+    private Pitch string(int midi) {
+      return new Pitch(letter, alter, (midi - semitones()) / 12 - 1);
     }
   }
 
@@ -95,13 +158,21 @@ public final class HarpPedals {
    * @param twinnedMidiKeys what has to sound on two strings; need not be repeated in the former
    */
   public static Optional<Setting> settingFor(Set<Integer> midiKeys, Set<Integer> twinnedMidiKeys) {
+    return serving(midiKeys, twinnedMidiKeys).findFirst();
+  }
+
+  /** All such settings, those with most pedals at natural first. */
+  public static List<Setting> settingsFor(Set<Integer> midiKeys, Set<Integer> twinnedMidiKeys) {
+    return serving(midiKeys, twinnedMidiKeys).toList();
+  }
+
+  private static Stream<Setting> serving(Set<Integer> midiKeys, Set<Integer> twinnedMidiKeys) {
     if (Stream.of(midiKeys, twinnedMidiKeys).flatMap(Set::stream).anyMatch(key -> !reaches(key))) {
-      return Optional.empty();
+      return Stream.empty();
     }
     return CHOIRS.stream()
         .filter(choir -> twinnedMidiKeys.stream().allMatch(choir.twinned::get))
         .filter(choir -> midiKeys.stream().allMatch(choir.sounding::get))
-        .findFirst()
         .map(choir -> choir.setting);
   }
 
@@ -150,6 +221,10 @@ public final class HarpPedals {
   /** Whether some setting gives this note on two strings. */
   public static boolean hasTwin(int midi) {
     return twinsPossible(Set.of(), Set.of(midi));
+  }
+
+  private static boolean isString(int diatonic) {
+    return LOWEST_STRING <= diatonic && diatonic <= HIGHEST_STRING;
   }
 
   private static boolean reaches(int midi) {

@@ -1,5 +1,7 @@
 package stafette.score;
 
+import java.util.List;
+
 /** The seven letters, in the order in which octaves are counted. */
 public enum Step {
   C(0),
@@ -10,6 +12,9 @@ public enum Step {
   A(9),
   B(11);
 
+  /** In the order in which sharps are added to a key, flats the other way round. */
+  private static final List<Step> SHARPENED = List.of(F, C, G, D, A, E, B);
+
   private final int semitones;
 
   Step(int semitones) {
@@ -19,5 +24,16 @@ public enum Step {
   /** Semitones above C. */
   public int semitones() {
     return semitones;
+  }
+
+  /**
+   * How a key alters it: 1 sharp, −1 flat, else 0.
+   *
+   * @param fifths so many sharps, or flats if below zero
+   */
+  public int alterIn(int fifths) {
+    int place = SHARPENED.indexOf(this);
+    int fromLast = SHARPENED.size() - 1 - place;
+    return place < fifths ? 1 : fromLast < -fifths ? -1 : 0;
   }
 }

@@ -89,6 +89,40 @@ class HarpPedalsTest {
         IllegalArgumentException.class, () -> new HarpPedals.Setting(List.of(0, 0, 0, 2, 0, 0, 0)));
   }
 
+  /**
+   * "For easiest reading, the pedal-tuning elements should follow standard harp pedal order, with
+   * pedal-step values of D, C, B, E, F, G, and A" (MusicXML 4.0, harp-pedals).
+   */
+  @Test
+  void pedals_stand_in_the_order_in_which_harp_diagrams_are_written() {
+    HarpPedals.Setting setting = HarpPedals.Setting.inKey(0);
+    assertEquals("[D, C, B, E, F, G, A]", setting.pedals().toString());
+    assertEquals("D C B | E F G A", setting.toString());
+  }
+
+  @Test
+  void a_key_signature_sets_its_sharps_or_flats() {
+    assertEquals("D C# B | E F# G A", HarpPedals.Setting.inKey(2).toString());
+    assertEquals("Db C Bb | Eb F G Ab", HarpPedals.Setting.inKey(-4).toString());
+    assertEquals("Db Cb Bb | Eb Fb Gb Ab", HarpPedals.Setting.inKey(-9).toString());
+  }
+
+  @Test
+  void only_what_moves_is_told_with_a_sign_for_natural() {
+    List<HarpPedals.Pedal> moved =
+        HarpPedals.Setting.inKey(-1).movedSince(HarpPedals.Setting.inKey(2));
+    assertEquals(List.of("C♮", "B♭", "F♮"), moved.stream().map(p -> p.inWords()).toList());
+  }
+
+  @Test
+  void twins_are_two_strings_called_by_neighbouring_letters() {
+    HarpPedals.Setting setting = HarpPedals.settingFor(Set.of(), Set.of(60, 65)).orElseThrow();
+    assertEquals("[B#3, C4]", setting.strings(60).toString());
+    assertEquals("[E#4, F4]", setting.strings(65).toString());
+    assertEquals(List.of(), setting.strings(64));
+    assertEquals("[C1]", setting.strings(24).toString(), "there is no string below");
+  }
+
   /** Another road to the same answer: from the setting back to what each letter sounds. */
   @Property
   void a_setting_gives_what_was_asked(

@@ -14,17 +14,20 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.IntPredicate;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import stafette.musicxml.text.Origin.ElementText;
 import stafette.musicxml.text.Origin.NoteText;
 import stafette.notation.BarItem.SoundingItem;
 import stafette.notation.NoteSpans;
+import stafette.plan.HarpTurn;
 import stafette.plan.Joins;
 import stafette.plan.LevelSteps;
 import stafette.plan.Plan;
 import stafette.plan.Played;
 import stafette.plan.Player;
+import stafette.plan.Segment;
 import stafette.score.Attack;
 import stafette.score.Line;
 import stafette.score.Pitch;
@@ -79,15 +82,19 @@ public final class Assigned {
 
   private static List<WrittenPassage> passages(
       Plan plan, int player, Landings landings, WritingStyle style) {
-    return plan.segmentsOf(player).stream()
-        .map(
-            segment ->
-                WrittenPassage.of(
-                    plan.played(segment),
-                    landings,
-                    style.joins() == Joins.SHADED ? Overlaps.of(plan, segment) : Overlaps.NONE,
-                    style.balanced() ? LevelSteps.steps(plan, player) : 0))
-        .toList();
+    Map<Segment, HarpTurn> harps = HarpTurn.of(plan);
+    List<WrittenPassage> passages = new ArrayList<>();
+    for (Segment segment : plan.segmentsOf(player)) {
+      WrittenPassage passage =
+          WrittenPassage.of(
+              plan.played(segment),
+              landings,
+              style.joins() == Joins.SHADED ? Overlaps.of(plan, segment) : Overlaps.NONE,
+              style.balanced() ? LevelSteps.steps(plan, player) : 0);
+      HarpTurn harp = harps.get(segment);
+      passages.add(harp == null ? passage : passage.on(harp));
+    }
+    return passages;
   }
 
   /** The shares of players who read from one staff, as one stream of notes. */
@@ -122,9 +129,7 @@ public final class Assigned {
     this(
         background.plan().brief().players().get(0),
         background.plan().line().bars(),
-        background.plan().segmentsOf(0).stream()
-            .map(segment -> WrittenPassage.plain(background.plan().played(segment), Landings.NONE))
-            .toList(),
+        passages(background.plan(), 0, Landings.NONE, WritingStyle.PLAIN),
         background.replaces().strokes());
     owned.forEach(stroke -> cleared.add(bars.at(stroke.onset()).index()));
   }
@@ -242,6 +247,20 @@ public final class Assigned {
       }
     }
     return false;
+  }
+
+  /**
+   * How its pitches are written: those of a harp by the strings that sound them.
+   *
+   * @param ofPart how a part writes any sounding pitch
+   */
+  public UnaryOperator<Pitch> spelling(UnaryOperator<Pitch> ofPart) {
+    boolean isHarp = player.instrument().isHarp();
+    return pitch -> {
+      Pitch usual = ofPart.apply(pitch);
+      boolean isString = Math.abs(pitch.alter()) <= 1 && usual.midi() == pitch.midi();
+      return isHarp && isString ? pitch : usual;
+    };
   }
 
   /** Whether the player has that stroke of the line. */

@@ -2,9 +2,12 @@ package stafette.musicxml.share;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
+import stafette.plan.HarpTurn;
 import stafette.plan.Played;
 import stafette.score.Line;
 import stafette.score.Stroke;
+import stafette.score.Tone;
 
 /**
  * What a player has without a break, as it is written.
@@ -37,6 +40,16 @@ public record WrittenPassage(Played played, List<Stroke> strokes, Overlaps shade
   /** A passage as the line is written. */
   public static WrittenPassage plain(Played played, Landings landings) {
     return of(played, landings, Overlaps.NONE, 0);
+  }
+
+  /** The same passage with each note as the string is called that sounds it. */
+  WrittenPassage on(HarpTurn harp) {
+    List<List<Tone>> tones = harp.tones();
+    List<Stroke> spelled =
+        IntStream.range(0, strokes.size())
+            .mapToObj(i -> strokes.get(i).withTones(tones.get(i)))
+            .toList();
+    return new WrittenPassage(played, spelled, shaded, softer);
   }
 
   public Line line() {

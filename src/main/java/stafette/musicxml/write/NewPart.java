@@ -395,7 +395,8 @@ final class NewPart {
 
   private NoteMaker maker(Origin.Attributes now) {
     int own = instrument.range().isPresent() ? writtenKey(now) : 0;
-    return new NoteMaker(spelling(now), new Accidentals(own), "1", Optional.empty());
+    return new NoteMaker(
+        assigned.spelling(spelling(now)), new Accidentals(own), "1", Optional.empty());
   }
 
   private UnaryOperator<Pitch> spelling(Origin.Attributes now) {

@@ -54,12 +54,6 @@ record NoteMaker(
     return new NoteMaker(pitch -> pitch, new Accidentals(0), voice, staff);
   }
 
-  /** Writes as a part writes with these attributes. */
-  static NoteMaker in(
-      Origin.Attributes inForce, Accidentals before, String voice, Optional<Integer> staff) {
-    return new NoteMaker(spellingIn(inForce), before, voice, staff);
-  }
-
   /** How a part writes a sounding pitch. */
   static UnaryOperator<Pitch> spellingIn(Origin.Attributes inForce) {
     int sounding = Spelling.soundingKey(inForce.fifths(), inForce.transposition());

@@ -316,7 +316,7 @@ final class PartWriter {
       Optional<Integer> staff,
       BarAccidentals accidentals,
       Bar bar) {
-    UnaryOperator<Pitch> spelling = NoteMaker.spellingIn(inForce);
+    UnaryOperator<Pitch> spelling = assigned.spelling(NoteMaker.spellingIn(inForce));
     Accidentals before = accidentals.before(run.span().start(), run.staff(), inForce.fifths());
     for (BarItem.SoundingItem sound : assigned.sounds(bar.index())) {
       if (run.span().contains(sound.span().start()) && sound.first()) {
@@ -325,7 +325,7 @@ final class PartWriter {
             .forEach(pitch -> accidentals.add(sound.span().start(), run.staff(), pitch));
       }
     }
-    return NoteMaker.in(inForce, before, run.voice(), staff);
+    return new NoteMaker(spelling, before, run.voice(), staff);
   }
 
   /** The pitches of a stroke and of its grace notes. */

@@ -153,8 +153,8 @@ final class SlashedShare {
             treatment == SourceTreatment.CUE ? Assigned.all(own.player(), lines.get(0)) : own,
             bar,
             slashed.span(),
-            NoteMaker.in(
-                inForce,
+            new NoteMaker(
+                own.spelling(NoteMaker.spellingIn(inForce)),
                 accidentals.before(first.onset(), note.staff(), inForce.fifths()),
                 note.voice(),
                 staff),

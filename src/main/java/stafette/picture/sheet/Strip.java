@@ -4,11 +4,14 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import stafette.limits.Breath;
 import stafette.picture.ink.Paper;
+import stafette.plan.HarpTurn;
 import stafette.plan.Plan;
 import stafette.plan.Player;
+import stafette.plan.Segment;
 import stafette.score.Line;
 
 /** The page of one player: its turns, and what it plays as music. */
@@ -20,6 +23,7 @@ final class Strip {
   private final int player;
   private final Player who;
   private final List<TurnWords> turns;
+  private final Map<Segment, HarpTurn> harps;
   private final double left = Paper.MARGIN;
   private final double right;
 
@@ -35,6 +39,7 @@ final class Strip {
     this.right = right;
     plan = content.plan();
     who = plan.brief().players().get(player);
+    harps = HarpTurn.of(plan);
     turns =
         plan.segmentsOf(player).stream()
             .map(plan.segments()::indexOf)
@@ -114,9 +119,7 @@ final class Strip {
   }
 
   private String pedals(TurnWords turn) {
-    return who.instrument().family().equals("harp")
-        ? PedalWords.of(turn.played(), plan.way(turn.segment()))
-        : "";
+    return Optional.ofNullable(harps.get(turn.segment())).map(PedalWords::of).orElse("");
   }
 
   private Block text(String text, TypeStyle type) {
