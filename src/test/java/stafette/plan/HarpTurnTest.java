@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import net.jqwik.api.ForAll;
@@ -91,7 +92,7 @@ class HarpTurnTest {
             "[E#] D C B# | E# F G A",
             "",
             "[Bb, A#] D C Bb | E# F G A#"),
-        turns.stream().map(turn -> said(harps.get(turn))).toList());
+        turns.stream().map(turn -> said(Objects.requireNonNull(harps.get(turn)))).toList());
   }
 
   private static String said(HarpTurn turn) {
@@ -172,7 +173,7 @@ class HarpTurnTest {
 
   private static HarpTurn only(Line line, int way) {
     Segment all = new Segment(0, way, 0, line.count() - 1);
-    return HarpTurn.of(plan(line, List.of(all))).get(all);
+    return Objects.requireNonNull(HarpTurn.of(plan(line, List.of(all))).get(all));
   }
 
   private static Plan plan(Line line, List<Segment> turns) {

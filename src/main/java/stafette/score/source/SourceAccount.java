@@ -5,7 +5,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import stafette.score.Line;
 import stafette.score.Part;
@@ -193,11 +195,12 @@ public record SourceAccount(List<SourceNote> notes, List<Resonance> notHeld) {
       return !last.span().end().plus(Length.QUARTER).isBefore(pedal.end());
     }
 
-    /** Whether another part sounds a tone until the pedal goes up. */
+    /** Whether somebody else, or another voice of the part, sounds a tone until the pedal goes up. */
     private boolean isHeld(Tone tone, Span pedal) {
+      Set<Voice> own = sourceVoices().collect(Collectors.toSet());
       return score.parts().stream()
-          .filter(other -> !other.id().equals(part.id()))
-          .flatMap(other -> other.voices().stream())
+          .flatMap(each -> each.voices().stream())
+          .filter(voice -> !own.contains(voice))
           .flatMap(voice -> voice.strokes().stream())
           .anyMatch(
               stroke ->
