@@ -77,7 +77,7 @@ class RoomsTest {
             + " split.thin split.why split.tempo");
     room("sound", "words time score limits plan check check.ear");
     room("picture.ink", "words");
-    room("picture.notes", "words time score limits plan picture.ink");
+    room("picture.notes", "words time score notation limits plan picture.ink");
     room("picture.ribbon", "words time score limits plan check picture.ink picture.notes");
     room(
         "picture.sheet",

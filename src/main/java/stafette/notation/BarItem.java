@@ -1,9 +1,15 @@
 package stafette.notation;
 
 import java.math.BigInteger;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import stafette.score.Stroke;
 import stafette.score.Tuplet;
+import stafette.score.Value;
+import stafette.time.Bar;
+import stafette.time.Bars;
+import stafette.time.Position;
 import stafette.time.Span;
 
 /**
@@ -76,6 +82,32 @@ public record BarItem(
    */
   public record SoundingItem(
       int stroke, Span span, Optional<Tuplet> tuplet, boolean first, boolean last) {
+    /**
+     * A stroke as it is written, cut at bar lines.
+     *
+     * @param until where it ends at the latest: one player's notes don't overlap, whatever a voice
+     *     says
+     */
+    public static List<SoundingItem> of(int index, Stroke stroke, Position until, Bars bars) {
+      List<SoundingItem> items = new ArrayList<>();
+      Position at = stroke.onset();
+      for (Value value : stroke.values()) {
+        Position written = at.plus(value.length());
+        Position end = written.isAfter(until) ? until : written;
+        while (at.isBefore(end)) {
+          Bar bar = bars.at(at);
+          boolean lastBar = bar.index() == bars.count() - 1;
+          Position stop = end.isAfter(bar.span().end()) && !lastBar ? bar.span().end() : end;
+          boolean first = at.equals(stroke.onset());
+          items.add(
+              new SoundingItem(
+                  index, new Span(at, stop), value.tuplet(), first, stop.equals(until)));
+          at = stop;
+        }
+      }
+      return items;
+    }
+
     SoundingItem over(Span piece, boolean begins, boolean ends) {
       return new SoundingItem(stroke, piece, tuplet, first && begins, last && ends);
     }

@@ -5,6 +5,9 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
+import stafette.notation.BarItem.SoundingItem;
+import stafette.score.Tuplet;
 import stafette.time.Bar;
 import stafette.time.Length;
 import stafette.time.Position;
@@ -13,8 +16,8 @@ import stafette.time.Span;
 
 /**
  * Beams notes as they were beamed where they come from; else those of each beat, of each quarter
- * where beats are halves or longer. Inner beams are broken between beats, rests part beams, and a
- * note alone keeps its flags.
+ * where beats are halves or longer. A tuplet over their border stands alone. Inner beams are broken
+ * between beats, rests part beams, and a note alone keeps its flags.
  */
 public final class Beams {
   private static final int MOST = 8;
@@ -36,6 +39,11 @@ public final class Beams {
   }
 
   private static boolean together(Bar bar, BarItem one, BarItem next, List<Span> former) {
+    Optional<Tuplet> tuplet = overBorder(bar, one);
+    Optional<Tuplet> nextTuplet = overBorder(bar, next);
+    if (tuplet.isPresent() || nextTuplet.isPresent()) {
+      return hasFlags(one) && hasFlags(next) && tuplet.equals(nextTuplet);
+    }
     Optional<Span> beam = beamAt(one.span().start(), former);
     boolean asBefore = beam.isPresent() || beamAt(next.span().start(), former).isPresent();
     return hasFlags(one)
@@ -43,6 +51,23 @@ public final class Beams {
         && (asBefore
             ? beam.equals(beamAt(next.span().start(), former))
             : inOneGroup(bar, one, next));
+  }
+
+  /**
+   * The tuplet of a note, if it lies over the border of a group: its notes have a beam of their
+   * own.
+   */
+  private static Optional<Tuplet> overBorder(Bar bar, BarItem item) {
+    return item.sound()
+        .flatMap(SoundingItem::tuplet)
+        .filter(tuplet -> !bar.counted().leavesGroupsOpen())
+        .filter(
+            tuplet ->
+                IntStream.range(1, tuplet.actual())
+                    .mapToObj(i -> Rational.of(i, tuplet.actual()))
+                    .map(share -> tuplet.span().length().quarters().times(share))
+                    .map(into -> tuplet.span().start().plus(new Length(into)))
+                    .anyMatch(at -> !group(bar, at).equals(group(bar, tuplet.span().start()))));
   }
 
   private static Optional<Span> beamAt(Position at, List<Span> former) {

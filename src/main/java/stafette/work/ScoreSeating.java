@@ -61,7 +61,7 @@ record ScoreSeating(Score score, Catalogue catalogue, Chairs seated) implements 
 
   /** In a score for keyboards alone above them, whatever the instrument. */
   @Override
-  public Optional<Below> below(Player player) {
+  public Optional<PartBelow> below(Player player) {
     boolean keysAlone =
         score.parts().stream()
             .flatMap(part -> catalogue.of(part).stream())
@@ -70,10 +70,10 @@ record ScoreSeating(Score score, Catalogue catalogue, Chairs seated) implements 
     for (Part part : score.parts()) {
       Optional<Instrument> there = catalogue.of(part);
       if (there.filter(each -> isKin(each, player)).isPresent()) {
-        return Optional.of(new Below(part.id(), true));
+        return Optional.of(new PartBelow(part.id(), true));
       }
       if (there.filter(each -> FAMILIES.indexOf(each.family()) > own).isPresent()) {
-        return Optional.of(new Below(part.id(), false));
+        return Optional.of(new PartBelow(part.id(), false));
       }
     }
     return Optional.empty();

@@ -7,6 +7,7 @@ import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import stafette.limits.Instrument;
 import stafette.picture.ink.Box;
 import stafette.picture.ink.Face;
 import stafette.picture.ink.Ink;
@@ -14,8 +15,11 @@ import stafette.picture.ink.Mark;
 import stafette.picture.notes.BarRow;
 import stafette.picture.notes.Clef;
 import stafette.picture.notes.Engraver;
+import stafette.picture.notes.NoteRoom;
+import stafette.picture.notes.PartSpelling;
 import stafette.picture.notes.Staff;
 import stafette.plan.Played;
+import stafette.score.Keys;
 import stafette.score.Line;
 import stafette.score.Transposition;
 import stafette.time.Bar;
@@ -64,14 +68,24 @@ record SystemPicture(
     Systems systems(double width) {
       double least =
           Stream.concat(part.before().stream(), part.after().stream())
-              .mapToDouble(line -> Engraver.leastPointsPerQuarter(line, SPACE))
+              .mapToDouble(line -> SPACE * new NoteRoom(line, spelling()).perQuarter())
               .max()
               .orElse(1);
       return new Systems(
-          bar -> MARGIN + Engraver.headerWidth(music(List.of(), bar), staff(1, 0)),
+          bar ->
+              MARGIN + Engraver.headerWidth(music(List.of(), bar), staff(1, 0), bar.span().start()),
           width - MARGIN,
           Engraver.LEAD_SPACES * SPACE,
+          this::signs,
           Math.min(least, MOST_SPACES_PER_QUARTER * SPACE));
+    }
+
+    private double signs(Bar bar, boolean opensRow) {
+      int place = part.bars().indexOf(bar);
+      return opensRow || place == 0
+          ? 0
+          : Engraver.signsWidth(
+              music(List.of(), bar), staff(1, 0), part.bars().get(place - 1), bar);
     }
 
     SystemPicture picture(BarRow row) {
@@ -157,7 +171,21 @@ record SystemPicture(
       int place = part.bars().indexOf(first);
       boolean same = place > 0 && part.bars().get(place - 1).meter().equals(first.meter());
       return new Engraver.EngravedMusic(
-          plays, List.of(), 0, same ? Optional.empty() : Optional.of(first.meter()));
+          plays, List.of(), keys(), same ? Optional.empty() : Optional.of(first.meter()));
+    }
+
+    private PartSpelling spelling() {
+      return new PartSpelling(transposition(), keys());
+    }
+
+    /** As the part has them; instruments without pitch have none. */
+    private Keys keys() {
+      boolean pitched = part.instrument().map(known -> known.range().isPresent()).orElse(true);
+      return Stream.concat(part.after().stream(), part.before().stream())
+          .filter(line -> pitched)
+          .findFirst()
+          .map(line -> line.keys().writtenBy(transposition()))
+          .orElse(Keys.NONE);
     }
 
     private static Box extent(List<Mark> marks) {
@@ -167,9 +195,11 @@ record SystemPicture(
     /** The second staff of a part that has one is read in the bass clef. */
     private Staff staff(int number, double top) {
       Clef own = part.instrument().map(known -> Clef.of(known.clef())).orElse(Clef.TREBLE);
-      Transposition transposition =
-          part.instrument().map(known -> known.transposition()).orElse(Transposition.NONE);
-      return new Staff(top, SPACE, number > 1 ? Clef.BASS : own, transposition);
+      return new Staff(top, SPACE, number > 1 ? Clef.BASS : own, transposition());
+    }
+
+    private Transposition transposition() {
+      return part.instrument().map(Instrument::transposition).orElse(Transposition.NONE);
     }
   }
 }

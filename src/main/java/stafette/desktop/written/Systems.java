@@ -2,8 +2,11 @@ package stafette.desktop.written;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
 import stafette.picture.notes.BarRow;
+import stafette.picture.notes.BarRows;
 import stafette.time.Bar;
 
 /**
@@ -12,9 +15,15 @@ import stafette.time.Bar;
  * @param left where a row begins whose first bar that is
  * @param width of a row with all that stands before its first bar
  * @param lead room between a bar line and the first note
+ * @param signs room for what changes at a bar
  * @param leastPerQuarter the least width of a quarter note
  */
-record Systems(ToDoubleFunction<Bar> left, double width, double lead, double leastPerQuarter) {
+record Systems(
+    ToDoubleFunction<Bar> left,
+    double width,
+    double lead,
+    BarRows.RowSigns signs,
+    double leastPerQuarter) {
   /** Up to where the last row of a run is drawn out to the full width. */
   private static final double MOST_STRETCH = 1.6;
 
@@ -50,12 +59,18 @@ record Systems(ToDoubleFunction<Bar> left, double width, double lead, double lea
   private double perQuarter(List<Bar> bars) {
     double quarters =
         bars.stream().mapToDouble(bar -> bar.span().length().quarters().toDouble()).sum();
-    return Math.max(1, width - left(bars) - lead * bars.size()) / quarters;
+    double before = rooms(bars).values().stream().mapToDouble(room -> room).sum();
+    return Math.max(1, width - left(bars) - lead * bars.size() - before) / quarters;
+  }
+
+  private Map<Integer, Double> rooms(List<Bar> bars) {
+    return bars.stream()
+        .collect(Collectors.toMap(Bar::index, bar -> signs.room(bar, bar.equals(bars.get(0)))));
   }
 
   private BarRow row(List<Bar> bars) {
     double full = perQuarter(bars);
     double most = Math.max(leastPerQuarter, 1) * MOST_STRETCH;
-    return new BarRow(bars, left(bars), Math.min(full, most), lead);
+    return new BarRow(bars, left(bars), Math.min(full, most), lead, rooms(bars));
   }
 }

@@ -33,9 +33,7 @@ import stafette.score.Line;
 import stafette.score.Pitch;
 import stafette.score.Stroke;
 import stafette.score.Tone;
-import stafette.score.Value;
 import stafette.score.Words;
-import stafette.time.Bar;
 import stafette.time.Bars;
 import stafette.time.Position;
 import stafette.time.Span;
@@ -359,26 +357,11 @@ public final class Assigned {
         && strokes.get(index - 1).span().end().equals(strokes.get(index).onset());
   }
 
-  /**
-   * @param until where it ends at the latest: one player's notes don't overlap, whatever a voice
-   *     says
-   */
   private void addSounds(int index, Stroke stroke, Position until) {
-    Position at = stroke.onset();
-    for (Value value : stroke.values()) {
-      Position written = at.plus(value.length());
-      Position end = written.isAfter(until) ? until : written;
-      while (at.isBefore(end)) {
-        Bar bar = bars.at(at);
-        boolean lastBar = bar.index() == bars.count() - 1;
-        Position stop = end.isAfter(bar.span().end()) && !lastBar ? bar.span().end() : end;
-        boolean first = at.equals(stroke.onset());
-        boolean last = stop.equals(until);
-        sounds
-            .computeIfAbsent(bar.index(), number -> new ArrayList<>())
-            .add(new SoundingItem(index, new Span(at, stop), value.tuplet(), first, last));
-        at = stop;
-      }
+    for (SoundingItem sound : SoundingItem.of(index, stroke, until, bars)) {
+      sounds
+          .computeIfAbsent(bars.at(sound.span().start()).index(), number -> new ArrayList<>())
+          .add(sound);
     }
   }
 

@@ -113,6 +113,21 @@ final class BarAccidentals {
     return missing;
   }
 
+  /**
+   * Notes that stay and showed an accidental that they need no more, as what it took back is gone.
+   */
+  Set<ElementText> idle() {
+    Set<ElementText> needed = new HashSet<>();
+    shown(notes).forEach(note -> note.element().ifPresent(needed::add));
+    Set<ElementText> staying = new HashSet<>();
+    notes.forEach(note -> note.element().ifPresent(staying::add));
+    Set<ElementText> idle = new HashSet<>();
+    shown(before).forEach(note -> note.element().ifPresent(idle::add));
+    idle.retainAll(staying);
+    idle.removeAll(needed);
+    return idle;
+  }
+
   /** The notes that must show their accidental. */
   private List<Noted> shown(List<Noted> all) {
     Map<Integer, Accidentals> staves = new HashMap<>();

@@ -56,7 +56,7 @@ final class NewParts {
    *
    * @throws UnwritablePlan if its lengths have no common part
    */
-  void add(NewPart part, Optional<PartText> after, Optional<Seating.Below> above)
+  void add(NewPart part, Optional<PartText> after, Optional<Seating.PartBelow> above)
       throws UnwritablePlan {
     Optional<PartText> next = above.flatMap(below -> partOf(below.part()));
     Optional<TextSpan> entry = after.or(() -> next).flatMap(PartText::scorePart);
@@ -70,7 +70,7 @@ final class NewParts {
     String partBreak = style.breakLike(origin.text(), beside.whole().start());
     String listed = part.scorePart(entryBreak, channels);
     if (after.isEmpty() && next.isPresent() && entry.isPresent()) {
-      boolean inBracket = above.map(Seating.Below::isOfFamily).orElse(false);
+      boolean inBracket = above.map(Seating.PartBelow::isOfFamily).orElse(false);
       int at = inBracket ? entry.get().start() : beforeBrackets(entry.get().start());
       insert(at, listed + entryBreak);
       insert(beside.whole().start(), part.part(partBreak) + partBreak);

@@ -14,6 +14,8 @@ final class NoteRewrite {
       Pattern.compile("<(pitch|unpitched)[\\s>].*?</\\1>|<unpitched\\s*/>", Pattern.DOTALL);
   private static final Pattern ACCIDENTAL =
       Pattern.compile("\\s*<accidental[\\s>].*?</accidental>", Pattern.DOTALL);
+  private static final Pattern COURTESY =
+      Pattern.compile("(?:cautionary|parentheses|editorial|bracket)\\s*=\\s*[\"']yes");
   private static final Pattern BEFORE_ACCIDENTAL =
       Pattern.compile(
           "<(pitch|duration|voice|type)(?:\\s[^>]*)?>.*?</\\1>|<(?:tie|instrument|dot)(?:\\s[^>]*)?/>",
@@ -70,6 +72,17 @@ final class NoteRewrite {
     String tied = withTied(after(DURATION, toned, all(TIE, other)), all(TIED, other));
     String accidental = all(ACCIDENTAL, other);
     return accidental.isEmpty() ? tied : withAccidental(tied, accidental);
+  }
+
+  /** Without the accidental that it shows, unless that is a courtesy. */
+  static String withoutAccidental(String note) {
+    return ACCIDENTAL
+        .matcher(note)
+        .replaceAll(
+            found ->
+                COURTESY.matcher(found.group()).find()
+                    ? Matcher.quoteReplacement(found.group())
+                    : "");
   }
 
   /**

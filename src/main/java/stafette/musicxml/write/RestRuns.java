@@ -62,6 +62,60 @@ final class RestRuns {
 
   /** Draws them together in one bar. */
   void draw(MeasureText measure, Bar bar) {
+    List<ElementText> voice = new ArrayList<>();
+    for (ElementText element : measure.elements()) {
+      if (element.name().equals("backup")) {
+        drawWhole(measure, bar, voice);
+        voice.clear();
+      } else if (!part.isGone(element.span())) {
+        voice.add(element);
+      }
+    }
+    drawWhole(measure, bar, voice);
+    drawRuns(measure, bar);
+  }
+
+  /**
+   * Makes one rest of a voice that is silent all through a bar; directions within it stand after it
+   * then, and say how far before that they are meant.
+   */
+  private void drawWhole(MeasureText measure, Bar bar, List<ElementText> voice) {
+    List<ElementText> rests = voice.stream().filter(this::isRest).toList();
+    if (rests.size() < 2 || rests.stream().noneMatch(rest -> part.isSilenced(rest.span()))) {
+      return;
+    }
+    ElementText first = rests.get(0);
+    ElementText last = rests.get(rests.size() - 1);
+    Span span = new Span(first.onset(), last.onset().plus(last.note().orElseThrow().length()));
+    List<ElementText> within =
+        voice.subList(voice.indexOf(first), voice.indexOf(last)).stream()
+            .filter(each -> each.note().isEmpty())
+            .toList();
+    boolean silent = voice.stream().filter(each -> each.note().isPresent()).allMatch(this::isRest);
+    boolean movable = within.stream().allMatch(each -> LateSign.canBe(text(each)));
+    List<BarItem> items = VoiceLayout.of(bar, span, List.of(), new TreeSet<>(), List.of());
+    boolean whole = span.equals(bar.span()) && items.size() == 1 && fits(items.get(0), first);
+    if (!silent || !movable || !whole) {
+      return;
+    }
+    String lineBreak = style.breakWithin(origin.text(), measure);
+    List<String> texts = new ArrayList<>();
+    texts.add(text(items.get(0), bar, first, lineBreak));
+    for (ElementText sign : within) {
+      Rational back =
+          span.end().since(sign.onset()).quarters().times(first.attributes().divisions());
+      texts.add(LateSign.of(text(sign), back));
+      part.delete(sign.span());
+    }
+    rests.forEach(rest -> part.delete(rest.span()));
+    part.edit(first.span(), gone -> String.join(lineBreak, texts));
+  }
+
+  private String text(ElementText element) {
+    return part.textOf(element.span());
+  }
+
+  private void drawRuns(MeasureText measure, Bar bar) {
     List<RestMember> run = new ArrayList<>();
     int open = 0;
     for (ElementText element : measure.elements()) {

@@ -337,7 +337,7 @@ public final class ScoreWriter {
             newParts.newId(),
             names.abbreviation(assigned.player()));
     Optional<Part> above = seating.neighbour(assigned.player()).flatMap(document.score()::part);
-    Optional<Seating.Below> below =
+    Optional<Seating.PartBelow> below =
         above.isPresent() ? Optional.empty() : seating.below(assigned.player());
     newParts.add(part, above.flatMap(each -> partOf(each.id())), below);
     Sentence where =

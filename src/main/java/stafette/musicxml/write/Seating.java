@@ -16,10 +16,10 @@ public interface Seating {
    * @param part the id of the part before which it goes
    * @param isOfFamily whether it goes into the bracket of that part
    */
-  record Below(String part, boolean isOfFamily) {}
+  record PartBelow(String part, boolean isOfFamily) {}
 
   /** The part above which a player's new part goes, where no neighbour stands above it. */
-  default Optional<Below> below(Player player) {
+  default Optional<PartBelow> below(Player player) {
     return Optional.empty();
   }
 

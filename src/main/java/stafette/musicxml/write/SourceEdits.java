@@ -209,8 +209,13 @@ final class SourceEdits {
         measure.elements().stream()
             .filter(element -> isPitchGone(element.span()))
             .collect(Collectors.toSet());
-    for (BarAccidentals.MissingSign missing :
-        new BarAccidentals(origin, measure, bar, gone).missing()) {
+    BarAccidentals accidentals = new BarAccidentals(origin, measure, bar, gone);
+    for (ElementText idle : accidentals.idle()) {
+      if (!edited.isWrittenAnew(idle.span())) {
+        edited.edit(heirs.getOrDefault(idle.span(), idle.span()), NoteRewrite::withoutAccidental);
+      }
+    }
+    for (BarAccidentals.MissingSign missing : accidentals.missing()) {
       TextSpan note = missing.element().span();
       if (!edited.isWrittenAnew(note)) {
         edited.edit(

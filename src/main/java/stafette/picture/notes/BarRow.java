@@ -15,12 +15,29 @@ import stafette.time.Span;
  * @param pointsPerQuarter how wide a quarter note is
  * @param lead room between a bar line and the first note, in points
  * @param signs more room than that for what stands between them, in points, by the bar's index
+ * @param spaced where the bars stand and what is in them, by index, if they are not spaced by time
  */
 public record BarRow(
-    List<Bar> bars, double left, double pointsPerQuarter, double lead, Map<Integer, Double> signs) {
+    List<Bar> bars,
+    double left,
+    double pointsPerQuarter,
+    double lead,
+    Map<Integer, Double> signs,
+    Map<Integer, SpacedBar> spaced) {
   public BarRow {
     bars = List.copyOf(bars);
     signs = Map.copyOf(signs);
+    spaced = Map.copyOf(spaced);
+  }
+
+  /** A row that is spaced by time. */
+  public BarRow(
+      List<Bar> bars,
+      double left,
+      double pointsPerQuarter,
+      double lead,
+      Map<Integer, Double> signs) {
+    this(bars, left, pointsPerQuarter, lead, signs, Map.of());
   }
 
   /** A row without signs between a bar line and the first note. */
@@ -39,16 +56,25 @@ public record BarRow(
 
   /** The bar line at a bar's beginning. */
   public double left(Bar bar) {
-    int before = bar.index() - bars.get(0).index();
-    return left + leads(before) + quartersTo(bar.span().start()) * pointsPerQuarter;
+    SpacedBar own = spaced.get(bar.index());
+    return own == null ? x(bar.index() - bars.get(0).index(), bar.span().start()) : own.left();
   }
 
   /** The bar line at a bar's end. */
   public double right(Bar bar) {
-    return left(bar)
-        + lead
-        + signs(bar)
-        + bar.span().length().quarters().toDouble() * pointsPerQuarter;
+    SpacedBar own = spaced.get(bar.index());
+    return own == null
+        ? left(bar)
+            + lead
+            + signs(bar)
+            + bar.span().length().quarters().toDouble() * pointsPerQuarter
+        : own.right();
+  }
+
+  /** Whether a bar is counted, not written. */
+  public boolean isCounted(Bar bar) {
+    SpacedBar own = spaced.get(bar.index());
+    return own != null && own.isCounted();
   }
 
   /** Where a time within the row stands. */
@@ -63,6 +89,16 @@ public record BarRow(
         low = middle + 1;
       }
     }
+    SpacedBar own = spaced.get(bars.get(Math.max(0, begun - 1)).index());
+    return own == null ? x(begun, position) : own.x(position);
+  }
+
+  /**
+   * Where a time stands in a row that is spaced by time.
+   *
+   * @param begun how many bars have room for what stands before their first note
+   */
+  private double x(int begun, Position position) {
     return left + leads(begun) + quartersTo(position) * pointsPerQuarter;
   }
 
@@ -99,11 +135,14 @@ public record BarRow(
         long to = line.micros(beat.end());
         if (micros < to) {
           double share = Math.max(0, micros - from) / (double) (to - from);
-          double length = beat.length().quarters().toDouble() * pointsPerQuarter;
-          return x(beat.start()) + share * length;
+          return x(beat.start()) + share * (endX(bar, beat) - x(beat.start()));
         }
       }
     }
     return right();
+  }
+
+  private double endX(Bar bar, Span beat) {
+    return beat.end().isBefore(bar.span().end()) ? x(beat.end()) : right(bar);
   }
 }

@@ -1,20 +1,14 @@
 package stafette.picture.notes;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.stream.IntStream;
+import stafette.notation.Accidentals;
 import stafette.picture.ink.Ink;
 import stafette.picture.ink.Mark;
 import stafette.picture.ink.Path;
 import stafette.plan.Played;
 import stafette.score.Keys;
-import stafette.score.Line;
-import stafette.score.Pitch;
-import stafette.score.Stroke;
-import stafette.score.Tuplet;
 import stafette.time.Bar;
 import stafette.time.Meter;
 import stafette.time.Position;
@@ -29,10 +23,8 @@ public final class Engraver {
   /** Room between a bar line and the first note, in staff spaces. */
   public static final double LEAD_SPACES = 1.9;
 
-  private static final double AIR_SPACES = 0.5;
-
   /** How far a rest gives way to a flag before it, in spaces. */
-  private static final double FLAG = 0.7;
+  static final double FLAG = 0.7;
 
   private final EngravedMusic music;
   private final Staff staff;
@@ -78,7 +70,7 @@ public final class Engraver {
     List<NotatedItem> sounding = Notation.of(music.plays(), music.given(), row.bars());
     octaves = OctaveLines.of(this.staff, row.bars(), spelling.of(sounding));
     written = octaves.notes();
-    groups = Beaming.groups(written, this.staff, row);
+    groups = StemGroup.of(written, this.staff, row);
     reaches = new Reaches(groups, staff.space());
   }
 
@@ -126,27 +118,6 @@ public final class Engraver {
         KeySignature.change(from, to), sameMeter ? Optional.empty() : Optional.of(bar.meter()));
   }
 
-  /** The least width of a quarter note at which no two notes of a line touch. */
-  public static double leastPointsPerQuarter(Line line, double staffSpace) {
-    return IntStream.range(1, line.count())
-        .mapToDouble(j -> neededSpaces(line.stroke(j)) * staffSpace / quarters(line, j))
-        .max()
-        .orElse(0);
-  }
-
-  private static double quarters(Line line, int j) {
-    Position before = line.stroke(j - 1).onset();
-    return line.stroke(j).onset().since(before).quarters().toDouble();
-  }
-
-  /** From the head before to this one. */
-  private static double neededSpaces(Stroke stroke) {
-    boolean altered =
-        stroke.tones().stream().anyMatch(tone -> tone instanceof Pitch pitch && pitch.alter() != 0);
-    double accidental = altered ? Signs.accidentalWidth(1) : 0;
-    return Signs.HEAD + AIR_SPACES + accidental + 1.4 * stroke.graces().size();
-  }
-
   private List<Mark> all() {
     addStaff();
     addMusic();
@@ -157,6 +128,7 @@ public final class Engraver {
     groups.forEach(group -> marks.addAll(group.marks()));
     addHeads();
     addRests();
+    addCounted();
     SlurCurves curves = new SlurCurves(staff, row, written, reaches);
     marks.addAll(curves.ties());
     addArticulations();
@@ -200,7 +172,7 @@ public final class Engraver {
       BarSigns signs = signs(spelling, before, bar);
       seen = signs.key().width() > 0 && isShown(signs, bar) ? spelling.signature(bar) : seen;
       before = bar;
-      Heads heads = new Heads(staff, new AccidentalMemory(seen));
+      Heads heads = new Heads(staff, new Accidentals(seen));
       for (NotatedItem note : written) {
         if (!note.isRest() && bar.span().contains(note.onset())) {
           marks.addAll(heads.of(note, row.x(note.onset()), reaches.of(note).up()));
@@ -212,7 +184,7 @@ public final class Engraver {
   private void addArticulations() {
     for (NotatedItem note : written) {
       if (!note.isRest() && note.attacks()) {
-        double middle = row.x(note.onset()) + Signs.headWidth(note.form()) * staff.space() / 2;
+        double middle = row.x(note.onset()) + note.form().headWidth() * staff.space() / 2;
         List<Mark> own = Articulations.of(staff, note, middle, reaches.of(note));
         reaches.grow(note, own);
         marks.addAll(own);
@@ -223,7 +195,7 @@ public final class Engraver {
   private void addRests() {
     for (int i = 0; i < written.size(); i++) {
       NotatedItem rest = written.get(i);
-      if (rest.isRest()) {
+      if (rest.isRest() && rest.shown() && !row.isCounted(bar(rest))) {
         boolean afterFlag = i > 0 && hasFlagBeside(written.get(i - 1));
         addRest(rest, afterFlag ? FLAG * staff.space() : 0);
       }
@@ -239,13 +211,9 @@ public final class Engraver {
   }
 
   private void addRest(NotatedItem rest, double moved) {
-    Bar bar =
-        row.bars().stream()
-            .filter(each -> each.span().contains(rest.span().start()))
-            .findFirst()
-            .orElseThrow();
+    Bar bar = bar(rest);
     double at = row.x(rest.span().start()) + moved;
-    if (rest.wholeBar()) {
+    if (rest.isWholeBar()) {
       at = (row.left(bar) + row.signs(bar) + row.right(bar) - Signs.WHOLE_HEAD * staff.space()) / 2;
     }
     List<Mark> signs = restAt(rest, at);
@@ -253,26 +221,60 @@ public final class Engraver {
     marks.addAll(right > row.right(bar) ? restAt(rest, at - (right - row.right(bar))) : signs);
   }
 
+  private Bar bar(NotatedItem item) {
+    return row.bars().stream()
+        .filter(each -> each.span().contains(item.onset()))
+        .findFirst()
+        .orElseThrow();
+  }
+
   private List<Mark> restAt(NotatedItem rest, double at) {
     List<Mark> signs = new ArrayList<>();
     double baseline = staff.bottom() - rest.form().restRaisedSpaces() * staff.space();
     signs.add(staff.sign(rest.form().rest(), at, baseline, 1));
     for (int dot = 0; dot < rest.form().dots(); dot++) {
-      double right = at + (1.9 + 0.55 * dot) * staff.space();
+      double right = at + (Signs.restWidth(rest.form()) + 0.4 + 0.55 * dot) * staff.space();
       signs.add(Signs.dot(right, staff.y(5), 0.2 * staff.space()));
     }
     return signs;
   }
 
-  private void addTuplets() {
-    Map<Tuplet, List<NotatedItem>> tuplets = new LinkedHashMap<>();
-    for (NotatedItem one : written) {
-      one.tuplet().ifPresent(t -> tuplets.computeIfAbsent(t, key -> new ArrayList<>()).add(one));
+  /** Bars that are counted: a bar across the staff for all that stand together, and how many. */
+  private void addCounted() {
+    int first = 0;
+    while (first < row.bars().size()) {
+      int end = first + 1;
+      while (end < row.bars().size() && continues(row.bars().get(end))) {
+        end++;
+      }
+      Bar bar = row.bars().get(first);
+      Span span = new Span(bar.span().start(), row.bars().get(end - 1).span().end());
+      if (row.isCounted(bar) && music.given().stream().noneMatch(span::overlaps)) {
+        double left = row.left(bar) + row.signs(bar);
+        marks.addAll(CountedBars.of(staff, end - first, left, row.right(bar)));
+      }
+      first = end;
     }
-    tuplets.forEach((tuplet, members) -> marks.addAll(tuplet(tuplet, members)));
   }
 
-  private List<Mark> tuplet(Tuplet tuplet, List<NotatedItem> members) {
+  private boolean continues(Bar bar) {
+    return row.isCounted(bar) && row.left(bar) == row.right(bar);
+  }
+
+  private void addTuplets() {
+    List<NotatedItem> open = new ArrayList<>();
+    for (NotatedItem one : written) {
+      if (one.item().edge().starts()) {
+        open.clear();
+      }
+      open.add(one);
+      if (one.item().edge().stops()) {
+        marks.addAll(tuplet(open));
+      }
+    }
+  }
+
+  private List<Mark> tuplet(List<NotatedItem> members) {
     boolean beamed = groups.stream().anyMatch(g -> g.isBeamed() && g.notes().containsAll(members));
     List<NotatedItem> notes = members.stream().filter(note -> !note.isRest()).toList();
     List<Reaches.InkReach> all = notes.stream().map(reaches::of).toList();
@@ -292,7 +294,7 @@ public final class Engraver {
     }
     double left = row.x(members.get(0).onset());
     double right = row.x(members.get(members.size() - 1).onset()) + Signs.HEAD * space;
-    String figure = Integer.toString(tuplet.actual());
+    String figure = Integer.toString(members.get(0).item().ratio().orElseThrow().actual());
     List<Mark> sign = TupletSign.of(figure, left, right, y, above, beamed, space);
     notes.forEach(note -> reaches.grow(note, sign));
     return sign;

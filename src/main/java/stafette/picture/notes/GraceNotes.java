@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import stafette.notation.NoteShape;
 import stafette.picture.ink.Box;
 import stafette.picture.ink.Ink;
 import stafette.picture.ink.Mark;
@@ -22,7 +23,7 @@ final class GraceNotes {
   static final double AIR = 0.4;
 
   private static final double STEM_LENGTH = 2.2;
-  private static final NoteForm FORM = new NoteForm(3, 0);
+  private static final NoteForm FORM = new NoteForm(new NoteShape("eighth", 0));
 
   private final Staff staff;
   private final List<Grace> graces;

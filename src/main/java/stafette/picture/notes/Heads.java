@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import stafette.notation.Accidentals;
 import stafette.picture.ink.Ink;
 import stafette.picture.ink.Mark;
 import stafette.picture.ink.Path;
@@ -17,11 +18,11 @@ final class Heads {
   private static final int CLASHING_STEPS = 6;
 
   private final Staff staff;
-  private final AccidentalMemory memory;
+  private final Accidentals accidentals;
 
-  Heads(Staff staff, AccidentalMemory memory) {
+  Heads(Staff staff, Accidentals accidentals) {
     this.staff = staff;
-    this.memory = memory;
+    this.accidentals = accidentals;
   }
 
   /** What a note has at x, its stem left out; notes tied to the one before repeat no accidental. */
@@ -31,18 +32,22 @@ final class Heads {
     double space = staff.space();
     List<Grace> graces = note.attacks() ? note.sound().graces() : List.of();
     GraceNotes before = new GraceNotes(staff, graces, this::accidental);
-    double width = Signs.headWidth(note.form()) * space;
+    double width = note.form().headWidth() * space;
     List<Integer> shifts = shifts(note.sound().tones(), stemUp);
     double left = shifts.contains(-1) ? x - width : x;
     double besideHeads = left;
     double right = shifts.contains(1) ? x + 2 * width : x + width;
     int lastAccidental = Integer.MAX_VALUE;
     List<Tone> tones = note.sound().tones();
+    List<Optional<Integer>> alters =
+        tones.stream()
+            .map(tone -> note.attacks() ? accidental(tone) : Optional.<Integer>empty())
+            .toList();
     for (int i = tones.size() - 1; i >= 0; i--) {
       int step = staff.step(tones.get(i));
       steps.add(step);
       marks.add(Signs.head(staff, note.form(), x + shifts.get(i) * width, staff.y(step), 1));
-      Optional<Integer> alter = note.attacks() ? accidental(tones.get(i)) : Optional.empty();
+      Optional<Integer> alter = alters.get(i);
       if (alter.isPresent()) {
         boolean clashes = lastAccidental - step < CLASHING_STEPS;
         left = (clashes ? left : besideHeads) - Signs.accidentalWidth(alter.get()) * space;
@@ -57,7 +62,9 @@ final class Heads {
   }
 
   private Optional<Integer> accidental(Tone tone) {
-    return tone instanceof Pitch pitch ? memory.before(staff.written(pitch)) : Optional.empty();
+    return tone instanceof Pitch pitch && accidentals.mustShow(pitch)
+        ? Optional.of(pitch.alter())
+        : Optional.empty();
   }
 
   private List<Integer> shifts(List<Tone> tones, boolean stemUp) {

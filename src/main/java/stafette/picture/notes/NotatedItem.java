@@ -2,30 +2,22 @@ package stafette.picture.notes;
 
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import stafette.notation.BarItem;
+import stafette.notation.BarItem.SoundingItem;
 import stafette.score.Grace;
 import stafette.score.Stroke;
 import stafette.score.Tone;
-import stafette.score.Tuplet;
 import stafette.time.Position;
 import stafette.time.Span;
 
 /**
- * One note, chord or rest as it is written.
+ * One note, chord or rest as it is drawn.
  *
- * @param span where
- * @param form its value
+ * @param item as it is written
  * @param stroke what sounds; empty for a rest
- * @param part which of the stroke's tied values, from 0
- * @param tuplet the group to which it belongs
- * @param wholeBar whether it is the rest of a whole bar, written in its middle
+ * @param shown whether it is drawn, not only counted
  */
-record NotatedItem(
-    Span span,
-    NoteForm form,
-    Optional<Stroke> stroke,
-    int part,
-    Optional<Tuplet> tuplet,
-    boolean wholeBar) {
+record NotatedItem(BarItem item, Optional<Stroke> stroke, boolean shown) {
   /** The item with other tones, those of grace notes included. */
   NotatedItem withTones(UnaryOperator<Tone> change) {
     if (isRest()) {
@@ -46,15 +38,28 @@ record NotatedItem(
             before.articulations(),
             before.dynamic(),
             before.manner());
-    return new NotatedItem(span, form, Optional.of(after), part, tuplet, wholeBar);
+    return new NotatedItem(item, Optional.of(after), shown);
   }
 
   boolean isRest() {
-    return stroke.isEmpty();
+    return item.isRest();
+  }
+
+  /** Whether it is the rest of a whole bar, drawn in its middle. */
+  boolean isWholeBar() {
+    return isRest() && item.shape().isEmpty();
+  }
+
+  Span span() {
+    return item.span();
   }
 
   Position onset() {
-    return span.start();
+    return span().start();
+  }
+
+  NoteForm form() {
+    return NoteForm.of(item);
   }
 
   Stroke sound() {
@@ -63,10 +68,15 @@ record NotatedItem(
 
   /** Whether it is the attack, not a note tied to it. */
   boolean attacks() {
-    return part == 0 && !isRest();
+    return item.sound().filter(SoundingItem::first).isPresent();
   }
 
   boolean tiedOn() {
-    return stroke.isPresent() && part + 1 < sound().values().size();
+    return item.sound().filter(sound -> !sound.last()).isPresent();
+  }
+
+  /** Whether the first of its beams is that. */
+  boolean hasBeam(String value) {
+    return !item.beams().isEmpty() && item.beams().get(0).equals(value);
   }
 }

@@ -1,176 +1,168 @@
 package stafette.picture.notes;
 
 import java.util.ArrayList;
-import java.util.Collections;
+import java.util.Collection;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.stream.Stream;
+import stafette.notation.BarItem;
+import stafette.notation.BarItem.SoundingItem;
+import stafette.notation.LandingNote;
+import stafette.notation.VoiceLayout;
 import stafette.plan.Played;
+import stafette.plan.Rules;
+import stafette.score.Line;
 import stafette.score.Stroke;
 import stafette.score.Tuplet;
-import stafette.score.Value;
 import stafette.time.Bar;
-import stafette.time.Length;
+import stafette.time.Bars;
 import stafette.time.Position;
-import stafette.time.Rational;
 import stafette.time.Span;
 
 /**
- * How what a player plays is written: its notes, and rests where it plays nothing. Rests are cut at
- * beats and keep to the tuplets of the notes beside them.
+ * What a player plays as it is written into files, bar by bar: its notes, and rests where it plays
+ * nothing. Rests stay away from where it plays something else, but tuplets that reach there stay
+ * whole.
  */
 final class Notation {
-  private final List<Stroke> strokes;
-  private final List<Span> silent;
+  /** What a player has before an entry as a rule. */
+  private static final long READY_MICROS = Math.round(Rules.DEFAULT_READY_SECONDS * 1e6);
 
-  private Notation(List<Stroke> strokes, List<Span> silent) {
+  private final List<Stroke> strokes;
+  private final Map<Integer, List<SoundingItem>> sounds = new HashMap<>();
+  private final List<Span> given;
+  private final List<Span> beams;
+
+  private Notation(List<Stroke> strokes, List<Span> given, List<Span> beams, Optional<Bars> bars) {
     this.strokes = strokes;
-    this.silent = silent;
+    this.given = given;
+    this.beams = beams;
+    for (int i = 0; i < strokes.size(); i++) {
+      Stroke stroke = strokes.get(i);
+      Position end = stroke.span().end();
+      Position next = i + 1 < strokes.size() ? strokes.get(i + 1).onset() : end;
+      Bars all = bars.orElseThrow();
+      for (SoundingItem sound : SoundingItem.of(i, stroke, next.isBefore(end) ? next : end, all)) {
+        sounds
+            .computeIfAbsent(all.at(sound.span().start()).index(), index -> new ArrayList<>())
+            .add(sound);
+      }
+    }
   }
 
   /**
    * What is written in some bars.
    *
    * @param plays all that the player plays
-   * @param given where it plays something else, so that no rests are written
+   * @param given where it plays something else, so that no rests are shown
    */
   static List<NotatedItem> of(List<Played> plays, List<Span> given, List<Bar> bars) {
     Span all = new Span(bars.get(0).span().start(), bars.get(bars.size() - 1).span().end());
     List<Stroke> strokes =
         plays.stream()
-            .flatMap(p -> p.line().strokes().subList(p.first(), p.last() + 1).stream())
+            .flatMap(played -> written(played, plays, given).stream())
             .filter(stroke -> stroke.span().overlaps(all))
             .sorted(Comparator.comparing(Stroke::onset))
             .toList();
-    Notation notation = new Notation(strokes, given);
+    Optional<Bars> ofScore = plays.stream().findFirst().map(played -> played.line().bars());
+    List<Span> beams =
+        plays.stream()
+            .flatMap(played -> played.line().expression().beams().stream())
+            .distinct()
+            .toList();
+    Notation notation = new Notation(strokes, given, beams, ofScore);
     return bars.stream().flatMap(bar -> notation.bar(bar).stream()).toList();
   }
 
+  /** The strokes of a turn as the file has them: where the line goes on, with a landing note. */
+  private static List<Stroke> written(Played played, List<Played> plays, List<Span> given) {
+    Line line = played.line();
+    List<Stroke> strokes =
+        new ArrayList<>(line.strokes().subList(played.first(), played.last() + 1));
+    Stroke last = line.stroke(played.last());
+    boolean handsOver =
+        played.last() < line.count() - 1
+            && line.stroke(played.last() + 1).onset().equals(last.span().end());
+    if (handsOver) {
+      strokes.set(
+          strokes.size() - 1,
+          LandingNote.written(
+              last,
+              line.bars().at(last.onset()),
+              end -> isFree(line, new Span(last.onset(), end), plays, given)));
+    }
+    return strokes;
+  }
+
+  /** Whether the player has nothing else within a span, after its start, nor to get ready for. */
+  private static boolean isFree(Line line, Span span, List<Played> plays, List<Span> given) {
+    long ready = line.micros(span.end()) + READY_MICROS;
+    return Stream.concat(
+            given.stream().map(Span::start),
+            plays.stream().map(played -> played.line().stroke(played.first()).onset()))
+        .filter(onset -> onset.isAfter(span.start()))
+        .allMatch(onset -> ready <= line.micros(onset));
+  }
+
   private List<NotatedItem> bar(Bar bar) {
-    List<NotatedItem> notes = notes(bar);
-    List<NotatedItem> result = new ArrayList<>();
-    Position at = bar.span().start();
-    for (NotatedItem note : notes) {
-      if (at.isBefore(note.onset())) {
-        result.addAll(rests(bar, new Span(at, note.onset()), notes));
-      }
-      result.add(note);
-      at = note.span().end().isAfter(at) ? note.span().end() : at;
+    List<SoundingItem> here = sounds.getOrDefault(bar.index(), List.of());
+    List<Span> silent = given.stream().filter(bar.span()::overlaps).toList();
+    if (silent.isEmpty()) {
+      return items(VoiceLayout.of(bar, bar.span(), here, new TreeSet<>(), beams));
     }
-    if (at.isBefore(bar.span().end())) {
-      result.addAll(rests(bar, new Span(at, bar.span().end()), notes));
-    }
-    return result;
+    TreeSet<Position> breaks = new TreeSet<>();
+    silent.forEach(span -> breaks.addAll(List.of(span.start(), span.end())));
+    return written(bar, here, silent, breaks).stream()
+        .flatMap(
+            region ->
+                items(VoiceLayout.of(bar, region, within(region, here), breaks, beams)).stream())
+        .toList();
   }
 
-  private List<NotatedItem> notes(Bar bar) {
-    List<NotatedItem> notes = new ArrayList<>();
-    for (Stroke stroke : strokes) {
-      Position at = stroke.onset();
-      for (int i = 0; i < stroke.values().size(); i++) {
-        Value value = stroke.values().get(i);
-        Span span = Span.of(at, value.length());
-        if (bar.span().contains(at)) {
-          notes.add(note(stroke, i, value, span));
-        }
-        at = span.end();
-      }
-    }
-    return notes;
+  private List<NotatedItem> items(List<BarItem> items) {
+    return items.stream()
+        .map(
+            item ->
+                new NotatedItem(
+                    item,
+                    item.sound().map(sound -> strokes.get(sound.stroke())),
+                    !item.isRest() || given.stream().noneMatch(item.span()::overlaps)))
+        .toList();
   }
 
-  private static NotatedItem note(Stroke stroke, int part, Value value, Span span) {
-    Length written = value.tuplet().map(t -> written(value.length(), t)).orElse(value.length());
-    return new NotatedItem(
-        span, nearest(written), Optional.of(stroke), part, value.tuplet(), false);
+  private static List<SoundingItem> within(Span region, List<SoundingItem> sounds) {
+    return sounds.stream().filter(sound -> region.contains(sound.span().start())).toList();
   }
 
-  private static Length written(Length sounding, Tuplet tuplet) {
-    return sounding.times(Rational.of(tuplet.actual(), tuplet.normal()));
-  }
-
-  /** The form of a value; of one that has no form, the longest that is no longer. */
-  private static NoteForm nearest(Length written) {
-    return NoteForm.of(written)
-        .orElseGet(
-            () -> {
-              int halvings = 0;
-              while (halvings < 8
-                  && Rational.of(4, 1L << halvings).compareTo(written.quarters()) > 0) {
-                halvings++;
-              }
-              return new NoteForm(halvings, 0);
-            });
-  }
-
-  private List<NotatedItem> rests(Bar bar, Span gap, List<NotatedItem> notes) {
-    if (gap.equals(bar.span()) && !isGiven(gap)) {
-      return List.of(
-          new NotatedItem(gap, new NoteForm(0, 0), Optional.empty(), 0, Optional.empty(), true));
-    }
-    List<NotatedItem> rests = new ArrayList<>();
-    for (Span piece : cut(bar, gap, notes)) {
-      if (!isGiven(piece)) {
-        rests.addAll(cutRests(bar, piece, tupletAt(piece, notes)));
+  /** Where something is written: where nothing else is, and in whole tuplets and notes. */
+  private static List<Span> written(
+      Bar bar, List<SoundingItem> sounds, List<Span> silent, Collection<Position> breaks) {
+    List<Span> kept =
+        sounds.stream()
+            .map(
+                sound ->
+                    VoiceLayout.groupIn(bar.span(), sound).map(Tuplet::span).orElse(sound.span()))
+            .toList();
+    TreeSet<Position> edges = new TreeSet<>(List.of(bar.span().start(), bar.span().end()));
+    Stream.concat(
+            breaks.stream(), kept.stream().flatMap(span -> Stream.of(span.start(), span.end())))
+        .filter(bar.span()::contains)
+        .forEach(edges::add);
+    List<Span> regions = new ArrayList<>();
+    for (Position from : edges.headSet(bar.span().end())) {
+      Span piece = new Span(from, Optional.ofNullable(edges.higher(from)).orElseThrow());
+      boolean open =
+          silent.stream().noneMatch(piece::overlaps) || kept.stream().anyMatch(piece::overlaps);
+      if (open) {
+        boolean goesOn = !regions.isEmpty() && regions.get(regions.size() - 1).end().equals(from);
+        Position start = goesOn ? regions.remove(regions.size() - 1).start() : from;
+        regions.add(new Span(start, piece.end()));
       }
     }
-    return rests;
-  }
-
-  private boolean isGiven(Span span) {
-    return silent.stream().anyMatch(span::overlaps);
-  }
-
-  private static List<Span> cut(Bar bar, Span gap, List<NotatedItem> notes) {
-    TreeSet<Position> edges = new TreeSet<>();
-    bar.beats().forEach(beat -> edges.add(beat.start()));
-    for (NotatedItem note : notes) {
-      note.tuplet().map(Tuplet::span).ifPresent(span -> edges.add(span.start()));
-      note.tuplet().map(Tuplet::span).ifPresent(span -> edges.add(span.end()));
-    }
-    List<Span> pieces = new ArrayList<>();
-    Position at = gap.start();
-    for (Position edge : edges.subSet(gap.start(), false, gap.end(), false)) {
-      pieces.add(new Span(at, edge));
-      at = edge;
-    }
-    pieces.add(new Span(at, gap.end()));
-    return pieces;
-  }
-
-  private static Optional<Tuplet> tupletAt(Span piece, List<NotatedItem> notes) {
-    return notes.stream()
-        .flatMap(note -> note.tuplet().stream())
-        .filter(tuplet -> tuplet.span().contains(piece.start()))
-        .findFirst();
-  }
-
-  /** Short rests first where the piece does not begin on a beat, so that strong places show. */
-  private static List<NotatedItem> cutRests(Bar bar, Span piece, Optional<Tuplet> tuplet) {
-    Length written = tuplet.map(t -> written(piece.length(), t)).orElse(piece.length());
-    boolean wholeBeat =
-        bar.beats().contains(piece) && NoteForm.of(written).isPresent() && tuplet.isEmpty();
-    List<Length> parts = new ArrayList<>(wholeBeat ? List.of(written) : NoteForm.sumOf(written));
-    if (bar.beats().stream().noneMatch(beat -> beat.start().equals(piece.start()))) {
-      Collections.reverse(parts);
-    }
-    if (parts.isEmpty()) {
-      return List.of(rest(piece, written, tuplet));
-    }
-    List<NotatedItem> rests = new ArrayList<>();
-    Position at = piece.start();
-    for (Length part : parts) {
-      Length sounding =
-          tuplet.map(t -> part.times(Rational.of(t.normal(), t.actual()))).orElse(part);
-      Span span = Span.of(at, sounding);
-      rests.add(rest(span, part, tuplet));
-      at = span.end();
-    }
-    return rests;
-  }
-
-  private static NotatedItem rest(Span span, Length written, Optional<Tuplet> tuplet) {
-    return new NotatedItem(span, nearest(written), Optional.empty(), 0, tuplet, false);
+    return regions;
   }
 }

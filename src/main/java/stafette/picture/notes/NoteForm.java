@@ -1,68 +1,70 @@
 package stafette.picture.notes;
 
-import java.math.BigInteger;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import stafette.time.Length;
-import stafette.time.Rational;
+import stafette.notation.BarItem;
+import stafette.notation.NoteShape;
 
-/**
- * What a written value looks like.
- *
- * @param halvings how often a whole note is halved: 0 a whole note, 2 a quarter, 4 a sixteenth
- * @param dots how many
- */
-record NoteForm(int halvings, int dots) {
-  private static final int SHORTEST = 8;
+/** The signs for a written value. */
+record NoteForm(NoteShape shape) {
+  private static final NoteShape WHOLE = new NoteShape("whole", 0);
+  private static final NoteShape PLAIN = new NoteShape("quarter", 0);
+  private static final int BREVE_HEAD = 0x1D15C;
+  private static final int WHOLE_HEAD = 0x1D15D;
+  private static final int HALF_HEAD = 0x1D157;
+  private static final int BLACK_HEAD = 0x1D158;
+  private static final int BREVE_REST = 0x1D13A;
+  private static final int WHOLE_REST = 0x1D13B;
+  private static final int HALF_REST = 0x1D13C;
+  private static final int QUARTER_REST = 0x1D13D;
+  private static final int MOST_HOOKS = 5;
 
-  /** The form of a plain or dotted value. */
-  static Optional<NoteForm> of(Length written) {
-    for (int halvings = 0; halvings <= SHORTEST; halvings++) {
-      Rational plain = Rational.of(4, 1L << halvings);
-      for (int dots = 0; dots <= 2; dots++) {
-        Rational dotted = plain.times(Rational.of((2L << dots) - 1, 1L << dots));
-        if (dotted.equals(written.quarters())) {
-          return Optional.of(new NoteForm(halvings, dots));
-        }
-      }
-    }
-    return Optional.empty();
+  /** The form of an item; a rest of a whole bar looks like a whole rest. */
+  static NoteForm of(BarItem item) {
+    return new NoteForm(item.shape().orElse(item.isRest() ? WHOLE : PLAIN));
   }
 
-  /** Plain values that make up a length, longest first; none if there is no such sum. */
-  static List<Length> sumOf(Length written) {
-    List<Length> parts = new ArrayList<>();
-    Rational left = written.quarters();
-    for (int halvings = 0; halvings <= SHORTEST; halvings++) {
-      Rational plain = Rational.of(4, 1L << halvings);
-      while (left.compareTo(plain) >= 0) {
-        parts.add(new Length(plain));
-        left = left.minus(plain);
-      }
-    }
-    return left.numerator().equals(BigInteger.ZERO) ? parts : List.of();
+  int dots() {
+    return shape.dots();
   }
 
   /** How many beams or flags. */
   int beams() {
-    return Math.max(0, halvings - 2);
+    return shape.flags();
   }
 
   boolean hasStem() {
-    return halvings > 0;
+    return headSign() == BLACK_HEAD || headSign() == HALF_HEAD;
+  }
+
+  /** In spaces. */
+  double headWidth() {
+    return hasStem() ? Signs.HEAD : Signs.WHOLE_HEAD;
   }
 
   String head() {
-    return Character.toString(halvings == 0 ? 0x1D15D : halvings == 1 ? 0x1D157 : 0x1D158);
+    return Character.toString(headSign());
+  }
+
+  private int headSign() {
+    return switch (shape.type()) {
+      case "maxima", "long", "breve" -> BREVE_HEAD;
+      case "whole" -> WHOLE_HEAD;
+      case "half" -> HALF_HEAD;
+      default -> BLACK_HEAD;
+    };
   }
 
   String rest() {
-    return Character.toString(0x1D13B + Math.min(halvings, 7));
+    return Character.toString(
+        switch (shape.type()) {
+          case "maxima", "long", "breve" -> BREVE_REST;
+          case "whole" -> WHOLE_REST;
+          case "half" -> HALF_REST;
+          default -> QUARTER_REST + Math.min(MOST_HOOKS, beams());
+        });
   }
 
   /** Rests of whole and half notes hang from, or lie on, a line of their own. */
   double restRaisedSpaces() {
-    return halvings <= 1 ? 1 : 0;
+    return shape.type().equals("whole") || shape.type().equals("half") ? 1 : 0;
   }
 }

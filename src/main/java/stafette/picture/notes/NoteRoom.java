@@ -1,6 +1,12 @@
 package stafette.picture.notes;
 
+import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
+import java.util.NavigableMap;
+import java.util.TreeMap;
+import stafette.notation.Accidentals;
+import stafette.plan.Played;
 import stafette.score.Grace;
 import stafette.score.Line;
 import stafette.score.Pitch;
@@ -11,52 +17,89 @@ import stafette.time.Position;
 import stafette.time.Span;
 
 /**
- * How much room the notes of a line need in parts that are spelled alike. A player who enters
- * within a bar may need an accidental that the others need no more, so room is kept for all.
+ * How much room notes and rests need in parts that are spelled alike. A player who enters within a
+ * bar may need an accidental that the others need no more, so room is kept for all; and for a rest
+ * in place of each note, since others play it.
  */
 public final class NoteRoom {
   private static final double AIR = 0.5;
+  private static final double DOT = 0.55;
 
-  private final Line line;
   private final PartSpelling spelling;
+  private final List<NotatedItem> items;
 
   /** What accidentals, grace notes and seconds take to the left of each head, in spaces. */
   private final double[] before;
 
+  /** Which of the items begins its bar, so that what stands before it has room there anyway. */
+  private final BitSet opening = new BitSet();
+
+  /** All of a line; any of its notes may be the first of somebody's in its bar. */
   public NoteRoom(Line line, PartSpelling spelling) {
-    this.line = line;
+    this(
+        spelling.of(
+            Notation.of(List.of(new Played(line, 0, line.count() - 1)), List.of(), bars(line))),
+        bars(line),
+        spelling,
+        true);
+  }
+
+  /**
+   * Just what somebody plays, with rests for the rest.
+   *
+   * @param given where no rests are shown
+   * @param bars in order
+   */
+  public NoteRoom(List<Played> plays, List<Span> given, List<Bar> bars, PartSpelling spelling) {
+    this(spelling.of(Notation.of(plays, given, bars)), bars, spelling, false);
+  }
+
+  private NoteRoom(
+      List<NotatedItem> items, List<Bar> bars, PartSpelling spelling, boolean anyMayEnter) {
+    this.items = items;
     this.spelling = spelling;
-    before = new double[line.count()];
-    Bar bar = line.bars().at(line.stroke(0).onset());
-    AccidentalMemory memory = memory(bar);
+    before = new double[items.size()];
+    int bar = 0;
+    Accidentals holding = accidentals(bars.get(bar));
+    opening.set(0);
     for (int j = 0; j < before.length; j++) {
-      Stroke stroke = line.stroke(j);
-      if (!bar.span().contains(stroke.onset())) {
-        bar = line.bars().at(stroke.onset());
-        memory = memory(bar);
+      if (!bars.get(bar).span().contains(items.get(j).onset())) {
+        bar++;
+        holding = accidentals(bars.get(bar));
+        opening.set(j);
       }
-      before[j] = before(j, memory, memory(bar));
+      Accidentals fresh = anyMayEnter ? accidentals(bars.get(bar)) : holding;
+      before[j] = before(items.get(j), holding, fresh);
     }
   }
 
-  private AccidentalMemory memory(Bar bar) {
-    return new AccidentalMemory(spelling.signature(bar));
+  private static List<Bar> bars(Line line) {
+    List<Bar> bars = new ArrayList<>();
+    int last = line.bars().at(line.stroke(line.count() - 1).onset()).index();
+    for (int i = line.bars().at(line.stroke(0).onset()).index(); i <= last; i++) {
+      bars.add(line.bars().get(i));
+    }
+    return bars;
+  }
+
+  private Accidentals accidentals(Bar bar) {
+    return new Accidentals(spelling.signature(bar));
   }
 
   /** The room before the first note of a bar; 0 if the bar does not begin with one. */
   public double beforeFirstOf(Bar bar) {
     int first = firstIn(bar.span());
-    boolean begins = first < before.length && line.stroke(first).onset().equals(bar.span().start());
+    boolean begins = first < before.length && items.get(first).onset().equals(bar.span().start());
     return begins ? before[first] : 0;
   }
 
-  /** The first stroke that is not before a span; the count of strokes if there is none. */
+  /** The first item that is not before a span; the count of items if there is none. */
   private int firstIn(Span span) {
     int low = 0;
     int high = before.length;
     while (low < high) {
       int middle = (low + high) >>> 1;
-      if (line.stroke(middle).onset().isBefore(span.start())) {
+      if (items.get(middle).onset().isBefore(span.start())) {
         low = middle + 1;
       } else {
         high = middle;
@@ -65,40 +108,80 @@ public final class NoteRoom {
     return low;
   }
 
-  /** The least width of a quarter note at which no two notes touch, in spaces. */
+  /** The least width of a quarter note at which nothing touches, in spaces. */
   public double perQuarter() {
-    return perQuarter(line.span());
-  }
-
-  /** The room of the notes that begin in a span, and of the next one. */
-  public double perQuarter(Span span) {
     double most = 0;
-    for (int j = firstIn(span) + 1; j < before.length; j++) {
-      Position from = line.stroke(j - 1).onset();
-      if (!span.contains(from)) {
-        return most;
-      }
-      double quarters = line.stroke(j).onset().since(from).quarters().toDouble();
-      most = Math.max(most, (Signs.HEAD + AIR + before[j]) / quarters);
+    for (int j = 1; j < before.length; j++) {
+      Position from = items.get(j - 1).onset();
+      double quarters = items.get(j).onset().since(from).quarters().toDouble();
+      most = Math.max(most, (after(j - 1) + beforeWithin(j)) / quarters);
     }
     return most;
   }
 
-  private double before(int index, AccidentalMemory memory, AccidentalMemory fresh) {
-    Stroke stroke = line.stroke(index);
-    double width = stroke.graces().isEmpty() ? 0 : GraceNotes.AIR;
-    for (Grace grace : stroke.graces()) {
-      width +=
-          GraceNotes.APART
-              + GraceNotes.SCALE * widest(written(grace.tones(), stroke), memory, fresh);
+  /**
+   * What a note or rest takes, in spaces.
+   *
+   * @param before its onset, beside what a bar line leaves anyway
+   * @param after its onset, with the air that what follows keeps from it
+   */
+  public record ItemRoom(double before, double after) {
+    /** What two at the same place take. */
+    public ItemRoom with(ItemRoom other) {
+      return new ItemRoom(Math.max(before, other.before), Math.max(after, other.after));
     }
-    List<Tone> tones = written(stroke.tones(), stroke);
-    double second = hasSecond(tones) ? Signs.HEAD : 0;
-    return width + second + stacked(tones, memory, fresh);
   }
 
-  private List<Tone> written(List<Tone> tones, Stroke stroke) {
-    return tones.stream().map(tone -> spelling.written(tone, stroke.onset())).toList();
+  /** What each note and rest takes that is shown in a bar. */
+  public NavigableMap<Position, ItemRoom> within(Bar bar) {
+    NavigableMap<Position, ItemRoom> rooms = new TreeMap<>();
+    for (int j = firstIn(bar.span()); j < before.length; j++) {
+      if (!bar.span().contains(items.get(j).onset())) {
+        break;
+      }
+      if (items.get(j).shown()) {
+        rooms.put(items.get(j).onset(), new ItemRoom(beforeWithin(j), after(j)));
+      }
+    }
+    return rooms;
+  }
+
+  /** What stands before an item within its bar. */
+  private double beforeWithin(int index) {
+    return opening.get(index) ? 0 : before[index];
+  }
+
+  private double after(int index) {
+    NotatedItem item = items.get(index);
+    boolean last = index + 1 == before.length || opening.get(index + 1);
+    double flags = !last && items.get(index + 1).isRest() ? flag(item) : 0;
+    double moved = index > 0 && item.isRest() ? flag(items.get(index - 1)) : 0;
+    return width(item) + Math.max(flags, moved) + AIR;
+  }
+
+  /** How far a rest after it gives way. */
+  private static double flag(NotatedItem note) {
+    boolean flagged = !note.isRest() && note.form().beams() > 0 && note.item().beams().isEmpty();
+    return flagged ? Engraver.FLAG : 0;
+  }
+
+  private static double width(NotatedItem item) {
+    double widest = Math.max(item.form().headWidth(), Signs.restWidth(item.form()));
+    return widest + item.form().dots() * DOT;
+  }
+
+  private static double before(NotatedItem note, Accidentals holding, Accidentals fresh) {
+    if (!note.attacks()) {
+      return 0;
+    }
+    Stroke stroke = note.sound();
+    double width = stroke.graces().isEmpty() ? 0 : GraceNotes.AIR;
+    for (Grace grace : stroke.graces()) {
+      width += GraceNotes.APART + GraceNotes.SCALE * widest(grace.tones(), holding, fresh);
+    }
+    List<Tone> tones = stroke.tones();
+    double second = hasSecond(tones) ? Signs.HEAD : 0;
+    return width + second + stacked(tones, holding, fresh);
   }
 
   /** Whether one of two heads stands beside the other. */
@@ -113,18 +196,18 @@ public final class NoteRoom {
     return false;
   }
 
-  private static double widest(List<Tone> tones, AccidentalMemory memory, AccidentalMemory fresh) {
-    return tones.stream().mapToDouble(tone -> accidental(tone, memory, fresh)).max().orElse(0);
+  private static double widest(List<Tone> tones, Accidentals holding, Accidentals fresh) {
+    return tones.stream().mapToDouble(tone -> accidental(tone, holding, fresh)).max().orElse(0);
   }
 
   /** Accidentals of a chord stand side by side where they would touch. */
-  private static double stacked(List<Tone> tones, AccidentalMemory memory, AccidentalMemory fresh) {
-    return tones.stream().mapToDouble(tone -> accidental(tone, memory, fresh)).sum();
+  private static double stacked(List<Tone> tones, Accidentals holding, Accidentals fresh) {
+    return tones.stream().mapToDouble(tone -> accidental(tone, holding, fresh)).sum();
   }
 
-  private static double accidental(Tone tone, AccidentalMemory memory, AccidentalMemory fresh) {
-    return tone instanceof Pitch pitch
-        ? memory.before(pitch).or(() -> fresh.before(pitch)).map(Signs::accidentalWidth).orElse(0.0)
+  private static double accidental(Tone tone, Accidentals holding, Accidentals fresh) {
+    return tone instanceof Pitch pitch && (holding.mustShow(pitch) || fresh.mustShow(pitch))
+        ? Signs.accidentalWidth(pitch.alter())
         : 0;
   }
 }

@@ -96,7 +96,12 @@ final class OctaveLines {
   }
 
   private Position beat(int index) {
-    return Beaming.beat(notes.get(index).onset(), bars);
+    Position onset = notes.get(index).onset();
+    return bars.stream()
+        .filter(bar -> bar.span().contains(onset))
+        .findFirst()
+        .map(bar -> bar.beatStart(onset))
+        .orElse(onset);
   }
 
   private void add(int first, int last, boolean up) {

@@ -1,5 +1,6 @@
 package stafette.picture.notes;
 
+import stafette.picture.ink.Face;
 import stafette.picture.ink.Ink;
 import stafette.picture.ink.Mark;
 import stafette.picture.ink.Path;
@@ -20,8 +21,9 @@ final class Signs {
     return staff.sign(form.head(), x, baseline, scale);
   }
 
-  static double headWidth(NoteForm form) {
-    return form.halvings() == 0 ? WHOLE_HEAD : HEAD;
+  /** How wide a rest is without its dots, in spaces. */
+  static double restWidth(NoteForm form) {
+    return 4 * (Face.MUSIC.width(form.rest(), 1) - 2 * Staff.BEARING);
   }
 
   /** An accidental whose left edge is at x. */

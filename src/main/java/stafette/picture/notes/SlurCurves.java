@@ -30,11 +30,11 @@ final class SlurCurves {
         continue;
       }
       double left = row.x(note.onset());
-      if (i == 0 && note.part() > 0) {
+      if (i == 0 && !note.attacks()) {
         ties.add(tie(note, left - HALF_TIE * space, left - 0.1 * space));
       }
       if (note.tiedOn()) {
-        double from = left + (Signs.headWidth(note.form()) + 0.1) * space;
+        double from = left + (note.form().headWidth() + 0.1) * space;
         double to = Math.min(row.right() + 0.3 * space, row.x(note.span().end()) - 0.1 * space);
         ties.add(tie(note, from, Math.max(to, from + space)));
       }

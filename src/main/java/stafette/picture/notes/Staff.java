@@ -22,6 +22,9 @@ import stafette.score.Transposition;
 public record Staff(double top, double space, Clef clef, Transposition transposition) {
   static final double LINE = 0.11;
 
+  /** White before each sign of the music face, as a share of its size. */
+  static final double BEARING = 0.05;
+
   /** The size of music type that fits. */
   double size() {
     return 4 * space;
@@ -70,6 +73,6 @@ public record Staff(double top, double space, Clef clef, Transposition transposi
   /** A sign of the music face whose left edge is at x. */
   Mark.Lettering sign(String sign, double x, double baseline, double scale) {
     double size = size() * scale;
-    return new Mark.Lettering(sign, x - 0.05 * size, baseline, size, Face.MUSIC, Ink.FULL);
+    return new Mark.Lettering(sign, x - BEARING * size, baseline, size, Face.MUSIC, Ink.FULL);
   }
 }

@@ -17,6 +17,15 @@ final class StemGroup {
   private static final double BEAM = 0.46;
   private static final double BEAM_STEP = 0.72;
   private static final double MOST_SLANT = 1;
+  private static final double STUB = 1.1;
+
+  /** What beams do at a note, as items say it. */
+  private static final String BEGIN = "begin";
+
+  private static final String CONTINUE = "continue";
+  private static final String END = "end";
+  private static final String FORWARD = "forward hook";
+  private static final String BACKWARD = "backward hook";
 
   private final Staff staff;
   private final List<NotatedItem> notes;
@@ -32,6 +41,22 @@ final class StemGroup {
     int lowest = notes.stream().mapToInt(note -> lowest(staff, note)).min().orElseThrow();
     up = highest + lowest < 8;
     ends = ends();
+  }
+
+  /** All notes, those of a beam together. */
+  static List<StemGroup> of(List<NotatedItem> written, Staff staff, BarRow row) {
+    List<StemGroup> groups = new ArrayList<>();
+    List<NotatedItem> open = new ArrayList<>();
+    for (NotatedItem next : written) {
+      if (!next.isRest()) {
+        open.add(next);
+        if (!next.hasBeam(BEGIN) && !next.hasBeam(CONTINUE)) {
+          groups.add(new StemGroup(staff, open, row));
+          open.clear();
+        }
+      }
+    }
+    return groups;
   }
 
   static int highest(Staff staff, NotatedItem note) {
@@ -69,7 +94,7 @@ final class StemGroup {
     NotatedItem note = notes.get(index);
     double inset = STEM / 2 * staff.space();
     double left = row.x(note.onset());
-    return up ? left + Signs.headWidth(note.form()) * staff.space() - inset : left + inset;
+    return up ? left + note.form().headWidth() * staff.space() - inset : left + inset;
   }
 
   private double near(int index) {
@@ -143,36 +168,33 @@ final class StemGroup {
 
   private Path beams() {
     Path.Pen pen = new Path.Pen();
-    int most = notes.stream().mapToInt(note -> note.form().beams()).max().orElse(0);
+    int most = notes.stream().mapToInt(note -> note.item().beams().size()).max().orElse(0);
     for (int level = 1; level <= most; level++) {
       int first = 0;
-      while (first < notes.size()) {
-        int last = first;
-        while (last + 1 < notes.size() && reaches(first, level) && reaches(last + 1, level)) {
-          last++;
+      for (int i = 0; i < notes.size(); i++) {
+        String beam = beam(i, level);
+        first = beam.equals(BEGIN) ? i : first;
+        if (beam.equals(END)) {
+          addBeam(pen, stemX(first), stemX(i), level);
+        } else if (beam.equals(FORWARD)) {
+          addBeam(pen, stemX(i), stemX(i) + STUB * staff.space(), level);
+        } else if (beam.equals(BACKWARD)) {
+          addBeam(pen, stemX(i) - STUB * staff.space(), stemX(i), level);
         }
-        if (reaches(first, level)) {
-          addBeam(pen, first, last, level);
-        }
-        first = last + 1;
       }
     }
     return pen.path();
   }
 
-  private boolean reaches(int index, int level) {
-    return notes.get(index).form().beams() >= level;
+  private String beam(int index, int level) {
+    List<String> beams = notes.get(index).item().beams();
+    return beams.size() < level ? "" : beams.get(level - 1);
   }
 
-  private void addBeam(Path.Pen pen, int first, int last, int level) {
+  private void addBeam(Path.Pen pen, double left, double right, int level) {
     double half = STEM / 2 * staff.space();
-    double from = stemX(first) - half;
-    double to = stemX(last) + half;
-    if (first == last) {
-      double stub = Signs.HEAD * 0.95 * staff.space();
-      from = first == 0 ? from : stemX(first) - stub;
-      to = first == 0 ? stemX(first) + stub : to;
-    }
+    double from = left - half;
+    double to = right + half;
     double inward = -direction() * (level - 1) * BEAM_STEP * staff.space();
     double thick = -direction() * BEAM * staff.space();
     pen.move(from, beamY(from) + inward)

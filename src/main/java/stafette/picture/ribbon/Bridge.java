@@ -1,5 +1,6 @@
 package stafette.picture.ribbon;
 
+import java.util.Comparator;
 import java.util.List;
 import stafette.picture.ink.Box;
 import stafette.picture.ink.Ink;
@@ -27,6 +28,9 @@ record Bridge(
     double roundFrom,
     double roundTo) {
   static final double ROUND = 7;
+
+  /** Beside music, which begins right below the ribbon. */
+  static final double ROUND_BY_MUSIC = 3.5;
 
   private static final double NARROWEST = 1.8;
   private static final double HALO = 1.6;
@@ -74,8 +78,12 @@ record Bridge(
         .path();
   }
 
-  /** The neck's edges alone, so that music behind it can be read. */
-  List<Mark> edges() {
+  /**
+   * The neck's edges alone, interrupted where music is in their way.
+   *
+   * @param music what they must not cross
+   */
+  List<Mark> edges(List<Box> music) {
     Path.Pen pen =
         new Path.Pen()
             .move(drawnLeft() - roundFrom, leaves())
@@ -85,23 +93,50 @@ record Bridge(
                 drawnLeft(),
                 leaves() + direction() * roundFrom / 3,
                 drawnLeft(),
-                leaves() + direction() * roundFrom)
-            .line(drawnLeft(), arrives())
-            .move(drawnRight(), leaves());
-    arrive(pen);
+                leaves() + direction() * roundFrom);
+    upright(pen, drawnLeft(), leaves() + direction() * roundFrom, arrives(), music);
+    upright(pen, drawnRight(), leaves(), arrives() - direction() * roundTo, music);
+    pen.move(drawnRight(), arrives() - direction() * roundTo);
+    round(pen);
     return List.of(new Mark.Outline(pen.path(), EDGE, Ink.JOIN));
+  }
+
+  /** An upright line but for where music is. */
+  private static void upright(Path.Pen pen, double x, double from, double to, List<Box> music) {
+    double end = Math.max(from, to);
+    double at = Math.min(from, to);
+    List<Box> across =
+        music.stream()
+            .map(ink -> ink.grownBy(EDGE))
+            .filter(ink -> ink.left() < x && x < ink.right())
+            .sorted(Comparator.comparingDouble(Box::top))
+            .toList();
+    for (Box ink : across) {
+      if (ink.top() > at) {
+        pen.move(x, at).line(x, Math.min(end, ink.top()));
+      }
+      at = Math.max(at, ink.bottom());
+      if (at >= end) {
+        return;
+      }
+    }
+    pen.move(x, at).line(x, end);
   }
 
   /** Down the right edge and round into the lane. */
   private void arrive(Path.Pen pen) {
-    pen.line(drawnRight(), arrives() - direction() * roundTo)
-        .curve(
-            drawnRight(),
-            arrives() - direction() * roundTo / 3,
-            drawnRight() + roundTo / 3,
-            arrives(),
-            drawnRight() + roundTo,
-            arrives());
+    pen.line(drawnRight(), arrives() - direction() * roundTo);
+    round(pen);
+  }
+
+  private void round(Path.Pen pen) {
+    pen.curve(
+        drawnRight(),
+        arrives() - direction() * roundTo / 3,
+        drawnRight() + roundTo / 3,
+        arrives(),
+        drawnRight() + roundTo,
+        arrives());
   }
 
   /** A thread from the end of one ribbon to the beginning of the next. */

@@ -91,7 +91,8 @@ public final class RelayPieces {
                 half,
                 rounding(link.leaves()),
                 rounding(link.enters()));
-        marks.addAll(!shares ? bridge.thread() : overMusic ? bridge.edges() : bridge.marks());
+        marks.addAll(
+            !shares ? bridge.thread() : overMusic ? bridge.edges(List.of()) : bridge.marks());
       }
     }
     return marks;

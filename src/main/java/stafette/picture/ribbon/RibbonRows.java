@@ -44,7 +44,8 @@ public final class RibbonRows {
   }
 
   private static Piece piece(RelayContent relay, BarRow row, Lanes lanes) {
-    return new Piece(lanes.height(), top -> new RowDrawing(relay, row, lanes, top).marks());
+    return new Piece(
+        lanes.height(), top -> new RowDrawing(relay, row, lanes, top, List.of()).marks());
   }
 
   private static double left(RelayContent relay) {

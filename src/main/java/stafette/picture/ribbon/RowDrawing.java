@@ -40,13 +40,16 @@ final class RowDrawing {
   private final double half;
   private final double top;
   private final Labels labels;
+  private final List<Box> music;
 
   /**
    * A row to be drawn.
    *
    * @param top where the row begins on the paper
+   * @param music the notes and rests in it, which nothing may cross
    */
-  RowDrawing(RelayContent relay, BarRow row, Lanes lanes, double top) {
+  RowDrawing(RelayContent relay, BarRow row, Lanes lanes, double top, List<Box> music) {
+    this.music = List.copyOf(music);
     this.relay = relay;
     this.row = row;
     this.lanes = lanes;
@@ -143,7 +146,7 @@ final class RowDrawing {
         ways.addAll(
             handoff.shared() <= 0
                 ? bridge.thread()
-                : lanes.haveMusic() ? bridge.edges() : bridge.marks());
+                : lanes.haveMusic() ? bridge.edges(music) : bridge.marks());
       }
     }
     String title =
@@ -169,9 +172,10 @@ final class RowDrawing {
   }
 
   /** None beside the short units of a hocket, and no more than there is room in the row. */
-  private static double rounding(Segment segment, double room) {
+  private double rounding(Segment segment, double room) {
     boolean whole = segment.pattern() == Pattern.ALL;
-    return whole ? Math.max(0, Math.min(Bridge.ROUND, room)) : 0;
+    double most = lanes.haveMusic() ? Bridge.ROUND_BY_MUSIC : Bridge.ROUND;
+    return whole ? Math.max(0, Math.min(most, room)) : 0;
   }
 
   private Map<String, String> data(Handoff handoff, Span span) {

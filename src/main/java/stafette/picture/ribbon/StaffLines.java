@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import stafette.limits.Instrument;
 import stafette.picture.ink.Mark;
 import stafette.picture.notes.BarRow;
@@ -39,7 +40,7 @@ public final class StaffLines {
   private static final double MOST_SPACES_PER_QUARTER = 40;
 
   /** How much of the lead a first note's own signs may take, in spaces. */
-  private static final double FREE_LEAD = 1.6;
+  private static final double FREE_LEAD = 1;
 
   private final RelayContent relay;
   private final List<NoteRoom> rooms;
@@ -51,8 +52,7 @@ public final class StaffLines {
     this.space = space;
     List<PartSpelling> spellings = relay.playing().stream().map(this::spelling).distinct().toList();
     rooms =
-        relay.plan().brief().lines().stream()
-            .distinct()
+        lines()
             .flatMap(line -> spellings.stream().map(spelling -> new NoteRoom(line, spelling)))
             .toList();
   }
@@ -69,13 +69,14 @@ public final class StaffLines {
 
   /** Lines that are smaller if need be, so that each bar fits a width. */
   StaffLines fitting(double width) {
+    double perQuarter = pointsPerQuarterWithRests();
     double widest =
         relay.bars().stream()
             .mapToDouble(
                 bar ->
                     lead()
                         + signs(bar, true)
-                        + bar.span().length().quarters().toDouble() * pointsPerQuarter())
+                        + bar.span().length().quarters().toDouble() * perQuarter)
             .max()
             .orElse(0);
     return widest <= width
@@ -83,7 +84,7 @@ public final class StaffLines {
         : new StaffLines(relay, Math.max(LEAST_SPACE, space * width / widest));
   }
 
-  double space() {
+  public double space() {
     return space;
   }
 
@@ -100,6 +101,11 @@ public final class StaffLines {
 
   List<Mark> marks(int player, BarRow row, double top) {
     return Engraver.marks(music(player, row.bars()), staff(player, row.span(), top), row);
+  }
+
+  /** What {@link #marks} has without staff, signs and bar lines. */
+  List<Mark> notesAndRests(int player, BarRow row, double top) {
+    return Engraver.notes(music(player, row.bars()), staff(player, row.span(), top), row);
   }
 
   /** The notes of a player alone, with the clef in which all that it plays is best read. */
@@ -196,27 +202,42 @@ public final class StaffLines {
     return Math.min(MOST_SPACES_PER_QUARTER, most) * space;
   }
 
-  /** How much room each line's notes need in one player's part. */
-  public List<NoteRoom> rooms(int player) {
-    PartSpelling own = spelling(player);
-    return relay.plan().brief().lines().stream()
-        .distinct()
-        .map(line -> new NoteRoom(line, own))
-        .toList();
+  /** The same, and no two of the rests that stand between each player's notes. */
+  double pointsPerQuarterWithRests() {
+    double most =
+        relay.playing().stream()
+            .map(player -> room(player, plays(player), List.of(), relay.bars()))
+            .mapToDouble(NoteRoom::perQuarter)
+            .max()
+            .orElse(0);
+    return Math.max(pointsPerQuarter(), Math.min(MOST_SPACES_PER_QUARTER, most) * space);
   }
 
-  /** The least width of a quarter note at which no two notes of some time touch. */
-  public double pointsPerQuarter(List<NoteRoom> some, Span span) {
-    double most = some.stream().mapToDouble(room -> room.perQuarter(span)).max().orElse(0);
-    return Math.min(MOST_SPACES_PER_QUARTER, most) * space;
+  /**
+   * How much room something needs in one player's part, with rests for the rest of some bars.
+   *
+   * @param given where no rests are shown
+   */
+  public NoteRoom room(int player, List<Played> plays, List<Span> given, List<Bar> bars) {
+    return new NoteRoom(plays, given, bars, spelling(player));
+  }
+
+  /** The lines of the relay, and the shares of each in a hocket. */
+  private Stream<Line> lines() {
+    return Stream.concat(
+            relay.plan().brief().lines().stream(),
+            relay.plan().segments().stream().map(segment -> relay.plan().played(segment).line()))
+        .distinct();
+  }
+
+  private List<Played> plays(int player) {
+    return relay.plan().segmentsOf(player).stream().map(relay.plan()::played).toList();
   }
 
   /** What a player plays in some bars, for a row that they make. */
   public Engraver.EngravedMusic music(int player, List<Bar> bars) {
-    List<Played> plays =
-        relay.plan().segmentsOf(player).stream().map(relay.plan()::played).toList();
     return new Engraver.EngravedMusic(
-        plays,
+        plays(player),
         given(relay.plan().brief().players().get(player), bars),
         keys(player),
         bars.isEmpty() ? Optional.empty() : newMeter(bars.get(0)));
@@ -253,9 +274,7 @@ public final class StaffLines {
   /** With the clef in which what the player plays there is best read. */
   public Staff staff(int player, Span span, double top) {
     Instrument instrument = instrument(player);
-    List<Played> plays =
-        relay.plan().segmentsOf(player).stream().map(relay.plan()::played).toList();
-    Clef clef = ClefChoice.of(instrument, plays, span);
+    Clef clef = ClefChoice.of(instrument, plays(player), span);
     return new Staff(top, space, clef, instrument.transposition());
   }
 

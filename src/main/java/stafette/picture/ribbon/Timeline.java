@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import stafette.check.TempoWindow;
 import stafette.check.Verdict;
+import stafette.picture.ink.Box;
 import stafette.picture.ink.Drawing;
 import stafette.picture.ink.Face;
 import stafette.picture.ink.Ink;
@@ -116,7 +117,7 @@ public final class Timeline {
             paper.width() - Paper.MARGIN - left,
             notes ? staffs.lead() : 0,
             notes ? staffs::signs : (bar, opensRow) -> 0);
-    double spacing = notes ? staffs.pointsPerQuarter() : 0;
+    double spacing = notes ? staffs.pointsPerQuarterWithRests() : 0;
     if (paper == Paper.WIDE) {
       return breaking.single(Math.max(spacing, WIDE_POINTS_PER_QUARTER));
     }
@@ -138,7 +139,8 @@ public final class Timeline {
       marks.addAll(Heading.of(relay, Paper.MARGIN, right, Paper.MARGIN));
     }
     for (Placed placed : rows) {
-      RowDrawing row = new RowDrawing(relay, placed.row(), placed.lanes(), placed.top());
+      RowDrawing row =
+          new RowDrawing(relay, placed.row(), placed.lanes(), placed.top(), ink(placed));
       marks.addAll(row.marks());
       marks.addAll(music(placed, row));
     }
@@ -147,6 +149,22 @@ public final class Timeline {
       marks.add(pageNumber(index + 1, pages, right, height - Paper.MARGIN));
     }
     return new Drawing(right + Paper.MARGIN, height, Heading.title(relay), marks);
+  }
+
+  /** Where notes and rests are. */
+  private List<Box> ink(Placed placed) {
+    return placed.lanes().lanes().stream()
+        .flatMap(
+            lane ->
+                lane
+                    .staffTop()
+                    .map(
+                        staff ->
+                            staffs.notesAndRests(lane.player(), placed.row(), placed.top() + staff))
+                    .stream())
+        .flatMap(List::stream)
+        .map(Mark::bounds)
+        .toList();
   }
 
   private List<Mark> music(Placed placed, RowDrawing row) {

@@ -12,15 +12,21 @@ import stafette.picture.ink.Piece;
  * @param piece what it shows
  * @param air white above it, unless it begins a page
  * @param again what stands above it where it begins a page: the head of its table
+ * @param turns whether there is time to turn a page before it
  */
-record Block(Piece piece, double air, Optional<Piece> again) {
+record Block(Piece piece, double air, Optional<Piece> again, boolean turns) {
   Block(Piece piece, double air) {
-    this(piece, air, Optional.empty());
+    this(piece, air, Optional.empty(), true);
+  }
+
+  /** A block that may have to stay on the page of the one before. */
+  Block turning(boolean inTime) {
+    return new Block(piece, air, again, inTime);
   }
 
   /** A block with more white above. */
   Block after(double more) {
-    return new Block(piece, air + more, again);
+    return new Block(piece, air + more, again, turns);
   }
 
   /** This block and another below it, not to be parted. */
@@ -35,7 +41,8 @@ record Block(Piece piece, double air, Optional<Piece> again) {
               return marks;
             }),
         air,
-        again);
+        again,
+        turns);
   }
 
   /** Some blocks with another that stays with the first of them. */

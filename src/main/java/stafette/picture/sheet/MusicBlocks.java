@@ -23,6 +23,9 @@ final class MusicBlocks {
   private static final double AIR = 10;
   private static final double APART = 5;
 
+  /** What it takes to turn a page (common practice, no source). */
+  private static final long TURN_MICROS = 3_000_000;
+
   private final Line line;
   private final List<TurnWords> turns;
   private final double left;
@@ -43,60 +46,54 @@ final class MusicBlocks {
   }
 
   List<Block> blocks() {
-    List<Block> blocks = new ArrayList<>();
-    int before = -1;
-    for (List<Bar> stretch : music.stretches()) {
-      List<Block> staffs = music.staffed(stretch).stream().map(this::staff).toList();
-      int first = stretch.get(0).index();
-      blocks.addAll(before < 0 ? staffs : Block.headed(rest(before + 1, first - 1), staffs));
-      before = stretch.get(stretch.size() - 1).index();
-    }
-    return blocks;
+    List<PlayerMusic.Staffed> staffs = music.staffed();
+    return staffs.stream().map(staffed -> staff(staffed, staffed.equals(staffs.get(0)))).toList();
   }
 
-  private Block rest(int first, int last) {
-    String from = line.bars().get(first).number();
-    String to = line.bars().get(last).number();
-    String bars = first == last ? "bar " + from : "bars " + from + " to " + to;
-    return new Block(
-        TypeStyle.SOFT.paragraph("Nothing of the line in " + bars + ".", left, right - left), AIR);
-  }
-
-  private Block staff(PlayerMusic.Staffed staffed) {
+  private Block staff(PlayerMusic.Staffed staffed, boolean opens) {
     HandoffMarks flags = new HandoffMarks(staffed.row(), left, right);
     for (int i = 0; i < turns.size(); i++) {
       flags.add(i + 1, turns.get(i));
     }
-    List<Mark.Lettering> ruler = ruler(staffed.row());
+    List<Mark.Lettering> tempi = tempi(staffed.row(), opens);
+    double numbered = tempi.isEmpty() ? 0 : RULER;
+    List<Mark.Lettering> numbers = numbers(staffed.row());
     Box extent = staffed.extent();
-    double ink = RULER + flags.height();
+    double ink = numbered + RULER + flags.height();
     return new Block(
-        new Piece(
-            ink + extent.height(),
-            top -> {
-              List<Mark> marks = new ArrayList<>();
-              ruler.forEach(word -> marks.add(TypeStyle.lowered(word, top)));
-              marks.addAll(flags.above(top + ink - 1));
-              marks.addAll(staffed.piece().at(top + ink - extent.top()));
-              return marks;
-            }),
-        AIR);
+            new Piece(
+                ink + extent.height(),
+                top -> {
+                  List<Mark> marks = new ArrayList<>();
+                  tempi.forEach(word -> marks.add(TypeStyle.lowered(word, top)));
+                  numbers.forEach(word -> marks.add(TypeStyle.lowered(word, top + numbered)));
+                  marks.addAll(flags.above(top + ink - 1));
+                  marks.addAll(staffed.piece().at(top + ink - extent.top()));
+                  return marks;
+                }),
+            AIR)
+        .turning(opens || music.restMicros(staffed.row().span().start()) >= TURN_MICROS);
   }
 
-  /** Tempi where they change, and each bar's number where there is room. */
-  private List<Mark.Lettering> ruler(BarRow row) {
+  /** Tempi where they change. */
+  private List<Mark.Lettering> tempi(BarRow row, boolean opens) {
     List<Mark.Lettering> words = new ArrayList<>();
-    Bar first = row.bars().get(0);
-    words.add(NUMBER.line(first.number(), left, 0));
-    boolean opens = first.equals(music.stretches().get(0).get(0));
     for (Map.Entry<Position, TempoMark> change : line.tempo().within(row.span()).entrySet()) {
       Position at = change.getKey();
       if ((opens && at.equals(row.span().start())) || isNew(at)) {
         add(TEMPO.line(change.getValue().toString(), row.x(at), 0), words);
       }
     }
+    return words;
+  }
+
+  /** Each bar's number where there is room. */
+  private List<Mark.Lettering> numbers(BarRow row) {
+    List<Mark.Lettering> words = new ArrayList<>();
+    Bar first = row.bars().get(0);
+    words.add(NUMBER.line(first.number(), left, 0));
     for (Bar bar : row.bars()) {
-      if (!bar.equals(first)) {
+      if (!bar.equals(first) && row.left(bar) < row.right(bar)) {
         add(NUMBER.line(bar.number(), row.left(bar), 0), words);
       }
     }

@@ -2,11 +2,10 @@ package stafette.picture.sheet;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeSet;
-import java.util.stream.Stream;
 import stafette.check.Verdict;
 import stafette.picture.ink.Box;
 import stafette.picture.ink.Greyed;
@@ -14,13 +13,17 @@ import stafette.picture.ink.Hatching;
 import stafette.picture.ink.Mark;
 import stafette.picture.ink.Piece;
 import stafette.picture.notes.BarRow;
+import stafette.picture.notes.DynamicSigns;
 import stafette.picture.notes.Engraver;
 import stafette.picture.notes.NoteRoom;
+import stafette.picture.notes.SpacedBar;
 import stafette.picture.notes.Staff;
 import stafette.picture.ribbon.RelayContent;
 import stafette.picture.ribbon.StaffLines;
+import stafette.plan.GivenStretch;
 import stafette.plan.Plan;
 import stafette.plan.Played;
+import stafette.plan.Player;
 import stafette.time.Bar;
 import stafette.time.Meter;
 import stafette.time.Position;
@@ -32,18 +35,17 @@ import stafette.time.Span;
  */
 public final class PlayerMusic {
   private static final double LEAST_SPACE = 2;
-  private static final double LEAST_PER_QUARTER = 14;
-  private static final double MOST_STRETCH = 1.6;
   private static final double HATCHED_BEYOND = 1;
+
+  /** More than all unevenness of staffs together. */
+  private static final double STAFF_COST = 1e6;
 
   private final RelayContent relay;
   private final int player;
   private final StaffLines staffs;
   private final List<Cues.Cue> cues;
-  private final List<Span> written;
-  private final List<List<Bar>> stretches;
-  private final List<NoteRoom> rooms;
-  private final Map<Integer, Double> perQuarters = new HashMap<>();
+  private final List<CountedStretch> stretches;
+  private final List<StretchRoom> rooms;
   private final double left;
   private final double right;
 
@@ -53,14 +55,9 @@ public final class PlayerMusic {
     this.left = left;
     this.right = right;
     staffs = StaffLines.sized(relay, space);
-    rooms = staffs.rooms(player);
     cues = Cues.of(relay.plan(), player);
-    stretches = found();
-    written =
-        Stream.concat(
-                relay.plan().segmentsOf(player).stream().map(relay::span),
-                cues.stream().map(Cues.Cue::span))
-            .toList();
+    stretches = CountedStretch.all(relay.plan(), player, cues);
+    rooms = rooms();
   }
 
   /**
@@ -74,7 +71,7 @@ public final class PlayerMusic {
       Plan plan, Verdict verdict, int player, double space, double left, double right) {
     RelayContent relay = RelayContent.of(plan, verdict, Optional.empty());
     PlayerMusic usual = new PlayerMusic(relay, player, space, left, right);
-    double share = (right - left) / usual.widestBar();
+    double share = (right - left) / usual.widest();
     return share >= 1
         ? usual
         : new PlayerMusic(relay, player, Math.max(LEAST_SPACE, space * share), left, right);
@@ -89,71 +86,98 @@ public final class PlayerMusic {
    */
   public record Staffed(BarRow row, Box extent, Piece piece) {}
 
-  /**
-   * Bars that follow one another and have something to be read, stretch by stretch; a single empty
-   * bar between them belongs to the stretch.
-   */
-  public List<List<Bar>> stretches() {
-    return stretches;
+  private List<StretchRoom> rooms() {
+    List<Bar> written =
+        stretches.stream().filter(s -> !s.isCounted()).flatMap(s -> s.bars().stream()).toList();
+    Player who = relay.plan().brief().players().get(player);
+    List<Span> silent = new ArrayList<>(staffs.given(who, written));
+    cues.forEach(cue -> silent.add(cue.span()));
+    List<NoteRoom> needed = new ArrayList<>();
+    needed.add(staffs.room(player, plays(), silent, written));
+    for (Cues.Cue cue : cues) {
+      needed.add(
+          staffs.room(
+              player, cue.plays(), around(cue.span(), relay.line().bars().span()), written));
+    }
+    return stretches.stream().map(stretch -> StretchRoom.of(stretch, needed)).toList();
   }
 
-  private List<List<Bar>> found() {
-    TreeSet<Integer> indexes = new TreeSet<>();
+  /** All staffs: as few as leave everything its room, as evenly filled as can be. */
+  public List<Staffed> staffed() {
+    int count = stretches.size();
+    double[] costs = new double[count + 1];
+    int[] from = new int[count + 1];
+    for (int end = 1; end <= count; end++) {
+      costs[end] = Double.POSITIVE_INFINITY;
+      for (int first = end - 1; first >= 0; first--) {
+        double stretch = stretch(rooms.subList(first, end));
+        if (stretch < StretchRoom.LEAST_STRETCH && first < end - 1) {
+          break;
+        }
+        double cost = costs[first] + STAFF_COST + StretchRoom.unevenness(stretch);
+        if (cost < costs[end]) {
+          costs[end] = cost;
+          from[end] = first;
+        }
+      }
+    }
+    LinkedList<Staffed> result = new LinkedList<>();
+    for (int end = count; end > 0; end = from[end]) {
+      result.addFirst(staffed(row(rooms.subList(from[end], end))));
+    }
+    return List.copyOf(result);
+  }
+
+  /** How long the player is silent around a place, before and after it, on the line's clock. */
+  public long restMicros(Position at) {
+    long place = relay.line().micros(at);
+    long last = Long.MIN_VALUE / 4;
+    long next = Long.MAX_VALUE / 4;
+    for (GivenStretch busy : relay.plan().brief().players().get(player).busy()) {
+      last = busy.fromMicros() < place ? Math.max(last, busy.toMicros()) : last;
+      next = busy.fromMicros() < place ? next : Math.min(next, busy.fromMicros());
+    }
     for (Played played : plays()) {
       for (int j = played.first(); j <= played.last(); j++) {
-        indexes.add(bar(played.line().stroke(j).onset()).index());
+        boolean before = played.line().stroke(j).onset().isBefore(at);
+        last = before ? Math.max(last, played.line().endMicros(j)) : last;
+        next = before ? next : Math.min(next, played.line().onsetMicros(j));
       }
     }
-    cues.forEach(cue -> indexes.add(bar(cue.span().start()).index()));
-    List<List<Bar>> found = new ArrayList<>();
-    int next = -1;
-    for (int index : indexes) {
-      boolean goesOn = !found.isEmpty() && index <= next + 1;
-      List<Bar> stretch = goesOn ? found.get(found.size() - 1) : new ArrayList<>();
-      if (!goesOn) {
-        found.add(stretch);
-        next = index;
-      }
-      for (; next <= index; next++) {
-        stretch.add(relay.line().bars().get(next));
-      }
-    }
-    return found;
+    return Math.max(0, next - last);
   }
 
-  /** A stretch on as many staffs as it takes. */
-  public List<Staffed> staffed(List<Bar> stretch) {
-    List<Staffed> result = new ArrayList<>();
-    int first = 0;
-    for (int end = 1; end <= stretch.size(); end++) {
-      boolean last = end == stretch.size();
-      if (last || !fits(stretch.subList(first, end + 1))) {
-        result.add(staffed(row(stretch.subList(first, end), last)));
-        first = end;
-      }
-    }
-    return result;
+  /** How far notes are drawn apart to fill the page, as {@link StretchRoom} counts it. */
+  private double stretch(List<StretchRoom> some) {
+    double least = some.stream().mapToDouble(StretchRoom::least).sum();
+    double give = some.stream().mapToDouble(StretchRoom::give).sum();
+    return (room(some) / staffs.space() - least) / give;
   }
 
-  private boolean fits(List<Bar> bars) {
-    return perQuarter(bars) * quarters(bars) <= room(bars);
-  }
-
-  /** As wide as the page, but the last of a stretch is not stretched beyond what can be read. */
-  private BarRow row(List<Bar> bars, boolean last) {
-    double full = room(bars) / quarters(bars);
-    double most = MOST_STRETCH * perQuarter(bars);
+  /** As wide as the page, but not stretched beyond what can be read. */
+  private BarRow row(List<StretchRoom> some) {
+    double stretch = Math.max(0, Math.min(StretchRoom.MOST_STRETCH, stretch(some)));
     Map<Integer, Double> signs = new HashMap<>();
-    bars.forEach(bar -> signs.put(bar.index(), staffs.signs(bar, bar.equals(bars.get(0)))));
-    double start = left + header(bars.get(0));
-    return new BarRow(bars, start, last ? Math.min(full, most) : full, staffs.lead(), signs);
+    Map<Integer, SpacedBar> spaced = new HashMap<>();
+    Bar opens = some.get(0).first();
+    double start = left + header(opens);
+    double at = start;
+    for (StretchRoom each : some) {
+      double before = staffs.signs(each.first(), each.first().equals(opens));
+      signs.put(each.first().index(), before);
+      spaced.putAll(each.placed(at, at + before + staffs.lead(), staffs.space(), stretch));
+      at = Optional.ofNullable(spaced.get(each.first().index())).orElseThrow().right();
+    }
+    List<Bar> bars = some.stream().flatMap(each -> each.stretch().bars().stream()).toList();
+    return new BarRow(bars, start, 0, staffs.lead(), signs, spaced);
   }
 
   /** What there is for notes across the page. */
-  private double room(List<Bar> bars) {
-    double used = header(bars.get(0)) + bars.size() * staffs.lead();
-    for (Bar bar : bars) {
-      used += staffs.signs(bar, bar.equals(bars.get(0)));
+  private double room(List<StretchRoom> some) {
+    Bar opens = some.get(0).first();
+    double used = header(opens) + some.size() * staffs.lead();
+    for (StretchRoom each : some) {
+      used += staffs.signs(each.first(), each.first().equals(opens));
     }
     return right - left - used;
   }
@@ -163,45 +187,12 @@ public final class PlayerMusic {
     return Engraver.headerWidth(music(bar, List.of(), List.of()), staff, bar.span().start());
   }
 
-  private double perQuarter(List<Bar> bars) {
-    return bars.stream().mapToDouble(this::perQuarterOf).max().orElse(0);
-  }
-
-  private double widestBar() {
-    return stretches.stream()
-        .flatMap(List::stream)
-        .mapToDouble(bar -> right - left - room(List.of(bar)) + widthOfNotes(bar))
+  /** The width of the widest bar with what stands before it. */
+  private double widest() {
+    return rooms.stream()
+        .mapToDouble(one -> right - left - room(List.of(one)) + one.least() * staffs.space())
         .max()
         .orElse(0);
-  }
-
-  private double widthOfNotes(Bar bar) {
-    return perQuarterOf(bar) * quarters(List.of(bar));
-  }
-
-  private double perQuarterOf(Bar bar) {
-    return perQuarters.computeIfAbsent(bar.index(), index -> perQuarter(bar));
-  }
-
-  /** The least width of a quarter note at which nothing that is written in a bar touches. */
-  private double perQuarter(Bar bar) {
-    double most = LEAST_PER_QUARTER;
-    for (Span span : written) {
-      if (span.overlaps(bar.span())) {
-        most = Math.max(most, staffs.pointsPerQuarter(rooms, common(span, bar.span())));
-      }
-    }
-    return most;
-  }
-
-  private static Span common(Span one, Span other) {
-    Position start = one.start().isBefore(other.start()) ? other.start() : one.start();
-    Position end = one.end().isBefore(other.end()) ? one.end() : other.end();
-    return new Span(start, end);
-  }
-
-  private static double quarters(List<Bar> bars) {
-    return bars.stream().mapToDouble(bar -> bar.span().length().quarters().toDouble()).sum();
   }
 
   private Staffed staffed(BarRow row) {
@@ -215,10 +206,17 @@ public final class PlayerMusic {
     List<Span> given = staffs.given(relay.plan().brief().players().get(player), row.bars());
     List<Mark> marks = new ArrayList<>();
     for (Span span : given) {
-      double end = row.x(span.start()) + width(row, span) - row.lead();
-      double above = staff.top() - HATCHED_BEYOND;
-      Box box = new Box(row.x(span.start()), above, end, staff.bottom() + HATCHED_BEYOND);
-      marks.addAll(Hatching.of(box));
+      Bar bar = bar(span.start());
+      double start = row.isCounted(bar) ? row.left(bar) + row.lead() : row.x(span.start());
+      boolean within = !row.isCounted(bar) && span.end().isBefore(bar.span().end());
+      double next = within ? row.x(span.end()) : row.right(bar);
+      double end = next - row.lead();
+      if (end > start) {
+        marks.addAll(
+            Hatching.of(
+                new Box(
+                    start, staff.top() - HATCHED_BEYOND, end, staff.bottom() + HATCHED_BEYOND)));
+      }
     }
     List<Span> silent = new ArrayList<>(given);
     for (Cues.Cue cue : cues) {
@@ -228,28 +226,31 @@ public final class PlayerMusic {
       }
     }
     marks.addAll(Engraver.marks(music(row.bars().get(0), plays(), silent), staff, row));
+    marks.addAll(DynamicSigns.of(plays(), staff, row, marks));
     return marks;
-  }
-
-  private static double width(BarRow row, Span span) {
-    return span.length().quarters().toDouble() * row.pointsPerQuarter();
   }
 
   private List<Mark> heard(Cues.Cue cue, BarRow row, Staff staff) {
     Span span = row.span();
-    List<Span> silent = new ArrayList<>();
-    if (span.start().isBefore(cue.span().start())) {
-      silent.add(new Span(span.start(), cue.span().start()));
-    }
-    if (cue.span().end().isBefore(span.end())) {
-      silent.add(new Span(cue.span().end(), span.end()));
-    }
+    List<Span> silent = around(cue.span(), span);
     double from = row.xWithin(cue.span().start()) - row.lead();
     double to = row.xWithin(cue.span().end());
     return Greyed.of(
         Engraver.marks(music(row.bars().get(0), cue.plays(), silent), staff, row).stream()
             .filter(mark -> mark.bounds().left() >= from && mark.bounds().right() <= to)
             .toList());
+  }
+
+  /** What a span leaves of another at both ends. */
+  private static List<Span> around(Span inner, Span whole) {
+    List<Span> around = new ArrayList<>();
+    if (whole.start().isBefore(inner.start())) {
+      around.add(new Span(whole.start(), inner.start()));
+    }
+    if (inner.end().isBefore(whole.end())) {
+      around.add(new Span(inner.end(), whole.end()));
+    }
+    return around;
   }
 
   private Engraver.EngravedMusic music(Bar first, List<Played> plays, List<Span> silent) {
@@ -260,7 +261,7 @@ public final class PlayerMusic {
   /** The first staff of all has a time signature, and any at which it changes. */
   private Optional<Meter> newMeter(Bar bar) {
     boolean isNew =
-        bar.equals(stretches.get(0).get(0))
+        bar.equals(stretches.get(0).bars().get(0))
             || !relay.line().bars().get(bar.index() - 1).meter().equals(bar.meter());
     return isNew ? Optional.of(bar.meter()) : Optional.empty();
   }

@@ -22,8 +22,8 @@ public final class Sheet {
   private static final double FOOT = 22;
   private static final double CARE = 30;
 
-  /** From line to line of a staff; the notes of printed parts have some 5 points (7 mm staffs). */
-  private static final double[] SPACES = {4.6, 4.2, 3.8};
+  /** From line to line of a staff, in points: staffs of 8 to 7 mm, as printed parts have them. */
+  private static final double[] SPACES = {5.6, 5.3, 5};
 
   /** As each page that somebody is given says: work at the limit can injure. */
   private static final String CAUTION =
@@ -64,11 +64,12 @@ public final class Sheet {
   private List<Drawing> drawings() {
     double room = height - 2 * Paper.MARGIN - HEAD - FOOT - CARE;
     List<Page> pages =
-        new ArrayList<>(pages("Conductor", onPages(new Conductor(content, right, room).blocks())));
+        new ArrayList<>(
+            pages("Conductor", onPages(new Conductor(content, right, room).blocks()).pages()));
     for (int player = 0; player < content.plan().brief().players().size(); player++) {
       if (!content.plan().segmentsOf(player).isEmpty()) {
         String name = content.plan().brief().players().get(player).name();
-        pages.addAll(pages(name, fewest(new Strip(content, player, right))));
+        pages.addAll(pages(name, best(new Strip(content, player, right))));
       }
     }
     return IntStream.range(0, pages.size())
@@ -76,17 +77,18 @@ public final class Sheet {
         .toList();
   }
 
-  /** With the largest notes that take no more pages than smaller ones. */
-  private List<List<Mark>> fewest(Strip strip) {
+  /** With the largest notes that break into pages as well as smaller ones. */
+  private List<List<Mark>> best(Strip strip) {
     return DoubleStream.of(SPACES)
         .mapToObj(space -> onPages(strip.blocks(space)))
-        .min(Comparator.comparingInt(List::size))
-        .orElseThrow();
+        .min(Comparator.comparingDouble(Pages::cost))
+        .orElseThrow()
+        .pages();
   }
 
-  private List<List<Mark>> onPages(List<Block> blocks) {
+  private Pages onPages(List<Block> blocks) {
     double bottom = height - Paper.MARGIN - FOOT;
-    return Pages.of(blocks, Paper.MARGIN + HEAD, bottom, bottom - CARE);
+    return Pages.of(blocks, new Pages.PageRoom(Paper.MARGIN + HEAD, bottom, bottom - CARE));
   }
 
   private static List<Page> pages(String whose, List<List<Mark>> pages) {

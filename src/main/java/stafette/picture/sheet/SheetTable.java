@@ -59,7 +59,7 @@ final class SheetTable {
   }
 
   SheetTable add(List<TableCell> cells) {
-    rows.add(new Block(row(cells), 0, Optional.of(head)));
+    rows.add(new Block(row(cells), 0, Optional.of(head), true));
     return this;
   }
 

@@ -101,7 +101,9 @@ final class Strip {
   private List<SheetTable.TableCell> cells(int number, TurnWords turn, Optional<Breath> breath) {
     List<SheetTable.TableCell> cells = new ArrayList<>();
     cells.add(SheetTable.TableCell.of(TypeStyle.STRONG, Integer.toString(number)));
-    cells.add(SheetTable.TableCell.of(turn.entryPlace(), turn.from(), turn.sharedAtEntry()));
+    cells.add(
+        SheetTable.TableCell.of(
+            turn.entryPlace(), turn.counted(), turn.from(), turn.sharedAtEntry()));
     cells.add(SheetTable.TableCell.of(turn.exitPlace(), turn.to(), turn.sharedAtExit()));
     cells.add(
         SheetTable.TableCell.of(turn.technique(), turn.hocket(), turn.length(), turn.remarks()));

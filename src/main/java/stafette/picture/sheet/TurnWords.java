@@ -13,6 +13,7 @@ import stafette.plan.Plan;
 import stafette.plan.Played;
 import stafette.plan.Segment;
 import stafette.score.Line;
+import stafette.time.Bar;
 import stafette.time.Position;
 
 /** What one player is told of one of its turns. */
@@ -51,6 +52,13 @@ final class TurnWords {
 
   String entryPlace() {
     return SheetFigures.place(played.line(), played.first());
+  }
+
+  /** "count 14 bars"; empty if there is not more than one. */
+  String counted() {
+    Bar bar = played.line().bars().at(played.line().stroke(played.first()).onset());
+    int bars = CountedStretch.restBefore(plan, segment.player(), bar);
+    return bars < 2 ? "" : "count " + bars + " bars";
   }
 
   String exitPlace() {

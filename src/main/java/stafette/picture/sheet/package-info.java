@@ -9,6 +9,10 @@
  * <ul>
  *   <li>Everything is a {@link stafette.picture.sheet.Block} of a known height; {@link
  *       stafette.picture.sheet.Pages} breaks them. Nothing is measured twice, nothing overlaps.
+ *   <li>Staffs are 7 to 8 mm high and fill the page. Notes and rests get the room that they need,
+ *       and more the longer they last; bars of rest are counted together.
+ *   <li>Pages are turned where the player rests long enough, even if it takes a page more for each
+ *       such turn.
  *   <li>Each player begins on a page of its own, so that pages can be given out. The caution stands
  *       at the foot of the first page of everybody.
  *   <li>Notes are written as the player reads them, and the page says so; places are bar and beat.

@@ -27,7 +27,7 @@ class SystemsTest {
       @ForAll @DoubleRange(min = 2, max = 60) double least) {
     List<Bar> bars = chosen.stream().sorted().map(BARS::get).toList();
     List<Bar> placed = new ArrayList<>();
-    for (BarRow row : new Systems(bar -> 60, width, 9, least).of(bars)) {
+    for (BarRow row : new Systems(bar -> 60, width, 9, (bar, opens) -> 0, least).of(bars)) {
       placed.addAll(row.bars());
       Bar first = row.bars().get(0);
       Bar last = row.bars().get(row.bars().size() - 1);
@@ -41,13 +41,14 @@ class SystemsTest {
   void a_row_takes_as_many_bars_as_its_notes_have_room_for() {
     List<Bar> six = List.of(0, 1, 2, 3, 4, 5).stream().map(BARS::get).toList();
     // four quarters at 25 and 10 of lead: 110 a bar, four bars in 440 of 450
-    List<BarRow> rows = new Systems(bar -> 50, 500, 10, 25).of(six);
+    List<BarRow> rows = new Systems(bar -> 50, 500, 10, (bar, opens) -> 0, 25).of(six);
     assertEquals(List.of(4, 2), rows.stream().map(row -> row.bars().size()).toList());
   }
 
   @Test
   void a_bar_too_wide_for_any_row_is_squeezed_into_one() {
-    BarRow row = new Systems(bar -> 50, 200, 10, 80).of(List.of(BARS.get(0))).get(0);
+    BarRow row =
+        new Systems(bar -> 50, 200, 10, (bar, opens) -> 0, 80).of(List.of(BARS.get(0))).get(0);
     assertEquals(200, row.right(), 1e-9);
   }
 }

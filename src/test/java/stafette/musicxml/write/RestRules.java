@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import org.w3c.dom.Node;
 import stafette.musicxml.write.ReadPage.Bar;
 import stafette.musicxml.write.ReadPage.Metre;
 import stafette.musicxml.write.ReadPage.Note;
@@ -34,7 +35,10 @@ final class RestRules {
                 boolean one =
                     notes.size() == 1
                         && (notes.get(0).length().equals(length) || fillsItsBar(notes.get(0)));
-                if (silent && !one) {
+                boolean graced =
+                    bar.notes().stream()
+                        .anyMatch(note -> note.grace() && note.voice().equals(voice));
+                if (silent && !one && !graced && !isCut(notes)) {
                   wrong.say(
                       bar,
                       "voice "
@@ -46,6 +50,17 @@ final class RestRules {
                 }
               });
     }
+  }
+
+  /** Whether a clef or a key changes between the rests. */
+  private static boolean isCut(List<Note> notes) {
+    Node last = notes.get(notes.size() - 1).tag().element();
+    for (Node at = notes.get(0).tag().element(); at != last; at = at.getNextSibling()) {
+      if (at == null || at.getNodeName().equals("attributes")) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static boolean fillsItsBar(Note note) {

@@ -11,16 +11,12 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
-import java.util.Set;
-import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.ShrinkingMode;
-import org.junit.jupiter.api.Disabled;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
@@ -38,10 +34,6 @@ import stafette.score.Line;
 
 /** The rules for what is written, on the samples and on random lines. */
 class WrittenScoresTest {
-  /** Samples whose lines have hairpins. */
-  private static final Set<String> WITH_HAIRPINS =
-      Set.of("lantern-run", "signal-hill", "mill-stairs");
-
   private static final List<Integer> ALTERS = List.of(-1, 0, 0, 1);
   private static final List<String> ACCIDENTALS = List.of("flat", "natural", "sharp");
 
@@ -53,7 +45,7 @@ class WrittenScoresTest {
   @TempDir private Path folder = Path.of("");
 
   @TestFactory
-  Stream<DynamicTest> a_sample_breaks_just_the_rules_that_the_writer_does_not_hold_yet() {
+  Stream<DynamicTest> samples_are_written_by_the_rules() {
     return SampleJobs.samples().stream()
         .flatMap(
             sample ->
@@ -69,11 +61,11 @@ class WrittenScoresTest {
     String source = treatment.name().toLowerCase(Locale.ROOT);
     assertEquals(0, SampleJobs.write(sample, source, written));
     String before = Files.readString(Path.of("samples", sample + ".musicxml"));
-    breaks(expected(sample, treatment), before, Files.readString(written));
+    assertEquals(List.of(), WrittenRules.broken(before, Files.readString(written)));
   }
 
   @TestFactory
-  Stream<DynamicTest> turns_made_by_hand_break_just_the_same_rules() {
+  Stream<DynamicTest> turns_made_by_hand_are_written_by_the_rules() {
     return Stream.of("lantern-run", "signal-hill")
         .flatMap(
             sample ->
@@ -87,28 +79,9 @@ class WrittenScoresTest {
   private static void byHand(String sample, SourceTreatment treatment) throws Exception {
     Document document = ByHand.sample(sample);
     Plan plan = ByHand.planFor(sample, document.score());
-    breaks(
-        expected(sample, treatment), document.origin().text(), written(document, plan, treatment));
-  }
-
-  private static Set<String> expected(String sample, SourceTreatment treatment) {
-    Set<String> expected = new TreeSet<>();
-    if (WITH_HAIRPINS.contains(sample)) {
-      expected.add(WrittenRules.HAIRPIN_GOES_ALONG);
-    }
-    if (treatment == SourceTreatment.REMOVE) {
-      expected.add(WrittenRules.EMPTY_BAR_IS_ONE_REST);
-    }
-    return expected;
-  }
-
-  private static void breaks(Set<String> rules, String before, String after) {
-    List<WrittenRule.Violation> violations = WrittenRules.violations(before, after);
-    Set<String> broken =
-        violations.stream()
-            .map(WrittenRule.Violation::rule)
-            .collect(Collectors.toCollection(TreeSet::new));
-    assertEquals(rules, broken, violations.toString());
+    assertEquals(
+        List.of(),
+        WrittenRules.broken(document.origin().text(), written(document, plan, treatment)));
   }
 
   private static String written(Document document, Plan plan, SourceTreatment treatment)
@@ -127,8 +100,7 @@ class WrittenScoresTest {
     Plan plan =
         RandomPlansTest.plan(new RandomPlansTest.Case(text, line.taken(), line.seed()), document);
     String after = written(document, plan, treatment);
-    Set<String> open = Set.of(WrittenRules.EMPTY_BAR_IS_ONE_REST);
-    assertEquals(List.of(), WrittenRules.broken(text, after, open), after);
+    assertEquals(List.of(), WrittenRules.broken(text, after), after);
   }
 
   @Property(tries = 150, shrinking = ShrinkingMode.OFF)
@@ -140,8 +112,7 @@ class WrittenScoresTest {
     Document document = TwoParts.read(text);
     Plan plan = RandomSharesTest.plan(document, ByHand.line(document.score(), "P1", "#1-#3"), seed);
     String after = written(document, plan, treatment);
-    Set<String> open = Set.of(WrittenRules.NO_IDLE_ACCIDENTAL, WrittenRules.EMPTY_BAR_IS_ONE_REST);
-    assertEquals(List.of(), WrittenRules.broken(text, after, open), after);
+    assertEquals(List.of(), WrittenRules.broken(text, after), after);
   }
 
   /** The same with sharps and flats, and the accidentals that these need. */
@@ -172,7 +143,6 @@ class WrittenScoresTest {
         });
   }
 
-  @Disabled("a natural stays where the note that it took back has gone to another player")
   @Test
   void a_natural_goes_with_the_sharp_that_it_took_back() throws Exception {
     String sharp =
@@ -192,7 +162,6 @@ class WrittenScoresTest {
         List.of(), WrittenRules.broken(before, written(document, plan, SourceTreatment.KEEP)));
   }
 
-  @Disabled("the writer divides a beam where the next note begins, in the midst of the triplet")
   @Test
   void a_triplet_over_the_border_of_a_beat_is_beamed_whole() throws Exception {
     String metre =

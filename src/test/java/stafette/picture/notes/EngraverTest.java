@@ -1,6 +1,7 @@
 package stafette.picture.notes;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
@@ -12,6 +13,8 @@ import net.jqwik.api.Property;
 import org.junit.jupiter.api.Test;
 import stafette.Invented;
 import stafette.check.RandomPlans;
+import stafette.notation.Accidentals;
+import stafette.notation.NoteShape;
 import stafette.picture.ink.Mark;
 import stafette.picture.ribbon.InventedRelays;
 import stafette.picture.ribbon.TimelineTest;
@@ -111,12 +114,12 @@ class EngraverTest {
 
   @Test
   void all_seven_signs_of_a_key_are_those_of_the_circle_of_fifths() {
-    AccidentalMemory threeSharps = new AccidentalMemory(3);
-    assertTrue(threeSharps.before(new Pitch(Step.G, 1, 4)).isEmpty());
-    assertTrue(threeSharps.before(new Pitch(Step.D, 0, 4)).isEmpty());
-    AccidentalMemory twoFlats = new AccidentalMemory(-2);
-    assertTrue(twoFlats.before(new Pitch(Step.E, -1, 4)).isEmpty());
-    assertEquals(Optional.of(0), twoFlats.before(new Pitch(Step.B, 0, 4)));
+    Accidentals threeSharps = new Accidentals(3);
+    assertFalse(threeSharps.mustShow(new Pitch(Step.G, 1, 4)));
+    assertTrue(threeSharps.mustShow(new Pitch(Step.D, 1, 4)));
+    Accidentals twoFlats = new Accidentals(-2);
+    assertFalse(twoFlats.mustShow(new Pitch(Step.E, -1, 4)));
+    assertTrue(twoFlats.mustShow(new Pitch(Step.B, 0, 4)));
   }
 
   @Test
@@ -130,12 +133,12 @@ class EngraverTest {
     assertEquals(16, written.size());
     for (int i = 0; i < 16; i++) {
       assertEquals(i % 2 == 0, written.get(i).isRest());
-      assertEquals(new NoteForm(4, 0), written.get(i).form());
+      assertEquals(new NoteShape("16th", 0), written.get(i).form().shape());
     }
   }
 
   @Test
-  void a_rest_beside_a_tuplet_note_belongs_to_its_tuplet() {
+  void a_landing_note_in_a_tuplet_is_written_plain() {
     Plan plan = InventedRelays.rotation(4, 2, 2);
     List<NotatedItem> bar =
         Notation.of(
@@ -143,9 +146,9 @@ class EngraverTest {
             List.of(),
             List.of(plan.line().bars().get(2)));
     assertEquals(
-        List.of(4, 4, 2), bar.subList(0, 3).stream().map(w -> w.form().halvings()).toList());
-    assertTrue(bar.subList(0, 3).stream().allMatch(w -> w.tuplet().isPresent()));
-    assertTrue(bar.subList(3, 6).stream().allMatch(w -> w.isRest() && w.tuplet().isEmpty()));
+        List.of("eighth", "eighth", "quarter", "half"),
+        bar.subList(0, 4).stream().map(w -> w.form().shape().type()).toList());
+    assertTrue(bar.stream().allMatch(w -> w.item().ratio().isEmpty()));
   }
 
   @Test
@@ -154,7 +157,7 @@ class EngraverTest {
     BarRow row = row(bars(line));
     List<NotatedItem> written =
         Notation.of(List.of(new Played(line, 0, 15)), List.of(), row.bars());
-    List<StemGroup> groups = Beaming.groups(written, STAFF, row);
+    List<StemGroup> groups = StemGroup.of(written, STAFF, row);
     assertEquals(4, groups.size());
     for (StemGroup group : groups) {
       assertEquals(4, group.notes().size());

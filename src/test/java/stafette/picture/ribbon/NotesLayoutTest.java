@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -18,6 +19,9 @@ import stafette.picture.ink.Mark;
 import stafette.picture.ink.Paper;
 import stafette.plan.Hocket;
 import stafette.plan.Plan;
+import stafette.score.Stroke;
+import stafette.time.Length;
+import stafette.time.Position;
 
 /** Pictures with music: nothing runs into anything else. */
 class NotesLayoutTest {
@@ -70,6 +74,45 @@ class NotesLayoutTest {
         }
       }
     }
+  }
+
+  /** Sixteenths on each eighth: seven bars would go on a line if only notes needed room. */
+  @Example
+  void repeated_notes_with_rests_between_them_have_room_for_both() {
+    List<Stroke> strokes =
+        IntStream.range(0, 56)
+            .mapToObj(
+                i ->
+                    Invented.stroke(
+                        Position.ofQuarters(i, 2), Length.ofQuarters(1, 4), Invented.A4))
+            .toList();
+    Plan plan = InventedRelays.alone(Invented.lineOf(strokes, 100));
+    for (Paper paper : Paper.values()) {
+      for (Drawing page : InventedRelays.drawn(plan, paper, true)) {
+        for (Mark.MarkGroup music : music(page)) {
+          List<Mark> ink =
+              music.marks().stream()
+                  .filter(mark -> !(mark instanceof Mark.Outline))
+                  .filter(mark -> mark.bounds().right() > mark.bounds().left())
+                  .toList();
+          List<Mark.Lettering> rests =
+              words(music.marks()).stream().filter(NotesLayoutTest::isRest).toList();
+          assertFalse(rests.isEmpty());
+          for (Mark.Lettering rest : rests) {
+            for (Mark other : ink) {
+              assertTrue(
+                  rest.equals(other) || !rest.bounds().overlaps(other.bounds().grownBy(-0.1)),
+                  () -> rest + " and " + other);
+            }
+          }
+        }
+      }
+    }
+  }
+
+  private static boolean isRest(Mark.Lettering sign) {
+    int letter = sign.text().codePointAt(0);
+    return letter >= 0x1D13B && letter <= 0x1D142;
   }
 
   /** The music of one lane stays clear of the next lane's ribbon. */

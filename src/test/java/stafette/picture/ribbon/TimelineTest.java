@@ -122,8 +122,8 @@ public class TimelineTest {
     List<Drawing> pages = drawn(InventedRelays.rotation(30, 3, 5), Paper.LETTER, true);
     assertTrue(pages.size() > 2);
     for (int i = 0; i < pages.size(); i++) {
-      assertEquals(792, pages.get(i).width());
-      assertEquals(612, pages.get(i).height());
+      assertEquals(792, pages.get(i).width(), 1e-6);
+      assertEquals(612, pages.get(i).height(), 1e-6);
       assertTrue(words(pages.get(i)).contains((i + 1) + "/" + pages.size()));
     }
   }
