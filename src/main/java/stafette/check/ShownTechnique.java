@@ -87,7 +87,8 @@ public record ShownTechnique(Technique technique, int first, int last) {
 
   /** Their names, each once, in order. */
   public static Sentence inWords(List<ShownTechnique> shown) {
-    return Sentence.list(shown.stream().map(each -> each.technique.name()).distinct().toList());
+    return Sentence.list(
+        shown.stream().map(each -> each.technique.name()).distinct().map(Sentence::name).toList());
   }
 
   /** The names of a segment's techniques in the tables' language. */

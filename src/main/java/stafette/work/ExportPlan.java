@@ -4,13 +4,17 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
+import java.util.function.Function;
 import stafette.check.JudgedPlan;
 import stafette.keep.LimitsInForce;
 import stafette.keep.Outputs;
+import stafette.picture.sheet.SheetLanguage;
 import stafette.time.Rational;
 import stafette.words.Refusal;
+import stafette.words.Sayable;
 
 /** Makes files of a plan as they are usually wanted; a file that is there is replaced. */
 public final class ExportPlan {
@@ -28,13 +32,18 @@ public final class ExportPlan {
   /**
    * The sheet for conductor and players, dated today.
    *
+   * @param locale of its date
+   * @param speech how anything is said
    * @throws Refusal if the file's name doesn't end as a PDF's, or it can't be written
    */
-  public static void sheet(JudgedPlan judged, OpenLine line, Path file) throws Refusal {
+  public static void sheet(
+      JudgedPlan judged, OpenLine line, Path file, Locale locale, Function<Sayable, String> speech)
+      throws Refusal {
     LocalDate today = LocalDate.now(ZoneId.systemDefault());
     PrintSheet.SheetRequest request = new PrintSheet.SheetRequest(file, "", today, true);
     request.refuseWhatCannotBe(Outputs.beside(List.of(line.score().file())));
-    PrintSheet.print(judged, line.score().score().title(), request);
+    PrintSheet.print(
+        judged, line.score().score().title(), request, new SheetLanguage(locale, speech));
   }
 
   /**

@@ -15,6 +15,7 @@ import stafette.picture.ink.Paper;
 import stafette.picture.ink.PdfInk;
 import stafette.picture.sheet.Sheet;
 import stafette.picture.sheet.SheetContent;
+import stafette.picture.sheet.SheetLanguage;
 import stafette.words.Refusal;
 import stafette.words.Sentence;
 import stafette.words.Settable;
@@ -48,15 +49,28 @@ public final class PrintSheet {
   }
 
   /**
-   * Prints the sheet.
+   * Prints the sheet in English.
    *
    * @param title of the score, if it has one
    * @throws Refusal if the file can't be written
    */
   public static void print(JudgedPlan judged, Optional<String> title, SheetRequest request)
       throws Refusal {
+    print(judged, title, request, SheetLanguage.ENGLISH);
+  }
+
+  /**
+   * Prints the sheet in some language.
+   *
+   * @param title of the score, if it has one
+   * @throws Refusal if the file can't be written
+   */
+  static void print(
+      JudgedPlan judged, Optional<String> title, SheetRequest request, SheetLanguage language)
+      throws Refusal {
     SheetContent content =
-        new SheetContent(judged.plan(), judged.verdict(), judged.window(), title, request.date());
+        new SheetContent(
+            judged.plan(), judged.verdict(), judged.window(), title, request.date(), language);
     List<Drawing> pages = Sheet.of(content, paperOf(request.paper()));
     FileDoor.write(
         request.file(),

@@ -54,7 +54,8 @@ class SlurCommandTest {
   }
 
   private static String firstPart(String text) {
-    return text.substring(text.indexOf("<part "), text.indexOf("</part>"));
+    int at = text.indexOf("<part id=\"P1\">");
+    return text.substring(at, text.indexOf("</part>", at));
   }
 
   @Test

@@ -1,6 +1,7 @@
 package stafette.work;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -9,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import javax.sound.midi.MidiSystem;
 import org.apache.pdfbox.Loader;
@@ -18,6 +20,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import stafette.check.JudgedPlan;
 import stafette.desktop.SplitSample;
+import stafette.desktop.texts.Texts;
 import stafette.keep.LimitsInForce;
 import stafette.time.Rational;
 import stafette.words.Refusal;
@@ -38,7 +41,8 @@ class ExportPlanTest {
   void a_sheet_names_every_player_and_replaces_the_one_before() throws Exception {
     Split split = Split.sample();
     Path file = Files.writeString(folder.resolve("a.pdf"), "older");
-    ExportPlan.sheet(split.judged(), split.line(), file);
+    ExportPlan.sheet(
+        split.judged(), split.line(), file, Locale.UK, what -> what.inWords().toString());
     try (PDDocument pdf = Loader.loadPDF(file.toFile())) {
       String text = new PDFTextStripper().getText(pdf);
       assertTrue(text.contains("Lantern Run"), text);
@@ -46,7 +50,27 @@ class ExportPlanTest {
     }
     assertThrows(
         Refusal.class,
-        () -> ExportPlan.sheet(split.judged(), split.line(), folder.resolve("a.txt")));
+        () ->
+            ExportPlan.sheet(
+                split.judged(), split.line(), folder.resolve("a.txt"), Locale.UK, what -> ""));
+  }
+
+  @Test
+  void a_sheet_for_a_german_window_is_german_with_the_caution() throws Exception {
+    Split split = Split.sample();
+    Path file = folder.resolve("de.pdf");
+    ExportPlan.sheet(
+        split.judged(), split.line(), file, Locale.GERMANY, Texts.in(Locale.GERMANY)::say);
+    try (PDDocument pdf = Loader.loadPDF(file.toFile())) {
+      String text = new PDFTextStripper().getText(pdf).replaceAll("\\s+", " ");
+      for (String words : List.of("Takt", "Viertel = 104", "verletzen", "Einsatz", "Seite 1")) {
+        assertTrue(text.contains(words), words + " in " + text);
+      }
+      for (String words :
+          List.of("bar", "beat", "quarter", "note", "you", "page", "tonguing", "limit", "of")) {
+        assertFalse(text.matches(".*\\b" + words + "\\b.*"), words + " in " + text);
+      }
+    }
   }
 
   @Test

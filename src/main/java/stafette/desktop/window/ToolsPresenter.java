@@ -193,7 +193,7 @@ final class ToolsPresenter implements Tools.Actions {
       boolean written = true;
       switch (what) {
         case TIMELINE -> ExportPlan.timeline(judged, file);
-        case SHEET -> ExportPlan.sheet(judged, line, file);
+        case SHEET -> ExportPlan.sheet(judged, line, file, texts.locale(), texts::say);
         case SOUND ->
             written = ExportPlan.sound(judged, line, file, heard, session.limits(), going::isOver);
       }

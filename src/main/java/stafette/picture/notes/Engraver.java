@@ -90,11 +90,6 @@ public final class Engraver {
     return engraver.marks;
   }
 
-  /** How much room the signs before the first bar take, if that is the first bar of all. */
-  public static double headerWidth(EngravedMusic music, Staff staff) {
-    return headerWidth(music, staff, Position.START);
-  }
-
   /** How much room the signs before a row take that begins there. */
   public static double headerWidth(EngravedMusic music, Staff staff, Position start) {
     int fifths = new PartSpelling(staff.transposition(), music.keys()).signature(start);

@@ -52,7 +52,9 @@ final class Heading {
     relay
         .window()
         .ifPresent(
-            w -> marks.addAll(TempoGauge.of(w, relay.line(), right - TempoGauge.WIDTH, top)));
+            w ->
+                marks.addAll(
+                    TempoGauge.of(w, relay.line(), relay.speech(), right - TempoGauge.WIDTH, top)));
     return marks;
   }
 

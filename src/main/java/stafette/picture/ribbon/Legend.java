@@ -7,6 +7,7 @@ import stafette.picture.ink.Face;
 import stafette.picture.ink.Hatching;
 import stafette.picture.ink.Ink;
 import stafette.picture.ink.Mark;
+import stafette.words.Sentence;
 
 /** What the inks and shapes of a picture mean, at its foot. */
 final class Legend {
@@ -22,27 +23,30 @@ final class Legend {
   static List<Mark> of(RelayContent relay, double left, double right, double top) {
     List<Mark> marks = new ArrayList<>();
     double y = top + 8;
-    given(together(strains(left, y, marks), y, marks), y, marks);
-    String care =
-        "Limits differ from player to player; playing at one's limit can injure. Ask the players.";
+    given(relay, together(relay, strains(relay, left, y, marks), y, marks), y, marks);
+    Sentence care =
+        Sentence.of(
+            "Limits differ from player to player; playing at one's limit can injure. Ask the"
+                + " players.");
     List<String> idle = relay.idle();
-    String foot = idle.isEmpty() ? care : "Not needed: " + String.join(", ", idle) + ".  " + care;
-    marks.add(words(Face.PLAIN.fitted(foot, SIZE, right - left), left, top + 27));
+    Sentence foot =
+        idle.isEmpty() ? care : Sentence.of("Not needed: {0}.  {1}", Sentence.list(idle), care);
+    marks.add(words(Face.PLAIN.fitted(relay.say(foot), SIZE, right - left), left, top + 27));
     return marks;
   }
 
   /** The samples alone, in two rows. */
-  static List<Mark> inTwoRows(double left, double top) {
+  static List<Mark> inTwoRows(RelayContent relay, double left, double top) {
     List<Mark> marks = new ArrayList<>();
-    strains(left, top + 8, marks);
-    given(together(left, top + 24, marks), top + 24, marks);
+    strains(relay, left, top + 8, marks);
+    given(relay, together(relay, left, top + 24, marks), top + 24, marks);
     return marks;
   }
 
-  private static double strains(double left, double y, List<Mark> marks) {
-    double x = strain(0.55, "to 70 % of a limit", left, y, marks);
-    x = strain(0.85, "to 90 %", x, y, marks);
-    return strain(0.99, "to 100 %", x, y, marks);
+  private static double strains(RelayContent relay, double left, double y, List<Mark> marks) {
+    double x = strain(0.55, relay.say(Sentence.of("to 70 % of a limit")), left, y, marks);
+    x = strain(0.85, relay.say(Sentence.of("to 90 %")), x, y, marks);
+    return strain(0.99, relay.say(Sentence.of("to 100 %")), x, y, marks);
   }
 
   private static double strain(double share, String text, double x, double y, List<Mark> marks) {
@@ -58,7 +62,7 @@ final class Legend {
     return labelled(text, x, y, marks);
   }
 
-  private static double together(double x, double y, List<Mark> marks) {
+  private static double together(RelayContent relay, double x, double y, List<Mark> marks) {
     double from = x + SAMPLE * 0.4;
     double to = x + SAMPLE * 0.6;
     double half = HALF * 0.55;
@@ -95,12 +99,12 @@ final class Legend {
                     Ribbon.RibbonEnd.TIP)
                 .path(),
             Ink.FULL));
-    return labelled("both play: the handoff", x, y, marks);
+    return labelled(relay.say(Sentence.of("both play: the handoff")), x, y, marks);
   }
 
-  private static void given(double x, double y, List<Mark> marks) {
+  private static void given(RelayContent relay, double x, double y, List<Mark> marks) {
     marks.addAll(Hatching.of(new Box(x, y - HALF * 0.8, x + SAMPLE, y + HALF * 0.8)));
-    labelled("plays something else in the score", x, y, marks);
+    labelled(relay.say(Sentence.of("plays something else in the score")), x, y, marks);
   }
 
   private static double labelled(String text, double x, double y, List<Mark> marks) {

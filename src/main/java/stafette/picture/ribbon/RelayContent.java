@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 import stafette.check.StrainCourse;
 import stafette.check.TempoWindow;
@@ -19,6 +20,7 @@ import stafette.time.Bar;
 import stafette.time.BarBeat;
 import stafette.time.Position;
 import stafette.time.Span;
+import stafette.words.Sayable;
 
 /**
  * What a picture shows.
@@ -28,20 +30,38 @@ import stafette.time.Span;
  * @param window the tempi between which it holds
  * @param courses for each segment the strain at each stroke that it really plays
  * @param links the ways from lane to lane
+ * @param speech how anything is said
  */
 public record RelayContent(
     Plan plan,
     Verdict verdict,
     Optional<TempoWindow> window,
     List<List<Double>> courses,
-    List<Link> links) {
+    List<Link> links,
+    Function<Sayable, String> speech) {
+  /** In English. */
   public static RelayContent of(Plan plan, Verdict verdict, Optional<TempoWindow> window) {
     List<Link> links = new ArrayList<>();
     List<Handoff> handoffs = plan.handoffs();
     for (int i = 0; i < handoffs.size(); i++) {
       links.addAll(links(i, handoffs.get(i)));
     }
-    return new RelayContent(plan, verdict, window, StrainCourse.of(plan), List.copyOf(links));
+    return new RelayContent(
+        plan,
+        verdict,
+        window,
+        StrainCourse.of(plan),
+        List.copyOf(links),
+        what -> what.inWords().toString());
+  }
+
+  /** The same, said otherwise. */
+  public RelayContent in(Function<Sayable, String> language) {
+    return new RelayContent(plan, verdict, window, courses, links, language);
+  }
+
+  String say(Sayable what) {
+    return speech.apply(what);
   }
 
   /**

@@ -1,14 +1,11 @@
 package stafette.picture.ribbon;
 
 import java.util.List;
-import java.util.Optional;
-import stafette.check.Verdict;
 import stafette.picture.ink.Face;
 import stafette.picture.ink.Paper;
 import stafette.picture.ink.Piece;
 import stafette.picture.notes.BarRow;
 import stafette.picture.notes.BarRows;
-import stafette.plan.Plan;
 
 /** The ribbon in rows, for pages that show other things too. */
 public final class RibbonRows {
@@ -21,15 +18,14 @@ public final class RibbonRows {
   private RibbonRows() {}
 
   /**
-   * The rows of a plan.
+   * The rows of a relay.
    *
    * @param right where they end, in points; names begin at the margin of {@link Paper}
    * @param mostHeight no row is higher, as long as its lanes can be told apart
    * @param atAGlance in how much height all of them should stand, as long as they can be read
    */
   public static List<Piece> of(
-      Plan plan, Verdict verdict, double right, double mostHeight, double atAGlance) {
-    RelayContent relay = RelayContent.of(plan, verdict, Optional.empty());
+      RelayContent relay, double right, double mostHeight, double atAGlance) {
     LaneLayout layout = new LaneLayout(relay, StaffLines.of(relay), false, mostHeight, LANE);
     double left = left(relay);
     BarRows breaking = new BarRows(relay.bars(), left, right - left, 0, (bar, opensRow) -> 0);
@@ -39,8 +35,8 @@ public final class RibbonRows {
   }
 
   /** What the ribbon's shapes mean. */
-  public static Piece legend() {
-    return new Piece(LEGEND, top -> Legend.inTwoRows(Paper.MARGIN, top));
+  public static Piece legend(RelayContent relay) {
+    return new Piece(LEGEND, top -> Legend.inTwoRows(relay, Paper.MARGIN, top));
   }
 
   private static Piece piece(RelayContent relay, BarRow row, Lanes lanes) {

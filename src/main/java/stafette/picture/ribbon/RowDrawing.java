@@ -72,7 +72,7 @@ final class RowDrawing {
   }
 
   List<Mark> marks() {
-    List<Mark> marks = new ArrayList<>(new Ruler(relay.line(), row, lanes, top).marks());
+    List<Mark> marks = new ArrayList<>(new Ruler(relay, row, lanes, top).marks());
     middles.forEach((player, y) -> marks.add(lane(player, y)));
     for (int i = 0; i < relay.plan().handoffs().size(); i++) {
       addHandoff(i, marks);
@@ -239,7 +239,7 @@ final class RowDrawing {
     double left = row.xWithin(span.start());
     double room = row.xWithin(span.end()) - left;
     String strain = Strain.percent(strain(index));
-    String technique = ShownTechnique.names(relay.plan(), segment);
+    String technique = relay.say(ShownTechnique.inWords(relay.plan(), segment));
     List<Mark.Lettering> choices = new ArrayList<>();
     for (String text : List.of(strain + "  " + technique, strain)) {
       for (double indent : new double[] {2, 10, 19, 28}) {

@@ -24,6 +24,7 @@ final class Ruler {
   private static final double LEAST_BEAT = 4;
   private static final double BRACKET = 1.5;
 
+  private final RelayContent relay;
   private final Line line;
   private final BarRow row;
   private final Lanes lanes;
@@ -37,8 +38,9 @@ final class Ruler {
    *
    * @param top the row's own top
    */
-  Ruler(Line line, BarRow row, Lanes lanes, double top) {
-    this.line = line;
+  Ruler(RelayContent relay, BarRow row, Lanes lanes, double top) {
+    this.relay = relay;
+    line = relay.line();
     this.row = row;
     this.lanes = lanes;
     this.top = top;
@@ -153,7 +155,7 @@ final class Ruler {
     for (Map.Entry<Position, TempoMark> change : line.tempo().within(row.span()).entrySet()) {
       Position at = change.getKey().isBefore(start) ? start : change.getKey();
       double x = row.x(at);
-      String text = change.getValue().toString();
+      String text = relay.say(change.getValue());
       double right = x + Face.BOLD.width(text, TEMPO_SIZE);
       if (!isCarried(at, start, change.getValue()) && x >= free && right <= row.right()) {
         marks.add(new Mark.Lettering(text, x, top + TEMPO_SIZE, TEMPO_SIZE, Face.BOLD, Ink.FULL));

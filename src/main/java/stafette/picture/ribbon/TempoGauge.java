@@ -2,12 +2,15 @@ package stafette.picture.ribbon;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import stafette.check.TempoWindow;
 import stafette.picture.ink.Face;
 import stafette.picture.ink.Ink;
 import stafette.picture.ink.Mark;
 import stafette.picture.ink.Path;
 import stafette.score.Line;
+import stafette.words.Sayable;
+import stafette.words.Sentence;
 
 /** A wedge from the slowest tempo at which a plan holds to the fastest, a drop at the present. */
 public final class TempoGauge {
@@ -24,8 +27,13 @@ public final class TempoGauge {
 
   private TempoGauge() {}
 
-  /** The gauge with its left upper corner there. */
-  public static List<Mark> of(TempoWindow window, Line line, double left, double top) {
+  /**
+   * The gauge with its left upper corner there.
+   *
+   * @param speech how anything is said
+   */
+  public static List<Mark> of(
+      TempoWindow window, Line line, Function<Sayable, String> speech, double left, double top) {
     double right = left + WIDTH;
     double y = top + 20;
     double slowest = Math.max(window.slowestFactor(), 0.25);
@@ -36,14 +44,16 @@ public final class TempoGauge {
     List<Mark> marks = new ArrayList<>();
     marks.add(new Mark.Fill(wedge(left, to, y), Ink.SOFT));
     marks.add(new Mark.Fill(drop(now, y), Ink.JOIN));
-    String start = window.slowestFactor() == 0 ? "any slower" : window.slowestText().toString();
+    String start =
+        speech.apply(
+            window.slowestFactor() == 0 ? Sentence.of("any slower") : window.slowestText());
     marks.add(soft(start, left, top + 13));
     String end =
         Double.isInfinite(window.fastestFactor())
-            ? "any faster"
-            : number(window.fastestText().toString());
+            ? speech.apply(Sentence.of("any faster"))
+            : number(speech.apply(window.fastestText()));
     marks.add(soft(end, right - Face.PLAIN.width(end, TEXT_SIZE), top + 13));
-    String present = line.tempo().at(line.stroke(0).onset()).toString();
+    String present = speech.apply(line.tempo().at(line.stroke(0).onset()));
     double width = Face.BOLD.width(present, TEXT_SIZE);
     double x = Math.max(left, Math.min(right - width, now - width / 2));
     marks.add(new Mark.Lettering(present, x, y + 21, TEXT_SIZE, Face.BOLD, Ink.FULL));

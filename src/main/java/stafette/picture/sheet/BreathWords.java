@@ -11,6 +11,7 @@ import stafette.plan.Played;
 import stafette.plan.Player;
 import stafette.plan.Segment;
 import stafette.score.Line;
+import stafette.words.Sentence;
 
 /** Where a wind player breathes for a turn, and how much of the breath it takes. */
 final class BreathWords {
@@ -19,34 +20,42 @@ final class BreathWords {
   private BreathWords() {}
 
   /** What is said of one turn: before it, within it, how much is used. */
-  static List<String> of(Plan plan, TurnWords turn, Breath breath) {
-    List<String> words = new ArrayList<>();
+  static List<Sentence> of(Plan plan, TurnWords turn, Breath breath) {
+    List<Sentence> words = new ArrayList<>();
     OptionalLong silence = silenceBefore(plan, turn.segment());
     words.add(before(silence, breath));
-    silence.ifPresent(micros -> words.add("after a rest of " + SheetFigures.seconds(micros)));
-    List<String> places = within(turn.played(), breath);
+    silence.ifPresent(
+        micros -> words.add(Sentence.of("after a rest of {0}", SheetFigures.seconds(micros))));
+    List<Sentence> places = within(turn.played(), breath);
     if (!places.isEmpty()) {
-      int more = places.size() - MOST_PLACES;
-      words.add(
-          "again at "
-              + String.join("; ", places.subList(0, Math.min(places.size(), MOST_PLACES)))
-              + (more > 0
-                  ? " and in " + SheetFigures.counted(more, "more rest", "more rests")
-                  : ""));
+      words.add(again(places));
     }
-    words.add(Strain.percent(turn.breath()) + " used at most");
+    words.add(Sentence.of("{0} used at most", Strain.percent(turn.breath())));
     return words;
   }
 
-  private static String before(OptionalLong silenceMicros, Breath breath) {
+  private static Sentence again(List<Sentence> places) {
+    int more = places.size() - MOST_PLACES;
+    Sentence first = Sentence.list("; ", places.subList(0, Math.min(places.size(), MOST_PLACES)));
+    if (more <= 0) {
+      return Sentence.of("again at {0}", first);
+    }
+    return more == 1
+        ? Sentence.of("again at {0} and in 1 more rest", first)
+        : Sentence.of("again at {0} and in {1} more rests", first, more);
+  }
+
+  private static Sentence before(OptionalLong silenceMicros, Breath breath) {
     if (silenceMicros.isEmpty()) {
-      return "full breath before";
+      return Sentence.of("full breath before");
     }
     double seconds = silenceMicros.getAsLong() / 1e6;
     if (seconds >= breath.fullSeconds()) {
-      return "full breath before";
+      return Sentence.of("full breath before");
     }
-    return seconds >= breath.catchSeconds() ? "quick breath before" : "no time to breathe before";
+    return seconds >= breath.catchSeconds()
+        ? Sentence.of("quick breath before")
+        : Sentence.of("no time to breathe before");
   }
 
   /** From the end of whatever the player has before, if it has anything. */
@@ -71,13 +80,13 @@ final class BreathWords {
   }
 
   /** Where silences begin within a turn that are long enough. */
-  private static List<String> within(Played played, Breath breath) {
-    List<String> places = new ArrayList<>();
+  private static List<Sentence> within(Played played, Breath breath) {
+    List<Sentence> places = new ArrayList<>();
     Line line = played.line();
     for (int j = played.first(); j < played.last(); j++) {
       if ((line.onsetMicros(j + 1) - line.endMicros(j)) / 1e6 >= breath.catchSeconds()) {
         var at = line.bars().nameOf(line.stroke(j).span().end());
-        places.add(at.inShort().toString());
+        places.add(at.inShort());
       }
     }
     return places;

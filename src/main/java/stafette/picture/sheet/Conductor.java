@@ -4,8 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import stafette.check.TempoWindow;
 import stafette.check.alone.VerdictWords;
@@ -13,12 +11,15 @@ import stafette.limits.Demand;
 import stafette.picture.ink.Mark;
 import stafette.picture.ink.Paper;
 import stafette.picture.ink.Piece;
+import stafette.picture.ribbon.RelayContent;
 import stafette.picture.ribbon.RibbonRows;
 import stafette.picture.ribbon.TempoGauge;
-import stafette.plan.Brief;
 import stafette.plan.Handoff;
 import stafette.plan.Plan;
+import stafette.plan.Player;
 import stafette.score.Line;
+import stafette.words.Sayable;
+import stafette.words.Sentence;
 
 /** The pages for the conductor: the line, its tempi, the ribbon, the handoffs in order. */
 final class Conductor {
@@ -28,9 +29,10 @@ final class Conductor {
   /** Rows of ribbon on the first page, where they can still be read so. */
   private static final double RIBBON_SHARE = 0.42;
 
-  private static final String FOLLOWING =
-      "Each player enters while the one before still plays, a shade under and without accent. Who"
-          + " leaves keeps the accent of the beat, and stops on the last note that both play.";
+  private static final Sentence FOLLOWING =
+      Sentence.of(
+          "Each player enters while the one before still plays, a shade under and without accent. Who"
+              + " leaves keeps the accent of the beat, and stops on the last note that both play.");
 
   private final SheetContent content;
   private final Plan plan;
@@ -81,104 +83,118 @@ final class Conductor {
             Math.max(words.piece().height(), TempoGauge.HEIGHT),
             top -> {
               List<Mark> marks = new ArrayList<>(words.piece().at(top));
-              marks.addAll(TempoGauge.of(window, plan.line(), gaugeLeft, top - 4));
+              marks.addAll(
+                  TempoGauge.of(
+                      window, plan.line(), content.language().speech(), gaugeLeft, top - 4));
               return marks;
             });
     return new Block(both, 0).with(text(tempi(window), TypeStyle.SOFT, right - left).after(4));
   }
 
-  private String figures() {
+  private Sentence figures() {
     Line line = plan.line();
     double rate = Demand.usualRatePerSecond(line);
-    return SheetFigures.counted(line.count(), "note", "notes")
-        + " in "
-        + SheetFigures.seconds(line.endMicros(line.count() - 1))
-        + ", "
-        + SheetFigures.perSecond(rate)
-        + " ("
-        + SheetFigures.mark(rate)
-        + ")";
+    return Sentence.of(
+        "{0} in {1}, {2} ({3})",
+        SheetFigures.notes(line.count()),
+        SheetFigures.seconds(line.endMicros(line.count() - 1)),
+        SheetFigures.perSecond(rate),
+        SheetFigures.mark(rate));
   }
 
-  private String whoPlays() {
-    Brief brief = plan.brief();
-    String playing =
-        IntStream.range(0, brief.players().size())
-            .filter(player -> !plan.segmentsOf(player).isEmpty())
-            .mapToObj(
-                player ->
-                    brief.players().get(player).name()
-                        + " ("
-                        + SheetFigures.counted(plan.segmentsOf(player).size(), "turn", "turns")
-                        + ")")
-            .collect(Collectors.joining(", "));
-    String idle =
-        IntStream.range(0, brief.players().size())
-            .filter(player -> plan.segmentsOf(player).isEmpty())
-            .mapToObj(player -> brief.players().get(player).name())
-            .collect(Collectors.joining(", "));
-    return playing + (idle.isEmpty() ? "" : "; not needed: " + idle);
+  private Sentence whoPlays() {
+    List<Player> players = plan.brief().players();
+    List<Sentence> playing = new ArrayList<>();
+    List<String> idle = new ArrayList<>();
+    for (int i = 0; i < players.size(); i++) {
+      int turns = plan.segmentsOf(i).size();
+      if (turns == 0) {
+        idle.add(players.get(i).name());
+      } else {
+        playing.add(
+            turns == 1
+                ? Sentence.of("{0} (1 turn)", players.get(i).name())
+                : Sentence.of("{0} ({1} turns)", players.get(i).name(), turns));
+      }
+    }
+    return idle.isEmpty()
+        ? Sentence.list(playing)
+        : Sentence.of("{0}; not needed: {1}", Sentence.list(playing), Sentence.list(idle));
   }
 
-  private static String tempi(TempoWindow window) {
-    String slowest =
+  private static Sentence tempi(TempoWindow window) {
+    Sentence slowest =
         window.slowestFactor() == 0
-            ? "at any slower tempo"
-            : "down to " + window.slowestText() + " (below it, " + window.slowestLimit() + ")";
-    String fastest =
+            ? Sentence.of("at any slower tempo")
+            : Sentence.of(
+                "down to {0} (below it, {1})", window.slowestText(), window.slowestLimit());
+    Sentence fastest =
         Double.isInfinite(window.fastestFactor())
-            ? "at any faster tempo"
-            : "up to " + window.fastestText() + " (above it, " + window.fastestLimit() + ")";
-    return "The plan holds " + slowest + " and " + fastest + ".";
+            ? Sentence.of("at any faster tempo")
+            : Sentence.of("up to {0} (above it, {1})", window.fastestText(), window.fastestLimit());
+    return Sentence.of("The plan holds {0} and {1}.", slowest, fastest);
   }
 
   private List<Block> findings() {
     List<Block> all =
         content.verdict().findings().stream()
-            .map(finding -> text(finding.message().toString(), TypeStyle.TEXT, right - left))
+            .map(finding -> text(finding.message(), TypeStyle.TEXT, right - left))
             .toList();
     return Block.headed(
-        text("This plan does not hold", TypeStyle.SECTION, right - left).after(GAP), all);
+        text(Sentence.of("This plan does not hold"), TypeStyle.SECTION, right - left).after(GAP),
+        all);
   }
 
   private Block tightSpots() {
-    Block all = text("Tightest spots", TypeStyle.SECTION, right - left).after(GAP);
+    Block all = text(Sentence.of("Tightest spots"), TypeStyle.SECTION, right - left).after(GAP);
     boolean first = true;
-    for (String spot : TightSpots.of(plan, content.verdict())) {
+    for (Sentence spot : TightSpots.of(plan, content.verdict())) {
       all = all.with(text(spot, TypeStyle.TEXT, right - left).after(first ? 3 : 0));
       first = false;
     }
-    return all.with(text(share(), TypeStyle.SOFT, right - left).after(2));
+    return all.with(paragraph(share(), TypeStyle.SOFT, right - left).after(2));
   }
 
   private String share() {
-    String words = VerdictWords.ofPlan(plan, content.verdict()).toString();
+    String words = content.say(VerdictWords.ofPlan(plan, content.verdict()));
     return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1) + ".";
   }
 
   private List<Block> ribbon() {
-    List<Piece> rows = RibbonRows.of(plan, content.verdict(), right, height, height * RIBBON_SHARE);
+    RelayContent relay =
+        RelayContent.of(plan, content.verdict(), content.window()).in(content.language().speech());
+    List<Piece> rows = RibbonRows.of(relay, right, height, height * RIBBON_SHARE);
     List<Block> blocks = new ArrayList<>();
     for (int i = 0; i < rows.size(); i++) {
       blocks.add(new Block(rows.get(i), i == 0 ? GAP : 8));
     }
     int last = blocks.size() - 1;
-    blocks.set(last, blocks.get(last).with(new Block(RibbonRows.legend(), 8)));
+    blocks.set(last, blocks.get(last).with(new Block(RibbonRows.legend(relay), 8)));
     return blocks;
   }
 
   private List<Block> handoffs() {
     boolean several = plan.brief().lines().size() > 1;
-    List<String> heads = new ArrayList<>(List.of("No.", "Enters", "on", "Leaves", "after"));
-    heads.addAll(List.of("Together", "Time", several ? "Relay, hints" : "Hints"));
-    SheetTable grid = new SheetTable(left, right, heads, 22, 75, 80, 75, 80, 52, 42, 97);
+    List<Sentence> heads =
+        List.of(
+            Sentence.of("No."),
+            Sentence.of("Enters"),
+            Sentence.of("on"),
+            Sentence.of("Leaves"),
+            Sentence.of("after"),
+            Sentence.of("Together"),
+            Sentence.of("Time"),
+            several ? Sentence.of("Relay, hints") : Sentence.of("Hints"));
+    SheetTable grid =
+        new SheetTable(
+            left, right, heads.stream().map(content::say).toList(), 22, 75, 80, 75, 80, 52, 42, 97);
     List<Handoff> all = new ArrayList<>(plan.handoffs());
     all.sort(Comparator.comparingLong(h -> new SheetHandoffs(plan, h).entryMicros()));
     for (int i = 0; i < all.size(); i++) {
       grid.add(cells(i + 1, all.get(i)));
     }
     Block title =
-        text("Handoffs", TypeStyle.SECTION, right - left)
+        text(Sentence.of("Handoffs"), TypeStyle.SECTION, right - left)
             .with(text(FOLLOWING, TypeStyle.SOFT, right - left))
             .after(GAP);
     return Block.headed(title, grid.blocks());
@@ -186,18 +202,26 @@ final class Conductor {
 
   private List<SheetTable.TableCell> cells(int number, Handoff handoff) {
     SheetHandoffs words = new SheetHandoffs(plan, handoff);
-    String relay = SheetHandoffs.relay(plan.brief(), handoff.enters().relay());
-    String hint = words.hint();
-    String last = relay + (relay.isEmpty() || hint.isEmpty() ? "" : "; ") + hint;
+    Sentence relay = SheetHandoffs.relay(plan.brief(), handoff.enters().relay());
+    List<Sentence> last =
+        Stream.concat(Stream.of(relay), words.hints().stream())
+            .filter(each -> !each.isEmpty())
+            .toList();
     return List.of(
         SheetTable.TableCell.of(TypeStyle.TEXT, Integer.toString(number)),
-        SheetTable.TableCell.of(TypeStyle.STRONG, plan.names(handoff.enters())),
-        SheetTable.TableCell.of(TypeStyle.TEXT, words.entry()),
-        SheetTable.TableCell.of(TypeStyle.TEXT, plan.names(handoff.leaves())),
-        SheetTable.TableCell.of(TypeStyle.TEXT, words.landing()),
-        SheetTable.TableCell.of(TypeStyle.TEXT, words.together()),
-        SheetTable.TableCell.of(TypeStyle.TEXT, words.time()),
-        hints(last, words.toDo()));
+        cell(TypeStyle.STRONG, plan.who(handoff.enters())),
+        cell(TypeStyle.TEXT, words.entry()),
+        cell(TypeStyle.TEXT, plan.who(handoff.leaves())),
+        cell(TypeStyle.TEXT, words.landing()),
+        cell(TypeStyle.TEXT, words.together()),
+        cell(TypeStyle.TEXT, words.time()),
+        hints(
+            content.say(Sentence.list("; ", last)),
+            content.say(Sentence.list("; ", words.toDo()))));
+  }
+
+  private SheetTable.TableCell cell(TypeStyle type, Sayable what) {
+    return SheetTable.TableCell.of(type, content.say(what));
   }
 
   private static SheetTable.TableCell hints(String hint, String toDo) {
@@ -209,7 +233,11 @@ final class Conductor {
             .toList());
   }
 
-  private Block text(String text, TypeStyle type, double width) {
+  private Block text(Sayable text, TypeStyle type, double width) {
+    return paragraph(content.say(text), type, width);
+  }
+
+  private Block paragraph(String text, TypeStyle type, double width) {
     return new Block(type.paragraph(text, left, width), 0);
   }
 }

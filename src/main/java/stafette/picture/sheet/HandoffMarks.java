@@ -25,6 +25,7 @@ final class HandoffMarks {
   private static final double AIR = 4;
 
   private final BarRow row;
+  private final SheetLanguage language;
   private final double left;
   private final double right;
   private final List<Mark.Lettering> words = new ArrayList<>();
@@ -37,7 +38,8 @@ final class HandoffMarks {
    * @param left where words may begin
    * @param right where they end
    */
-  HandoffMarks(BarRow row, double left, double right) {
+  HandoffMarks(BarRow row, SheetLanguage language, double left, double right) {
+    this.language = language;
     this.row = row;
     this.left = left;
     this.right = right;
@@ -61,12 +63,13 @@ final class HandoffMarks {
     Position landing = turn.played().line().stroke(turn.played().last()).onset();
     bracket(turn.entry().map(turn::shared).orElse(List.of()), entry);
     if (row.span().contains(entry)) {
-      String text = number + "  " + turn.from();
+      String text = number + "  " + language.say(turn.from());
       word(ENTRY, text, row.x(entry));
     }
     bracket(turn.exit().map(turn::shared).orElse(List.of()), landing);
     if (row.span().contains(landing)) {
-      word(EXIT, turn.to(), row.x(landing) + HEAD - EXIT.width(turn.to()));
+      String text = language.say(turn.to());
+      word(EXIT, text, row.x(landing) + HEAD - EXIT.width(text));
     }
   }
 

@@ -26,6 +26,7 @@ final class MusicBlocks {
   /** What it takes to turn a page (common practice, no source). */
   private static final long TURN_MICROS = 3_000_000;
 
+  private final SheetContent content;
   private final Line line;
   private final List<TurnWords> turns;
   private final double left;
@@ -37,8 +38,10 @@ final class MusicBlocks {
    *
    * @param turns the player's turns in order
    */
-  MusicBlocks(Line line, PlayerMusic music, List<TurnWords> turns, double left, double right) {
-    this.line = line;
+  MusicBlocks(
+      SheetContent content, PlayerMusic music, List<TurnWords> turns, double left, double right) {
+    this.content = content;
+    this.line = content.plan().line();
     this.music = music;
     this.turns = List.copyOf(turns);
     this.left = left;
@@ -51,7 +54,7 @@ final class MusicBlocks {
   }
 
   private Block staff(PlayerMusic.Staffed staffed, boolean opens) {
-    HandoffMarks flags = new HandoffMarks(staffed.row(), left, right);
+    HandoffMarks flags = new HandoffMarks(staffed.row(), content.language(), left, right);
     for (int i = 0; i < turns.size(); i++) {
       flags.add(i + 1, turns.get(i));
     }
@@ -81,7 +84,7 @@ final class MusicBlocks {
     for (Map.Entry<Position, TempoMark> change : line.tempo().within(row.span()).entrySet()) {
       Position at = change.getKey();
       if ((opens && at.equals(row.span().start())) || isNew(at)) {
-        add(TEMPO.line(change.getValue().toString(), row.x(at), 0), words);
+        add(TEMPO.line(content.say(change.getValue()), row.x(at), 0), words);
       }
     }
     return words;

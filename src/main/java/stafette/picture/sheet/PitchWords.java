@@ -1,55 +1,59 @@
 package stafette.picture.sheet;
 
-import java.util.List;
+import java.util.Map;
 import stafette.limits.Instrument;
 import stafette.score.Transposition;
+import stafette.words.Sentence;
 
 /** At what pitch the notes of a sheet are to be read. */
 final class PitchWords {
-  private static final List<String> STEPS =
-      List.of("unison", "second", "third", "fourth", "fifth", "sixth", "seventh");
-
-  /** Semitones of the major or perfect interval over so many letters. */
-  private static final List<Integer> NATURAL = List.of(0, 2, 4, 5, 7, 9, 11);
+  private static final Map<Transposition, Sentence> NAMES =
+      Map.ofEntries(
+          Map.entry(new Transposition(1, 1), Sentence.of("a minor second")),
+          Map.entry(new Transposition(1, 2), Sentence.of("a major second")),
+          Map.entry(new Transposition(2, 3), Sentence.of("a minor third")),
+          Map.entry(new Transposition(2, 4), Sentence.of("a major third")),
+          Map.entry(new Transposition(3, 5), Sentence.of("a perfect fourth")),
+          Map.entry(new Transposition(4, 7), Sentence.of("a perfect fifth")),
+          Map.entry(new Transposition(5, 8), Sentence.of("a minor sixth")),
+          Map.entry(new Transposition(5, 9), Sentence.of("a major sixth")),
+          Map.entry(new Transposition(6, 10), Sentence.of("a minor seventh")),
+          Map.entry(new Transposition(6, 11), Sentence.of("a major seventh")));
 
   private PitchWords() {}
 
   /** "Notes as the clarinet in B-flat reads them: they sound a major second lower." */
-  static String of(Instrument instrument) {
+  static Sentence of(Instrument instrument) {
     if (instrument.range().isEmpty()) {
-      return "Notes stand where the score has them; the instrument has no pitch.";
+      return Sentence.of("Notes stand where the score has them; the instrument has no pitch.");
     }
     Transposition sounding = instrument.transposition();
-    return sounding.equals(Transposition.NONE)
-        ? "Notes as they sound."
-        : "Notes as the "
-            + instrument.name()
-            + " reads them: they sound "
-            + interval(sounding)
-            + (sounding.chromatic() < 0 ? " lower." : " higher.");
+    if (sounding.equals(Transposition.NONE)) {
+      return Sentence.of("Notes as they sound.");
+    }
+    return sounding.chromatic() < 0
+        ? Sentence.of(
+            "Notes as the {0} reads them: they sound {1} lower.", instrument, interval(sounding))
+        : Sentence.of(
+            "Notes as the {0} reads them: they sound {1} higher.", instrument, interval(sounding));
   }
 
   /** "a major second", "an octave", "an octave and a major second". */
-  static String interval(Transposition transposition) {
-    int letters = Math.abs(transposition.diatonic());
+  static Sentence interval(Transposition transposition) {
     int semitones = Math.abs(transposition.chromatic());
-    int octaves = letters / 7;
-    String octave = octaves == 0 ? "" : octaves == 1 ? "an octave" : octaves + " octaves";
-    if (letters % 7 == 0 && semitones == 12 * octaves) {
+    int octaves = semitones / 12;
+    Sentence octave = octaves == 1 ? Sentence.of("an octave") : Sentence.of("{0} octaves", octaves);
+    if (semitones % 12 == 0 && octaves > 0) {
       return octave;
     }
-    String step = "a" + quality(letters % 7, semitones - 12 * octaves) + STEPS.get(letters % 7);
-    return octave.isEmpty() ? step : octave + " and " + step;
+    int letters = Math.abs(transposition.diatonic()) - 7 * octaves;
+    Sentence step = withinOctave(letters, semitones % 12);
+    return octaves == 0 ? step : Sentence.of("{0} and {1}", octave, step);
   }
 
-  private static String quality(int letters, int semitones) {
-    boolean perfect = letters == 0 || letters == 3 || letters == 4;
-    int beside = semitones - NATURAL.get(letters);
-    return switch (beside) {
-      case 0 -> perfect ? " perfect " : " major ";
-      case -1 -> perfect ? " diminished " : " minor ";
-      case 1 -> "n augmented ";
-      default -> " diminished ";
-    };
+  /** By its usual name if it has one. */
+  private static Sentence withinOctave(int letters, int semitones) {
+    return NAMES.getOrDefault(
+        new Transposition(letters, semitones), Sentence.of("{0} semitones", semitones));
   }
 }

@@ -1,8 +1,8 @@
 package stafette.picture.sheet;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.LinkedList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -121,7 +121,7 @@ public final class PlayerMusic {
         }
       }
     }
-    LinkedList<Staffed> result = new LinkedList<>();
+    ArrayDeque<Staffed> result = new ArrayDeque<>();
     for (int end = count; end > 0; end = from[end]) {
       result.addFirst(staffed(row(rooms.subList(from[end], end))));
     }

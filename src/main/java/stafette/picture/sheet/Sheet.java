@@ -11,6 +11,7 @@ import stafette.picture.ink.Ink;
 import stafette.picture.ink.Mark;
 import stafette.picture.ink.Paper;
 import stafette.picture.ink.Path;
+import stafette.words.Sentence;
 
 /**
  * A plan on paper, for a first rehearsal: for the conductor the line, its tempi, the ribbon, the
@@ -26,10 +27,11 @@ public final class Sheet {
   private static final double[] SPACES = {5.6, 5.3, 5};
 
   /** As each page that somebody is given says: work at the limit can injure. */
-  private static final String CAUTION =
-      "Take care: limits differ from player to player; playing at one's limit can injure lips, tongue,"
-          + " arms and hands. Ask the players; they, their teachers and medical advice have the"
-          + " last word.";
+  private static final Sentence CAUTION =
+      Sentence.of(
+          "Take care: limits differ from player to player; playing at one's limit can injure lips, tongue,"
+              + " arms and hands. Ask the players; they, their teachers and medical advice have the"
+              + " last word.");
 
   private static final TypeStyle SMALL = new TypeStyle(Face.PLAIN, 7.4, Ink.SOFT);
 
@@ -65,7 +67,9 @@ public final class Sheet {
     double room = height - 2 * Paper.MARGIN - HEAD - FOOT - CARE;
     List<Page> pages =
         new ArrayList<>(
-            pages("Conductor", onPages(new Conductor(content, right, room).blocks()).pages()));
+            pages(
+                content.say(Sentence.of("Conductor")),
+                onPages(new Conductor(content, right, room).blocks()).pages()));
     for (int player = 0; player < content.plan().brief().players().size(); player++) {
       if (!content.plan().segmentsOf(player).isEmpty()) {
         String name = content.plan().brief().players().get(player).name();
@@ -103,14 +107,16 @@ public final class Sheet {
     marks.addAll(page.marks());
     if (page.first()) {
       double top = height - Paper.MARGIN - FOOT - CARE + 8;
-      marks.addAll(SMALL.paragraph(CAUTION, Paper.MARGIN, right - Paper.MARGIN).at(top));
+      marks.addAll(
+          SMALL.paragraph(content.say(CAUTION), Paper.MARGIN, right - Paper.MARGIN).at(top));
     }
     marks.addAll(foot(number, of));
     return new Drawing(width, height, content.name(), marks);
   }
 
   private List<Mark> head(Page page) {
-    String who = page.first() ? page.whose() : page.whose() + ", continued";
+    String who =
+        page.first() ? page.whose() : content.say(Sentence.of("{0}, continued", page.whose()));
     double room = right - Paper.MARGIN;
     String shown = TypeStyle.TITLE.face().fitted(who, TypeStyle.TITLE.size(), room * 0.6);
     double used = TypeStyle.TITLE.width(shown) + 20;
@@ -126,8 +132,8 @@ public final class Sheet {
 
   private List<Mark> foot(int number, int of) {
     double baseline = height - Paper.MARGIN - 3;
-    String count = "page " + number + " of " + of;
-    String what = content.where() + "  ·  " + content.day();
+    String count = content.say(Sentence.of("page {0} of {1}", number, of));
+    String what = content.say(content.where()) + "  ·  " + content.day();
     double room = right - Paper.MARGIN - SMALL.width(count) - 20;
     List<Mark> marks = new ArrayList<>();
     marks.add(rule(baseline - 12));

@@ -2,11 +2,13 @@ package stafette.picture.sheet;
 
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
-import java.util.Locale;
+import java.time.format.FormatStyle;
 import java.util.Optional;
 import stafette.check.TempoWindow;
 import stafette.check.Verdict;
 import stafette.plan.Plan;
+import stafette.words.Sayable;
+import stafette.words.Sentence;
 
 /**
  * What a sheet is made from.
@@ -16,28 +18,34 @@ import stafette.plan.Plan;
  * @param window the tempi between which it holds, if it does
  * @param title of the score, if it has one
  * @param date to be printed
+ * @param language in which it is printed
  */
 public record SheetContent(
     Plan plan,
     Verdict verdict,
     Optional<TempoWindow> window,
     Optional<String> title,
-    LocalDate date) {
-  private static final DateTimeFormatter DAY =
-      DateTimeFormatter.ofPattern("d MMMM yyyy", Locale.ENGLISH);
+    LocalDate date,
+    SheetLanguage language) {
 
   /** The score's title, else what line it is. */
   String name() {
-    return title.map(String::strip).filter(text -> !text.isEmpty()).orElseGet(this::where);
+    return title.map(String::strip).filter(text -> !text.isEmpty()).orElseGet(() -> say(where()));
   }
 
   /** "25 November 2026". */
   String day() {
-    return DAY.format(date);
+    return DateTimeFormatter.ofLocalizedDate(FormatStyle.LONG)
+        .withLocale(language.locale())
+        .format(date);
   }
 
   /** "Piano, staff 1, voice 1, bars 5–16". */
-  String where() {
-    return plan.line().where("–");
+  Sentence where() {
+    return SheetFigures.where(plan.line());
+  }
+
+  String say(Sayable what) {
+    return language.say(what);
   }
 }

@@ -2,7 +2,6 @@ package stafette.picture.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 import stafette.check.join.JoinCut;
 import stafette.check.join.JoinReport;
 import stafette.plan.Brief;
@@ -12,6 +11,9 @@ import stafette.plan.Plan;
 import stafette.plan.Turn;
 import stafette.score.Line;
 import stafette.score.LineSource;
+import stafette.score.ToneChoice;
+import stafette.time.BarBeat;
+import stafette.words.Sentence;
 
 /** What is said of a handoff. */
 final class SheetHandoffs {
@@ -27,11 +29,11 @@ final class SheetHandoffs {
     return plan.brief().line(handoff.enters().relay());
   }
 
-  String entry() {
+  BarBeat entry() {
     return SheetFigures.place(line(), handoff.enters().first());
   }
 
-  String landing() {
+  BarBeat landing() {
     return SheetFigures.place(line(), handoff.leaves().last());
   }
 
@@ -40,61 +42,77 @@ final class SheetHandoffs {
     return line().onsetMicros(handoff.enters().first());
   }
 
-  String time() {
+  Sentence time() {
     return SheetFigures.seconds(entryMicros());
   }
 
   /** "1 note", or "after the rest". */
-  String together() {
+  Sentence together() {
     return handoff.shared() > 0
-        ? SheetFigures.counted(handoff.shared(), "note", "notes")
-        : "none, after the rest";
+        ? SheetFigures.notes(handoff.shared())
+        : Sentence.of("none, after the rest");
   }
 
   /** What helps: that others attack there and cover it, that it was kept on purpose. */
-  String hint() {
-    boolean kept =
-        plan.brief().rules().locks().stream().anyMatch(lock -> Lock.keeps(lock, handoff));
-    boolean covered = handoff.shared() > 0 && line().cover(handoff.leaves().last()) > 0;
-    return (kept ? "kept" : "")
-        + (kept && covered ? ", " : "")
-        + (covered ? "other parts attack here" : "");
+  List<Sentence> hints() {
+    List<Sentence> hints = new ArrayList<>();
+    if (plan.brief().rules().locks().stream().anyMatch(lock -> Lock.keeps(lock, handoff))) {
+      hints.add(Sentence.of("kept"));
+    }
+    if (handoff.shared() > 0 && line().cover(handoff.leaves().last()) > 0) {
+      hints.add(Sentence.of("other parts attack here"));
+    }
+    return hints;
   }
 
   /** What there is to see to, as short as it goes; empty for most. */
-  String toDo() {
+  List<Sentence> toDo() {
     JoinReport join = JoinReport.of(plan, handoff);
-    List<String> words = new ArrayList<>();
-    join.cuts().forEach(cut -> words.add(cut == JoinCut.SLUR ? "cuts a slur" : "cuts a group"));
-    join.balance().ifPresent(levels -> words.add(levels.inWords().toString()));
+    List<Sentence> words = new ArrayList<>();
+    join.cuts()
+        .forEach(
+            cut ->
+                words.add(
+                    cut == JoinCut.SLUR
+                        ? Sentence.of("cuts a slur")
+                        : Sentence.of("cuts a group")));
+    join.balance().ifPresent(levels -> words.add(levels.inWords()));
     if (join.isExposed()) {
-      words.add("the accent exposes the entry");
+      words.add(Sentence.of("the accent exposes the entry"));
     }
     join.audibleFlam()
-        .ifPresent(flam -> words.add("may flam (" + flam.notes() + " notes of one pitch)"));
-    return String.join("; ", words);
+        .ifPresent(
+            flam -> words.add(Sentence.of("may flam ({0} notes of one pitch)", flam.notes())));
+    return words;
   }
 
-  /** The players of a turn without one of them: "Flute 1 and Flute 2". */
-  static String others(Plan plan, Turn turn, int player) {
+  /** The players of a turn without one of them: "Flute 1 and Flute 2"; nothing if none is left. */
+  static Sentence others(Plan plan, Turn turn, int player) {
     return turn.segments().stream()
         .filter(segment -> segment.player() != player)
-        .map(segment -> plan.player(segment).name())
-        .collect(Collectors.joining(" and "));
+        .map(segment -> Sentence.list(List.of(plan.player(segment).name())))
+        .reduce((one, other) -> Sentence.of("{0} and {1}", one, other))
+        .orElse(Sentence.NONE);
   }
 
   /** Which of several relays: "top tone", "first relay"; empty if there is but one. */
-  static String relay(Brief brief, int relay) {
+  static Sentence relay(Brief brief, int relay) {
     if (brief.lines().size() == 1) {
-      return "";
+      return Sentence.NONE;
     }
-    List<String> tones =
-        brief.lines().stream().map(Line::source).map(LineSource::tone).map(t -> t.text()).toList();
+    List<ToneChoice> tones =
+        brief.lines().stream().map(Line::source).map(LineSource::tone).toList();
     boolean byTone = tones.stream().distinct().count() == tones.size();
-    return byTone ? tone(tones.get(relay)) : "relay " + (relay + 1);
+    return byTone ? tone(tones.get(relay)) : Sentence.of("relay {0}", relay + 1);
   }
 
-  private static String tone(String text) {
-    return Character.isDigit(text.charAt(0)) ? "tone " + text : text + " tone";
+  private static Sentence tone(ToneChoice choice) {
+    return choice.match(
+        all -> Sentence.of("all tones"),
+        bottom -> Sentence.of("bottom tone"),
+        fromTop ->
+            fromTop.number() == 1
+                ? Sentence.of("top tone")
+                : Sentence.of("tone {0}", fromTop.number()));
   }
 }

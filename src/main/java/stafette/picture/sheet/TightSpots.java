@@ -10,9 +10,12 @@ import stafette.check.Strain;
 import stafette.check.StrainCourse;
 import stafette.check.Verdict;
 import stafette.limits.Demand;
+import stafette.limits.Technique;
 import stafette.plan.Plan;
 import stafette.plan.Played;
 import stafette.plan.Segment;
+import stafette.time.BarBeat;
+import stafette.words.Sentence;
 
 /** Where the players are nearest to their limits. */
 final class TightSpots {
@@ -27,10 +30,10 @@ final class TightSpots {
    * @param micros when, on the line's clock
    * @param text who, where, and what of
    */
-  private record TightSpot(double strain, long micros, String text) {}
+  private record TightSpot(double strain, long micros, Sentence text) {}
 
   /** The tightest place of each player, the tightest first: "96 % Flute 1 …". */
-  static List<String> of(Plan plan, Verdict verdict) {
+  static List<Sentence> of(Plan plan, Verdict verdict) {
     List<List<Double>> courses = StrainCourse.of(plan);
     Map<Integer, TightSpot> spots = new LinkedHashMap<>();
     for (int i = 0; i < courses.size(); i++) {
@@ -57,29 +60,28 @@ final class TightSpots {
     Played played = plan.played(report.segment());
     int stroke = played.first() + tightest;
     return new TightSpot(
-        report.strain(),
-        played.line().onsetMicros(stroke),
-        plan.player(report.segment()).name()
-            + " at "
-            + SheetFigures.place(played.line(), stroke)
-            + ": "
-            + Strain.percent(report.strain())
-            + " "
-            + what(plan, report, stroke));
+        report.strain(), played.line().onsetMicros(stroke), words(plan, report, stroke));
   }
 
-  private static String what(Plan plan, SegmentReport report, int stroke) {
+  private static Sentence words(Plan plan, SegmentReport report, int stroke) {
+    String name = plan.player(report.segment()).name();
+    BarBeat place = SheetFigures.place(plan.played(report.segment()).line(), stroke);
+    String share = Strain.percent(report.strain());
     if (report.strain() <= report.use()) {
-      return "of the fastest " + technique(plan, report.segment(), stroke);
+      return Sentence.of(
+          "{0} at {1}: {2} of the fastest {3}",
+          name, place, share, technique(plan, report.segment(), stroke));
     }
-    return report.strain() <= report.tiredness() ? "tired" : "of the breath spent";
+    return report.strain() <= report.tiredness()
+        ? Sentence.of("{0} at {1}: {2} tired", name, place, share)
+        : Sentence.of("{0} at {1}: {2} of the breath spent", name, place, share);
   }
 
   /** The technique of which it is a share; the player may be told a slower one that will do. */
-  private static String technique(Plan plan, Segment segment, int stroke) {
+  private static Technique technique(Plan plan, Segment segment, int stroke) {
     Demand demand =
         Demand.of(
             plan.player(segment).instrument(), plan.way(segment), plan.played(segment).line());
-    return plan.way(segment).skills().get(demand.skill(stroke)).technique().name();
+    return plan.way(segment).skills().get(demand.skill(stroke)).technique();
   }
 }

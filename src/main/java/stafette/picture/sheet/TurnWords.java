@@ -12,9 +12,12 @@ import stafette.plan.Lock;
 import stafette.plan.Plan;
 import stafette.plan.Played;
 import stafette.plan.Segment;
+import stafette.plan.Turn;
 import stafette.score.Line;
 import stafette.time.Bar;
+import stafette.time.BarBeat;
 import stafette.time.Position;
+import stafette.words.Sentence;
 
 /** What one player is told of one of its turns. */
 final class TurnWords {
@@ -50,57 +53,57 @@ final class TurnWords {
         .findFirst();
   }
 
-  String entryPlace() {
+  BarBeat entryPlace() {
     return SheetFigures.place(played.line(), played.first());
   }
 
   /** "count 14 bars"; empty if there is not more than one. */
-  String counted() {
+  Sentence counted() {
     Bar bar = played.line().bars().at(played.line().stroke(played.first()).onset());
     int bars = CountedStretch.restBefore(plan, segment.player(), bar);
-    return bars < 2 ? "" : "count " + bars + " bars";
+    return bars < 2 ? Sentence.NONE : Sentence.of("count {0} bars", bars);
   }
 
-  String exitPlace() {
+  BarBeat exitPlace() {
     return SheetFigures.place(played.line(), played.last());
   }
 
   /** "from Flute 2", "after your own turn" or "begins the line". */
-  String from() {
-    return entry().map(handoff -> from(handoff)).orElse("you begin the line");
+  Sentence from() {
+    return entry().map(handoff -> from(handoff)).orElse(Sentence.of("you begin the line"));
   }
 
-  private String from(Handoff handoff) {
-    String others = SheetHandoffs.others(plan, handoff.leaves(), segment.player());
-    return others.isEmpty() ? "you play on" : "from " + others;
+  private Sentence from(Handoff handoff) {
+    Sentence others = SheetHandoffs.others(plan, handoff.leaves(), segment.player());
+    return others.isEmpty() ? Sentence.of("you play on") : Sentence.of("from {0}", others);
   }
 
   /** "to Flute 2". */
-  String to() {
-    return exit().map(handoff -> to(handoff)).orElse("you end the line");
+  Sentence to() {
+    return exit().map(handoff -> to(handoff)).orElse(Sentence.of("you end the line"));
   }
 
-  private String to(Handoff handoff) {
-    String others = SheetHandoffs.others(plan, handoff.enters(), segment.player());
-    return others.isEmpty() ? "you play on" : "to " + others;
+  private Sentence to(Handoff handoff) {
+    Sentence others = SheetHandoffs.others(plan, handoff.enters(), segment.player());
+    return others.isEmpty() ? Sentence.of("you play on") : Sentence.of("to {0}", others);
   }
 
-  String sharedAtEntry() {
-    return entry().map(this::sharing).orElse("");
+  Sentence sharedAtEntry() {
+    return entry().map(this::sharing).orElse(Sentence.NONE);
   }
 
-  String sharedAtExit() {
-    return exit().map(this::sharing).orElse("");
+  Sentence sharedAtExit() {
+    return exit().map(this::sharing).orElse(Sentence.NONE);
   }
 
-  private String sharing(Handoff handoff) {
+  private Sentence sharing(Handoff handoff) {
     if (handoff.shared() <= 0) {
-      return "after the rest";
+      return Sentence.of("after the rest");
     }
     int own = shared(handoff).size();
     return own == 0
-        ? "sharing no note of yours"
-        : "sharing " + SheetFigures.counted(own, "note", "notes");
+        ? Sentence.of("sharing no note of yours")
+        : Sentence.of("sharing {0}", SheetFigures.notes(own));
   }
 
   /** When the player's own notes begin that others play too at a handoff. */
@@ -114,37 +117,42 @@ final class TurnWords {
         .toList();
   }
 
-  String technique() {
-    return ShownTechnique.names(plan, segment);
+  Sentence technique() {
+    return ShownTechnique.inWords(plan, segment);
   }
 
   /** Which notes of a hocket are the player's, and with whom it is shared. */
-  String hocket() {
+  Sentence hocket() {
     return plan.turns().stream()
         .filter(turn -> turn.isHocket() && turn.segments().contains(segment))
         .findFirst()
         .map(
             turn ->
-                unit()
-                    + " in turn with "
-                    + SheetHandoffs.others(plan, turn, segment.player())
-                    + (turn.segments().get(0).equals(segment) ? "; you begin" : "; you follow"))
-        .orElse("");
+                turn.segments().get(0).equals(segment)
+                    ? Sentence.of("{0} in turn with {1}; you begin", unit(), partner(turn))
+                    : Sentence.of("{0} in turn with {1}; you follow", unit(), partner(turn)))
+        .orElse(Sentence.NONE);
   }
 
-  private String unit() {
+  private Sentence partner(Turn turn) {
+    return SheetHandoffs.others(plan, turn, segment.player());
+  }
+
+  private Sentence unit() {
     return switch (plan.brief().rules().hocket()) {
-      case NO, STROKE -> "note by note";
-      case GROUP -> "group by group";
-      case BEAT -> "beat by beat";
+      case NO, STROKE -> Sentence.of("note by note");
+      case GROUP -> Sentence.of("group by group");
+      case BEAT -> Sentence.of("beat by beat");
     };
   }
 
   /** Which of several relays; that the turn was kept on purpose. */
-  String remarks() {
-    String relay = SheetHandoffs.relay(plan.brief(), segment.relay());
-    String kept = isKept() ? "kept" : "";
-    return relay + (relay.isEmpty() || kept.isEmpty() ? "" : ", ") + kept;
+  Sentence remarks() {
+    Sentence relay = SheetHandoffs.relay(plan.brief(), segment.relay());
+    if (!isKept()) {
+      return relay;
+    }
+    return relay.isEmpty() ? Sentence.of("kept") : Sentence.of("{0}, kept", relay);
   }
 
   private boolean isKept() {
@@ -157,21 +165,24 @@ final class TurnWords {
                     && lock.last() <= segment.last());
   }
 
-  String length() {
+  Sentence length() {
     long micros =
         played.line().endMicros(played.last()) - played.line().onsetMicros(played.first());
-    return SheetFigures.counted(played.strokes(), "note", "notes")
-        + " in "
-        + SheetFigures.seconds(micros);
+    return Sentence.of(
+        "{0} in {1}", SheetFigures.notes(played.strokes()), SheetFigures.seconds(micros));
   }
 
   /** The metronome mark of the fastest notes; nothing for a single note. */
-  String rate() {
-    return report.ratePerSecond() > 0 ? SheetFigures.mark(report.ratePerSecond()) : "a single note";
+  Sentence rate() {
+    return report.ratePerSecond() > 0
+        ? SheetFigures.mark(report.ratePerSecond())
+        : Sentence.of("a single note");
   }
 
-  String perSecond() {
-    return report.ratePerSecond() > 0 ? SheetFigures.perSecond(report.ratePerSecond()) : "";
+  Sentence perSecond() {
+    return report.ratePerSecond() > 0
+        ? SheetFigures.perSecond(report.ratePerSecond())
+        : Sentence.NONE;
   }
 
   String share() {
@@ -179,9 +190,10 @@ final class TurnWords {
   }
 
   /** What the share is made of. */
-  List<String> shares() {
+  List<Sentence> shares() {
     return List.of(
-        "rate " + Strain.percent(report.use()), "tired " + Strain.percent(report.tiredness()));
+        Sentence.of("rate {0}", Strain.percent(report.use())),
+        Sentence.of("tired {0}", Strain.percent(report.tiredness())));
   }
 
   double breath() {

@@ -16,6 +16,7 @@
  *   <li>Each player begins on a page of its own, so that pages can be given out. The caution stands
  *       at the foot of the first page of everybody.
  *   <li>Notes are written as the player reads them, and the page says so; places are bar and beat.
+ *   <li>All words are sentences, said in the language that comes from outside.
  *   <li>The date comes from outside: the same plan and date give the same bytes.
  * </ul>
  */

@@ -10,12 +10,13 @@ class PitchWordsTest {
   /** Common practice: how the usual transposing instruments sound; no source. */
   @Test
   void intervals_have_their_usual_names() {
-    assertEquals("a major second", PitchWords.interval(new Transposition(-1, -2)));
-    assertEquals("a perfect fifth", PitchWords.interval(new Transposition(-4, -7)));
-    assertEquals("a minor third", PitchWords.interval(new Transposition(2, 3)));
-    assertEquals("a major sixth", PitchWords.interval(new Transposition(-5, -9)));
-    assertEquals("an octave", PitchWords.interval(new Transposition(7, 12)));
-    assertEquals("an octave and a major second", PitchWords.interval(new Transposition(-8, -14)));
-    assertEquals("2 octaves", PitchWords.interval(new Transposition(14, 24)));
+    assertEquals("a major second", PitchWords.interval(new Transposition(-1, -2)).toString());
+    assertEquals("a perfect fifth", PitchWords.interval(new Transposition(-4, -7)).toString());
+    assertEquals("a minor third", PitchWords.interval(new Transposition(2, 3)).toString());
+    assertEquals("a major sixth", PitchWords.interval(new Transposition(-5, -9)).toString());
+    assertEquals("an octave", PitchWords.interval(new Transposition(7, 12)).toString());
+    assertEquals(
+        "an octave and a major second", PitchWords.interval(new Transposition(-8, -14)).toString());
+    assertEquals("2 octaves", PitchWords.interval(new Transposition(14, 24)).toString());
   }
 }

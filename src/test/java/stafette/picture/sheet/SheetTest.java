@@ -237,7 +237,8 @@ class SheetTest {
             Judge.judge(plan),
             TempoWindow.of(plan),
             Optional.of("A Title"),
-            LocalDate.of(2026, 11, 25)),
+            LocalDate.of(2026, 11, 25),
+            SheetLanguage.ENGLISH),
         paper);
   }
 
