@@ -30,6 +30,11 @@ import stafette.work.WriteScore;
     description = "Splits a line among players and writes the plan into a copy of the score.",
     mixinStandardHelpOptions = true)
 final class SplitCommand implements Callable<Integer> {
+  private enum YesOrNo {
+    YES,
+    NO
+  }
+
   private final Output output;
 
   @Parameters(paramLabel = "SCORE", description = "A MusicXML file, plain or compressed.")
@@ -60,6 +65,13 @@ final class SplitCommand implements Callable<Integer> {
       names = "--balance",
       description = "Marks louder instruments softer, in the dynamics that are written.")
   private boolean balance;
+
+  @Option(
+      names = "--pedals",
+      paramLabel = "YES_OR_NO",
+      description =
+          "Whether harps are told in the score how to set their pedals: yes (default) or no.")
+  private YesOrNo pedals = YesOrNo.YES;
 
   @Option(
       names = "--plan",
@@ -128,7 +140,7 @@ final class SplitCommand implements Callable<Integer> {
                   outcome.score(),
                   Optional.of(plan),
                   background,
-                  new WrittenAs(source, joins, balance),
+                  new WrittenAs(source, joins, balance, pedals == YesOrNo.YES),
                   limits,
                   target.get())));
     }

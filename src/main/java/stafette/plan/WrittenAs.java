@@ -6,10 +6,11 @@ package stafette.plan;
  * @param source what becomes of the line in the part it was taken from
  * @param joins how the notes are marked that two players share
  * @param balanced whether louder instruments are marked softer
+ * @param pedals whether harps are told how to set their pedals
  */
-public record WrittenAs(SourceTreatment source, Joins joins, boolean balanced) {
-  /** As the line is written. */
+public record WrittenAs(SourceTreatment source, Joins joins, boolean balanced, boolean pedals) {
+  /** As the line is written, harps with their pedals. */
   public static WrittenAs plain(SourceTreatment source) {
-    return new WrittenAs(source, Joins.AS_WRITTEN, false);
+    return new WrittenAs(source, Joins.AS_WRITTEN, false, true);
   }
 }

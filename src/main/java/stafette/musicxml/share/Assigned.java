@@ -78,6 +78,7 @@ public final class Assigned {
         passages(plan, index, Landings.of(plan, List.of(index), others), style),
         List.of());
     RelayWords.of(plan, index, List.of(index), style).forEach(this::add);
+    addPedals(plan, index, style);
   }
 
   private static List<WrittenPassage> passages(
@@ -125,13 +126,14 @@ public final class Assigned {
   }
 
   /** A background part. */
-  public Assigned(Background background) {
+  public Assigned(Background background, WritingStyle style) {
     this(
         background.plan().brief().players().get(0),
         background.plan().line().bars(),
         passages(background.plan(), 0, Landings.NONE, WritingStyle.PLAIN),
         background.replaces().strokes());
     owned.forEach(stroke -> cleared.add(bars.at(stroke.onset()).index()));
+    addPedals(background.plan(), 0, style);
   }
 
   private Assigned(Player player, Bars bars, List<WrittenPassage> passages, List<Stroke> replaced) {
@@ -142,6 +144,12 @@ public final class Assigned {
         Stream.concat(strokes.stream(), replaced.stream())
             .sorted(Comparator.comparing(Stroke::onset))
             .toList();
+  }
+
+  private void addPedals(Plan plan, int index, WritingStyle style) {
+    if (style.pedals()) {
+      PedalSigns.of(plan, index).forEach(this::add);
+    }
   }
 
   /** All of a line. */

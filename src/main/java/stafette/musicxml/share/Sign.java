@@ -2,6 +2,7 @@ package stafette.musicxml.share;
 
 import java.util.Locale;
 import java.util.Optional;
+import stafette.limits.HarpPedals;
 import stafette.score.Dynamic;
 import stafette.time.Position;
 import stafette.time.Span;
@@ -15,6 +16,7 @@ import stafette.time.Span;
  * @param text what it says, if it says something
  * @param voice for which alone it stands, if so
  * @param swell the hairpin to which it belongs, as far as the player has it
+ * @param pedals how a harp's pedals stand from there, if that is what it shows
  */
 public record Sign(
     Position at,
@@ -22,7 +24,8 @@ public record Sign(
     SignKind kind,
     String text,
     Optional<String> voice,
-    Optional<Span> swell) {
+    Optional<Span> swell,
+    Optional<HarpPedals.Setting> pedals) {
   /** What a sign is. */
   public enum SignKind {
     /** Who plays, or how it is done. */
@@ -38,43 +41,66 @@ public record Sign(
     SOFTER,
     WEDGE_STOP,
     DASHES,
-    DASHES_STOP;
+    DASHES_STOP,
+    /** How all pedals of a harp stand. */
+    PEDALS,
+    /** Which of them move. */
+    PEDAL_WORDS;
 
     /** Whether it ends what another began. */
     public boolean closes() {
       return this == WEDGE_STOP || this == DASHES_STOP;
     }
+
+    /** Whether it is for a harpist's feet. */
+    public boolean setsPedals() {
+      return this == PEDALS || this == PEDAL_WORDS;
+    }
+  }
+
+  private static Sign saying(SignKind kind, Position at, String text) {
+    return new Sign(at, at, kind, text, Optional.empty(), Optional.empty(), Optional.empty());
   }
 
   public static Sign words(Position at, String text) {
-    return new Sign(at, at, SignKind.WORDS, text, Optional.empty(), Optional.empty());
+    return saying(SignKind.WORDS, at, text);
   }
 
   public static Sign partner(Position at, String text) {
-    return new Sign(at, at, SignKind.PARTNER, text, Optional.empty(), Optional.empty());
+    return saying(SignKind.PARTNER, at, text);
   }
 
   public static Sign character(Position at, String text) {
-    return new Sign(at, at, SignKind.CHARACTER, text, Optional.empty(), Optional.empty());
+    return saying(SignKind.CHARACTER, at, text);
+  }
+
+  /** The pedals that move: "B♯ E♭". */
+  public static Sign pedalWords(Position at, String text) {
+    return saying(SignKind.PEDAL_WORDS, at, text);
+  }
+
+  public static Sign pedals(Position at, HarpPedals.Setting setting) {
+    return new Sign(
+        at, at, SignKind.PEDALS, "", Optional.empty(), Optional.empty(), Optional.of(setting));
   }
 
   public static Sign of(Position at, Dynamic dynamic) {
-    String text = dynamic.name().toLowerCase(Locale.ROOT);
-    return new Sign(at, at, SignKind.DYNAMIC, text, Optional.empty(), Optional.empty());
+    return saying(SignKind.DYNAMIC, at, dynamic.name().toLowerCase(Locale.ROOT));
   }
 
   /** A sign at which something begins that gets louder or softer. */
   public static Sign begins(SignKind kind, Position at, String text, Span swell) {
-    return new Sign(at, at, kind, text, Optional.empty(), Optional.of(swell));
+    return new Sign(at, at, kind, text, Optional.empty(), Optional.of(swell), Optional.empty());
   }
 
   /** A sign after a note, at which that ends. */
   public static Sign ends(SignKind kind, Position note, Span swell) {
-    return new Sign(swell.end(), note, kind, "", Optional.empty(), Optional.of(swell));
+    return new Sign(
+        swell.end(), note, kind, "", Optional.empty(), Optional.of(swell), Optional.empty());
   }
 
   public Sign in(String onlyVoice) {
-    return new Sign(at, note, kind, text, Optional.of(onlyVoice), swell);
+    return new Sign(at, note, kind, text, Optional.of(onlyVoice), swell, pedals);
   }
 
   /** The words of a sign that says who plays, with whom, or how it is done. */

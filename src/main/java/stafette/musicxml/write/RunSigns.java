@@ -53,6 +53,7 @@ final class RunSigns {
   private boolean isSaid(ElementText element, Sign sign, VoiceRun run) {
     return dynamics.says(element, sign, run.staff())
         || MannerSigns.says(element, sign, origin)
+        || PedalMarks.says(element, sign, origin)
         || swells.says(element, sign);
   }
 

@@ -44,7 +44,7 @@ import stafette.words.XmlText;
 public final class ScoreWriter {
   private final Document document;
   private final Origin origin;
-  private final Fragments fragments = new Fragments();
+  private final Fragments fragments;
   private final ShortNames names;
   private final WritingStyle style;
   private final NewParts newParts;
@@ -56,8 +56,9 @@ public final class ScoreWriter {
   private ScoreWriter(Document document, ShortNames names, WrittenAs how) {
     this.document = document;
     this.origin = document.origin();
+    this.fragments = new Fragments(origin.charset());
     this.names = names;
-    this.style = new WritingStyle(names::of, names::of, how.joins(), how.balanced());
+    this.style = new WritingStyle(names::of, names::of, how.joins(), how.balanced(), how.pedals());
     this.newParts = new NewParts(origin);
   }
 
@@ -255,7 +256,7 @@ public final class ScoreWriter {
   }
 
   private void background(Background background, Seating seating) throws UnwritablePlan {
-    Assigned assigned = new Assigned(background);
+    Assigned assigned = new Assigned(background, style);
     Optional<PartText> own = assigned.player().part().flatMap(this::partOf);
     OptionalInt chair = assigned.player().chair();
     if (own.isPresent() && chair.isPresent()) {

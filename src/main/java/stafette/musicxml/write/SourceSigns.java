@@ -25,7 +25,7 @@ import stafette.time.Span;
 
 /**
  * Adds to the part that the line was taken from, where its own player keeps some of it, who takes
- * over from whom.
+ * over from whom, and how a harp sets its pedals.
  */
 final class SourceSigns {
   private static final Pattern WORDS =
@@ -59,7 +59,8 @@ final class SourceSigns {
     for (int bar : assigned.bars()) {
       MeasureText measure = part.measures().get(bar);
       for (Sign sign : assigned.signs(bar)) {
-        if (sign.words().isPresent() && !elsewhere.test(sign.at())) {
+        boolean isTold = sign.words().isPresent() || sign.kind().setsPedals();
+        if (isTold && !elsewhere.test(sign.at())) {
           added(measure, sign).ifPresent(replacements::add);
         }
       }

@@ -38,7 +38,7 @@ record SwellSigns(Origin origin, List<Hairpin> standing) {
           case DASHES -> "<dashes\\s[^>]*type\\s*=\\s*[\"']start";
           case DASHES_STOP -> "<dashes\\s[^>]*type\\s*=\\s*[\"']stop";
           case SWELL_WORDS -> Pattern.quote(sign.text());
-          case WORDS, PARTNER, CHARACTER, DYNAMIC -> "(?!)";
+          case WORDS, PARTNER, CHARACTER, DYNAMIC, PEDALS, PEDAL_WORDS -> "(?!)";
         });
   }
 }

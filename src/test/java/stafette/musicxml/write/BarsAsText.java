@@ -1,6 +1,7 @@
 package stafette.musicxml.write;
 
 import java.io.ByteArrayInputStream;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -69,11 +70,23 @@ final class BarsAsText {
         switch (sign.getTagName()) {
           case "words", "rehearsal" -> said.add(sign.getTextContent());
           case "dynamics" -> children(sign, "*").forEach(mark -> said.add(mark.getTagName()));
+          case "harp-pedals" -> said.add("pedals" + pedals(sign));
           default -> said.add(sign.getTagName() + " " + sign.getAttribute("type"));
         }
       }
     }
     return String.join(" ", said);
+  }
+
+  private static String pedals(Element diagram) {
+    StringBuilder said = new StringBuilder();
+    for (Element tuning : children(diagram, "pedal-tuning")) {
+      int alter = text(tuning, "pedal-alter").map(BigDecimal::new).orElseThrow().signum();
+      said.append(' ')
+          .append(text(tuning, "pedal-step").orElse(""))
+          .append(List.of("b", "", "#").get(alter + 1));
+    }
+    return said.toString();
   }
 
   private static String note(Element note) {

@@ -75,7 +75,7 @@ class CopyistTest {
 
   @Test
   void shaded_joins_leave_the_accent_to_who_leaves() throws Exception {
-    WrittenAs shaded = new WrittenAs(SourceTreatment.KEEP, Joins.SHADED, false);
+    WrittenAs shaded = new WrittenAs(SourceTreatment.KEEP, Joins.SHADED, false, true);
     byte[] written = relayed(4, 2, "", shaded);
     assertTrue(BarsAsText.of(written, "Flute 1").get(2).contains("A4.eighth>"));
     String enters = BarsAsText.of(written, "Flute 2").get(2);
@@ -90,7 +90,7 @@ class CopyistTest {
         List.of(
             ByHand.player("Flute 1", "flute", page.score()),
             ByHand.player("Trumpet 1", "trumpet in C", page.score()));
-    WrittenAs balanced = new WrittenAs(SourceTreatment.KEEP, Joins.AS_WRITTEN, true);
+    WrittenAs balanced = new WrittenAs(SourceTreatment.KEEP, Joins.AS_WRITTEN, true, true);
     byte[] written = write(page, line, players, 2 * 16, balanced);
     assertTrue(BarsAsText.of(written, "Flute 1").get(0).contains("<mf>"));
     String trumpet = BarsAsText.of(written, "Trumpet 1").get(2);

@@ -115,7 +115,7 @@ class GoldenBarsTest {
                     document,
                     Optional.of(plan),
                     List.of(),
-                    new WrittenAs(SourceTreatment.REMOVE, joins, false),
+                    new WrittenAs(SourceTreatment.REMOVE, joins, false, true),
                     player -> Optional.empty())
                 .bytes();
         assertEquals(List.of(), OfficialSchema.errors(written));

@@ -11,7 +11,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Collectors;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
@@ -19,13 +18,11 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
+import stafette.Harps;
 import stafette.Invented;
 import stafette.check.Judge;
 import stafette.check.TempoWindow;
-import stafette.limits.Assurance;
-import stafette.limits.HarpPedals;
 import stafette.limits.Instrument;
-import stafette.limits.Skill;
 import stafette.picture.ink.Box;
 import stafette.picture.ink.Drawing;
 import stafette.picture.ink.Face;
@@ -40,7 +37,6 @@ import stafette.plan.Hocket;
 import stafette.plan.Plan;
 import stafette.plan.Player;
 import stafette.plan.Segment;
-import stafette.tables.LimitTables;
 
 /** The sheet for the rehearsal. */
 class SheetTest {
@@ -112,25 +108,25 @@ class SheetTest {
   }
 
   @Test
-  void a_harp_is_told_how_to_set_its_pedals() throws IOException {
-    Instrument harp = LimitTables.builtIn().catalogue().find("harp").orElseThrow();
-    List<Skill> skills =
-        harp.techniques().stream()
-            .map(technique -> new Skill(technique, technique.limit().at(Assurance.DEFAULT)))
-            .toList();
+  void a_harp_is_told_how_to_set_its_pedals_and_later_what_moves() throws IOException {
     Plan pipes = InventedRelays.rotation(4, 2, 2);
+    int end = pipes.line().count() - 1;
     List<Player> harps =
-        List.of(
-            new Player("Harp 1", harp, Optional.empty(), skills, List.of()),
-            new Player("Harp 2", harp, Optional.empty(), skills, List.of()));
+        List.of(Harps.player("Harp 1", Optional.empty()), Harps.player("Harp 2", Optional.empty()));
     Plan plan =
         new Plan(
             new Brief(pipes.line(), harps, pipes.brief().rules()),
-            List.of(new Segment(0, 0, 0, 2), new Segment(1, 0, 2, pipes.line().count() - 1)));
-    HarpPedals.Setting naturals = HarpPedals.settingFor(Set.of(72), Set.of()).orElseThrow();
+            List.of(
+                new Segment(0, Harps.SINGLE, 0, 2),
+                new Segment(1, Harps.SINGLE, 2, 8),
+                new Segment(0, Harps.TWINS, 8, 16),
+                new Segment(1, Harps.SINGLE, 16, end)));
     List<String> pages = text(sheet(plan, Paper.A4));
-    assertHas(of(plan, plan.segments().get(0), pages), "pedals " + naturals);
-    assertHas(of(plan, plan.segments().get(1), pages), "pedals");
+    String first = of(plan, plan.segments().get(0), pages);
+    assertHas(first, "pedals D C B | E F G A");
+    assertHas(first, "pedals B#");
+    String second = of(plan, plan.segments().get(1), pages);
+    assertEquals(2, second.split("pedals", -1).length, second);
   }
 
   @Test
