@@ -6,7 +6,6 @@ import jakarta.xml.bind.JAXBException;
 import jakarta.xml.bind.Marshaller;
 import java.io.StringReader;
 import java.io.StringWriter;
-import java.nio.charset.Charset;
 import javax.xml.namespace.QName;
 import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamException;
@@ -20,15 +19,9 @@ import org.audiveris.proxymusic.ScorePartwise;
 final class Fragments {
   private final Marshaller marshaller;
 
-  /**
-   * Fragments of a text.
-   *
-   * @param charset of the text; characters that it lacks are written by their numbers
-   */
-  Fragments(Charset charset) {
+  Fragments() {
     try {
       marshaller = Context.JAXB.createMarshaller();
-      marshaller.setProperty(Marshaller.JAXB_ENCODING, charset.name());
       marshaller.setProperty(Marshaller.JAXB_FRAGMENT, true);
       marshaller.setProperty(Marshaller.JAXB_FORMATTED_OUTPUT, true);
     } catch (JAXBException e) {

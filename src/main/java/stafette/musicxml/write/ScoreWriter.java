@@ -44,7 +44,7 @@ import stafette.words.XmlText;
 public final class ScoreWriter {
   private final Document document;
   private final Origin origin;
-  private final Fragments fragments;
+  private final Fragments fragments = new Fragments();
   private final ShortNames names;
   private final WritingStyle style;
   private final NewParts newParts;
@@ -56,7 +56,6 @@ public final class ScoreWriter {
   private ScoreWriter(Document document, ShortNames names, WrittenAs how) {
     this.document = document;
     this.origin = document.origin();
-    this.fragments = new Fragments(origin.charset());
     this.names = names;
     this.style = new WritingStyle(names::of, names::of, how.joins(), how.balanced(), how.pedals());
     this.newParts = new NewParts(origin);

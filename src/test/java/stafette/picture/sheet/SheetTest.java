@@ -37,6 +37,9 @@ import stafette.plan.Hocket;
 import stafette.plan.Plan;
 import stafette.plan.Player;
 import stafette.plan.Segment;
+import stafette.score.Line;
+import stafette.score.Pitch;
+import stafette.score.Step;
 
 /** The sheet for the rehearsal. */
 class SheetTest {
@@ -109,18 +112,17 @@ class SheetTest {
 
   @Test
   void a_harp_is_told_how_to_set_its_pedals_and_later_what_moves() throws IOException {
-    Plan pipes = InventedRelays.rotation(4, 2, 2);
-    int end = pipes.line().count() - 1;
+    Line line = Invented.line(48, 3, 92, i -> new Pitch(Step.C, 0, 5));
     List<Player> harps =
         List.of(Harps.player("Harp 1", Optional.empty()), Harps.player("Harp 2", Optional.empty()));
     Plan plan =
         new Plan(
-            new Brief(pipes.line(), harps, pipes.brief().rules()),
+            new Brief(line, harps, Invented.rules()),
             List.of(
                 new Segment(0, Harps.SINGLE, 0, 2),
                 new Segment(1, Harps.SINGLE, 2, 8),
                 new Segment(0, Harps.TWINS, 8, 16),
-                new Segment(1, Harps.SINGLE, 16, end)));
+                new Segment(1, Harps.SINGLE, 16, 47)));
     List<String> pages = text(sheet(plan, Paper.A4));
     String first = of(plan, plan.segments().get(0), pages);
     assertHas(first, "pedals D C B | E F G A");
