@@ -195,7 +195,9 @@ public record SourceAccount(List<SourceNote> notes, List<Resonance> notHeld) {
       return !last.span().end().plus(Length.QUARTER).isBefore(pedal.end());
     }
 
-    /** Whether somebody else, or another voice of the part, sounds a tone until the pedal goes up. */
+    /**
+     * Whether somebody else, or another voice of the part, sounds a tone until the pedal goes up.
+     */
     private boolean isHeld(Tone tone, Span pedal) {
       Set<Voice> own = sourceVoices().collect(Collectors.toSet());
       return score.parts().stream()
