@@ -14,7 +14,7 @@ import java.util.stream.IntStream;
  * The numbers of chairs in a name or a mark: "Flutes 1.2", "Ob. I II", "Horns 1-4", "2. solo", "1st
  * Flute", and how many there are in "4 Horns in F".
  */
-final class ChairNumbers {
+public final class ChairNumbers {
   /** A section of horns has eight at most; higher numbers are something else. */
   private static final int MOST = 8;
 
@@ -41,7 +41,7 @@ final class ChairNumbers {
   private ChairNumbers() {}
 
   /** The numbers in a name, rising; empty if it has none. */
-  static List<Integer> in(String name) {
+  public static List<Integer> in(String name) {
     Optional<Integer> count = count(name);
     if (count.isPresent()) {
       return IntStream.rangeClosed(1, count.get()).boxed().toList();

@@ -1,6 +1,7 @@
 package stafette.musicxml.write;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -9,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import stafette.musicxml.read.Document;
@@ -37,10 +39,11 @@ public final class ScoreWriter {
   private final Origin origin;
   private final Fragments fragments = new Fragments();
   private final TextStyle style;
+  private final PartListing listing;
   private final MidiChannels channels;
   private final List<Replacement> replacements = new ArrayList<>();
   private final List<Sentence> changes = new ArrayList<>();
-  private final Map<Integer, StringBuilder> insertions = new LinkedHashMap<>();
+  private final Map<Integer, List<Inserted>> insertions = new LinkedHashMap<>();
   private final Set<String> takenIds = new HashSet<>();
   private final Map<String, Integer> streams = new HashMap<>();
   private final Map<String, Integer> begun = new HashMap<>();
@@ -48,9 +51,20 @@ public final class ScoreWriter {
   /** For a part list that is not there, or is one empty tag. */
   private final StringBuilder firstEntries = new StringBuilder();
 
+  /** Text of a new part, and where that part goes. */
+  private record Inserted(PartPlace place, String text) {
+    static String inOrder(List<Inserted> all) {
+      return all.stream()
+          .sorted(Comparator.comparing(Inserted::place))
+          .map(Inserted::text)
+          .collect(Collectors.joining());
+    }
+  }
+
   private ScoreWriter(Document document) {
     this.document = document;
     this.origin = document.origin();
+    this.listing = new PartListing(origin);
     this.style = TextStyle.of(origin);
     this.channels = new MidiChannels(origin);
     origin.parts().forEach(part -> takenIds.add(part.id()));
@@ -155,7 +169,8 @@ public final class ScoreWriter {
       replacements.add(partListOf(firstEntries.toString()));
     }
     insertions.forEach(
-        (at, text) -> replacements.add(new Replacement(new TextSpan(at, at), text.toString())));
+        (at, texts) ->
+            replacements.add(new Replacement(new TextSpan(at, at), Inserted.inOrder(texts))));
     Splice splice = Splice.of(origin.text(), replacements);
     byte[] bytes =
         replacements.isEmpty()
@@ -264,7 +279,7 @@ public final class ScoreWriter {
           new PartWriter(origin, own.get(), voices, line, assigned, fragments, Optional.empty())
               .replacements());
     } else {
-      add(line, assigned, seating.neighbour(assigned.player()).flatMap(this::partOf));
+      add(line, assigned, seating.place(assigned.player()));
     }
   }
 
@@ -295,53 +310,60 @@ public final class ScoreWriter {
     return origin.parts().stream().filter(part -> part.id().equals(id)).findFirst();
   }
 
-  private void add(Line line, Assigned assigned, Optional<PartText> neighbour)
-      throws UnwritablePlan {
+  private void add(Line line, Assigned assigned, Optional<PartPlace> wanted) throws UnwritablePlan {
     PartText model = partOf(line.source().part()).orElseThrow();
     MannerSigns.addTo(assigned);
     NewPart part = new NewPart(origin, model, line, assigned, fragments, newId());
-    Optional<TextSpan> entry = neighbour.flatMap(PartText::scorePart);
-    String entryBreak =
-        entry
-            .or(this::lastEntry)
-            .map(span -> style.breakLike(origin.text(), span.start()))
-            .orElseGet(
-                () -> style.deeper(style.breakLike(origin.text(), origin.partList().start())));
-    PartText before = neighbour.orElse(origin.parts().get(origin.parts().size() - 1));
-    String partBreak = style.breakLike(origin.text(), before.whole().start());
-    list(entry, entryBreak + part.scorePart(entryBreak, channels));
-    insert(before.whole().end(), partBreak + part.part(partBreak));
-    Sentence where =
-        neighbour
-            .flatMap(n -> document.score().part(n.id()))
-            .map(n -> Sentence.of("new part after {0}", n.name()))
-            .orElse(Sentence.of("new part at the end"));
+    PartText last = origin.parts().get(origin.parts().size() - 1);
+    PartPlace place = wanted.orElse(PartPlace.atEnd(last.id()));
+    PartText beside = wanted.flatMap(there -> partOf(there.part())).orElse(last);
+    list(place, part);
+    String partBreak = style.breakLike(origin.text(), beside.whole().start());
+    insert(place, beside.whole(), partBreak, part.part(partBreak));
     changes.add(
         Sentence.of(
-            "{0}: {1}, plays in {2}", assigned.player().name(), where, barsOf(assigned.bars())));
+            "{0}: {1}, plays in {2}",
+            assigned.player().name(), inWords(wanted), barsOf(assigned.bars())));
   }
 
-  private Optional<TextSpan> lastEntry() {
-    return origin.parts().get(origin.parts().size() - 1).scorePart();
+  private Sentence inWords(Optional<PartPlace> wanted) {
+    return wanted
+        .flatMap(place -> document.score().part(place.part()).map(part -> place.inWords(part)))
+        .orElse(Sentence.of("new part at the end"));
   }
 
-  private void list(Optional<TextSpan> neighbour, String entry) {
-    if (neighbour.isPresent()) {
-      insert(neighbour.get().end(), entry);
-    } else if (origin.partList().in(origin.text()).contains("</")) {
-      insert(endOfList(), entry);
+  private void list(PartPlace place, NewPart part) {
+    TextSpan list = origin.partList();
+    Optional<TextSpan> beside = listing.beside(place);
+    String entryBreak =
+        beside
+            .map(span -> style.breakLike(origin.text(), span.start()))
+            .orElseGet(() -> style.deeper(style.breakLike(origin.text(), list.start())));
+    String entry = part.scorePart(entryBreak, channels);
+    if (beside.isPresent()) {
+      insert(place, beside.get(), entryBreak, entry);
+    } else if (list.in(origin.text()).contains("</")) {
+      insert(PartPlace.atEnd(place.part()), endOfList(), entryBreak, entry);
     } else {
-      firstEntries.append(entry);
+      firstEntries.append(entryBreak).append(entry);
     }
   }
 
-  /** Where the part list's last element ends, brackets that close after the last part included. */
-  private int endOfList() {
+  /** Where the part list's last element ends. */
+  private TextSpan endOfList() {
     int end = origin.text().lastIndexOf("</", origin.partList().end());
     while (Character.isWhitespace(origin.text().charAt(end - 1))) {
       end--;
     }
-    return end;
+    return new TextSpan(end, end);
+  }
+
+  /** Inserts a line beside what stands at a place. */
+  private void insert(PartPlace place, TextSpan beside, String lineBreak, String text) {
+    boolean below = place.side() == PartPlace.Side.BELOW;
+    insertions
+        .computeIfAbsent(below ? beside.end() : beside.start(), at -> new ArrayList<>())
+        .add(new Inserted(place, below ? lineBreak + text : text + lineBreak));
   }
 
   private Replacement partListOf(String entries) {
@@ -349,10 +371,6 @@ public final class ScoreWriter {
     String list = "<part-list>" + entries + listBreak + "</part-list>";
     boolean isThere = !origin.partList().isEmpty();
     return new Replacement(origin.partList(), isThere ? list : list + listBreak);
-  }
-
-  private void insert(int at, String text) {
-    insertions.computeIfAbsent(at, a -> new StringBuilder()).append(text);
   }
 
   private String newId() {

@@ -7,8 +7,8 @@ import stafette.plan.Player;
 
 /** Where players sit in a score. */
 public interface Seating {
-  /** The id of the part after which a player's new part goes; the end of the score if empty. */
-  Optional<String> neighbour(Player player);
+  /** Where a player's new part goes; the end of the score if empty. */
+  Optional<PartPlace> place(Player player);
 
   /** Who reads from a part, from above; none if nothing is known. */
   default List<Chair> chairs(String part) {

@@ -21,6 +21,9 @@
  *       the same ones; labels say who plays where that changes. Where they have different notes
  *       each gets a voice. What the next given notes are for is said again if a label would be
  *       taken for theirs.
+ *   <li>A new part stands where {@link stafette.musicxml.write.Seating} says, and shares the
+ *       brackets of those whom it is akin to; new parts at one place keep an order of their own, so
+ *       that the list and the parts agree in it.
  * </ul>
  */
 @NullMarked

@@ -65,7 +65,9 @@ class MidiChannelsTest {
     segments.sort(Comparator.comparing(Segment::first));
     Plan plan = new Plan(new Brief(line, players, Invented.rules()), segments);
     byte[] written =
-        ScoreWriter.write(score, plan, SourceTreatment.KEEP, player -> Optional.of("P1")).bytes();
+        ScoreWriter.write(
+                score, plan, SourceTreatment.KEEP, player -> Optional.of(PartPlace.below("P1")))
+            .bytes();
     assertEquals(List.of(), OfficialSchema.errors(written));
     String text = new String(written, StandardCharsets.UTF_8);
     return IntStream.range(0, instruments.length)

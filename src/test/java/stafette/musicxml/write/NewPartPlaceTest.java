@@ -62,7 +62,7 @@ class NewPartPlaceTest {
             before,
             ByHand.planFor("signal-hill", before.score()),
             SourceTreatment.KEEP,
-            player -> neighbour);
+            player -> neighbour.map(PartPlace::below));
     Origin after = MusicXmlReader.read(written.bytes()).origin();
     Matcher found = LISTED.matcher(after.partList().in(after.text()));
     List<String> listed = new ArrayList<>();

@@ -63,7 +63,8 @@ class NewPartTest {
                 stafette.Invented.rules()),
             List.of(new stafette.plan.Segment(0, 0, 0, line.count() - 1)));
     WrittenScore written =
-        ScoreWriter.write(before, plan, SourceTreatment.KEEP, player -> Optional.of("P1"));
+        ScoreWriter.write(
+            before, plan, SourceTreatment.KEEP, player -> Optional.of(PartPlace.below("P1")));
     assertEquals(List.of(), OfficialSchema.errors(written.bytes()));
     Document after = MusicXmlReader.read(written.bytes());
     assertEquals(TwoParts.strokes(before, "P1"), TwoParts.strokes(after, name));

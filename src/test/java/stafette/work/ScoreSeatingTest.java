@@ -1,0 +1,196 @@
+package stafette.work;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import stafette.Invented;
+import stafette.chairs.Chair;
+import stafette.chairs.Chairs;
+import stafette.limits.Capability;
+import stafette.limits.Catalogue;
+import stafette.limits.Instrument;
+import stafette.limits.Skill;
+import stafette.musicxml.read.Document;
+import stafette.musicxml.read.MusicXmlReader;
+import stafette.musicxml.read.Xml;
+import stafette.musicxml.write.OfficialSchema;
+import stafette.musicxml.write.ScoreWriter;
+import stafette.plan.Brief;
+import stafette.plan.Plan;
+import stafette.plan.Player;
+import stafette.plan.Segment;
+import stafette.plan.SourceTreatment;
+import stafette.score.BarChoice;
+import stafette.score.Line;
+import stafette.score.LineChoice;
+import stafette.score.Part;
+import stafette.score.Score;
+import stafette.tables.LimitTables;
+
+/** Where new parts stand. Invented scores: all parts but the last have a bar of rest. */
+class ScoreSeatingTest {
+  private static final Catalogue CATALOGUE = LimitTables.builtIn().catalogue();
+  private static final String ORCHESTRA =
+      "[bracket; Flute 1; Flute 2; Clarinet 1; Bassoon; ]; [bracket; Horn 1; Trombone; ];"
+          + " Timpani; Harp; [bracket; [brace; Violin I; Violin II; ]; Cello; ]";
+  private static final Pattern LISTED =
+      Pattern.compile("<part-group type=\"(\\w+)\"|<part-name>([^<]*)<");
+
+  @ParameterizedTest(name = "{0} stands after {1}")
+  @CsvSource({
+    "Flute 3, Flute 2",
+    "Piccolo, [",
+    "Oboe 1, Flute 2",
+    "Clarinet in A, Clarinet 1",
+    "Contrabassoon, Bassoon",
+    "Horn 2, Horn 1",
+    "Trumpet 1, Horn 1",
+    "Tuba, Trombone",
+    "Snare drum, Timpani",
+    "Celesta, Harp",
+    "Viola, ]",
+    "Double bass, Cello"
+  })
+  void in_an_orchestra_it_stands_in_its_family(String name, String after) throws Exception {
+    List<String> listed = listed(ORCHESTRA, name);
+    assertEquals(after, listed.get(listed.indexOf(name) - 1), listed.toString());
+  }
+
+  @Test
+  void what_follows_the_violins_stands_outside_their_brace_and_inside_the_bracket()
+      throws Exception {
+    List<String> listed = listed(ORCHESTRA, "Viola");
+    assertEquals(
+        List.of("[", "[", "Violin I", "Violin II", "]", "Viola", "Cello", "]"),
+        listed.subList(listed.size() - 8, listed.size()));
+  }
+
+  @Test
+  void what_has_no_family_there_stands_between_the_brackets() throws Exception {
+    assertEquals(
+        List.of("[", "Flute", "Oboe", "]", "Horn", "Timpani", "[", "Violin", "Cello", "]"),
+        listed("[bracket; Flute; Oboe; ]; [bracket; Violin; Cello; ]", "Timpani", "Horn"));
+  }
+
+  @Test
+  void above_a_piano_alone_all_stand_in_score_order() throws Exception {
+    assertEquals(
+        List.of("Piccolo", "Flute 1", "Flute 2", "Clarinet", "Horn", "Violin", "Piano"),
+        listed("Piano", "Violin", "Clarinet", "Flute 2", "Piccolo", "Horn", "Flute 1"));
+  }
+
+  @Test
+  void below_a_singer_and_above_the_piano_they_stand_as_well() throws Exception {
+    assertEquals(List.of("Soprano", "Flute", "Piano"), listed("Soprano; Piano", "Flute"));
+  }
+
+  @Test
+  void a_second_piano_stands_below_the_first() throws Exception {
+    assertEquals(List.of("Violin", "Piano 1", "Piano 2"), listed("Violin; Piano 1", "Piano 2"));
+  }
+
+  @Test
+  void a_first_flute_stands_above_the_second() throws Exception {
+    assertEquals(
+        List.of("Flute 1", "Flute 2", "Oboe", "Piano"), listed("Flute 2; Oboe; Piano", "Flute 1"));
+  }
+
+  @Test
+  void where_the_order_is_another_list_and_parts_still_agree() throws Exception {
+    assertEquals(
+        List.of("[", "Timpani 1", "Timpani 2", "]", "[", "Horn", "Trumpet", "]", "Piano"),
+        listed("[bracket; Timpani 1; ]; [bracket; Trumpet; ]; Piano", "Horn", "Timpani 2"));
+  }
+
+  /** The part list once there are new parts: names, and where brackets start and stop. */
+  private static List<String> listed(String parts, String... names) throws Exception {
+    Document before = MusicXmlReader.read(score(parts).getBytes(StandardCharsets.UTF_8));
+    byte[] once = write(before, names);
+    assertEquals(List.of(), OfficialSchema.errors(once));
+    Document after = MusicXmlReader.read(once);
+    assertArrayEquals(once, write(after, names));
+    List<String> listed = new ArrayList<>();
+    Matcher found = LISTED.matcher(after.origin().partList().in(after.origin().text()));
+    while (found.find()) {
+      String group = "start".equals(found.group(1)) ? "[" : "]";
+      listed.add(found.group(2) == null ? group : found.group(2));
+    }
+    assertEquals(
+        listed.stream().filter(text -> !text.equals("[") && !text.equals("]")).toList(),
+        after.score().parts().stream().map(Part::name).toList());
+    return listed;
+  }
+
+  private static byte[] write(Document document, String... names) throws Exception {
+    Score score = document.score();
+    Line line =
+        new LineChoice(
+                "P1",
+                Optional.of(new BarChoice("1")),
+                OptionalInt.empty(),
+                Optional.empty(),
+                Optional.empty())
+            .take(score);
+    List<Player> players = Stream.of(names).map(name -> player(name, score)).toList();
+    List<Segment> segments = new ArrayList<>();
+    for (int i = 0; i < players.size(); i++) {
+      segments.add(new Segment(i, 0, i, i));
+    }
+    return ScoreWriter.write(
+            document,
+            new Plan(new Brief(line, players, Invented.rules()), segments),
+            SourceTreatment.KEEP,
+            new ScoreSeating(score, CATALOGUE))
+        .bytes();
+  }
+
+  private static Player player(String name, Score score) {
+    Instrument instrument = CATALOGUE.find(name).orElseThrow();
+    Optional<String> part = Chairs.of(score, CATALOGUE).named(name).map(Chair::part);
+    Capability any = new Capability(20_000, 10_000, 10_000, 1_000, Capability.UNLIMITED);
+    Skill skill = new Skill(instrument.techniques().get(0), any);
+    return new Player(name, instrument, part, List.of(skill), List.of());
+  }
+
+  /** Names of parts, and groups between a symbol after "[" and "]". */
+  private static String score(String list) {
+    StringBuilder entries = new StringBuilder();
+    StringBuilder parts = new StringBuilder();
+    int number = 0;
+    int depth = 0;
+    for (String item : list.split(";\\s*")) {
+      if (item.startsWith("[")) {
+        depth++;
+        entries.append("<part-group type=\"start\" number=\"" + depth + "\"><group-symbol>");
+        entries.append(item.substring(1) + "</group-symbol></part-group>\n");
+      } else if (item.equals("]")) {
+        entries.append("<part-group type=\"stop\" number=\"" + depth + "\"/>\n");
+        depth--;
+      } else {
+        number++;
+        String id = "\"P" + number + "\">";
+        entries.append(
+            "<score-part id=" + id + "<part-name>" + item + "</part-name></score-part>\n");
+        parts.append("<part id=" + id + "<measure number=\"1\">" + Xml.ATTRIBUTES);
+        parts.append(number == 1 ? Xml.note("A", 4, 3, "").repeat(16) : Xml.rest(48));
+        parts.append("</measure></part>\n");
+      }
+    }
+    return "<score-partwise version=\"4.0\">\n<part-list>\n"
+        + entries
+        + "</part-list>\n"
+        + parts
+        + "</score-partwise>\n";
+  }
+}
