@@ -50,6 +50,31 @@ record ScoreSeating(Score score, Catalogue catalogue) implements Seating {
         .or(() -> above(foot(), player));
   }
 
+  /** The last part of the same instrument, if the player's name says a number and no more. */
+  @Override
+  public Optional<String> namesake(Player player) {
+    int number = number(player.name());
+    return number == 0 || !isPlain(player)
+        ? Optional.empty()
+        : last(score.parts().stream().filter(part -> isOf(player.instrument().name(), part)))
+            .filter(
+                part ->
+                    ChairNumbers.renumbered(part.name(), number)
+                        .filter(name -> score.part(name).isEmpty())
+                        .isPresent())
+            .map(Part::id);
+  }
+
+  /** Whether a player is called by the instrument, as one of its chairs. */
+  private boolean isPlain(Player player) {
+    return Chairs.isAName(player.name())
+        && catalogue.find(player.name()).filter(isAlike(player.instrument())).isPresent();
+  }
+
+  private boolean isOf(String instrument, Part part) {
+    return instrument(part).filter(own -> own.name().equals(instrument)).isPresent();
+  }
+
   private Optional<PartPlace> besideSection(Player player) {
     return Division.named(player.name())
         .flatMap(division -> new Sections(score, catalogue).part(division.section()))

@@ -1,46 +1,20 @@
 package stafette.work;
 
-import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import stafette.Invented;
-import stafette.chairs.Chair;
-import stafette.chairs.Chairs;
-import stafette.limits.Capability;
-import stafette.limits.Catalogue;
-import stafette.limits.Instrument;
-import stafette.limits.Skill;
 import stafette.musicxml.read.Document;
-import stafette.musicxml.read.MusicXmlReader;
 import stafette.musicxml.read.Xml;
-import stafette.musicxml.write.OfficialSchema;
-import stafette.musicxml.write.ScoreWriter;
-import stafette.plan.Brief;
-import stafette.plan.Plan;
-import stafette.plan.Player;
-import stafette.plan.Segment;
-import stafette.plan.SourceTreatment;
-import stafette.score.BarChoice;
-import stafette.score.Line;
-import stafette.score.LineChoice;
 import stafette.score.Part;
-import stafette.score.Score;
-import stafette.tables.LimitTables;
 
 /** Where new parts stand. Invented scores: all parts but the last have a bar of rest. */
 class ScoreSeatingTest {
-  private static final Catalogue CATALOGUE = LimitTables.builtIn().catalogue();
   private static final String ORCHESTRA =
       "[bracket; Flute 1; Flute 2; Clarinet 1; Bassoon; ]; [bracket; Horn 1; Trombone; ];"
           + " Timpani; Harp; [bracket; [brace; Violin I; Violin II; ]; Cello; ]";
@@ -115,11 +89,7 @@ class ScoreSeatingTest {
 
   /** The part list once there are new parts: names, and where brackets start and stop. */
   private static List<String> listed(String parts, String... names) throws Exception {
-    Document before = MusicXmlReader.read(score(parts).getBytes(StandardCharsets.UTF_8));
-    byte[] once = write(before, names);
-    assertEquals(List.of(), OfficialSchema.errors(once));
-    Document after = MusicXmlReader.read(once);
-    assertArrayEquals(once, write(after, names));
+    Document after = NewPlayers.in(score(parts), names);
     List<String> listed = new ArrayList<>();
     Matcher found = LISTED.matcher(after.origin().partList().in(after.origin().text()));
     while (found.find()) {
@@ -130,37 +100,6 @@ class ScoreSeatingTest {
         listed.stream().filter(text -> !text.equals("[") && !text.equals("]")).toList(),
         after.score().parts().stream().map(Part::name).toList());
     return listed;
-  }
-
-  private static byte[] write(Document document, String... names) throws Exception {
-    Score score = document.score();
-    Line line =
-        new LineChoice(
-                "P1",
-                Optional.of(new BarChoice("1")),
-                OptionalInt.empty(),
-                Optional.empty(),
-                Optional.empty())
-            .take(score);
-    List<Player> players = Stream.of(names).map(name -> player(name, score)).toList();
-    List<Segment> segments = new ArrayList<>();
-    for (int i = 0; i < players.size(); i++) {
-      segments.add(new Segment(i, 0, i, i));
-    }
-    return ScoreWriter.write(
-            document,
-            new Plan(new Brief(line, players, Invented.rules()), segments),
-            SourceTreatment.KEEP,
-            new ScoreSeating(score, CATALOGUE))
-        .bytes();
-  }
-
-  private static Player player(String name, Score score) {
-    Instrument instrument = CATALOGUE.find(name).orElseThrow();
-    Optional<String> part = Chairs.of(score, CATALOGUE).named(name).map(Chair::part);
-    Capability any = new Capability(20_000, 10_000, 10_000, 1_000, Capability.UNLIMITED);
-    Skill skill = new Skill(instrument.techniques().get(0), any);
-    return new Player(name, instrument, part, List.of(skill), List.of());
   }
 
   /** Names of parts, and groups between a symbol after "[" and "]". */

@@ -59,7 +59,8 @@ public record HandoffWords(String part, Position at, boolean enters, String text
   /** The first division of a divided section has the section's part. */
   private static boolean isPlayer(String name, Score score) {
     return score.part(name).isPresent()
-        || score.parts().stream().anyMatch(part -> Chairs.mayMean(name, part))
+        || score.parts().stream()
+            .anyMatch(part -> Chairs.mayMean(name, part) || part.instruments().contains(name))
         || Division.named(name).flatMap(division -> score.part(division.section())).isPresent();
   }
 

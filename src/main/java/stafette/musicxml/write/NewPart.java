@@ -14,10 +14,6 @@ import org.audiveris.proxymusic.Attributes;
 import org.audiveris.proxymusic.Clef;
 import org.audiveris.proxymusic.ClefSign;
 import org.audiveris.proxymusic.Key;
-import org.audiveris.proxymusic.MidiInstrument;
-import org.audiveris.proxymusic.PartName;
-import org.audiveris.proxymusic.ScoreInstrument;
-import org.audiveris.proxymusic.ScorePart;
 import org.audiveris.proxymusic.Time;
 import org.audiveris.proxymusic.Transpose;
 import stafette.limits.Instrument;
@@ -73,27 +69,6 @@ final class NewPart {
     this.fragments = fragments;
     this.style = TextStyle.of(origin);
     this.id = id;
-  }
-
-  /** Its entry in the part list, without indentation before the first line. */
-  String scorePart(String lineBreak, MidiChannels channels) {
-    ScorePart part = new ScorePart();
-    part.setId(id);
-    part.setPartName(name());
-    part.setPartAbbreviation(name());
-    ScoreInstrument sounding = new ScoreInstrument();
-    sounding.setId(id + "-I1");
-    sounding.setInstrumentName(instrument.name());
-    if (!origin.version().startsWith("1") && !origin.version().startsWith("2")) {
-      sound().ifPresent(sounding::setInstrumentSound);
-    }
-    part.getScoreInstrument().add(sounding);
-    MidiInstrument midi = new MidiInstrument();
-    midi.setId(sounding);
-    midi.setMidiChannel(instrument.range().isPresent() ? channels.next() : MidiChannels.PERCUSSION);
-    midi.setMidiProgram(instrument.midiProgram());
-    part.getMidiDeviceAndMidiInstrument().add(midi);
-    return style.set(fragments.text("score-part", ScorePart.class, part), lineBreak);
   }
 
   /**
@@ -165,18 +140,6 @@ final class NewPart {
             .orElseThrow();
     PartText followed = bar.index() < model.measures().size() ? model : longest;
     return followed.measures().get(bar.index());
-  }
-
-  private PartName name() {
-    PartName name = new PartName();
-    name.setValue(assigned.player().name());
-    return name;
-  }
-
-  private Optional<String> sound() {
-    return instrument.aliases().stream()
-        .filter(alias -> alias.matches("[a-z]+(?:\\.[a-z0-9-]+)+"))
-        .findFirst();
   }
 
   private String measure(

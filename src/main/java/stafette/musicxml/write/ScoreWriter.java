@@ -13,6 +13,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.audiveris.proxymusic.ScorePart;
 import stafette.musicxml.read.Document;
 import stafette.musicxml.text.Origin;
 import stafette.musicxml.text.Origin.PartText;
@@ -279,7 +280,7 @@ public final class ScoreWriter {
           new PartWriter(origin, own.get(), voices, line, assigned, fragments, Optional.empty())
               .replacements());
     } else {
-      add(line, assigned, seating.place(assigned.player()));
+      add(line, assigned, seating);
     }
   }
 
@@ -310,20 +311,26 @@ public final class ScoreWriter {
     return origin.parts().stream().filter(part -> part.id().equals(id)).findFirst();
   }
 
-  private void add(Line line, Assigned assigned, Optional<PartPlace> wanted) throws UnwritablePlan {
-    PartText model = partOf(line.source().part()).orElseThrow();
-    MannerSigns.addTo(assigned);
-    NewPart part = new NewPart(origin, model, line, assigned, fragments, newId());
+  private void add(Line line, Assigned assigned, Seating seating) throws UnwritablePlan {
+    Player player = assigned.player();
+    Optional<PartPlace> wanted = seating.place(player);
     PartText last = origin.parts().get(origin.parts().size() - 1);
     PartPlace place = wanted.orElse(PartPlace.atEnd(last.id()));
     PartText beside = wanted.flatMap(there -> partOf(there.part())).orElse(last);
-    list(place, part);
+    String id = newId();
+    NewEntry entry = new NewEntry(origin, player, seating.namesake(player).flatMap(this::partOf));
+    list(place, fragments.text("score-part", ScorePart.class, entry.scorePart(id, channels)));
+    MannerSigns.addTo(assigned);
+    PartText model = partOf(line.source().part()).orElseThrow();
     String partBreak = style.breakLike(origin.text(), beside.whole().start());
-    insert(place, beside.whole(), partBreak, part.part(partBreak));
+    insert(
+        place,
+        beside.whole(),
+        partBreak,
+        new NewPart(origin, model, line, assigned, fragments, id).part(partBreak));
     changes.add(
         Sentence.of(
-            "{0}: {1}, plays in {2}",
-            assigned.player().name(), inWords(wanted), barsOf(assigned.bars())));
+            "{0}: {1}, plays in {2}", player.name(), inWords(wanted), barsOf(assigned.bars())));
   }
 
   private Sentence inWords(Optional<PartPlace> wanted) {
@@ -332,14 +339,14 @@ public final class ScoreWriter {
         .orElse(Sentence.of("new part at the end"));
   }
 
-  private void list(PartPlace place, NewPart part) {
+  private void list(PartPlace place, String scorePart) {
     TextSpan list = origin.partList();
     Optional<TextSpan> beside = listing.beside(place);
     String entryBreak =
         beside
             .map(span -> style.breakLike(origin.text(), span.start()))
             .orElseGet(() -> style.deeper(style.breakLike(origin.text(), list.start())));
-    String entry = part.scorePart(entryBreak, channels);
+    String entry = style.set(scorePart, entryBreak);
     if (beside.isPresent()) {
       insert(place, beside.get(), entryBreak, entry);
     } else if (list.in(origin.text()).contains("</")) {

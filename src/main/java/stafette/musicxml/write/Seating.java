@@ -10,6 +10,11 @@ public interface Seating {
   /** Where a player's new part goes; the end of the score if empty. */
   Optional<PartPlace> place(Player player);
 
+  /** The id of a part whose names those of a player's new part follow, but for the number. */
+  default Optional<String> namesake(Player player) {
+    return Optional.empty();
+  }
+
   /** Who reads from a part, from above; none if nothing is known. */
   default List<Chair> chairs(String part) {
     return List.of();
