@@ -5,15 +5,15 @@ import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
+import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.audiveris.proxymusic.Attributes;
-import org.audiveris.proxymusic.Clef;
-import org.audiveris.proxymusic.ClefSign;
+import org.audiveris.proxymusic.Backup;
 import org.audiveris.proxymusic.Key;
+import org.audiveris.proxymusic.Note;
 import org.audiveris.proxymusic.Time;
 import org.audiveris.proxymusic.Transpose;
 import stafette.limits.Instrument;
@@ -22,8 +22,10 @@ import stafette.musicxml.text.Origin.ElementText;
 import stafette.musicxml.text.Origin.MeasureText;
 import stafette.musicxml.text.Origin.PartText;
 import stafette.musicxml.text.TextStyle;
+import stafette.musicxml.write.BarText.BarPiece;
 import stafette.notation.Accidentals;
 import stafette.notation.BarItem;
+import stafette.notation.VoiceLayout;
 import stafette.score.Line;
 import stafette.score.Spelling;
 import stafette.score.Transposition;
@@ -41,8 +43,11 @@ final class NewPart {
   private static final Pattern TIME = Pattern.compile("<time[\\s>].*?</time>", Pattern.DOTALL);
   private static final Pattern KEPT_ATTRIBUTES =
       Pattern.compile("\\s(?:number|implicit|non-controlling)\\s*=\\s*(?:\"[^\"]*\"|'[^']*')");
-  private static final Pattern BARLINE_ID =
-      Pattern.compile("^(<barline\\b[^>]*?)\\s+id\\s*=\\s*(?:\"[^\"]*\"|'[^']*')");
+  private static final Pattern ONE_LINE = Pattern.compile("<staff-lines>\\s*1\\s*</staff-lines>");
+  private static final String WHOLE_REST = "<rest measure=\"yes\"";
+
+  /** Of each staff, as exporters number them. */
+  private static final List<String> VOICES = List.of("1", "5");
 
   private final Origin origin;
   private final PartText model;
@@ -52,6 +57,7 @@ final class NewPart {
   private final Fragments fragments;
   private final TextStyle style;
   private final String id;
+  private final NewStaves staves;
 
   /**
    * A part for a player.
@@ -69,6 +75,7 @@ final class NewPart {
     this.fragments = fragments;
     this.style = TextStyle.of(origin);
     this.id = id;
+    this.staves = new NewStaves(assigned, ONE_LINE.matcher(model.whole().in(origin.text())).find());
   }
 
   /**
@@ -149,6 +156,7 @@ final class NewPart {
       int divisions,
       String lineBreak) {
     MeasureText measure = modelOf(bar);
+    ModelMarks marks = new ModelMarks(fragments, origin, measure);
     String inner = style.deeper(lineBreak);
     StringBuilder text = new StringBuilder("<measure");
     Matcher kept = KEPT_ATTRIBUTES.matcher(measure.startTag().in(origin.text()));
@@ -156,42 +164,66 @@ final class NewPart {
       text.append(' ').append(kept.group().strip());
     }
     text.append('>');
-    barlines(measure, true).forEach(barline -> text.append(inner).append(barline));
+    marks.barlines("left").forEach(barline -> text.append(inner).append(barline.text()));
     attributes(bar, keyBefore, stretches.get(0), divisions)
         .ifPresent(attributes -> text.append(inner).append(style.set(attributes, inner)));
-    for (AttributeStretch stretch : stretches) {
-      if (!stretch.equals(stretches.get(0))) {
-        newKey(stretch).ifPresent(key -> text.append(inner).append(style.set(key, inner)));
-      }
-      content(bar, stretch)
-          .pieces(divisions)
-          .forEach(piece -> text.append(inner).append(style.set(piece.text(), inner)));
+    for (BarPiece piece :
+        marks.among(pieces(bar, stretches, marks, divisions), divisions, staff(1))) {
+      text.append(inner).append(style.set(piece.text(), inner));
     }
-    barlines(measure, false).forEach(barline -> text.append(inner).append(barline));
+    if (staves.count() > 1) {
+      otherStaff(bar, marks, divisions)
+          .forEach(element -> text.append(inner).append(style.set(element, inner)));
+    }
+    marks.barlines("right").forEach(barline -> text.append(inner).append(barline.text()));
     return text.append(lineBreak).append("</measure>").toString();
   }
 
+  /** What stands on the line's staff. */
+  private List<BarPiece> pieces(
+      Bar bar, List<AttributeStretch> stretches, ModelMarks marks, int divisions) {
+    boolean rests = assigned.sounds(bar.index()).isEmpty();
+    List<BarPiece> pieces = new ArrayList<>();
+    for (AttributeStretch stretch : stretches) {
+      if (!stretch.equals(stretches.get(0))) {
+        newKey(stretch).ifPresent(key -> pieces.add(new BarPiece(stretch.span().start(), key)));
+      }
+      for (BarPiece piece : content(bar, stretch).pieces(divisions)) {
+        pieces.add(
+            rests && piece.text().contains(WHOLE_REST)
+                ? new BarPiece(piece.at(), marks.held(piece.text()))
+                : piece);
+      }
+    }
+    return pieces;
+  }
+
+  /** The rest of a bar on the staff where the line does not stand. It follows that. */
+  private List<String> otherStaff(Bar bar, ModelMarks marks, int divisions) {
+    int other = 3 - staves.of(bar.index());
+    Backup backup = new Backup();
+    backup.setDuration(NoteMaker.duration(bar.span().length(), divisions));
+    BarItem whole = VoiceLayout.of(bar, bar.span(), List.of(), new TreeSet<>()).get(0);
+    Note rest = NoteMaker.resting(VOICES.get(other - 1), staff(other)).rest(whole, true, divisions);
+    return List.of(
+        fragments.text("backup", Backup.class, backup),
+        marks.held(fragments.text("note", Note.class, rest)));
+  }
+
+  private Optional<Integer> staff(int number) {
+    return Optional.of(number).filter(any -> staves.count() > 1);
+  }
+
   private BarText content(Bar bar, AttributeStretch stretch) {
+    int staff = staves.of(bar.index());
     return new BarText(
         fragments,
         assigned,
         bar,
         stretch.span(),
-        maker(stretch.inForce()),
-        Optional.empty(),
+        maker(stretch.inForce(), staff),
+        staff(staff),
         List.of());
-  }
-
-  private List<String> barlines(MeasureText measure, boolean left) {
-    List<String> texts = new ArrayList<>();
-    for (ElementText element : measure.elements()) {
-      String text = element.span().in(origin.text());
-      if (element.name().equals("barline")
-          && left == text.matches("(?s)<barline[^>]*location\\s*=\\s*[\"']left[\"'].*")) {
-        texts.add(BARLINE_ID.matcher(text).replaceFirst("$1"));
-      }
-    }
-    return texts;
   }
 
   /** What is in force once the attributes at a bar's start have been read. */
@@ -210,7 +242,7 @@ final class NewPart {
     boolean first = bar.index() == 0;
     Optional<Time> time = newTime(bar);
     boolean newKey = !keyBefore.equals(Optional.of(writtenKey(stretch.inForce())));
-    if (!first && !newKey && time.isEmpty()) {
+    if (!first && !newKey && time.isEmpty() && !staves.changesClef(bar.index())) {
       return Optional.empty();
     }
     Attributes attributes = new Attributes();
@@ -221,8 +253,8 @@ final class NewPart {
       key(stretch).ifPresent(attributes.getKey()::add);
     }
     time.ifPresent(attributes.getTime()::add);
+    staves.describe(attributes, bar.index());
     if (first) {
-      attributes.getClef().add(clef());
       transpose().ifPresent(attributes.getTranspose()::add);
     }
     return Optional.of(fragments.text("attributes", Attributes.class, attributes));
@@ -283,18 +315,6 @@ final class NewPart {
                     .map(found -> new TimeText(element.onset(), found.group())));
   }
 
-  private Clef clef() {
-    Clef clef = new Clef();
-    String sign = instrument.clef();
-    if (sign.equals("percussion")) {
-      clef.setSign(ClefSign.PERCUSSION);
-    } else {
-      clef.setSign(ClefSign.fromValue(sign.substring(0, 1).toUpperCase(Locale.ROOT)));
-      clef.setLine(BigInteger.valueOf(Integer.parseInt(sign.substring(1, 2))));
-    }
-    return clef;
-  }
-
   private Optional<Transpose> transpose() {
     Transposition interval = instrument.transposition();
     if (interval.equals(Transposition.NONE)) {
@@ -315,14 +335,14 @@ final class NewPart {
     return Spelling.writtenKey(sounding, instrument.transposition());
   }
 
-  private NoteMaker maker(Origin.Attributes now) {
+  private NoteMaker maker(Origin.Attributes now, int staff) {
     int sounding = Spelling.soundingKey(now.fifths(), now.transposition());
     int own = instrument.range().isPresent() ? writtenKey(now) : 0;
     return new NoteMaker(
         pitch -> Spelling.written(pitch, instrument.transposition(), sounding, own),
         new Accidentals(own),
-        "1",
-        Optional.empty());
+        VOICES.get(staff - 1),
+        staff(staff));
   }
 
   private int divisions() throws UnwritablePlan {
