@@ -75,7 +75,8 @@ final class NewEntry {
   private ScoreInstrument sounding(String id, String partName) {
     ScoreInstrument sounding = new ScoreInstrument();
     sounding.setId(id);
-    sounding.setInstrumentName(partName.equals(player.name()) ? instrument.name() : player.name());
+    sounding.setInstrumentName(
+        partName.equals(player.name()) ? capital(instrument.name()) : player.name());
     if (!origin.version().startsWith("1") && !origin.version().startsWith("2")) {
       sound().ifPresent(sounding::setInstrumentSound);
     }
@@ -129,8 +130,11 @@ final class NewEntry {
   }
 
   private static String pointed(String alias) {
-    String capital = alias.substring(0, 1).toUpperCase(Locale.ROOT) + alias.substring(1);
-    return capital.endsWith(".") ? capital : capital + ".";
+    return alias.endsWith(".") ? capital(alias) : capital(alias) + ".";
+  }
+
+  private static String capital(String name) {
+    return name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1);
   }
 
   private Optional<PartName> numbered(Optional<PartName> name) {

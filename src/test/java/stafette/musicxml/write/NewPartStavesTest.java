@@ -11,6 +11,10 @@ import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import stafette.musicxml.read.Document;
+import stafette.musicxml.read.Xml;
 
 /** Staves and clefs of new parts are those in which their players read these notes. */
 class NewPartStavesTest {
@@ -85,6 +89,14 @@ class NewPartStavesTest {
     assertEquals(List.of("G", "F"), NewPartText.all("<sign>(\\w)</sign>", harp.get(0)));
     assertEquals(List.of("1".repeat(16) + "2", "2".repeat(16) + "1", "12"), staves(harp));
     harp.forEach(measure -> assertTrue(measure.contains("<rest measure=\"yes\"/>"), measure));
+  }
+
+  @ParameterizedTest(name = "strokes {0} to {1}")
+  @CsvSource({"0, 5", "5, 20", "12, 40", "16, 31", "17, 30", "33, 47"})
+  void a_turn_within_bars_stands_on_the_staves_as_well(int first, int last) throws Exception {
+    Document before = Xml.read(Xml.score(bars("A4", "C3", "E4")));
+    Document after = NewPartText.turn(before, "harp", first, last);
+    assertEquals(last - first + 1, TwoParts.strokes(after, "New").size());
   }
 
   @Test

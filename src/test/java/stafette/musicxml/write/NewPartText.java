@@ -34,18 +34,28 @@ final class NewPartText {
    */
   static List<String> measures(String instrument, String... model) throws Exception {
     Document before = Xml.read(Xml.score(model));
-    Document after = written(before, instrument);
+    int last = TwoParts.strokes(before, "P1").size() - 1;
+    Document after = turn(before, instrument, 0, last);
     assertEquals(TwoParts.strokes(before, "P1"), TwoParts.strokes(after, "New"));
-    assertIterableEquals(before.score().bars(), after.score().bars());
-    assertArrayEquals(
-        after.container().bytes(), written(after, instrument).container().bytes(), "again");
     Origin.PartText part = after.origin().parts().get(1);
     return part.measures().stream()
         .map(measure -> measure.whole().in(after.origin().text()).replaceAll(">\\s+<", "><"))
         .toList();
   }
 
-  private static Document written(Document document, String instrument) throws Exception {
+  /** A score with a new part that has some strokes of its line. */
+  static Document turn(Document before, String instrument, int first, int last) throws Exception {
+    Document after = written(before, instrument, first, last);
+    assertIterableEquals(before.score().bars(), after.score().bars());
+    assertArrayEquals(
+        after.container().bytes(),
+        written(after, instrument, first, last).container().bytes(),
+        "again");
+    return after;
+  }
+
+  private static Document written(Document document, String instrument, int first, int last)
+      throws Exception {
     int bars = document.score().bars().count();
     Line line =
         new LineChoice(
@@ -61,7 +71,7 @@ final class NewPartText {
                 line,
                 List.of(ByHand.player("New", instrument, document.score())),
                 Invented.rules()),
-            List.of(new Segment(0, 0, 0, line.count() - 1)));
+            List.of(new Segment(0, 0, first, last)));
     byte[] bytes =
         ScoreWriter.write(document, plan, SourceTreatment.KEEP, any -> Optional.empty()).bytes();
     assertEquals(List.of(), OfficialSchema.errors(bytes));
