@@ -108,7 +108,7 @@ class ScoreSeatingTest {
     StringBuilder parts = new StringBuilder();
     int number = 0;
     int depth = 0;
-    for (String item : list.split(";\\s*")) {
+    for (String item : list.split(";\\s*", -1)) {
       if (item.startsWith("[")) {
         depth++;
         entries.append("<part-group type=\"start\" number=\"" + depth + "\"><group-symbol>");
