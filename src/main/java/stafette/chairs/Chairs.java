@@ -121,7 +121,8 @@ public final class Chairs {
         : chairs.stream().filter(chair -> chair.number().equals(number)).toList();
   }
 
-  static String bare(Instrument instrument) {
+  /** Its name without its key. */
+  public static String bare(Instrument instrument) {
     return instrument.name().replaceFirst(" in .*", "");
   }
 

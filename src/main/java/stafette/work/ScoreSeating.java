@@ -184,13 +184,9 @@ record ScoreSeating(Score score, Catalogue catalogue) implements Seating {
   /** Whether an instrument is another one, but perhaps in a key nearby. */
   private static Predicate<Instrument> isAlike(Instrument one) {
     return other ->
-        bare(one).equals(bare(other))
+        Chairs.bare(one).equals(Chairs.bare(other))
             && Math.abs(one.transposition().chromatic() - other.transposition().chromatic())
                 <= SAME_PLACE;
-  }
-
-  private static String bare(Instrument instrument) {
-    return instrument.name().replaceFirst(" in .*", "");
   }
 
   /** The first number in a name; 0 if it has none. */
