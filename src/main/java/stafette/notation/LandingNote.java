@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
+import stafette.score.Line;
 import stafette.score.Stroke;
 import stafette.score.Value;
 import stafette.time.Bar;
@@ -23,12 +24,25 @@ public final class LandingNote {
   private LandingNote() {}
 
   /**
+   * The last stroke that a player has of a line, as it is written; as it is where the line does not
+   * go on right after it.
+   *
+   * @param isFree whether the player may hold it so long
+   */
+  public static Stroke written(Line line, int last, Predicate<Position> isFree) {
+    Stroke landing = line.stroke(last);
+    boolean handsOver =
+        last < line.count() - 1 && line.stroke(last + 1).onset().equals(landing.span().end());
+    return handsOver ? written(landing, line.bars().at(landing.onset()), isFree) : landing;
+  }
+
+  /**
    * The stroke as it is written; as it is where no plain length fits its place in the beat.
    *
    * @param bar in which it is struck
    * @param isFree whether the player may hold it so long
    */
-  public static Stroke written(Stroke landing, Bar bar, Predicate<Position> isFree) {
+  static Stroke written(Stroke landing, Bar bar, Predicate<Position> isFree) {
     Length beat = bar.beatLengthAt(landing.onset());
     Rational into = landing.onset().quarters().minus(bar.beatStart(landing.onset()).quarters());
     if (landing.isTremolo()) {

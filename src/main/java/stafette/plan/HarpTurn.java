@@ -87,7 +87,7 @@ public record HarpTurn(
   private static List<PedalSetup> setups(Played played, boolean twins, Setting before) {
     Set<Integer> sounding = new HashSet<>();
     Set<Pitch> spelled = new HashSet<>();
-    for (Stroke stroke : strokes(played)) {
+    for (Stroke stroke : played.all()) {
       sounding.addAll(stroke.keys());
       stroke.tones().stream()
           .filter(Pitch.class::isInstance)
@@ -116,13 +116,9 @@ public record HarpTurn(
     return course.last() >= played.last() ? course.upTo(played.last()) : List.of();
   }
 
-  private static List<Stroke> strokes(Played played) {
-    return played.line().strokes().subList(played.first(), played.last() + 1);
-  }
-
   /** The notes that are struck twice in a row. */
   private static Set<Integer> repeated(Played played) {
-    List<Stroke> strokes = strokes(played);
+    List<Stroke> strokes = played.all();
     Set<Integer> repeated = new HashSet<>();
     for (int i = 1; i < strokes.size(); i++) {
       if (strokes.get(i).isLike(strokes.get(i - 1))) {

@@ -1,6 +1,8 @@
 package stafette.plan;
 
+import java.util.List;
 import stafette.score.Line;
+import stafette.score.Stroke;
 
 /**
  * The strokes that a player really plays in a segment.
@@ -10,7 +12,13 @@ import stafette.score.Line;
  * @param last the last one, included
  */
 public record Played(Line line, int first, int last) {
+  /** How many strokes. */
   public int strokes() {
     return last - first + 1;
+  }
+
+  /** The strokes themselves. */
+  public List<Stroke> all() {
+    return line.strokes().subList(first, last + 1);
   }
 }

@@ -129,7 +129,7 @@ public record RestOfScore(Score score, Map<String, Instrument> instruments) {
     for (Segment segment : plan.segments()) {
       if (plan.player(segment).part().equals(Optional.of(part.id()))) {
         Played played = plan.played(segment);
-        add(tones, played.line().strokes().subList(played.first(), played.last() + 1));
+        add(tones, played.all());
       }
     }
     return tones;

@@ -166,29 +166,26 @@ public final class Assigned {
    */
   static Assigned quoting(Player player, Bars bars, List<Stroke> quoted, String name) {
     Assigned quotation = new Assigned(player, bars, List.of(), List.of());
-    quotation.entries.add(0);
-    for (int i = 0; i < quoted.size(); i++) {
-      Stroke stroke = quoted.get(i);
-      Position end = stroke.span().end();
-      Position next = i + 1 < quoted.size() ? quoted.get(i + 1).onset() : end;
-      quotation.addSounds(i, stroke, next.isBefore(end) ? next : end);
-      quotation.strokes.add(stroke);
-    }
+    quotation.play(quoted);
     quotation.add(Sign.partner(quoted.get(0).onset(), name));
     return quotation;
   }
 
   /** One passage: strokes of a line, with what stands beside them. */
   private void take(WrittenPassage passage) {
-    entries.add(strokes.size());
     beams.addAll(passage.line().expression().beams());
     PassageSigns.of(passage, said).forEach(this::add);
     said = passage.line().expression().wordsAt(passage.landing().onset());
-    for (int i = 0; i < passage.strokes().size(); i++) {
-      Stroke stroke = passage.strokes().get(i);
+    play(passage.strokes());
+  }
+
+  /** Strokes without a break; none sounds beyond the next. */
+  private void play(List<Stroke> all) {
+    entries.add(strokes.size());
+    for (int i = 0; i < all.size(); i++) {
+      Stroke stroke = all.get(i);
       Position end = stroke.span().end();
-      boolean isLast = i == passage.strokes().size() - 1;
-      Position next = isLast ? end : passage.strokes().get(i + 1).onset();
+      Position next = i + 1 < all.size() ? all.get(i + 1).onset() : end;
       addSounds(strokes.size(), stroke, next.isBefore(end) ? next : end);
       strokes.add(stroke);
       byOnset.computeIfAbsent(stroke.onset(), at -> new ArrayList<>()).add(stroke);
@@ -385,14 +382,7 @@ public final class Assigned {
   /** Has the labels of a bar stand for one voice alone, as another has notes beside it there. */
   public void labelInVoice(int bar, String voice, Position first) {
     labelAgain(first);
-    signs
-        .getOrDefault(bar, List.of())
-        .replaceAll(
-            sign ->
-                sign.words().isPresent()
-                        && sign.words().equals(Optional.ofNullable(labels.get(sign.at())))
-                    ? sign.in(voice)
-                    : sign);
+    signs.getOrDefault(bar, List.of()).replaceAll(sign -> isLabel(sign) ? sign.in(voice) : sign);
   }
 
   /** Whether a sign says who of those who share the staff plays. */
@@ -409,6 +399,16 @@ public final class Assigned {
         .filter(sign -> isLabel(sign) && sign.voice().isEmpty())
         .forEach(sign -> ofStaff.put(sign.at(), sign.words().orElseThrow()));
     return ofStaff;
+  }
+
+  /** Where words for its character stand, and what they say. */
+  public Map<Position, String> characters() {
+    Map<Position, String> characters = new TreeMap<>();
+    signs.values().stream()
+        .flatMap(List::stream)
+        .filter(sign -> sign.kind() == Sign.SignKind.CHARACTER)
+        .forEach(sign -> characters.put(sign.at(), sign.text()));
+    return characters;
   }
 
   /** Has words stand over a stroke. */

@@ -11,7 +11,6 @@ import stafette.limits.Instrument;
 import stafette.plan.Plan;
 import stafette.plan.Player;
 import stafette.plan.Segment;
-import stafette.score.Line;
 import stafette.score.Part;
 import stafette.score.Pitch;
 import stafette.score.Score;
@@ -63,8 +62,7 @@ public record EntryCue(Span span, Assigned notes) {
         .forEach(stroke -> sounding.add(bars.at(stroke.onset()).index()));
     List<EntryCue> cues = new ArrayList<>();
     for (Segment turn : plan.segmentsOf(player)) {
-      Line line = plan.played(turn).line();
-      Position entry = line.stroke(plan.played(turn).first()).onset();
+      Position entry = plan.played(turn).all().get(0).onset();
       Bar bar = bars.at(entry);
       Integer before = sounding.lower(bar.index());
       int silent = bar.index() - (before == null ? 0 : before + 1);
@@ -74,9 +72,7 @@ public record EntryCue(Span span, Assigned notes) {
             .flatMap(heard -> cue(heard, span, plan.brief().players().get(player), bars))
             .ifPresent(cues::add);
       }
-      for (int j = plan.played(turn).first(); j <= plan.played(turn).last(); j++) {
-        sounding.add(bars.at(line.stroke(j).onset()).index());
-      }
+      plan.played(turn).all().forEach(stroke -> sounding.add(bars.at(stroke.onset()).index()));
     }
     return cues;
   }
@@ -102,12 +98,7 @@ public record EntryCue(Span span, Assigned notes) {
                 other ->
                     new Quotation(
                         style.shortName().apply(plan.player(other)),
-                        within(
-                            plan.played(other)
-                                .line()
-                                .strokes()
-                                .subList(plan.played(other).first(), plan.played(other).last() + 1),
-                            span)))
+                        within(plan.played(other).all(), span)))
             .filter(heard -> !heard.strokes().isEmpty())
             .reduce((one, later) -> later);
     return relayed.or(

@@ -58,15 +58,10 @@ public record Landings(List<Player> players, NavigableSet<Position> onsets, doub
 
   /** The last stroke of a passage as it is written, where the line goes on without the player. */
   public Stroke written(Line line, int last) {
-    Stroke landing = line.stroke(last);
-    boolean handsOver =
-        !players.isEmpty()
-            && last < line.count() - 1
-            && line.stroke(last + 1).onset().equals(landing.span().end());
-    return handsOver
-        ? LandingNote.written(
-            landing, line.bars().at(landing.onset()), end -> isFree(line, landing.onset(), end))
-        : landing;
+    Position landing = line.stroke(last).onset();
+    return players.isEmpty()
+        ? line.stroke(last)
+        : LandingNote.written(line, last, end -> isFree(line, landing, end));
   }
 
   private boolean isFree(Line line, Position landing, Position end) {

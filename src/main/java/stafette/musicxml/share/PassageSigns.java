@@ -50,7 +50,10 @@ final class PassageSigns {
     all.character(said);
     all.dynamics();
     all.expression.hairpins().forEach(all::swell);
-    all.fade();
+    passage
+        .shaded()
+        .fadesFrom(passage.strokes().size())
+        .ifPresent(from -> all.fade(all.first + from));
     return all.signs;
   }
 
@@ -90,13 +93,9 @@ final class PassageSigns {
   }
 
   /** Who leaves fades where others play along for long, unless the line has a hairpin there. */
-  private void fade() {
-    Optional<Integer> from = passage.shaded().fadesFrom(passage.strokes().size());
-    Span swell =
-        new Span(line.stroke(from.map(at -> first + at).orElse(last)).onset(), endOf(last));
-    boolean isFree =
-        expression.hairpins().stream().noneMatch(hairpin -> hairpin.span().overlaps(swell));
-    if (from.isPresent() && isFree) {
+  private void fade(int from) {
+    Span swell = new Span(line.stroke(from).onset(), endOf(last));
+    if (expression.hairpins().stream().noneMatch(hairpin -> hairpin.span().overlaps(swell))) {
       signs.add(Sign.begins(SignKind.SOFTER, swell.start(), "", swell));
       signs.add(Sign.ends(SignKind.WEDGE_STOP, line.stroke(last).onset(), swell));
     }

@@ -28,9 +28,8 @@ public record WrittenPassage(Played played, List<Stroke> strokes, Overlaps shade
    * @param landings how its last note is written
    */
   public static WrittenPassage of(Played played, Landings landings, Overlaps shaded, int softer) {
-    Line line = played.line();
-    List<Stroke> strokes = new ArrayList<>(line.strokes().subList(played.first(), played.last()));
-    strokes.add(landings.written(line, played.last()));
+    List<Stroke> strokes = new ArrayList<>(played.all());
+    strokes.set(strokes.size() - 1, landings.written(played.line(), played.last()));
     if (shaded.entering() > 0) {
       strokes.set(0, shaded.entered(strokes.get(0)));
     }

@@ -30,6 +30,11 @@ public record Origin(
     parts = List.copyOf(parts);
   }
 
+  /** The first part of that id. */
+  public Optional<PartText> part(String id) {
+    return parts.stream().filter(part -> part.id().equals(id)).findFirst();
+  }
+
   /** The file's own line end. */
   public String lineEnd() {
     int feed = text.indexOf('\n');

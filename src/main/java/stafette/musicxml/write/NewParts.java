@@ -58,7 +58,7 @@ final class NewParts {
    */
   void add(NewPart part, Optional<PartText> after, Optional<Seating.PartBelow> above)
       throws UnwritablePlan {
-    Optional<PartText> next = above.flatMap(below -> partOf(below.part()));
+    Optional<PartText> next = above.flatMap(below -> origin.part(below.part()));
     Optional<TextSpan> entry = after.or(() -> next).flatMap(PartText::scorePart);
     String entryBreak =
         entry
@@ -78,10 +78,6 @@ final class NewParts {
       list(after.flatMap(PartText::scorePart), entryBreak + listed);
       insert(beside.whole().end(), partBreak + part.part(partBreak));
     }
-  }
-
-  private Optional<PartText> partOf(String id) {
-    return origin.parts().stream().filter(part -> part.id().equals(id)).findFirst();
   }
 
   /** Where the brackets begin that open right before a part's entry. */

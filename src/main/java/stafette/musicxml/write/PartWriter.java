@@ -119,12 +119,14 @@ final class PartWriter {
     }
     if (sharing.map(Sharing::isFirst).orElse(true)) {
       replacements.addAll(dynamics.restored(voices, assigned, fragments));
-      replacements.addAll(new FormerCharacter(origin, part, voices).restored(assigned, fragments));
+      replacements.addAll(
+          FormerWords.character(origin, part, voices)
+              .restored(assigned.characters(), assigned, any -> false, fragments));
       sharing.ifPresent(
           shared ->
               replacements.addAll(
-                  new FormerLabels(origin, part, voices, shared.all())
-                      .restored(assigned, any -> false, fragments)));
+                  FormerWords.labels(origin, part, voices, shared.all())
+                      .restored(assigned.labels(), assigned, any -> false, fragments)));
     }
     return replacements;
   }

@@ -169,7 +169,7 @@ public final class ScoreWriter {
     Set<Integer> written = new HashSet<>();
     for (int player : playing(plan, seating)) {
       Player each = plan.brief().players().get(player);
-      Optional<PartText> own = each.part().flatMap(this::partOf);
+      Optional<PartText> own = each.part().flatMap(origin::part);
       boolean source = each.part().equals(Optional.of(plan.line().source().part()));
       if (source || written.contains(player)) {
         continue;
@@ -256,7 +256,7 @@ public final class ScoreWriter {
 
   private void background(Background background, Seating seating) throws UnwritablePlan {
     Assigned assigned = new Assigned(background, style);
-    Optional<PartText> own = assigned.player().part().flatMap(this::partOf);
+    Optional<PartText> own = assigned.player().part().flatMap(origin::part);
     OptionalInt chair = assigned.player().chair();
     if (own.isPresent() && chair.isPresent()) {
       ChairLabels labels =
@@ -317,13 +317,9 @@ public final class ScoreWriter {
     return bars.size() == 1 ? Sentence.of("bar {0}", all) : Sentence.of("bars {0}", all);
   }
 
-  private Optional<PartText> partOf(String id) {
-    return origin.parts().stream().filter(part -> part.id().equals(id)).findFirst();
-  }
-
   private void add(Line line, Assigned assigned, List<EntryCue> cues, Seating seating)
       throws UnwritablePlan {
-    PartText model = partOf(line.source().part()).orElseThrow();
+    PartText model = origin.part(line.source().part()).orElseThrow();
     MannerSigns.addTo(assigned);
     NewPart part =
         new NewPart(
@@ -338,7 +334,7 @@ public final class ScoreWriter {
     Optional<Part> above = seating.neighbour(assigned.player()).flatMap(document.score()::part);
     Optional<Seating.PartBelow> below =
         above.isPresent() ? Optional.empty() : seating.below(assigned.player());
-    newParts.add(part, above.flatMap(each -> partOf(each.id())), below);
+    newParts.add(part, above.flatMap(each -> origin.part(each.id())), below);
     Sentence where =
         above
             .map(each -> Sentence.of("new part after {0}", each.name()))
@@ -358,7 +354,7 @@ public final class ScoreWriter {
    * the part becomes its share, as everything would sound twice otherwise.
    */
   private void source(Plan plan, SourceTreatment treatment, Seating seating) throws UnwritablePlan {
-    PartText part = partOf(plan.line().source().part()).orElseThrow();
+    PartText part = origin.part(plan.line().source().part()).orElseThrow();
     Optional<SharedStaff> staff = sharedSource(plan, part, seating);
     Optional<Assigned> own =
         staff
@@ -377,8 +373,8 @@ public final class ScoreWriter {
     List<Replacement> made = new ArrayList<>(edits.replacements(treatment));
     if (staff.isPresent()) {
       made.addAll(
-          new FormerLabels(origin, part, voices, staff.get().all())
-              .restored(own.orElseThrow(), edits::isOfLine, fragments));
+          FormerWords.labels(origin, part, voices, staff.get().all())
+              .restored(own.orElseThrow().labels(), own.orElseThrow(), edits::isOfLine, fragments));
     }
     replacements.addAll(made);
     if (!made.isEmpty()) {

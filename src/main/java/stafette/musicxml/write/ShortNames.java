@@ -47,7 +47,7 @@ final class ShortNames {
     }
     return player
         .part()
-        .flatMap(this::part)
+        .flatMap(origin::part)
         .flatMap(part -> text(part, ABBREVIATION))
         .map(own -> inPart(own, player))
         .orElseGet(() -> derived(player));
@@ -55,7 +55,7 @@ final class ShortNames {
 
   /** The short name of a part of the score. */
   String of(Part part) {
-    return part(part.id()).flatMap(text -> text(text, ABBREVIATION)).orElse(part.name());
+    return origin.part(part.id()).flatMap(text -> text(text, ABBREVIATION)).orElse(part.name());
   }
 
   /** Whether a text is the short name of somebody in the score, or of a chair in it. */
@@ -96,10 +96,6 @@ final class ShortNames {
     Optional<String> base =
         like.or(() -> isInstrument ? player.instrument().abbreviation() : Optional.empty());
     return base.map(found -> (found + " " + number(player.name())).trim()).orElse(player.name());
-  }
-
-  private Optional<PartText> part(String id) {
-    return origin.parts().stream().filter(part -> part.id().equals(id)).findFirst();
   }
 
   private Optional<String> text(PartText part, Pattern pattern) {

@@ -24,7 +24,7 @@ public final class ClefChoice {
     Clef usual = Clef.of(instrument.clef());
     List<Stroke> strokes =
         plays.stream()
-            .flatMap(p -> p.line().strokes().subList(p.first(), p.last() + 1).stream())
+            .flatMap(p -> p.all().stream())
             .filter(stroke -> stroke.span().overlaps(span))
             .toList();
     double least = ledgers(usual, instrument, strokes);

@@ -81,20 +81,12 @@ final class Notation {
   /** The strokes of a turn as the file has them: where the line goes on, with a landing note. */
   private static List<Stroke> written(Played played, List<Played> plays, List<Span> given) {
     Line line = played.line();
-    List<Stroke> strokes =
-        new ArrayList<>(line.strokes().subList(played.first(), played.last() + 1));
-    Stroke last = line.stroke(played.last());
-    boolean handsOver =
-        played.last() < line.count() - 1
-            && line.stroke(played.last() + 1).onset().equals(last.span().end());
-    if (handsOver) {
-      strokes.set(
-          strokes.size() - 1,
-          LandingNote.written(
-              last,
-              line.bars().at(last.onset()),
-              end -> isFree(line, new Span(last.onset(), end), plays, given)));
-    }
+    List<Stroke> strokes = new ArrayList<>(played.all());
+    Position landing = line.stroke(played.last()).onset();
+    strokes.set(
+        strokes.size() - 1,
+        LandingNote.written(
+            line, played.last(), end -> isFree(line, new Span(landing, end), plays, given)));
     return strokes;
   }
 

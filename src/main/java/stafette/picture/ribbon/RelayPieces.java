@@ -151,7 +151,7 @@ public final class RelayPieces {
     Map<Bar, List<Stroke>> byBar = new LinkedHashMap<>();
     for (Segment segment : relay.plan().segmentsOf(player)) {
       Played played = relay.plan().played(segment);
-      for (Stroke stroke : played.line().strokes().subList(played.first(), played.last() + 1)) {
+      for (Stroke stroke : played.all()) {
         Bar bar = played.line().bars().at(stroke.onset());
         byBar.computeIfAbsent(bar, each -> new ArrayList<>()).add(stroke);
       }

@@ -8,6 +8,7 @@ import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.BiFunction;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import stafette.chairs.ChairMark;
@@ -23,45 +24,85 @@ import stafette.score.Part;
 import stafette.score.Words;
 import stafette.time.Position;
 
-/**
- * Who plays the notes that a staff of several players has already: said again after labels that
- * would be taken for theirs.
- */
-final class FormerLabels {
+/** Words of a part that hold for its own notes: said again after others that were written. */
+final class FormerWords {
+  /** What is said of the character of notes where the part had no words before. */
+  private static final String AS_BEFORE = "come prima";
+
   private final Origin origin;
   private final PartText part;
   private final NavigableMap<Position, String> standing = new TreeMap<>();
-  private final String all;
+  private final String otherwise;
+  private final BiFunction<Position, String, Sign> sign;
+  private final Predicate<MeasureText> needsNone;
 
   /**
-   * @param voices the part as it was read
-   * @param all what says that all play, where nothing was said before
+   * @param otherwise what holds where nothing was said before
+   * @param needsNone measures that say it by themselves
    */
-  FormerLabels(Origin origin, PartText part, Part voices, String all) {
+  private FormerWords(
+      Origin origin,
+      PartText part,
+      Part voices,
+      Predicate<Words> isMeant,
+      String otherwise,
+      BiFunction<Position, String, Sign> sign,
+      Predicate<MeasureText> needsNone) {
     this.origin = origin;
     this.part = part;
-    this.all = all;
-    for (Words words : voices.marks().words()) {
-      if (words.voice().isEmpty() && ChairMark.in(words.text()).isPresent()) {
-        standing.put(words.at(), words.text());
-      }
-    }
+    this.otherwise = otherwise;
+    this.sign = sign;
+    this.needsNone = needsNone;
+    voices.marks().words().stream()
+        .filter(isMeant)
+        .forEach(words -> standing.put(words.at(), words.text()));
   }
 
   /**
-   * Signs before the part's own notes that would be read with a label that was written.
+   * Who plays the notes that a staff of several players has already.
    *
+   * @param voices the part as it was read
+   * @param all what says that all play
+   */
+  static FormerWords labels(Origin origin, PartText part, Part voices, String all) {
+    return new FormerWords(
+        origin,
+        part,
+        voices,
+        words -> words.voice().isEmpty() && ChairMark.in(words.text()).isPresent(),
+        all,
+        Sign::words,
+        measure -> voicesIn(measure) > 1);
+  }
+
+  /**
+   * In what character a part's notes are played.
+   *
+   * @param voices the part as it was read
+   */
+  static FormerWords character(Origin origin, PartText part, Part voices) {
+    return new FormerWords(
+        origin, part, voices, Words::areForCharacter, AS_BEFORE, Sign::character, measure -> false);
+  }
+
+  /**
+   * Signs before the part's own notes that would be read with words that were written.
+   *
+   * @param said what was written of the kind, by place
    * @param isOfLine whether a note is one of the line's, whoever plays it
    */
   List<Replacement> restored(
-      Assigned assigned, Predicate<ElementText> isOfLine, Fragments fragments) {
-    NavigableMap<Position, String> written = new TreeMap<>(assigned.labels());
+      Map<Position, String> said,
+      Assigned assigned,
+      Predicate<ElementText> isOfLine,
+      Fragments fragments) {
+    NavigableMap<Position, String> written = new TreeMap<>(said);
     NavigableMap<Position, String> former = new TreeMap<>(standing);
-    written.forEach((at, label) -> former.remove(at, label));
+    written.forEach((at, words) -> former.remove(at, words));
     List<Replacement> restored = new ArrayList<>();
     SignText text = new SignText(origin, fragments);
     for (MeasureText measure : part.measures()) {
-      if (voicesIn(measure) > 1) {
+      if (needsNone.test(measure)) {
         continue;
       }
       List<ElementText> notes =
@@ -72,9 +113,8 @@ final class FormerLabels {
       for (ElementText note : notes) {
         Optional<String> lost = lost(note.onset(), written, former);
         if (lost.isPresent()) {
-          Sign sign = Sign.words(note.onset(), lost.get());
           written.put(note.onset(), lost.get());
-          restored.add(text.before(note, measure, sign));
+          restored.add(text.before(note, measure, sign.apply(note.onset(), lost.get())));
         }
       }
     }
@@ -91,7 +131,7 @@ final class FormerLabels {
         .size();
   }
 
-  /** What was said, where the last label before a note says something else. */
+  /** What was said, where the last words before a note are others. */
   private Optional<String> lost(
       Position at, NavigableMap<Position, String> written, NavigableMap<Position, String> former) {
     Map.Entry<Position, String> last = written.floorEntry(at);
@@ -100,7 +140,7 @@ final class FormerLabels {
     if (last == null || saidSince) {
       return Optional.empty();
     }
-    String should = said == null ? all : said.getValue();
+    String should = said == null ? otherwise : said.getValue();
     return Optional.of(should).filter(words -> !words.equals(last.getValue()));
   }
 }
