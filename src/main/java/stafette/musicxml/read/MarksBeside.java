@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 import stafette.score.PartMarks;
 import stafette.score.Strand;
 import stafette.score.Words;
@@ -20,7 +19,7 @@ final class MarksBeside {
   private static final String OUTERMOST = "1";
 
   private final List<Words> words = new ArrayList<>();
-  private final Map<Position, WrittenMeasure.PlacedPedal> pedals = new TreeMap<>();
+  private final RightPedal pedal = new RightPedal();
   private final List<PartMarks.Beamed> beams = new ArrayList<>();
 
   /** Where beams have begun that have not ended. */
@@ -38,7 +37,7 @@ final class MarksBeside {
     }
     marks.words.sort(Comparator.comparing(Words::at));
     return new PartMarks(
-        marks.words, marks.pedal(bars.span().end()), Hairpins.of(part, bars), marks.beamed());
+        marks.words, marks.pedal.down(bars.span().end()), Hairpins.of(part, bars), marks.beamed());
   }
 
   private void take(WrittenMeasure measure, Position start) {
@@ -47,7 +46,7 @@ final class MarksBeside {
     }
     measure.elements().forEach(child -> child.note().ifPresent(note -> beam(child, note, start)));
     for (WrittenMeasure.PlacedPedal each : measure.pedals()) {
-      pedals.merge(at(start, each.offset()), each, MarksBeside::both);
+      pedal.add(at(start, each.offset()), each.sign());
     }
   }
 
@@ -75,28 +74,5 @@ final class MarksBeside {
 
   private static Position at(Position start, Rational offset) {
     return TempoLayout.placed(start, offset);
-  }
-
-  private static WrittenMeasure.PlacedPedal both(
-      WrittenMeasure.PlacedPedal one, WrittenMeasure.PlacedPedal other) {
-    return new WrittenMeasure.PlacedPedal(
-        one.offset(), one.lifts() || other.lifts(), one.presses() || other.presses());
-  }
-
-  /** One that is never lifted stays down to the end. */
-  private List<Span> pedal(Position end) {
-    List<Span> down = new ArrayList<>();
-    List<Position> pressed = new ArrayList<>();
-    pedals.forEach(
-        (at, sign) -> {
-          if (sign.lifts() && !pressed.isEmpty() && pressed.get(0).isBefore(at)) {
-            down.add(new Span(pressed.remove(0), at));
-          }
-          if (sign.presses() && pressed.isEmpty()) {
-            pressed.add(at);
-          }
-        });
-    pressed.stream().filter(at -> at.isBefore(end)).forEach(at -> down.add(new Span(at, end)));
-    return down;
   }
 }

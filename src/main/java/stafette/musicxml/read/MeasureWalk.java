@@ -37,6 +37,15 @@ final class MeasureWalk {
           "dashes start", WrittenMeasure.SwellSign.DASHES,
           "dashes stop", WrittenMeasure.SwellSign.DASHES_STOP);
 
+  private static final Map<String, WrittenMeasure.PedalSign> PEDALS =
+      Map.of(
+          "start", WrittenMeasure.PedalSign.PRESS,
+          "stop", WrittenMeasure.PedalSign.STOP,
+          "change", WrittenMeasure.PedalSign.CHANGE,
+          "sostenuto", WrittenMeasure.PedalSign.MIDDLE,
+          "discontinue", WrittenMeasure.PedalSign.BREAK,
+          "resume", WrittenMeasure.PedalSign.RESUME);
+
   private final AttributesInForce attributes;
   private final boolean severalInstruments;
   private final List<WrittenMeasure.Child> children = new ArrayList<>();
@@ -261,13 +270,9 @@ final class MeasureWalk {
     }
   }
 
-  /** A soft pedal or the middle one has other signs. */
   private void addPedal(Rational offset, String type) {
-    boolean presses = Set.of("start", "change", "resume").contains(type);
-    boolean lifts = Set.of("stop", "change", "discontinue").contains(type);
-    if (presses || lifts) {
-      pedals.add(new WrittenMeasure.PlacedPedal(offset, lifts, presses));
-    }
+    Optional.ofNullable(PEDALS.get(type))
+        .ifPresent(sign -> pedals.add(new WrittenMeasure.PlacedPedal(offset, sign)));
   }
 
   private void addManners(Rational offset, Optional<Integer> staff, List<MannerMark> marks) {

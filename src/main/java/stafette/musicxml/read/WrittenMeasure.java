@@ -24,7 +24,7 @@ import stafette.time.Rational;
  * @param dynamics its dynamics
  * @param manners what it says of ways of playing
  * @param words what its directions say
- * @param pedals what it says of a keyboard's right pedal
+ * @param pedals what it says of a keyboard's pedals
  * @param swells where wedges and dashes begin and end
  * @param content how far its notes reach
  * @param section where it has a double bar line, a repeat sign or a rehearsal mark
@@ -76,13 +76,21 @@ record WrittenMeasure(
   record PlacedWords(Rational offset, int staff, Optional<String> voice, String text) {}
 
   /**
-   * A sign for the right pedal.
+   * A sign for a keyboard's pedals.
    *
    * @param offset quarters from the start of the bar; may lead out of it
-   * @param lifts whether it goes up here
-   * @param presses whether it goes down here, after that
    */
-  record PlacedPedal(Rational offset, boolean lifts, boolean presses) {}
+  record PlacedPedal(Rational offset, PedalSign sign) {}
+
+  /** What pedal signs do, at one place in this order. */
+  enum PedalSign {
+    STOP,
+    BREAK,
+    MIDDLE,
+    CHANGE,
+    PRESS,
+    RESUME
+  }
 
   /** What wedges and dashes do. */
   enum SwellSign {

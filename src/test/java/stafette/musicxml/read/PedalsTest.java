@@ -17,12 +17,17 @@ class PedalsTest {
     "s . . . . .      , 0-8",
     ". s . x s .      , 1-3 4-8",
     "s x s x . .      , 0-1 2-3",
-    "s . s . x .      , 0-4",
+    "s . s . x .      , 0-2 2-4",
     ". . . x . .      , ''",
     ". . c . x .      , 2-4",
-    "s . d . r x      , 0-2 4-5",
+    "s . d . r x      , 0-5",
+    "s . d . . x      , 0-2",
+    "s . d . s x      , 0-2 4-5",
+    ". r . . x .      , 1-4",
     "s . k . . x      , 0-5",
     "m . . x . .      , ''",
+    "m . c . x .      , ''",
+    "m s c . x x      , 1-2 2-4",
     "y . . n . .      , 0-3"
   })
   void each_form_is_read(String signs, String down) throws UnreadableScore {
