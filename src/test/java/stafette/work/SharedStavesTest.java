@@ -9,6 +9,7 @@ import static stafette.musicxml.read.Xml.rest;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -110,7 +111,7 @@ class SharedStavesTest {
   void a_line_in_the_staff_of_its_own_players_only_gets_labels() throws Exception {
     Path file = folder.resolve("own.musicxml");
     String bar = note("E", 5, 1, "").repeat(16);
-    Files.writeString(file, score("Flutes 1.2", List.of(words("a 2") + bar, bar, HALF), List.of()));
+    Files.writeString(file, score("Flutes 1.2", List.of(words("a 2") + bar, bar, HALF), 2));
     Written written = split(file, "P2", "Flute 1, Flute 2", List.of(0, 16), List.of(16, 31));
     assertEquals(
         "1: [1.] E E E E E E E E E E E E E E E E | 2: [a 2] E [2.] E E E E E E E E E E E E E E E"
@@ -121,7 +122,7 @@ class SharedStavesTest {
   @Test
   void a_section_divides_in_its_own_staff() throws Exception {
     Path file = folder.resolve("section.musicxml");
-    Files.writeString(file, score("Violins I", List.of(WHOLE, WHOLE, HALF), List.of()));
+    Files.writeString(file, score("Violins I", List.of(WHOLE, WHOLE, HALF), 2));
     Written written = split(file, "P1", "Violins I div. a 2", List.of(0, 16), List.of(16, 31));
     assertEquals(
         "1: [div. a 2, outside] E E E E E E E E E E E E E E E E | 2: [unis.] E [inside] E E E E E E"
@@ -133,7 +134,7 @@ class SharedStavesTest {
   @Test
   void three_trumpets_are_numbered() throws Exception {
     Path file = folder.resolve("trumpets.musicxml");
-    Files.writeString(file, score("Trumpets in C 1.2.3", List.of(WHOLE, WHOLE, HALF), List.of()));
+    Files.writeString(file, score("Trumpets in C 1.2.3", List.of(WHOLE, WHOLE, HALF), 2));
     Written written = split(file, "P1", "Trumpet 2, Trumpet 3", List.of(0, 16), List.of(16, 31));
     assertTrue(written.staff().contains("2: [2.3.] E [3.] E"), written.staff());
     assertTrue(written.staff().endsWith("3: [a 3] C r"), written.staff());
@@ -142,7 +143,7 @@ class SharedStavesTest {
   @Test
   void players_who_have_different_notes_at_a_time_get_a_voice_each() throws Exception {
     Path file = folder.resolve("hocket.musicxml");
-    Files.writeString(file, score("Flutes 1.2", List.of(WHOLE, WHOLE, HALF), List.of()));
+    Files.writeString(file, score("Flutes 1.2", List.of(WHOLE, WHOLE, HALF), 2));
     Written written = hocket(file, "P1");
     assertEquals("1: 16 of the line and 1 more, 2: 16 of the line and 1 more", written.chairs());
     assertEquals(List.of("Piano", "Flutes 1.2"), written.parts());
@@ -152,9 +153,51 @@ class SharedStavesTest {
   void a_hocket_in_the_staff_of_its_own_players_loses_no_note() throws Exception {
     Path file = folder.resolve("own-hocket.musicxml");
     String bar = note("E", 5, 1, "").repeat(16);
-    Files.writeString(file, score("Flutes 1.2", List.of(bar, bar, HALF), List.of()));
+    Files.writeString(file, score("Flutes 1.2", List.of(bar, bar, HALF), 2));
     Written written = hocket(file, "P2");
     assertTrue(written.chairs().startsWith("1: 16 of the line"), written.chairs());
+  }
+
+  @Test
+  void a_cue_stands_in_the_staff_where_all_of_its_players_have_rested_long() throws Exception {
+    Written written = afterTenBars(160, WHOLE);
+    assertTrue(written.staff().contains("9: r | 10: r <back> [Oboe] E E"), written.staff());
+    assertTrue(written.staff().contains(" | 11: [1.] [from Oboe] E"), written.staff());
+    assertEquals(16, written.text().split("<cue/>", -1).length - 1);
+  }
+
+  @Test
+  void the_cue_goes_on_to_an_entry_within_a_bar() throws Exception {
+    Written written = afterTenBars(168, WHOLE);
+    assertEquals(24, written.text().split("<cue/>", -1).length - 1, written.staff());
+  }
+
+  @Test
+  void nothing_is_cued_to_who_sits_beside_somebody_who_plays() throws Exception {
+    Written written = afterTenBars(160, words("2.") + note("C", 5, 16, ""));
+    assertTrue(!written.text().contains("<cue/>"), written.staff());
+  }
+
+  /** An oboe has the line until a flute enters, whose staff has something in its fifth bar. */
+  private Written afterTenBars(int entry, String fifth) throws Exception {
+    Path file = folder.resolve("long.musicxml");
+    List<String> bars = new ArrayList<>(Collections.nCopies(11, WHOLE));
+    bars.set(4, fifth);
+    StringBuilder oboe = new StringBuilder();
+    part(oboe, "P3", Collections.nCopies(11, WHOLE));
+    Files.writeString(
+        file,
+        score("Flutes 1.2", bars, 11)
+            .replace(
+                "</part-list>",
+                "<score-part id=\"P3\"><part-name>Oboe</part-name></score-part></part-list>")
+            .replace("</score-partwise>", oboe + "</score-partwise>"));
+    SplitRequest request = request(file, "P1", "1-11", "Oboe, Flute 1, Flute 2");
+    OpenLine line = OpenLine.in(open(file), request, LIMITS);
+    return write(
+        file,
+        new Plan(
+            line.brief(), List.of(new Segment(0, 0, 0, entry), new Segment(1, 0, entry, 175))));
   }
 
   /** Both flutes take every other beat of all of it, or every other stroke. */
@@ -177,7 +220,7 @@ class SharedStavesTest {
     folder = Files.createTempDirectory("shared");
     List<String> texts = bars.stream().map(bar -> bar.text).toList();
     Path file = folder.resolve("random.musicxml");
-    Files.writeString(file, score("Flutes 1.2", texts, List.of()));
+    Files.writeString(file, score("Flutes 1.2", texts, 2));
     String players = swapped ? "Flute 2, Flute 1" : "Flute 1, Flute 2";
     Optional<Written> written = trySplit(file, players);
     if (written.isPresent()) {
@@ -207,7 +250,7 @@ class SharedStavesTest {
       String name, List<String> bars, String players, int firstEnd, int second, int last)
       throws Exception {
     Path file = folder.resolve("score.musicxml");
-    Files.writeString(file, score(name, bars, List.of()));
+    Files.writeString(file, score(name, bars, 2));
     String instrument = players.replaceAll(" .*", "");
     return split(
         file,
@@ -220,7 +263,7 @@ class SharedStavesTest {
   private Written written(String name, List<String> bars, int first, int last, String player)
       throws Exception {
     Path file = folder.resolve("score.musicxml");
-    Files.writeString(file, score(name, bars, List.of()));
+    Files.writeString(file, score(name, bars, 2));
     return split(file, "P1", player, List.of(first, last));
   }
 
@@ -250,10 +293,15 @@ class SharedStavesTest {
   }
 
   private static SplitRequest request(Path file, String part, String players) throws Exception {
+    return request(file, part, "1-2", players);
+  }
+
+  private static SplitRequest request(Path file, String part, String bars, String players)
+      throws Exception {
     LineChoice choice =
         new LineChoice(
             part,
-            Optional.of(new BarChoice("1-2")),
+            Optional.of(new BarChoice(bars)),
             OptionalInt.empty(),
             Optional.empty(),
             Optional.of(new ToneChoice.All()));
@@ -309,7 +357,7 @@ class SharedStavesTest {
                 text.contains("<voice>")
                     ? " in voice " + text.replaceAll("(?s).*<voice>(.*?)</voice>.*", "$1")
                     : "";
-            all.add("[" + text.replaceAll("(?s).*<words>(.*?)</words>.*", "$1") + voice + "]");
+            all.add("[" + text.replaceAll("(?s).*<words[^>]*>(.*?)</words>.*", "$1") + voice + "]");
           }
         } else if (text.startsWith("<backup")) {
           all.add("<back>");
@@ -375,7 +423,7 @@ class SharedStavesTest {
     }
   }
 
-  private static String score(String name, List<String> shared, List<String> more) {
+  private static String score(String name, List<String> shared, int lineBars) {
     StringBuilder text =
         new StringBuilder(
             "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<score-partwise version=\"4.0\">\n"
@@ -385,11 +433,10 @@ class SharedStavesTest {
                 + "</part-name></score-part></part-list>\n");
     List<String> piano = new ArrayList<>();
     for (int i = 0; i < shared.size(); i++) {
-      piano.add(i < 2 ? note("E", 5, 1, "").repeat(16) : WHOLE);
+      piano.add(i < lineBars ? note("E", 5, 1, "").repeat(16) : WHOLE);
     }
     part(text, "P1", piano);
     part(text, "P2", shared);
-    more.forEach(text::append);
     return text.append("</score-partwise>\n").toString();
   }
 

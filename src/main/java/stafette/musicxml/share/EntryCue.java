@@ -47,6 +47,13 @@ public record EntryCue(Span span, Assigned notes) {
     }
   }
 
+  /** Who enters with a turn, and all who read the same staff. */
+  private record Listening(Segment turn, List<Integer> players, Optional<Part> own) {
+    boolean hears(Segment other) {
+      return !players.contains(other.player()) && other.relay() == turn.relay();
+    }
+  }
+
   /**
    * The cues of a player of a plan, by place.
    *
@@ -54,6 +61,16 @@ public record EntryCue(Span span, Assigned notes) {
    */
   public static List<EntryCue> of(
       Plan plan, int player, Score score, Optional<Part> own, WritingStyle style) {
+    return of(plan, List.of(player), score, own, style);
+  }
+
+  /**
+   * The cues in a staff that players share, before entries after a rest of them all.
+   *
+   * @param players those of the plan who share it, all with instruments of one kind
+   */
+  public static List<EntryCue> of(
+      Plan plan, List<Integer> players, Score score, Optional<Part> own, WritingStyle style) {
     Bars bars = score.bars();
     NavigableSet<Integer> sounding = new TreeSet<>();
     own.stream()
@@ -61,20 +78,27 @@ public record EntryCue(Span span, Assigned notes) {
         .flatMap(voice -> voice.strokes().stream())
         .forEach(stroke -> sounding.add(bars.at(stroke.onset()).index()));
     List<EntryCue> cues = new ArrayList<>();
-    for (Segment turn : plan.segmentsOf(player)) {
+    for (Segment turn : turns(plan, players)) {
       Position entry = plan.played(turn).all().get(0).onset();
       Bar bar = bars.at(entry);
       Integer before = sounding.lower(bar.index());
       int silent = bar.index() - (before == null ? 0 : before + 1);
       if (bar.index() > 0 && silent > enough(score, bar, entry)) {
         Span span = new Span(bars.get(bar.index() - 1).span().start(), entry);
-        heard(plan, turn, score, own, span, style)
-            .flatMap(heard -> cue(heard, span, plan.brief().players().get(player), bars))
+        heard(plan, new Listening(turn, players, own), score, span, style)
+            .flatMap(heard -> cue(heard, span, plan.brief().players().get(turn.player()), bars))
             .ifPresent(cues::add);
       }
       plan.played(turn).all().forEach(stroke -> sounding.add(bars.at(stroke.onset()).index()));
     }
     return cues;
+  }
+
+  private static List<Segment> turns(Plan plan, List<Integer> players) {
+    return plan.segments().stream()
+        .filter(turn -> players.contains(turn.player()))
+        .sorted(Comparator.comparing(turn -> plan.played(turn).all().get(0).onset()))
+        .toList();
   }
 
   private static int enough(Score score, Bar bar, Position entry) {
@@ -90,10 +114,10 @@ public record EntryCue(Span span, Assigned notes) {
 
   /** The line, where others have it; else the part that sounds most. */
   private static Optional<Quotation> heard(
-      Plan plan, Segment turn, Score score, Optional<Part> own, Span span, WritingStyle style) {
+      Plan plan, Listening listening, Score score, Span span, WritingStyle style) {
     Optional<Quotation> relayed =
         plan.segments().stream()
-            .filter(other -> other.player() != turn.player() && other.relay() == turn.relay())
+            .filter(listening::hears)
             .map(
                 other ->
                     new Quotation(
@@ -104,7 +128,7 @@ public record EntryCue(Span span, Assigned notes) {
     return relayed.or(
         () ->
             score.parts().stream()
-                .filter(part -> own.filter(part::equals).isEmpty())
+                .filter(part -> listening.own().filter(part::equals).isEmpty())
                 .flatMap(
                     part -> part.voices().stream().map(voice -> heard(part, voice, span, style)))
                 .filter(heard -> !heard.strokes().isEmpty())

@@ -3,6 +3,7 @@ package stafette.musicxml.write;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntPredicate;
 import stafette.musicxml.share.EntryCue;
 import stafette.musicxml.text.Origin;
 import stafette.musicxml.text.Origin.ElementText;
@@ -23,14 +24,15 @@ record CueEdits(Origin origin, PartText part, Line line, Fragments fragments) {
   /**
    * What is added, bar by bar.
    *
+   * @param hasRoom whether the bar of that index takes a voice more
    * @throws UnwritablePlan if lengths have no common part that can be written
    */
-  List<Replacement> replacements(List<EntryCue> cues) throws UnwritablePlan {
+  List<Replacement> replacements(List<EntryCue> cues, IntPredicate hasRoom) throws UnwritablePlan {
     List<Replacement> made = new ArrayList<>();
     for (EntryCue cue : cues) {
       int first = line.bars().at(cue.span().start()).index();
       for (int index = first; index <= first + 1; index++) {
-        if (index < part.measures().size()) {
+        if (index < part.measures().size() && hasRoom.test(index)) {
           in(line.bars().get(index), part.measures().get(index), cue).ifPresent(made::add);
         }
       }

@@ -245,6 +245,7 @@ public final class ScoreWriter {
                   Optional.of(next(part.id(), stream.all())))
               .replacements());
     }
+    made.addAll(cues(plan, staff, part, voices));
     replacements.addAll(made);
     for (int player : made.isEmpty() ? List.<Integer>of() : staff.players()) {
       Assigned own = new Assigned(plan, player);
@@ -252,6 +253,22 @@ public final class ScoreWriter {
           Sentence.of(
               "{0}: plays in {1}, in {2}", own.player().name(), barsOf(own.bars()), voices.name()));
     }
+  }
+
+  /** In bars of an entry only where what is played there leaves room. */
+  private List<Replacement> cues(Plan plan, SharedStaff staff, PartText part, Part voices)
+      throws UnwritablePlan {
+    Set<Integer> played = new HashSet<>();
+    if (!staff.isOneStream()) {
+      staff.players().forEach(player -> played.addAll(new Assigned(plan, player).bars()));
+    }
+    voices.voices().stream()
+        .flatMap(voice -> voice.strokes().stream())
+        .forEach(stroke -> played.add(document.score().bars().at(stroke.onset()).index()));
+    return new CueEdits(origin, part, plan.line(), fragments)
+        .replacements(
+            EntryCue.of(plan, staff.players(), document.score(), Optional.of(voices), style),
+            bar -> !played.contains(bar));
   }
 
   private void background(Background background, Seating seating) throws UnwritablePlan {
@@ -287,7 +304,7 @@ public final class ScoreWriter {
           new ArrayList<>(
               new PartWriter(origin, own.get(), voices, line, assigned, fragments, Optional.empty())
                   .replacements());
-      made.addAll(new CueEdits(origin, own.get(), line, fragments).replacements(cues));
+      made.addAll(new CueEdits(origin, own.get(), line, fragments).replacements(cues, any -> true));
       note(assigned, made);
     } else {
       add(line, assigned, cues, seating);
