@@ -82,10 +82,27 @@ final class PassageSigns {
         add(j, reached(j));
       }
     }
-    boolean goesOn = last > first && last < line.count() - 1 && within(last).isPresent();
-    if (goesOn && reached(last) != reached) {
-      add(last, reached(last));
+    if (last > first && within(last).isPresent() && arrival() != reached) {
+      add(last, arrival());
     }
+  }
+
+  /** What a hairpin that has not ended before has come to with the last note. */
+  private Dynamic arrival() {
+    return last < line.count() - 1 ? reached(last) : endOfLine();
+  }
+
+  private boolean isArrival(Sign sign) {
+    return sign.kind() == SignKind.DYNAMIC && sign.at().equals(line.stroke(last).onset());
+  }
+
+  /** A hairpin that leads beyond the line has its goal with the last note. */
+  private Dynamic endOfLine() {
+    Stroke stroke = line.stroke(last);
+    return within(last)
+        .filter(hairpin -> !hairpin.span().end().isBefore(stroke.span().end()))
+        .flatMap(Hairpin::goal)
+        .orElse(stroke.dynamic());
   }
 
   private void add(int index, Dynamic dynamic) {
@@ -140,6 +157,9 @@ final class PassageSigns {
     }
     int end = last;
     while (end >= first && !line.stroke(end).onset().isBefore(hairpin.span().end())) {
+      end--;
+    }
+    if (end == last && end > begin && signs.stream().anyMatch(this::isArrival)) {
       end--;
     }
     boolean isShort = end == begin && line.stroke(begin).length().compareTo(LONG_NOTE) < 0;

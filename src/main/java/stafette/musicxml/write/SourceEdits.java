@@ -94,7 +94,11 @@ final class SourceEdits {
     BeamEdits beams = new BeamEdits(origin, edited);
     touched.forEach(measure -> beams.balance(measure, notes::isInVoice));
     each(this::showAccidentals);
-    new IdleHairpins(origin, edited, touched).remove(voices.marks().hairpins());
+    IdleMarks idle = new IdleMarks(origin, edited, part, voices.marks(), touched);
+    idle.removeHairpins();
+    if (own.isEmpty()) {
+      idle.removeDynamicsAndCharacter();
+    }
     each(new RestRuns(origin, edited, notes::isInVoice, fragments)::draw);
   }
 

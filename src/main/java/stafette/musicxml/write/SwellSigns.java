@@ -30,15 +30,27 @@ record SwellSigns(Origin origin, List<Hairpin> standing) {
   }
 
   private static Pattern form(Sign sign) {
-    return Pattern.compile(
-        switch (sign.kind()) {
-          case LOUDER -> "<wedge\\s[^>]*type\\s*=\\s*[\"']crescendo";
-          case SOFTER -> "<wedge\\s[^>]*type\\s*=\\s*[\"']diminuendo";
-          case WEDGE_STOP -> "<wedge\\s[^>]*type\\s*=\\s*[\"']stop";
-          case DASHES -> "<dashes\\s[^>]*type\\s*=\\s*[\"']start";
-          case DASHES_STOP -> "<dashes\\s[^>]*type\\s*=\\s*[\"']stop";
-          case SWELL_WORDS -> Pattern.quote(sign.text());
-          case WORDS, PARTNER, CHARACTER, DYNAMIC, PEDALS, PEDAL_WORDS -> "(?!)";
-        });
+    return switch (sign.kind()) {
+      case LOUDER -> wedge("crescendo");
+      case SOFTER -> wedge("diminuendo");
+      case WEDGE_STOP -> wedge("stop");
+      case DASHES -> sign("dashes", "start");
+      case DASHES_STOP -> sign("dashes", "stop");
+      case SWELL_WORDS -> Pattern.compile(Pattern.quote(sign.text()));
+      case WORDS, PARTNER, CHARACTER, DYNAMIC, PEDALS, PEDAL_WORDS -> Pattern.compile("(?!)");
+    };
+  }
+
+  /**
+   * The text of a wedge.
+   *
+   * @param type as the format calls it, or an expression for several
+   */
+  static Pattern wedge(String type) {
+    return sign("wedge", type);
+  }
+
+  private static Pattern sign(String name, String type) {
+    return Pattern.compile("<" + name + "\\s[^>]*type\\s*=\\s*[\"']" + type);
   }
 }

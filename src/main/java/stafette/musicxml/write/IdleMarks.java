@@ -1,0 +1,137 @@
+package stafette.musicxml.write;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import stafette.musicxml.text.Origin;
+import stafette.musicxml.text.Origin.ElementText;
+import stafette.musicxml.text.Origin.MeasureText;
+import stafette.musicxml.text.Origin.PartText;
+import stafette.score.Hairpin;
+import stafette.score.PartMarks;
+import stafette.time.Length;
+import stafette.time.Position;
+import stafette.time.Span;
+
+/**
+ * Signs of a part that no note has any more: they go with the notes, so that a bar of rest says
+ * nothing. Words with a capital may be the score's tempo, and stay.
+ */
+final class IdleMarks {
+  private static final Pattern ONE_SIGN = Pattern.compile("<direction-type[\\s>]");
+  private static final Pattern DYNAMICS = Pattern.compile("<dynamics[\\s/>]");
+  private static final Pattern WORDS = Pattern.compile("<words[^>]*>\\s*([^<]*?)\\s*</words>");
+
+  private final Origin origin;
+  private final EditedPart edited;
+  private final PartText part;
+  private final PartMarks marks;
+  private final List<ElementText> touched;
+
+  /**
+   * Looks for signs.
+   *
+   * @param marks what stands in the part
+   * @param touched the measures in which notes have gone
+   */
+  IdleMarks(
+      Origin origin, EditedPart edited, PartText part, PartMarks marks, List<MeasureText> touched) {
+    this.origin = origin;
+    this.edited = edited;
+    this.part = part;
+    this.marks = marks;
+    this.touched = touched.stream().flatMap(measure -> measure.elements().stream()).toList();
+  }
+
+  /** Takes out hairpins of which both ends stand in these measures. */
+  void removeHairpins() {
+    for (Hairpin hairpin : marks.hairpins()) {
+      List<ElementText> first =
+          saying(SwellSigns.wedge("(?:crescendo|diminuendo)"), hairpin.span().start());
+      List<ElementText> last = saying(SwellSigns.wedge("stop"), hairpin.span().end());
+      if (first.size() == 1 && last.size() == 1 && isSilent(touched.stream(), hairpin.span())) {
+        edited.delete(first.get(0).span());
+        edited.delete(last.get(0).span());
+      }
+    }
+  }
+
+  private List<ElementText> saying(Pattern sign, Position at) {
+    return touched.stream()
+        .filter(each -> each.onset().equals(at) && isDirection(each))
+        .filter(each -> sign.matcher(text(each)).find() && saysNothingElse(each))
+        .toList();
+  }
+
+  /** Takes out dynamics and words of character that are followed by others before any note. */
+  void removeDynamicsAndCharacter() {
+    removeOvertaken(this::isDynamic);
+    removeOvertaken(this::isCharacter);
+  }
+
+  private void removeOvertaken(Predicate<ElementText> kind) {
+    for (ElementText mark : touched) {
+      if (kind.test(mark) && saysNothingElse(mark) && isSilent(all(), reign(mark, kind))) {
+        edited.delete(mark.span());
+      }
+    }
+  }
+
+  /** From a sign to the next of its kind, or to the end of the part. */
+  private Span reign(ElementText mark, Predicate<ElementText> kind) {
+    Optional<Position> next =
+        all()
+            .filter(each -> each.onset().isAfter(mark.onset()) && kind.test(each))
+            .map(ElementText::onset)
+            .min(Position::compareTo);
+    return new Span(
+        mark.onset(),
+        next.orElseGet(() -> all().map(IdleMarks::end).max(Position::compareTo).orElseThrow()));
+  }
+
+  private Stream<ElementText> all() {
+    return part.measures().stream().flatMap(measure -> measure.elements().stream());
+  }
+
+  private boolean isSilent(Stream<ElementText> elements, Span span) {
+    return elements
+        .filter(each -> each.note().filter(note -> !note.rest() && !note.cue()).isPresent())
+        .filter(each -> !edited.isSilenced(each.span()) && !edited.isGone(each.span()))
+        .noneMatch(each -> new Span(each.onset(), end(each)).overlaps(span));
+  }
+
+  private static Position end(ElementText element) {
+    return element.onset().plus(element.note().map(Origin.NoteText::length).orElse(Length.ZERO));
+  }
+
+  private static boolean isDirection(ElementText element) {
+    return element.name().equals("direction");
+  }
+
+  private boolean isDynamic(ElementText element) {
+    return isDirection(element) && DYNAMICS.matcher(text(element)).find();
+  }
+
+  private boolean isCharacter(ElementText element) {
+    Matcher said = WORDS.matcher(text(element));
+    return isDirection(element)
+        && said.find()
+        && !said.group(1).isEmpty()
+        && Character.isLowerCase(said.group(1).codePointAt(0))
+        && marks.words().stream()
+            .filter(each -> each.at().equals(element.onset()) && each.areForCharacter())
+            .anyMatch(each -> each.text().equals(said.group(1)));
+  }
+
+  private boolean saysNothingElse(ElementText direction) {
+    String text = text(direction);
+    return ONE_SIGN.matcher(text).results().count() == 1 && !text.contains("tempo=");
+  }
+
+  private String text(ElementText element) {
+    return element.span().in(origin.text());
+  }
+}
