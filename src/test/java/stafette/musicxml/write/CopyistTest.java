@@ -74,6 +74,28 @@ class CopyistTest {
   }
 
   @Test
+  void marks_that_no_note_has_any_more_go_with_the_notes_but_words_for_a_tempo_stay()
+      throws Exception {
+    assertEquals("5: <Agitato> R.bar", pianoAfterRemoving("5-6"));
+  }
+
+  @Test
+  void marks_that_later_notes_have_too_stay() throws Exception {
+    assertEquals("5: <p> <sempre stacc.> <Agitato> R.bar", pianoAfterRemoving("5-5"));
+  }
+
+  private static String pianoAfterRemoving(String bars) throws Exception {
+    String marks =
+        "<direction><direction-type><dynamics><p/></dynamics></direction-type></direction>"
+            + "<direction><direction-type><words>sempre stacc.</words></direction-type></direction>"
+            + "<direction><direction-type><words>Agitato</words></direction-type></direction>";
+    Document page = page(6, marks);
+    Line line = ByHand.line(page.score(), "P1", bars);
+    WrittenAs removing = WrittenAs.plain(SourceTreatment.REMOVE);
+    return BarsAsText.of(write(page, line, flutes(page), 8, removing), "Piano").get(4);
+  }
+
+  @Test
   void shaded_joins_leave_the_accent_to_who_leaves() throws Exception {
     WrittenAs shaded = new WrittenAs(SourceTreatment.KEEP, Joins.SHADED, false, true);
     byte[] written = relayed(4, 2, "", shaded);
