@@ -16,6 +16,7 @@ import java.util.TreeSet;
 import java.util.function.IntPredicate;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import stafette.musicxml.text.Origin.ElementText;
 import stafette.musicxml.text.Origin.NoteText;
@@ -57,6 +58,7 @@ public final class Assigned {
   private final TreeMap<Position, String> labels = new TreeMap<>();
 
   private final Set<Span> beams = new LinkedHashSet<>();
+  private final List<EntryCue> cues = new ArrayList<>();
 
   /** The words for its character that the player was told last. */
   private Optional<Words> said = Optional.empty();
@@ -238,20 +240,36 @@ public final class Assigned {
 
   /**
    * Whether a tone at an entry must remind of its accidental, as the player had the same note with
-   * another one last.
+   * another one last, or reads it so in the cue before it.
    */
   public boolean reminds(int stroke, Tone tone) {
-    if (!entries.contains(stroke) || !(tone instanceof Pitch here)) {
-      return false;
-    }
-    for (int i = stroke - 1; i >= 0; i--) {
-      for (Tone before : strokes.get(i).tones()) {
-        if (before instanceof Pitch there && there.diatonic() == here.diatonic()) {
-          return there.alter() != here.alter();
-        }
-      }
-    }
-    return false;
+    return entries.contains(stroke)
+        && tone instanceof Pitch pitch
+        && Stream.concat(
+                cued(strokes.get(stroke).onset()),
+                IntStream.range(0, stroke).map(i -> stroke - 1 - i).mapToObj(strokes::get))
+            .flatMap(before -> before.tones().stream())
+            .filter(Pitch.class::isInstance)
+            .map(Pitch.class::cast)
+            .filter(before -> before.diatonic() == pitch.diatonic())
+            .findFirst()
+            .filter(before -> before.alter() != pitch.alter())
+            .isPresent();
+  }
+
+  /** What is read in a cue up to an entry, the last first. */
+  private Stream<Stroke> cued(Position entry) {
+    return cues.stream()
+        .filter(cue -> cue.span().end().equals(entry))
+        .map(cue -> cue.notes().strokes)
+        .flatMap(
+            heard ->
+                IntStream.range(0, heard.size()).mapToObj(i -> heard.get(heard.size() - 1 - i)));
+  }
+
+  /** Takes note of the cues that stand before the entries. */
+  public void read(List<EntryCue> before) {
+    cues.addAll(before);
   }
 
   /**

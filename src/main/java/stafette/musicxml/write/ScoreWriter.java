@@ -233,19 +233,23 @@ public final class ScoreWriter {
             : staff.players().stream()
                 .map(player -> staff.only(player, seating.chairs(part.id()), voices))
                 .toList();
+    List<EntryCue> cues =
+        EntryCue.of(plan, staff.players(), document.score(), Optional.of(voices), style);
     for (SharedStaff stream : each) {
+      Assigned assigned = new Assigned(plan, stream, style);
+      assigned.read(cues);
       made.addAll(
           new PartWriter(
                   origin,
                   part,
                   voices,
                   plan.line(),
-                  new Assigned(plan, stream, style),
+                  assigned,
                   fragments,
                   Optional.of(next(part.id(), stream.all())))
               .replacements());
     }
-    made.addAll(cues(plan, staff, part, voices));
+    made.addAll(cues(plan, staff, part, cues));
     replacements.addAll(made);
     for (int player : made.isEmpty() ? List.<Integer>of() : staff.players()) {
       Assigned own = new Assigned(plan, player);
@@ -256,19 +260,18 @@ public final class ScoreWriter {
   }
 
   /** In bars of an entry only where what is played there leaves room. */
-  private List<Replacement> cues(Plan plan, SharedStaff staff, PartText part, Part voices)
+  private List<Replacement> cues(Plan plan, SharedStaff staff, PartText part, List<EntryCue> cues)
       throws UnwritablePlan {
     Set<Integer> played = new HashSet<>();
     if (!staff.isOneStream()) {
       staff.players().forEach(player -> played.addAll(new Assigned(plan, player).bars()));
     }
-    voices.voices().stream()
+    read(part).stream()
+        .flatMap(voices -> voices.voices().stream())
         .flatMap(voice -> voice.strokes().stream())
         .forEach(stroke -> played.add(document.score().bars().at(stroke.onset()).index()));
     return new CueEdits(origin, part, plan.line(), fragments)
-        .replacements(
-            EntryCue.of(plan, staff.players(), document.score(), Optional.of(voices), style),
-            bar -> !played.contains(bar));
+        .replacements(cues, bar -> !played.contains(bar));
   }
 
   private void background(Background background, Seating seating) throws UnwritablePlan {
@@ -298,6 +301,7 @@ public final class ScoreWriter {
   private void write(
       Line line, Assigned assigned, List<EntryCue> cues, Optional<PartText> own, Seating seating)
       throws UnwritablePlan {
+    assigned.read(cues);
     if (own.isPresent()) {
       Part voices = document.score().part(own.get().id()).orElseThrow();
       List<Replacement> made =

@@ -52,6 +52,19 @@ class CopyistTest {
   }
 
   @Test
+  void an_entry_reminds_of_its_accidental_where_the_cue_before_it_has_another() throws Exception {
+    String sharp = "<note><pitch><step>A</step><alter>1</alter><octave>4</octave></pitch>";
+    StringBuilder text = new StringBuilder(page(12, "").origin().text());
+    int bar = text.indexOf("<measure number=\"11\">");
+    int note = text.lastIndexOf("<note><pitch>", bar);
+    text.replace(note, text.indexOf("<duration>", note), sharp);
+    Document page = MusicXmlReader.read(text.toString().getBytes(StandardCharsets.UTF_8));
+    byte[] written = relayed(page, 10, WrittenAs.plain(SourceTreatment.REMOVE));
+    String bars = BarsAsText.of(written, "Flute 2").get(10);
+    assertTrue(bars.contains("A4(natural"), bars);
+  }
+
+  @Test
   void a_cue_is_written_once_into_a_part_of_the_score() throws Exception {
     byte[] once = relayed(12, 10, "", WrittenAs.plain(SourceTreatment.KEEP));
     Document after = MusicXmlReader.read(once);
