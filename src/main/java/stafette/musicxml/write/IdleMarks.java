@@ -1,5 +1,6 @@
 package stafette.musicxml.write;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
@@ -10,6 +11,7 @@ import stafette.musicxml.text.Origin;
 import stafette.musicxml.text.Origin.ElementText;
 import stafette.musicxml.text.Origin.MeasureText;
 import stafette.musicxml.text.Origin.PartText;
+import stafette.musicxml.text.TextStyle;
 import stafette.score.Hairpin;
 import stafette.score.PartMarks;
 import stafette.time.Length;
@@ -29,7 +31,7 @@ final class IdleMarks {
   private final EditedPart edited;
   private final PartText part;
   private final PartMarks marks;
-  private final List<ElementText> touched;
+  private final List<MeasureText> touched;
 
   /**
    * Looks for signs.
@@ -43,7 +45,7 @@ final class IdleMarks {
     this.edited = edited;
     this.part = part;
     this.marks = marks;
-    this.touched = touched.stream().flatMap(measure -> measure.elements().stream()).toList();
+    this.touched = touched;
   }
 
   /** Takes out hairpins of which both ends stand in these measures. */
@@ -52,7 +54,7 @@ final class IdleMarks {
       List<ElementText> first =
           saying(SwellSigns.wedge("(?:crescendo|diminuendo)"), hairpin.span().start());
       List<ElementText> last = saying(SwellSigns.wedge("stop"), hairpin.span().end());
-      if (first.size() == 1 && last.size() == 1 && isSilent(touched.stream(), hairpin.span())) {
+      if (first.size() == 1 && last.size() == 1 && isSilent(hairpin.span())) {
         edited.delete(first.get(0).span());
         edited.delete(last.get(0).span());
       }
@@ -60,24 +62,54 @@ final class IdleMarks {
   }
 
   private List<ElementText> saying(Pattern sign, Position at) {
-    return touched.stream()
+    return elements(touched)
         .filter(each -> each.onset().equals(at) && isDirection(each))
         .filter(each -> sign.matcher(text(each)).find() && saysNothingElse(each))
         .toList();
   }
 
-  /** Takes out dynamics and words of character that are followed by others before any note. */
+  /**
+   * Takes out dynamics and words of character that are followed by others before any note. Those
+   * whose first note stands in a later bar go there.
+   */
   void removeDynamicsAndCharacter() {
-    removeOvertaken(this::isDynamic);
-    removeOvertaken(this::isCharacter);
+    removeIdle(this::isDynamic);
+    removeIdle(this::isCharacter);
   }
 
-  private void removeOvertaken(Predicate<ElementText> kind) {
-    for (ElementText mark : touched) {
-      if (kind.test(mark) && saysNothingElse(mark) && isSilent(all(), reign(mark, kind))) {
-        edited.delete(mark.span());
+  private void removeIdle(Predicate<ElementText> kind) {
+    for (MeasureText measure : touched) {
+      for (ElementText mark : measure.elements()) {
+        if (kind.test(mark) && saysNothingElse(mark)) {
+          Optional<ElementText> first = sounding(reign(mark, kind));
+          if (first.isEmpty()) {
+            edited.delete(mark.span());
+          } else if (first.get().onset().isAfter(mark.onset())
+              && !measure.elements().contains(first.get())) {
+            move(mark, first.get());
+          }
+        }
       }
     }
+  }
+
+  private void move(ElementText mark, ElementText note) {
+    MeasureText measure =
+        part.measures().stream()
+            .filter(each -> each.elements().contains(note))
+            .findFirst()
+            .orElseThrow();
+    String lineBreak = TextStyle.of(origin).breakWithin(origin.text(), measure);
+    edited.edit(note.span(), text -> text(mark) + lineBreak + text);
+    edited.delete(mark.span());
+  }
+
+  /** The first that sounds in a span. */
+  private Optional<ElementText> sounding(Span span) {
+    return all()
+        .filter(this::sounds)
+        .filter(each -> new Span(each.onset(), end(each)).overlaps(span))
+        .min(Comparator.comparing(ElementText::onset));
   }
 
   /** From a sign to the next of its kind, or to the end of the part. */
@@ -93,14 +125,23 @@ final class IdleMarks {
   }
 
   private Stream<ElementText> all() {
-    return part.measures().stream().flatMap(measure -> measure.elements().stream());
+    return elements(part.measures());
   }
 
-  private boolean isSilent(Stream<ElementText> elements, Span span) {
-    return elements
-        .filter(each -> each.note().filter(note -> !note.rest() && !note.cue()).isPresent())
-        .filter(each -> !edited.isSilenced(each.span()) && !edited.isGone(each.span()))
+  private static Stream<ElementText> elements(List<MeasureText> measures) {
+    return measures.stream().flatMap(measure -> measure.elements().stream());
+  }
+
+  private boolean isSilent(Span span) {
+    return elements(touched)
+        .filter(this::sounds)
         .noneMatch(each -> new Span(each.onset(), end(each)).overlaps(span));
+  }
+
+  private boolean sounds(ElementText element) {
+    return element.note().filter(note -> !note.rest() && !note.cue()).isPresent()
+        && !edited.isSilenced(element.span())
+        && !edited.isGone(element.span());
   }
 
   private static Position end(ElementText element) {
