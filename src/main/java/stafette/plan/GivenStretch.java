@@ -9,7 +9,10 @@ import stafette.score.Line;
 import stafette.score.Manner;
 import stafette.score.Part;
 import stafette.score.Stroke;
+import stafette.time.Bars;
+import stafette.time.Length;
 import stafette.time.Position;
+import stafette.time.Rational;
 
 /**
  * A stretch without silence that the score already gives a player, on the line's clock.
@@ -24,6 +27,9 @@ public record GivenStretch(
     long fromMicros, long toMicros, List<Long> strokeMicros, long changeMicros) {
   /** To take up another instrument and be ready: a judgement, common practice, no source. */
   private static final long INSTRUMENT_MICROS = 10_000_000;
+
+  /** Common practice, no source. */
+  private static final Rational LONGEST_LANDING_IN_BEATS = Rational.of(1, 2);
 
   public GivenStretch {
     strokeMicros = List.copyOf(strokeMicros);
@@ -47,8 +53,8 @@ public record GivenStretch(
 
   /**
    * What a part of the score already has to play, beside the lines: strokes with a line's own tones
-   * at its own onsets are the line, and so are those into which a line's unmeasured tremolo falls
-   * where an instrument reads its slashes as measured.
+   * at its own onsets, not held, are the line, and so are those into which a line's unmeasured
+   * tremolo falls where an instrument reads its slashes as measured.
    */
   public static List<GivenStretch> of(Part part, List<Line> lines) {
     return of(part.voices().stream().flatMap(voice -> voice.strokes().stream()).toList(), lines);
@@ -67,7 +73,7 @@ public record GivenStretch(
         own.values().stream().flatMap(List::stream).filter(each -> !each.measured()).toList();
     List<Stroke> given =
         strokesGiven.stream()
-            .filter(stroke -> !isOf(own, stroke) && !isWithin(unmeasured, stroke))
+            .filter(stroke -> !isOf(own, stroke, line.bars()) && !isWithin(unmeasured, stroke))
             .sorted(Comparator.comparing(Stroke::onset))
             .toList();
     List<GivenStretch> result = new ArrayList<>();
@@ -131,11 +137,21 @@ public record GivenStretch(
     return busy;
   }
 
-  private static boolean isOf(Map<Position, List<Stroke>> lines, Stroke stroke) {
-    List<Stroke> own = lines.getOrDefault(stroke.onset(), List.of());
+  private static boolean isOf(Map<Position, List<Stroke>> lines, Stroke stroke, Bars bars) {
+    List<Stroke> own =
+        lines.getOrDefault(stroke.onset(), List.of()).stream()
+            .filter(each -> !isHeld(stroke, each, bars))
+            .toList();
     return !own.isEmpty()
         && stroke.tones().stream()
             .allMatch(tone -> own.stream().anyMatch(each -> each.sounds(tone)));
+  }
+
+  /** Whether it goes on sounding where the line's own has ended, longer than a landing note may. */
+  private static boolean isHeld(Stroke stroke, Stroke ofLine, Bars bars) {
+    Length landing =
+        bars.at(stroke.onset()).beatLengthAt(stroke.onset()).times(LONGEST_LANDING_IN_BEATS);
+    return stroke.length().compareTo(ofLine.length()) > 0 && stroke.length().compareTo(landing) > 0;
   }
 
   private static boolean isWithin(List<Stroke> unmeasured, Stroke stroke) {

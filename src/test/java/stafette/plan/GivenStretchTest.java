@@ -54,6 +54,20 @@ class GivenStretchTest {
   }
 
   @Test
+  void a_note_of_the_line_that_is_held_on_is_a_passage_and_one_at_a_landings_length_is_none() {
+    Line sixteenths = Invented.line(16, 4, 120);
+    assertEquals(
+        List.of(new GivenStretch(500_000, 1_250_000, List.of(500_000L))),
+        GivenStretch.of(
+            part(List.of(a(Position.START, 1, 2), a(Position.ofQuarters(1, 1), 3, 2))),
+            List.of(sixteenths)));
+  }
+
+  private static Stroke a(Position onset, long quarters, long parts) {
+    return Invented.stroke(onset, Length.ofQuarters(quarters, parts), Invented.A4);
+  }
+
+  @Test
   void a_bows_tremolo_that_a_wind_reads_as_measured_is_no_passage() {
     Stroke bowed = Invented.stroke(Position.START, Length.QUARTER, C5);
     Stroke trembling =
