@@ -2,6 +2,7 @@ package stafette.musicxml.share;
 
 import java.util.List;
 import java.util.NavigableSet;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -46,9 +47,19 @@ public record Landings(List<Player> players, NavigableSet<Position> onsets, doub
         plan.brief().rules().readySeconds());
   }
 
-  /** Where a part has notes that are none of a line's. */
-  public static NavigableSet<Position> others(Part part, Line line) {
-    Set<Position> own = line.strokes().stream().map(Stroke::onset).collect(Collectors.toSet());
+  /**
+   * Where a part has notes beside the turns of who plays from it. In the part that the line was
+   * taken from, the line's are no others: what is not played there goes.
+   */
+  public static NavigableSet<Position> others(Part part, Plan plan) {
+    Set<Position> own =
+        part.id().equals(plan.line().source().part())
+            ? plan.line().strokes().stream().map(Stroke::onset).collect(Collectors.toSet())
+            : plan.segments().stream()
+                .filter(segment -> plan.player(segment).part().equals(Optional.of(part.id())))
+                .flatMap(segment -> plan.played(segment).all().stream())
+                .map(Stroke::onset)
+                .collect(Collectors.toSet());
     return part.voices().stream()
         .flatMap(voice -> voice.strokes().stream())
         .map(Stroke::onset)

@@ -49,7 +49,7 @@ public final class SharedStaff {
         .filter(words -> words.voice().isEmpty())
         .map(Words::at)
         .forEach(spoilers::add);
-    spoilers.addAll(Landings.others(voices, plan.line()));
+    spoilers.addAll(Landings.others(voices, plan));
   }
 
   /**

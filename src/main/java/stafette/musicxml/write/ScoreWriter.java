@@ -190,9 +190,7 @@ public final class ScoreWriter {
   }
 
   private NavigableSet<Position> others(Plan plan, Optional<PartText> own) {
-    return own.flatMap(this::read)
-        .map(part -> Landings.others(part, plan.line()))
-        .orElseGet(TreeSet::new);
+    return own.flatMap(this::read).map(part -> Landings.others(part, plan)).orElseGet(TreeSet::new);
   }
 
   private Optional<Part> read(PartText part) {

@@ -65,7 +65,7 @@ final class ByHand {
         plan.player(segment)
             .part()
             .flatMap(before::part)
-            .map(part -> Landings.others(part, line))
+            .map(part -> Landings.others(part, plan))
             .orElseGet(TreeSet::new);
     List<Stroke> strokes = new ArrayList<>(line.strokes().subList(segment.first(), segment.last()));
     strokes.add(Landings.of(plan, List.of(segment.player()), others).written(line, segment.last()));
