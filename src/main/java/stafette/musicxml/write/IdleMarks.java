@@ -48,22 +48,54 @@ final class IdleMarks {
     this.touched = touched;
   }
 
-  /** Takes out hairpins of which both ends stand in these measures. */
-  void removeHairpins() {
+  /** Takes out hairpins, their words and signs for octaves that stand in these measures whole. */
+  void removeHairpinsAndOctaves() {
     for (Hairpin hairpin : marks.hairpins()) {
-      List<ElementText> first =
-          saying(SwellSigns.wedge("(?:crescendo|diminuendo)"), hairpin.span().start());
-      List<ElementText> last = saying(SwellSigns.wedge("stop"), hairpin.span().end());
-      if (first.size() == 1 && last.size() == 1 && isSilent(hairpin.span())) {
-        edited.delete(first.get(0).span());
-        edited.delete(last.get(0).span());
+      Span span = hairpin.span();
+      if (hairpin.words().isPresent()) {
+        removeWords(span, hairpin.words().get());
+      } else {
+        Pattern begins = SwellSigns.wedge("(?:crescendo|diminuendo)");
+        removePair(saying(begins, span.start()), saying(SwellSigns.wedge("stop"), span.end()));
       }
+    }
+    Pattern shifted = SwellSigns.sign("octave-shift", "(?:up|down)");
+    Pattern ends = SwellSigns.sign("octave-shift", "stop");
+    for (ElementText begin : saying(shifted, any -> true)) {
+      Optional<ElementText> end =
+          saying(ends, each -> !each.onset().isBefore(begin.onset())).stream().findFirst();
+      removePair(List.of(begin), end.stream().toList());
+    }
+  }
+
+  /** Where there is one of each. */
+  private void removePair(List<ElementText> first, List<ElementText> last) {
+    if (first.size() == 1
+        && last.size() == 1
+        && isSilent(new Span(first.get(0).onset(), last.get(0).onset()))) {
+      edited.delete(first.get(0).span());
+      edited.delete(last.get(0).span());
+    }
+  }
+
+  private void removeWords(Span span, String words) {
+    if (isSilent(span)) {
+      elements(touched)
+          .filter(each -> isDirection(each) && each.onset().equals(span.start()))
+          .filter(each -> words(each).equals(Optional.of(words)) && !isDynamic(each))
+          .forEach(each -> edited.delete(each.span()));
+      saying(SwellSigns.sign("dashes", "stop"), span.end())
+          .forEach(each -> edited.delete(each.span()));
     }
   }
 
   private List<ElementText> saying(Pattern sign, Position at) {
+    return saying(sign, each -> each.onset().equals(at));
+  }
+
+  private List<ElementText> saying(Pattern sign, Predicate<ElementText> where) {
     return elements(touched)
-        .filter(each -> each.onset().equals(at) && isDirection(each))
+        .filter(each -> isDirection(each) && where.test(each))
         .filter(each -> sign.matcher(text(each)).find() && saysNothingElse(each))
         .toList();
   }
@@ -133,7 +165,7 @@ final class IdleMarks {
   }
 
   private boolean isSilent(Span span) {
-    return elements(touched)
+    return all()
         .filter(this::sounds)
         .noneMatch(each -> new Span(each.onset(), end(each)).overlaps(span));
   }
@@ -157,14 +189,22 @@ final class IdleMarks {
   }
 
   private boolean isCharacter(ElementText element) {
-    Matcher said = WORDS.matcher(text(element));
     return isDirection(element)
-        && said.find()
-        && !said.group(1).isEmpty()
-        && Character.isLowerCase(said.group(1).codePointAt(0))
-        && marks.words().stream()
-            .filter(each -> each.at().equals(element.onset()) && each.areForCharacter())
-            .anyMatch(each -> each.text().equals(said.group(1)));
+        && words(element)
+            .filter(words -> Character.isLowerCase(words.codePointAt(0)))
+            .filter(
+                words ->
+                    marks.words().stream()
+                        .filter(each -> each.at().equals(element.onset()))
+                        .anyMatch(each -> each.areForCharacter() && each.text().equals(words)))
+            .isPresent();
+  }
+
+  private Optional<String> words(ElementText element) {
+    Matcher said = WORDS.matcher(text(element));
+    return said.find()
+        ? Optional.of(said.group(1)).filter(text -> !text.isEmpty())
+        : Optional.empty();
   }
 
   private boolean saysNothingElse(ElementText direction) {

@@ -95,7 +95,7 @@ final class SourceEdits {
     touched.forEach(measure -> beams.balance(measure, notes::isInVoice));
     each(this::showAccidentals);
     IdleMarks idle = new IdleMarks(origin, edited, part, voices.marks(), touched);
-    idle.removeHairpins();
+    idle.removeHairpinsAndOctaves();
     if (own.isEmpty()) {
       idle.removeDynamicsAndCharacter();
     }

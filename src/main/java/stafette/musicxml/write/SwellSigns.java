@@ -41,16 +41,17 @@ record SwellSigns(Origin origin, List<Hairpin> standing) {
     };
   }
 
-  /**
-   * The text of a wedge.
-   *
-   * @param type as the format calls it, or an expression for several
-   */
   static Pattern wedge(String type) {
     return sign("wedge", type);
   }
 
-  private static Pattern sign(String name, String type) {
+  /**
+   * The text of a sign that has a begin and an end.
+   *
+   * @param name as the format calls it
+   * @param type as the format calls it, or an expression for several
+   */
+  static Pattern sign(String name, String type) {
     return Pattern.compile("<" + name + "\\s[^>]*type\\s*=\\s*[\"']" + type);
   }
 }

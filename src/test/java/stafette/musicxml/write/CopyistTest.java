@@ -102,6 +102,23 @@ class CopyistTest {
         next);
   }
 
+  @Test
+  void words_for_hairpins_and_signs_for_octaves_go_with_the_notes() throws Exception {
+    String shift = "<direction><direction-type><octave-shift type=\"%s\" size=\"8\"/>%s";
+    String end = "</direction-type></direction>";
+    String words = "<direction><direction-type><words>cresc.</words>" + end;
+    Document page = page(6, words + shift.formatted("down", end));
+    StringBuilder text = new StringBuilder(page.origin().text());
+    text.insert(text.indexOf("</measure>", text.indexOf("\"5\"")), shift.formatted("stop", end));
+    page = MusicXmlReader.read(text.toString().getBytes(StandardCharsets.UTF_8));
+    Line line = ByHand.line(page.score(), "P1", "5-6");
+    WrittenAs removing = WrittenAs.plain(SourceTreatment.REMOVE);
+    byte[] written = write(page, line, flutes(page), 16, removing);
+    assertEquals("5: R.bar", BarsAsText.of(written, "Piano").get(4));
+    assertFalse(new String(written, StandardCharsets.UTF_8).contains("octave-shift"));
+    assertTrue(BarsAsText.of(written, "Flute 1").get(4).contains("cresc."));
+  }
+
   private static List<String> pianoAfterRemoving(String bars) throws Exception {
     String marks =
         "<direction><direction-type><dynamics><p/></dynamics></direction-type></direction>"
