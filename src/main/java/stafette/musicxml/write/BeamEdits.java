@@ -38,7 +38,8 @@ final class BeamEdits {
     }
   }
 
-  private void anew(List<TextSpan> group) {
+  /** Beams those of a group that stay. */
+  void anew(List<TextSpan> group) {
     int from = 0;
     while (from < group.size()) {
       int to = from;

@@ -168,7 +168,7 @@ final class PartWriter {
         assigned.labelInVoice(bar.index(), run.voice(), left.getFirst().start());
       }
       left.removeIf(span -> run.span().contains(span.start()));
-      over(bar, measure, run, accidentals).ifPresent(replacements::add);
+      replacements.addAll(over(bar, measure, run, accidentals));
     }
     replacements.addAll(accidentals.needed());
     return replacements;
@@ -270,7 +270,7 @@ final class PartWriter {
     return gone;
   }
 
-  private Optional<Replacement> over(
+  private List<Replacement> over(
       Bar bar, MeasureText measure, VoiceRun found, BarAccidentals accidentals)
       throws UnwritablePlan {
     Origin.Attributes inForce = inForceBefore(measure, found.from());
@@ -290,7 +290,9 @@ final class PartWriter {
     String lineBreak = style.breakWithin(origin.text(), measure);
     List<Sign> written = signs.in(measure, run, staff, bar);
     written.forEach(sign -> dynamics.add(sign, staff));
-    List<String> pieces = merged(text.pieces(divisions, written), kept, divisions, lineBreak);
+    List<BarText.BarPiece> plain = text.pieces(divisions, written);
+    BeamsAcross beams = new BeamsAcross(origin, measure, run, plain);
+    List<String> pieces = merged(beams.kept(plain), kept, divisions, lineBreak);
     Rational here = Rational.of(divisions);
     if (!run.lead().isZero()) {
       pieces.add(0, style.set(text.back(run.lead(), divisions), lineBreak));
@@ -305,7 +307,9 @@ final class PartWriter {
     if (!here.equals(after)) {
       pieces.add(style.set(text.divisionsElement(after), lineBreak));
     }
-    return replacement(measure, run, pieces, lineBreak);
+    return Stream.concat(
+            replacement(measure, run, pieces, lineBreak).stream(), beams.beside().stream())
+        .toList();
   }
 
   private Origin.Attributes inForceBefore(MeasureText measure, int index) {

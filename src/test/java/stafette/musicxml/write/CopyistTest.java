@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import stafette.Invented;
 import stafette.musicxml.read.Document;
 import stafette.musicxml.read.MusicXmlReader;
+import stafette.musicxml.read.Xml;
 import stafette.plan.Brief;
 import stafette.plan.Joins;
 import stafette.plan.Plan;
@@ -117,6 +118,45 @@ class CopyistTest {
     assertEquals("5: R.bar", BarsAsText.of(written, "Piano").get(4));
     assertFalse(new String(written, StandardCharsets.UTF_8).contains("octave-shift"));
     assertTrue(BarsAsText.of(written, "Flute 1").get(4).contains("cresc."));
+  }
+
+  @Test
+  void a_landing_note_keeps_the_beam_that_it_has_in_the_part() throws Exception {
+    String bar = landingBefore(beamed("A", 1, "16th", "begin") + beamed("G", 1, "16th", "end"), 2);
+    assertTrue(bar.contains(" A4.16th[> G4.16th]"), bar);
+  }
+
+  @Test
+  void notes_beside_a_turn_that_lose_their_beam_get_flags() throws Exception {
+    String bar =
+        landingBefore(beamed("A", 2, "eighth", "begin") + beamed("G", 2, "eighth", "end"), 4);
+    assertTrue(bar.contains("G4.eighth "), bar);
+  }
+
+  /** A flute has two bars of the line, and lands where its part has something already. */
+  private static String landingBefore(String notes, int length) throws Exception {
+    String flute =
+        "<part id=\"P2\"><measure number=\"1\">%s%s</measure><measure number=\"2\">%s</measure>"
+            + "<measure number=\"3\">%s%s</measure></part></score-partwise>";
+    String text =
+        page(3, "")
+            .origin()
+            .text()
+            .replace(
+                "</part-list>",
+                "<score-part id=\"P2\"><part-name>Flute 1</part-name></score-part></part-list>")
+            .replace(
+                "</score-partwise>",
+                flute.formatted(ATTRIBUTES, REST, REST, notes, Xml.rest(16 - length)));
+    Document page = MusicXmlReader.read(text.getBytes(StandardCharsets.UTF_8));
+    byte[] written = relayed(page, 2, WrittenAs.plain(SourceTreatment.KEEP));
+    assertEquals(List.of(), OfficialSchema.errors(written));
+    return BarsAsText.of(written, "Flute 1").get(2);
+  }
+
+  private static String beamed(String step, int duration, String type, String beam) {
+    return "<note><pitch><step>%s</step><octave>4</octave></pitch><duration>%d</duration><type>%s</type><beam number=\"1\">%s</beam></note>"
+        .formatted(step, duration, type, beam);
   }
 
   private static List<String> pianoAfterRemoving(String bars) throws Exception {
