@@ -2,6 +2,7 @@ package stafette.work;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import stafette.check.alone.ThinnedPart;
@@ -84,8 +85,23 @@ public final class WriteScore {
       throws Refusal {
     WrittenScore written = written(score, plan, background, how, limits);
     FileDoor.write(
-        target.file(), written.bytes(), target.replace(), bytes -> readAgain(bytes, score));
+        target.file(),
+        bytes(written, score, target.file()),
+        target.replace(),
+        bytes -> readAgain(bytes, score));
     return new Saved(target.file(), written.changes());
+  }
+
+  /** Compressed as the score is, unless the file's name says otherwise. */
+  private static byte[] bytes(WrittenScore written, OpenScore score, Path file) {
+    String name = file.toString().toLowerCase(Locale.ROOT);
+    if (file.equals(score.file())) {
+      return written.bytes();
+    }
+    boolean isPlain = name.endsWith(".musicxml") || name.endsWith(".xml");
+    return isPlain
+        ? written.unpacked()
+        : name.endsWith(".mxl") ? written.packed() : written.bytes();
   }
 
   static WrittenScore written(

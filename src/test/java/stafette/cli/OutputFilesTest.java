@@ -10,9 +10,12 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipOutputStream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import stafette.musicxml.text.ZippedScore;
 
 /** What a command writes is tried before it searches, and replaces nothing that it reads. */
 class OutputFilesTest {
@@ -62,6 +65,33 @@ class OutputFilesTest {
       bytes.add(Files.readAllBytes(input));
     }
     return bytes;
+  }
+
+  @Test
+  void a_score_is_written_plain_or_compressed_as_its_name_says() throws IOException {
+    Path packed = folder.resolve("lantern.mxl");
+    try (ZipOutputStream zip = new ZipOutputStream(Files.newOutputStream(packed))) {
+      zip.putNextEntry(new ZipEntry("score.xml"));
+      zip.write(Files.readAllBytes(LanternRun.FILE));
+    }
+    Path plain = folder.resolve("plain.musicxml");
+    Path compressed = folder.resolve("compressed.mxl");
+    Path fromPlain = folder.resolve("from-plain.musicxml");
+    written(packed, plain);
+    written(packed, compressed);
+    written(LanternRun.FILE, fromPlain);
+    assertArrayEquals(Files.readAllBytes(fromPlain), Files.readAllBytes(plain));
+    Path packedAnew = folder.resolve("from-plain.mxl");
+    written(LanternRun.FILE, packedAnew);
+    for (Path each : List.of(compressed, packedAnew)) {
+      assertTrue(ZippedScore.isZip(Files.readAllBytes(each)), each.toString());
+      assertEquals(0, Ran.command("check", each.toString()).exitCode());
+    }
+  }
+
+  private static void written(Path score, Path out) {
+    Ran ran = LanternRun.run("split", score, "5-16", "Flute 1, Flute 2", "-o", out.toString());
+    assertEquals(0, ran.exitCode(), ran.err());
   }
 
   @Test
