@@ -61,13 +61,12 @@ public final class NoteRoom {
     before = new double[items.size()];
     int bar = 0;
     Accidentals holding = accidentals(bars.get(bar));
-    opening.set(0);
     for (int j = 0; j < before.length; j++) {
       if (!bars.get(bar).span().contains(items.get(j).onset())) {
         bar++;
         holding = accidentals(bars.get(bar));
-        opening.set(j);
       }
+      opening.set(j, items.get(j).onset().equals(bars.get(bar).span().start()));
       Accidentals fresh = anyMayEnter ? accidentals(bars.get(bar)) : holding;
       before[j] = before(items.get(j), holding, fresh);
     }
