@@ -9,7 +9,7 @@ import stafette.chairs.Sections;
 import stafette.limits.Catalogue;
 import stafette.limits.Division;
 import stafette.limits.Instrument;
-import stafette.musicxml.write.Seating;
+import stafette.musicxml.newparts.Seating;
 import stafette.plan.Player;
 import stafette.score.Part;
 import stafette.score.Score;

@@ -11,12 +11,13 @@ import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import stafette.musicxml.make.BarText.BarPiece;
+import stafette.musicxml.make.NoteRewrite;
 import stafette.musicxml.text.Origin;
 import stafette.musicxml.text.Origin.ElementText;
 import stafette.musicxml.text.Origin.MeasureText;
 import stafette.musicxml.text.Replacement;
 import stafette.musicxml.text.TextSpan;
-import stafette.musicxml.write.BarText.BarPiece;
 import stafette.time.Position;
 
 /**

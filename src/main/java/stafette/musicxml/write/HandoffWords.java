@@ -8,6 +8,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import stafette.chairs.Chairs;
 import stafette.limits.Division;
+import stafette.musicxml.newparts.ShortNames;
 import stafette.musicxml.read.Document;
 import stafette.musicxml.text.Origin.ElementText;
 import stafette.musicxml.text.Origin.MeasureText;

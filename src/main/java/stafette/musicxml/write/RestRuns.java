@@ -9,6 +9,8 @@ import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.audiveris.proxymusic.Note;
+import stafette.musicxml.make.Fragments;
+import stafette.musicxml.make.NoteMaker;
 import stafette.musicxml.text.Origin;
 import stafette.musicxml.text.Origin.ElementText;
 import stafette.musicxml.text.Origin.MeasureText;

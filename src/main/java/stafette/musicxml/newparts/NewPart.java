@@ -1,4 +1,4 @@
-package stafette.musicxml.write;
+package stafette.musicxml.newparts;
 
 import java.math.BigDecimal;
 import java.math.BigInteger;
@@ -22,6 +22,11 @@ import org.audiveris.proxymusic.ScorePart;
 import org.audiveris.proxymusic.Time;
 import org.audiveris.proxymusic.Transpose;
 import stafette.limits.Instrument;
+import stafette.musicxml.make.BarText;
+import stafette.musicxml.make.CueText;
+import stafette.musicxml.make.Fragments;
+import stafette.musicxml.make.NoteMaker;
+import stafette.musicxml.make.UnwritablePlan;
 import stafette.musicxml.share.Assigned;
 import stafette.musicxml.share.EntryCue;
 import stafette.musicxml.text.Origin;
@@ -45,7 +50,7 @@ import stafette.time.Span;
  * A part that the score doesn't have yet, with bars like those of the part that the line was taken
  * from.
  */
-final class NewPart {
+public final class NewPart {
   private static final Pattern TIME = Pattern.compile("<time[\\s>].*?</time>", Pattern.DOTALL);
   private static final Pattern KEPT_ATTRIBUTES =
       Pattern.compile("\\s(?:number|implicit|non-controlling)\\s*=\\s*(?:\"[^\"]*\"|'[^']*')");
@@ -71,7 +76,7 @@ final class NewPart {
    * @param id new in the score
    * @param shortName its abbreviation, if the score has such
    */
-  NewPart(
+  public NewPart(
       Origin origin,
       PartText model,
       Line line,
@@ -118,7 +123,7 @@ final class NewPart {
    *
    * @throws UnwritablePlan if its lengths have no common part
    */
-  String part(String lineBreak) throws UnwritablePlan {
+  public String part(String lineBreak) throws UnwritablePlan {
     StringBuilder text = new StringBuilder("<part id=\"" + id + "\">");
     String inner = style.deeper(lineBreak);
     int divisions = divisions();

@@ -1,4 +1,4 @@
-package stafette.musicxml.write;
+package stafette.musicxml.newparts;
 
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
+import stafette.musicxml.make.UnwritablePlan;
 import stafette.musicxml.text.Origin;
 import stafette.musicxml.text.Origin.PartText;
 import stafette.musicxml.text.Replacement;
@@ -15,7 +16,7 @@ import stafette.musicxml.text.TextSpan;
 import stafette.musicxml.text.TextStyle;
 
 /** Puts new parts among those of a score, in its part list and in its body. */
-final class NewParts {
+public final class NewParts {
   private static final Pattern OPENS =
       Pattern.compile("<part-group\\s[^>]*type\\s*=\\s*[\"']start");
 
@@ -28,7 +29,7 @@ final class NewParts {
   /** For a part list that is not there, or is one empty tag. */
   private final StringBuilder firstEntries = new StringBuilder();
 
-  NewParts(Origin origin) {
+  public NewParts(Origin origin) {
     this.origin = origin;
     this.style = TextStyle.of(origin);
     this.channels = new MidiChannels(origin);
@@ -36,12 +37,12 @@ final class NewParts {
   }
 
   /** Takes note of a name that no new part's id may be. */
-  void take(String name) {
+  public void take(String name) {
     takenIds.add(name);
   }
 
   /** An id that no part has yet. */
-  String newId() {
+  public String newId() {
     int number = origin.parts().size() + 1;
     while (origin.text().contains("\"P" + number + "\"")
         || origin.text().contains("'P" + number + "'")
@@ -56,7 +57,7 @@ final class NewParts {
    *
    * @throws UnwritablePlan if its lengths have no common part
    */
-  void add(NewPart part, Optional<PartText> after, Optional<Seating.PartBelow> above)
+  public void add(NewPart part, Optional<PartText> after, Optional<Seating.PartBelow> above)
       throws UnwritablePlan {
     Optional<PartText> next = above.flatMap(below -> origin.part(below.part()));
     Optional<TextSpan> entry = after.or(() -> next).flatMap(PartText::scorePart);
@@ -130,7 +131,7 @@ final class NewParts {
   }
 
   /** All that is added. */
-  List<Replacement> replacements() {
+  public List<Replacement> replacements() {
     List<Replacement> all = new ArrayList<>();
     if (!firstEntries.isEmpty()) {
       all.add(partListOf(firstEntries.toString()));

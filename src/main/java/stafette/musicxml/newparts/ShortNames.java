@@ -1,4 +1,4 @@
-package stafette.musicxml.write;
+package stafette.musicxml.newparts;
 
 import java.util.List;
 import java.util.Optional;
@@ -15,7 +15,7 @@ import stafette.score.Part;
  * The short names of players: the abbreviations that a score has for its parts; for new players
  * those of their like, else what is usual for the instrument. A score without any has the names.
  */
-final class ShortNames {
+public final class ShortNames {
   private static final Pattern ABBREVIATION =
       Pattern.compile("<part-abbreviation(?:\\s[^>]*)?>\\s*([^<]*?)\\s*</part-abbreviation>");
   private static final Pattern NAME =
@@ -29,19 +29,19 @@ final class ShortNames {
   private final Seating seating;
   private final boolean areUsed;
 
-  ShortNames(Origin origin, Seating seating) {
+  public ShortNames(Origin origin, Seating seating) {
     this.origin = origin;
     this.seating = seating;
     this.areUsed = origin.parts().stream().anyMatch(part -> text(part, ABBREVIATION).isPresent());
   }
 
   /** The abbreviation of a new part; none in a score that has none. */
-  Optional<String> abbreviation(Player player) {
+  public Optional<String> abbreviation(Player player) {
     return areUsed ? Optional.of(of(player)) : Optional.empty();
   }
 
   /** The short name of a player. */
-  String of(Player player) {
+  public String of(Player player) {
     if (!areUsed) {
       return player.name();
     }
@@ -54,12 +54,12 @@ final class ShortNames {
   }
 
   /** The short name of a part of the score. */
-  String of(Part part) {
+  public String of(Part part) {
     return origin.part(part.id()).flatMap(text -> text(text, ABBREVIATION)).orElse(part.name());
   }
 
   /** Whether a text is the short name of somebody in the score, or of a chair in it. */
-  boolean isOne(String text) {
+  public boolean isOne(String text) {
     String bare = bare(text);
     return origin.parts().stream()
         .flatMap(part -> text(part, ABBREVIATION).stream())

@@ -1,4 +1,4 @@
-package stafette.musicxml.write;
+package stafette.musicxml.make;
 
 import java.util.Optional;
 import org.audiveris.proxymusic.Direction;
@@ -11,15 +11,15 @@ import stafette.musicxml.text.TextSpan;
 import stafette.musicxml.text.TextStyle;
 
 /** Puts signs before notes that stand in a score. */
-record SignText(Origin origin, Fragments fragments) {
+public record SignText(Origin origin, Fragments fragments) {
   /** The staff that a sign for a note has to name; none if the part has but one. */
-  static Optional<Integer> staffOf(ElementText note) {
+  public static Optional<Integer> staffOf(ElementText note) {
     return note.attributes().staves() > 1
         ? Optional.of(note.note().orElseThrow().staff())
         : Optional.empty();
   }
 
-  Replacement before(ElementText note, MeasureText measure, Sign sign) {
+  public Replacement before(ElementText note, MeasureText measure, Sign sign) {
     String text =
         fragments.text("direction", Direction.class, SignMaker.direction(sign, staffOf(note)));
     TextStyle style = TextStyle.of(origin);
