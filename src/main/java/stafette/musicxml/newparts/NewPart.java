@@ -5,17 +5,17 @@ import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
+import java.util.TreeSet;
 import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.audiveris.proxymusic.Attributes;
-import org.audiveris.proxymusic.Clef;
-import org.audiveris.proxymusic.ClefSign;
+import org.audiveris.proxymusic.Backup;
 import org.audiveris.proxymusic.Key;
 import org.audiveris.proxymusic.MidiInstrument;
+import org.audiveris.proxymusic.Note;
 import org.audiveris.proxymusic.PartName;
 import org.audiveris.proxymusic.ScoreInstrument;
 import org.audiveris.proxymusic.ScorePart;
@@ -23,6 +23,7 @@ import org.audiveris.proxymusic.Time;
 import org.audiveris.proxymusic.Transpose;
 import stafette.limits.Instrument;
 import stafette.musicxml.make.BarText;
+import stafette.musicxml.make.BarText.BarPiece;
 import stafette.musicxml.make.CueText;
 import stafette.musicxml.make.Fragments;
 import stafette.musicxml.make.NoteMaker;
@@ -36,6 +37,7 @@ import stafette.musicxml.text.Origin.PartText;
 import stafette.musicxml.text.TextStyle;
 import stafette.notation.Accidentals;
 import stafette.notation.BarItem;
+import stafette.notation.VoiceLayout;
 import stafette.score.Line;
 import stafette.score.Pitch;
 import stafette.score.Spelling;
@@ -54,8 +56,13 @@ public final class NewPart {
   private static final Pattern TIME = Pattern.compile("<time[\\s>].*?</time>", Pattern.DOTALL);
   private static final Pattern KEPT_ATTRIBUTES =
       Pattern.compile("\\s(?:number|implicit|non-controlling)\\s*=\\s*(?:\"[^\"]*\"|'[^']*')");
-  private static final Pattern BARLINE_ID =
-      Pattern.compile("^(<barline\\b[^>]*?)\\s+id\\s*=\\s*(?:\"[^\"]*\"|'[^']*')");
+  private static final Pattern ONE_LINE = Pattern.compile("<staff-lines>\\s*1\\s*</staff-lines>");
+  private static final String WHOLE_REST = "<rest measure=\"yes\"";
+
+  /** Of each staff, as exporters number them. */
+  private static final List<String> VOICES = List.of("1", "5");
+
+  private static final List<String> CUED = List.of("2", "6");
 
   private final Origin origin;
   private final PartText model;
@@ -67,6 +74,7 @@ public final class NewPart {
   private final String id;
   private final Optional<String> shortName;
   private final List<EntryCue> cues;
+  private final NewStaves staves;
 
   /**
    * A part for a player.
@@ -95,6 +103,7 @@ public final class NewPart {
     this.fragments = fragments;
     this.style = TextStyle.of(origin);
     this.id = id;
+    this.staves = new NewStaves(assigned, ONE_LINE.matcher(model.whole().in(origin.text())).find());
   }
 
   /** Its entry in the part list, without indentation before the first line. */
@@ -208,6 +217,7 @@ public final class NewPart {
       int divisions,
       String lineBreak) {
     MeasureText measure = modelOf(bar);
+    ModelMarks marks = new ModelMarks(fragments, origin, measure);
     String inner = style.deeper(lineBreak);
     StringBuilder text = new StringBuilder("<measure");
     Matcher kept = KEPT_ATTRIBUTES.matcher(measure.startTag().in(origin.text()));
@@ -215,22 +225,57 @@ public final class NewPart {
       text.append(' ').append(kept.group().strip());
     }
     text.append('>');
-    barlines(measure, true).forEach(barline -> text.append(inner).append(barline));
+    marks.barlines("left").forEach(barline -> text.append(inner).append(barline.text()));
     attributes(bar, keyBefore, stretches.get(0), divisions)
         .ifPresent(attributes -> text.append(inner).append(style.set(attributes, inner)));
-    for (AttributeStretch stretch : stretches) {
-      if (!stretch.equals(stretches.get(0))) {
-        newKey(stretch).ifPresent(key -> text.append(inner).append(style.set(key, inner)));
-      }
-      content(bar, stretch)
-          .pieces(divisions)
-          .forEach(piece -> text.append(inner).append(style.set(piece.text(), inner)));
+    for (BarPiece piece :
+        marks.among(pieces(bar, stretches, marks, divisions), divisions, staff(1))) {
+      text.append(inner).append(style.set(piece.text(), inner));
+    }
+    if (staves.count() > 1) {
+      otherStaff(bar, marks, divisions)
+          .forEach(element -> text.append(inner).append(style.set(element, inner)));
     }
     for (CueText cue : cues(bar, stretches)) {
       cue.elements(divisions).forEach(each -> text.append(inner).append(style.set(each, inner)));
     }
-    barlines(measure, false).forEach(barline -> text.append(inner).append(barline));
+    marks.barlines("right").forEach(barline -> text.append(inner).append(barline.text()));
     return text.append(lineBreak).append("</measure>").toString();
+  }
+
+  /** What stands on the line's staff. */
+  private List<BarPiece> pieces(
+      Bar bar, List<AttributeStretch> stretches, ModelMarks marks, int divisions) {
+    boolean rests = assigned.sounds(bar.index()).isEmpty();
+    List<BarPiece> pieces = new ArrayList<>();
+    for (AttributeStretch stretch : stretches) {
+      if (!stretch.equals(stretches.get(0))) {
+        newKey(stretch).ifPresent(key -> pieces.add(new BarPiece(stretch.span().start(), key)));
+      }
+      for (BarPiece piece : content(bar, stretch).pieces(divisions)) {
+        pieces.add(
+            rests && piece.text().contains(WHOLE_REST)
+                ? new BarPiece(piece.at(), marks.held(piece.text()))
+                : piece);
+      }
+    }
+    return pieces;
+  }
+
+  /** The rest of a bar on the staff where the line does not stand. It follows that. */
+  private List<String> otherStaff(Bar bar, ModelMarks marks, int divisions) {
+    int other = 3 - staves.of(bar.index());
+    Backup backup = new Backup();
+    backup.setDuration(NoteMaker.duration(bar.span().length(), divisions));
+    BarItem whole = VoiceLayout.of(bar, bar.span(), List.of(), new TreeSet<>(), List.of()).get(0);
+    Note rest = NoteMaker.resting(VOICES.get(other - 1), staff(other)).rest(whole, true, divisions);
+    return List.of(
+        fragments.text("backup", Backup.class, backup),
+        marks.held(fragments.text("note", Note.class, rest)));
+  }
+
+  private Optional<Integer> staff(int number) {
+    return Optional.of(number).filter(any -> staves.count() > 1);
   }
 
   /** Cues in a bar; none where the key changes within it. */
@@ -247,34 +292,28 @@ public final class NewPart {
                         fragments,
                         spelling(inForce),
                         writtenKey(inForce),
-                        "2",
-                        Optional.empty(),
+                        CUED.get(staffOf(cue) - 1),
+                        staff(staffOf(cue)),
                         bar.span().length())
                         .stream())
             .toList();
   }
 
+  /** That of the entry. */
+  private int staffOf(EntryCue cue) {
+    return staves.of(line.bars().at(cue.span().end()).index());
+  }
+
   private BarText content(Bar bar, AttributeStretch stretch) {
+    int staff = staves.of(bar.index());
     return new BarText(
         fragments,
         assigned,
         bar,
         stretch.span(),
-        maker(stretch.inForce()),
-        Optional.empty(),
+        maker(stretch.inForce(), staff),
+        staff(staff),
         List.of());
-  }
-
-  private List<String> barlines(MeasureText measure, boolean left) {
-    List<String> texts = new ArrayList<>();
-    for (ElementText element : measure.elements()) {
-      String text = element.span().in(origin.text());
-      if (element.name().equals("barline")
-          && left == text.matches("(?s)<barline[^>]*location\\s*=\\s*[\"']left[\"'].*")) {
-        texts.add(BARLINE_ID.matcher(text).replaceFirst("$1"));
-      }
-    }
-    return texts;
   }
 
   /** What is in force once the attributes at a bar's start have been read. */
@@ -293,7 +332,7 @@ public final class NewPart {
     boolean first = bar.index() == 0;
     Optional<Time> time = newTime(bar);
     boolean newKey = !keyBefore.equals(Optional.of(writtenKey(stretch.inForce())));
-    if (!first && !newKey && time.isEmpty()) {
+    if (!first && !newKey && time.isEmpty() && !staves.changesClef(bar.index())) {
       return Optional.empty();
     }
     Attributes attributes = new Attributes();
@@ -304,8 +343,8 @@ public final class NewPart {
       key(stretch).ifPresent(attributes.getKey()::add);
     }
     time.ifPresent(attributes.getTime()::add);
+    staves.describe(attributes, bar.index());
     if (first) {
-      attributes.getClef().add(clef());
       transpose().ifPresent(attributes.getTranspose()::add);
     }
     return Optional.of(fragments.text("attributes", Attributes.class, attributes));
@@ -366,18 +405,6 @@ public final class NewPart {
                     .map(found -> new TimeText(element.onset(), found.group())));
   }
 
-  private Clef clef() {
-    Clef clef = new Clef();
-    String sign = instrument.clef();
-    if (sign.equals("percussion")) {
-      clef.setSign(ClefSign.PERCUSSION);
-    } else {
-      clef.setSign(ClefSign.fromValue(sign.substring(0, 1).toUpperCase(Locale.ROOT)));
-      clef.setLine(BigInteger.valueOf(Integer.parseInt(sign.substring(1, 2))));
-    }
-    return clef;
-  }
-
   private Optional<Transpose> transpose() {
     Transposition interval = instrument.transposition();
     if (interval.equals(Transposition.NONE)) {
@@ -398,10 +425,13 @@ public final class NewPart {
     return Spelling.writtenKey(sounding, instrument.transposition());
   }
 
-  private NoteMaker maker(Origin.Attributes now) {
+  private NoteMaker maker(Origin.Attributes now, int staff) {
     int own = instrument.range().isPresent() ? writtenKey(now) : 0;
     return new NoteMaker(
-        assigned.spelling(spelling(now)), new Accidentals(own), "1", Optional.empty());
+        assigned.spelling(spelling(now)),
+        new Accidentals(own),
+        VOICES.get(staff - 1),
+        staff(staff));
   }
 
   private UnaryOperator<Pitch> spelling(Origin.Attributes now) {

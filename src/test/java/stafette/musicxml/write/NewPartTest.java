@@ -194,8 +194,8 @@ class NewPartTest {
   }
 
   @Test
-  void a_low_part_has_its_own_clef() throws Exception {
-    assertEquals(List.of("F4"), inBar(after("Bassoon", "bassoon"), 1, 1).clefs());
+  void a_low_instrument_has_a_clef_that_its_players_read_for_these_notes() throws Exception {
+    assertEquals(List.of("C4"), inBar(after("Bassoon", "bassoon"), 1, 1).clefs());
     assertEquals(List.of("C3"), inBar(after("Viola", "viola"), 1, 1).clefs());
   }
 
