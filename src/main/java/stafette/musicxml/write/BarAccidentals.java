@@ -10,6 +10,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import stafette.musicxml.bars.NoteMaker;
+import stafette.musicxml.bars.NoteRewrite;
 import stafette.musicxml.text.Origin;
 import stafette.musicxml.text.Origin.ElementText;
 import stafette.musicxml.text.Origin.MeasureText;

@@ -9,6 +9,8 @@ import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.audiveris.proxymusic.Note;
+import stafette.musicxml.bars.Fragments;
+import stafette.musicxml.bars.NoteMaker;
 import stafette.musicxml.text.Origin;
 import stafette.musicxml.text.Origin.ElementText;
 import stafette.musicxml.text.Origin.MeasureText;

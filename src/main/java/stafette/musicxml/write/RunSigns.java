@@ -3,6 +3,8 @@ package stafette.musicxml.write;
 import java.util.List;
 import java.util.Optional;
 import org.audiveris.proxymusic.Direction;
+import stafette.musicxml.bars.Fragments;
+import stafette.musicxml.bars.SignMaker;
 import stafette.musicxml.share.Assigned;
 import stafette.musicxml.share.Sign;
 import stafette.musicxml.text.Origin;

@@ -9,6 +9,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.audiveris.proxymusic.Direction;
 import stafette.chairs.ChairMark;
+import stafette.musicxml.bars.Fragments;
+import stafette.musicxml.bars.SignMaker;
 import stafette.musicxml.share.Assigned;
 import stafette.musicxml.share.Sign;
 import stafette.musicxml.text.Origin;

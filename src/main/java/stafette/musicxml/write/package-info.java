@@ -2,12 +2,10 @@
  * Writes: a plan, a cue, a new part back into the text that a score came from.
  *
  * <p>May import {@code words}, {@code time}, {@code score}, {@code limits}, {@code plan}, {@code
- * musicxml.text}, {@code musicxml.read} and {@code musicxml.share}. Decisions:
+ * musicxml.text}, {@code musicxml.read}, {@code musicxml.share}, {@code musicxml.bars} and {@code
+ * musicxml.newparts}. Decisions:
  *
  * <ul>
- *   <li>New measures and parts are built as ProxyMusic objects and marshalled as fragments, so that
- *       they come out in the schema's order. JAXB takes a second to load: only what writes touches
- *       it.
  *   <li>Notes of a player's part that are the line's own strokes may be written anew; all its other
  *       notes are kept. A measured tremolo is written out.
  *   <li>Words for ways of playing stand where the line, or what goes on after it, is played

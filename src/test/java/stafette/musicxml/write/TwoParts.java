@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 import stafette.Invented;
+import stafette.musicxml.bars.UnwritablePlan;
 import stafette.musicxml.read.Document;
 import stafette.musicxml.read.MusicXmlReader;
 import stafette.musicxml.text.UnreadableScore;
@@ -27,7 +28,7 @@ import stafette.score.Tone;
  */
 public final class TwoParts {
   /** Sixteen sixteenth notes on A4. */
-  static final String SIXTEENTHS = note("A", 4, 3, "").repeat(16);
+  public static final String SIXTEENTHS = note("A", 4, 3, "").repeat(16);
 
   private static final String OPEN =
       """

@@ -1,4 +1,4 @@
-package stafette.musicxml.write;
+package stafette.musicxml.bars;
 
 import jakarta.xml.bind.JAXBElement;
 import java.math.BigDecimal;
@@ -24,10 +24,10 @@ import stafette.limits.HarpPedals.Setting;
 import stafette.musicxml.share.Sign;
 
 /** Makes the direction elements of signs: words above the staff, dynamics below. */
-final class SignMaker {
+public final class SignMaker {
   private SignMaker() {}
 
-  static Direction direction(Sign sign, Optional<Integer> staff) {
+  public static Direction direction(Sign sign, Optional<Integer> staff) {
     Direction direction = new Direction();
     boolean isAbove =
         sign.words().isPresent()

@@ -1,4 +1,4 @@
-package stafette.musicxml.write;
+package stafette.musicxml.bars;
 
 import java.math.BigDecimal;
 import java.math.BigInteger;
@@ -46,22 +46,22 @@ import stafette.time.Rational;
  * @param voice its name
  * @param staff its staff, where the part has several
  */
-record NoteMaker(
+public record NoteMaker(
     UnaryOperator<Pitch> spelling, Accidentals accidentals, String voice, Optional<Integer> staff) {
 
   /** Makes rests alone. */
-  static NoteMaker resting(String voice, Optional<Integer> staff) {
+  public static NoteMaker resting(String voice, Optional<Integer> staff) {
     return new NoteMaker(pitch -> pitch, new Accidentals(0), voice, staff);
   }
 
   /** How a part writes a sounding pitch. */
-  static UnaryOperator<Pitch> spellingIn(Origin.Attributes inForce) {
+  public static UnaryOperator<Pitch> spellingIn(Origin.Attributes inForce) {
     int sounding = Spelling.soundingKey(inForce.fifths(), inForce.transposition());
     return pitch -> Spelling.written(pitch, inForce.transposition(), sounding, inForce.fifths());
   }
 
   /** A rest. */
-  Note rest(BarItem item, boolean wholeBar, int divisions) {
+  public Note rest(BarItem item, boolean wholeBar, int divisions) {
     Note note = timed(item, divisions);
     Rest rest = new Rest();
     if (wholeBar) {
@@ -112,7 +112,7 @@ record NoteMaker(
     return notes;
   }
 
-  static BigDecimal duration(Length length, int divisions) {
+  public static BigDecimal duration(Length length, int divisions) {
     Rational count = length.quarters().times(divisions);
     if (!count.isWhole()) {
       throw new IllegalStateException(
@@ -220,7 +220,7 @@ record NoteMaker(
   }
 
   /** The sign that shows how a pitch is written. */
-  static AccidentalValue sign(Pitch written) {
+  public static AccidentalValue sign(Pitch written) {
     return switch (written.alter()) {
       case -2 -> AccidentalValue.FLAT_FLAT;
       case -1 -> AccidentalValue.FLAT;

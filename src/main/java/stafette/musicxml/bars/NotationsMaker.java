@@ -1,4 +1,4 @@
-package stafette.musicxml.write;
+package stafette.musicxml.bars;
 
 import jakarta.xml.bind.JAXBElement;
 import java.util.List;

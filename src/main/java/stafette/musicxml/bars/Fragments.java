@@ -1,4 +1,4 @@
-package stafette.musicxml.write;
+package stafette.musicxml.bars;
 
 import jakarta.xml.bind.JAXBContext;
 import jakarta.xml.bind.JAXBElement;
@@ -16,10 +16,10 @@ import org.audiveris.proxymusic.ScorePartwise;
  * ProxyMusic objects to text and back, one element at a time. Loading takes about a second, once;
  * nothing loads it before something is written.
  */
-final class Fragments {
+public final class Fragments {
   private final Marshaller marshaller;
 
-  Fragments() {
+  public Fragments() {
     try {
       marshaller = Context.JAXB.createMarshaller();
       marshaller.setProperty(Marshaller.JAXB_FRAGMENT, true);
@@ -30,7 +30,7 @@ final class Fragments {
   }
 
   /** One element as text, in lines indented by four blanks a step. */
-  <T> String text(String name, Class<T> type, T value) {
+  public <T> String text(String name, Class<T> type, T value) {
     StringWriter out = new StringWriter();
     try {
       marshaller.marshal(new JAXBElement<>(new QName(name), type, value), out);
@@ -41,7 +41,7 @@ final class Fragments {
   }
 
   /** The object for a piece of text that is one whole element. */
-  static <T> T read(String text, Class<T> type) {
+  public static <T> T read(String text, Class<T> type) {
     XMLInputFactory factory = XMLInputFactory.newDefaultFactory();
     factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
     factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);

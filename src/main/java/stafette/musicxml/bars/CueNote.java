@@ -1,4 +1,4 @@
-package stafette.musicxml.write;
+package stafette.musicxml.bars;
 
 import java.util.List;
 import java.util.regex.Matcher;
@@ -7,7 +7,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Writes notes that a player plays no more as cue notes, and back. */
-final class CueNote {
+public final class CueNote {
   private static final Pattern CUE =
       Pattern.compile("\\s*<cue(?:\\s[^>]*)?/>|\\s*<cue(?:\\s[^>]*)?>\\s*</cue>");
   private static final Pattern GRACE =
@@ -16,7 +16,7 @@ final class CueNote {
   private CueNote() {}
 
   /** A note as a cue; those have no ties that sound, but keep the curves. */
-  static String of(String note, boolean grace) {
+  public static String of(String note, boolean grace) {
     Matcher anchor = (grace ? GRACE : NoteRewrite.START_TAG).matcher(note);
     if (!anchor.find()) {
       return note;
@@ -33,7 +33,7 @@ final class CueNote {
   }
 
   /** A cue note as one that sounds, with the ties whose curves it shows. */
-  static String sounding(String cue) {
+  public static String sounding(String cue) {
     String note = CUE.matcher(cue).replaceFirst("");
     return NoteRewrite.after(
         NoteRewrite.DURATION,

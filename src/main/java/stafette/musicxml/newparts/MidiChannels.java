@@ -1,4 +1,4 @@
-package stafette.musicxml.write;
+package stafette.musicxml.newparts;
 
 import java.util.Optional;
 import java.util.Set;

@@ -1,4 +1,4 @@
-package stafette.musicxml.write;
+package stafette.musicxml.bars;
 
 import java.math.BigDecimal;
 import java.math.BigInteger;
@@ -28,7 +28,7 @@ import stafette.words.Sentence;
  * The text of a stretch of one voice in one bar: what a player has of the line there, its signs,
  * and rests for the rest.
  */
-final class BarText {
+public final class BarText {
   private final Fragments fragments;
   private final Assigned assigned;
   private final Bar bar;
@@ -43,7 +43,7 @@ final class BarText {
    * @param region within the bar; what the player has outside it is written elsewhere
    * @param keptAt places at which something else stands in the stretch
    */
-  BarText(
+  public BarText(
       Fragments fragments,
       Assigned assigned,
       Bar bar,
@@ -70,7 +70,7 @@ final class BarText {
    *
    * @throws UnwritablePlan if they are more than can be read again
    */
-  int divisions(Rational now) throws UnwritablePlan {
+  public int divisions(Rational now) throws UnwritablePlan {
     BigInteger least = now.numerator();
     for (BarItem item : items) {
       least = TimeGrid.common(least, item.span().length().quarters().denominator());
@@ -86,17 +86,17 @@ final class BarText {
   }
 
   /** One element, and where the cursor stands when it begins. */
-  record BarPiece(Position at, String text) {}
+  public record BarPiece(Position at, String text) {}
 
   /** All elements in order, with all signs. */
-  List<BarPiece> pieces(int divisions) {
+  public List<BarPiece> pieces(int divisions) {
     return pieces(
         divisions,
         assigned.signs(bar.index()).stream().filter(sign -> region.contains(sign.note())).toList());
   }
 
   /** All elements in order, with these signs. */
-  List<BarPiece> pieces(int divisions, List<Sign> written) {
+  public List<BarPiece> pieces(int divisions, List<Sign> written) {
     List<BarPiece> pieces = new ArrayList<>();
     List<Sign> signs = new ArrayList<>(written);
     for (BarItem item : items) {
@@ -111,11 +111,11 @@ final class BarText {
     return pieces;
   }
 
-  String sign(Sign sign, Optional<Integer> onStaff) {
+  public String sign(Sign sign, Optional<Integer> onStaff) {
     return fragments.text("direction", Direction.class, SignMaker.direction(sign, onStaff));
   }
 
-  String divisionsElement(Rational divisions) {
+  public String divisionsElement(Rational divisions) {
     Attributes attributes = new Attributes();
     attributes.setDivisions(
         new BigDecimal(divisions.numerator()).divide(new BigDecimal(divisions.denominator())));
@@ -123,7 +123,7 @@ final class BarText {
   }
 
   /** Goes back by a length, for what follows in another voice. */
-  String back(Length length, int divisions) {
+  public String back(Length length, int divisions) {
     Backup backup = new Backup();
     backup.setDuration(NoteMaker.duration(length, divisions));
     return fragments.text("backup", Backup.class, backup);

@@ -1,4 +1,4 @@
-package stafette.musicxml.write;
+package stafette.musicxml.bars;
 
 import stafette.words.Objection;
 import stafette.words.Sentence;

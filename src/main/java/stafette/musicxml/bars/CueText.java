@@ -1,4 +1,4 @@
-package stafette.musicxml.write;
+package stafette.musicxml.bars;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -17,7 +17,7 @@ import stafette.time.Span;
  * The text of a cue before an entry in one bar: small notes in a voice of their own, after all else
  * that stands there.
  */
-final class CueText {
+public final class CueText {
   private final BarText text;
   private final Length back;
 
@@ -34,7 +34,7 @@ final class CueText {
    * @param voice in which it is written
    * @param back from where the bar's text ends to where the bar begins
    */
-  static Optional<CueText> in(
+  public static Optional<CueText> in(
       Bar bar,
       EntryCue cue,
       Fragments fragments,
@@ -59,12 +59,12 @@ final class CueText {
    *
    * @throws UnwritablePlan if they are more than can be read again
    */
-  int divisions(Rational now) throws UnwritablePlan {
+  public int divisions(Rational now) throws UnwritablePlan {
     return text.divisions(now);
   }
 
   /** Its elements, the way back before them. */
-  List<String> elements(int divisions) {
+  public List<String> elements(int divisions) {
     List<String> elements = new ArrayList<>();
     elements.add(text.back(back, divisions));
     for (BarText.BarPiece piece : text.pieces(divisions)) {
@@ -78,7 +78,7 @@ final class CueText {
   }
 
   /** Whether a bar holds cue notes already. */
-  static boolean standsIn(Origin.MeasureText measure) {
+  public static boolean standsIn(Origin.MeasureText measure) {
     return measure.elements().stream()
         .anyMatch(element -> element.note().filter(Origin.NoteText::cue).isPresent());
   }

@@ -1,4 +1,4 @@
-package stafette.musicxml.write;
+package stafette.musicxml.bars;
 
 import java.util.List;
 import java.util.regex.Matcher;
@@ -6,7 +6,7 @@ import java.util.regex.Pattern;
 import stafette.musicxml.text.TextSpan;
 
 /** Small changes to the text of one note element; all else in it stays as it is. */
-final class NoteRewrite {
+public final class NoteRewrite {
   static final Pattern TIE = Pattern.compile("\\s*<tie\\s[^>]*/>|\\s*<tie\\s[^>]*>\\s*</tie>");
   static final Pattern TIED = Pattern.compile("\\s*<tied\\s[^>]*/>|\\s*<tied\\s[^>]*>\\s*</tied>");
   static final Pattern START_TAG = Pattern.compile("<note(?:\\s[^>]*)?>");
@@ -43,7 +43,7 @@ final class NoteRewrite {
   private NoteRewrite() {}
 
   /** As a rest of the same length at the same place. */
-  static String rest(String note) {
+  public static String rest(String note) {
     Matcher tag = START_TAG.matcher(note);
     StringBuilder rest = new StringBuilder(tag.find() ? tag.group() : "<note>").append("<rest/>");
     for (Pattern kept : KEPT_IN_RESTS) {
@@ -64,7 +64,7 @@ final class NoteRewrite {
   }
 
   /** The first note of a chord with tone, accidental and ties of another, whose element goes. */
-  static String withToneOf(String note, String other) {
+  public static String withToneOf(String note, String other) {
     String plain = ACCIDENTAL.matcher(withoutTies(note)).replaceAll("");
     Matcher sound = SOUND.matcher(other);
     String tone = sound.find() ? sound.group() : "";
@@ -75,7 +75,7 @@ final class NoteRewrite {
   }
 
   /** Without the accidental that it shows, unless that is a courtesy. */
-  static String withoutAccidental(String note) {
+  public static String withoutAccidental(String note) {
     return ACCIDENTAL
         .matcher(note)
         .replaceAll(
@@ -90,13 +90,13 @@ final class NoteRewrite {
    *
    * @param indented the accidental, and the white space before it
    */
-  static String withAccidental(String note, String indented) {
+  public static String withAccidental(String note, String indented) {
     int at = beforeAccidental(note).end();
     return note.substring(0, at) + indented + note.substring(at);
   }
 
   /** The element of a note after which its accidental stands. */
-  static TextSpan beforeAccidental(String note) {
+  public static TextSpan beforeAccidental(String note) {
     return BEFORE_ACCIDENTAL
         .matcher(note)
         .results()
@@ -106,7 +106,7 @@ final class NoteRewrite {
   }
 
   /** Without one end of a slur. */
-  static String withoutSlur(String note, String tag) {
+  public static String withoutSlur(String note, String tag) {
     int at = note.indexOf(tag);
     return at < 0
         ? note
@@ -114,7 +114,7 @@ final class NoteRewrite {
   }
 
   /** With one more notation. */
-  static String withNotation(String note, String tag) {
+  public static String withNotation(String note, String tag) {
     if (NOTATIONS.matcher(note).find()) {
       return after(NOTATIONS, note, tag);
     }
@@ -124,17 +124,17 @@ final class NoteRewrite {
   }
 
   /** The value of its first beam; empty if it has none. */
-  static String firstBeam(String note) {
+  public static String firstBeam(String note) {
     Matcher beam = BEAM.matcher(note);
     return beam.find() ? beam.group(2).strip() : "";
   }
 
-  static int beams(String note) {
+  public static int beams(String note) {
     return (int) BEAM.matcher(note).results().count();
   }
 
   /** With other values of its beams; without beams if there are none. */
-  static String withBeams(String note, List<String> values) {
+  public static String withBeams(String note, List<String> values) {
     if (values.isEmpty()) {
       return note.replaceAll("\\s*" + BEAM.pattern(), "");
     }
@@ -167,7 +167,7 @@ final class NoteRewrite {
   }
 
   /** Without notations that hold nothing. */
-  static String tidy(String note) {
+  public static String tidy(String note) {
     return EMPTY_NOTATIONS.matcher(note).replaceAll("");
   }
 
