@@ -66,15 +66,15 @@ class RoomsTest {
     room("musicxml.read", "words time score notation musicxml.text");
     room("musicxml.share", "words time score notation limits chairs plan musicxml.text");
     room(
-        "musicxml.bars",
+        "musicxml.make",
         "words time score notation limits musicxml.text musicxml.read musicxml.share");
     room(
         "musicxml.newparts",
-        "words time score notation limits chairs plan musicxml.text musicxml.share musicxml.bars");
+        "words time score notation limits chairs plan musicxml.text musicxml.share musicxml.make");
     room(
         "musicxml.write",
         "words time score notation limits chairs plan musicxml.text musicxml.read musicxml.share"
-            + " musicxml.bars musicxml.newparts");
+            + " musicxml.make musicxml.newparts");
     room("tables", "words time score limits plan");
     // writes down what was judged and chosen as it is: without these rooms it needs a copy of each
     // of their results
@@ -101,7 +101,7 @@ class RoomsTest {
     room(
         "work",
         "words time score score.source limits chairs plan check check.ear check.alone split split.rotate split.thin"
-            + " split.why split.nearest split.tempo musicxml.text musicxml.read musicxml.share musicxml.bars musicxml.newparts musicxml.write tables json sound"
+            + " split.why split.nearest split.tempo musicxml.text musicxml.read musicxml.share musicxml.make musicxml.newparts musicxml.write tables json sound"
             + " picture.ink picture.notes picture.ribbon picture.sheet keep ask");
     // solves crews as any other line is split
     room(

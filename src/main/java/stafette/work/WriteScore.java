@@ -9,7 +9,7 @@ import stafette.check.alone.ThinnedStroke;
 import stafette.keep.FileDoor;
 import stafette.keep.LimitsInForce;
 import stafette.keep.OpenScore;
-import stafette.musicxml.bars.UnwritablePlan;
+import stafette.musicxml.make.UnwritablePlan;
 import stafette.musicxml.share.Background;
 import stafette.musicxml.text.UnreadableScore;
 import stafette.musicxml.write.ScoreWriter;

@@ -13,7 +13,7 @@ import org.audiveris.proxymusic.ScorePart;
 import stafette.chairs.ChairNumbers;
 import stafette.limits.Instrument;
 import stafette.limits.TypedNames;
-import stafette.musicxml.bars.Fragments;
+import stafette.musicxml.make.Fragments;
 import stafette.musicxml.text.Origin;
 import stafette.musicxml.text.Origin.PartText;
 import stafette.plan.Player;

@@ -4,7 +4,7 @@
  *
  * <p>May import {@code words}, {@code time}, {@code score}, {@code notation}, {@code limits},
  * {@code chairs}, {@code plan}, {@code musicxml.text}, {@code musicxml.share} and {@code
- * musicxml.bars}. Decisions:
+ * musicxml.make}. Decisions:
  *
  * <ul>
  *   <li>A new part stands where {@link stafette.musicxml.newparts.Seating} says, and shares the

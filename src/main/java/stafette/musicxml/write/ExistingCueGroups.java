@@ -3,7 +3,7 @@ package stafette.musicxml.write;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import stafette.musicxml.bars.NoteRewrite;
+import stafette.musicxml.make.NoteRewrite;
 import stafette.musicxml.text.Origin;
 import stafette.musicxml.text.Origin.ElementText;
 import stafette.musicxml.text.Origin.MeasureText;

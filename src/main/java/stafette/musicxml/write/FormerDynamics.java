@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import stafette.musicxml.bars.Fragments;
+import stafette.musicxml.make.Fragments;
 import stafette.musicxml.read.DynamicMark;
 import stafette.musicxml.share.Assigned;
 import stafette.musicxml.share.Sign;

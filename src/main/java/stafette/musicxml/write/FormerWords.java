@@ -12,7 +12,7 @@ import java.util.function.BiFunction;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import stafette.chairs.ChairMark;
-import stafette.musicxml.bars.Fragments;
+import stafette.musicxml.make.Fragments;
 import stafette.musicxml.share.Assigned;
 import stafette.musicxml.share.Sign;
 import stafette.musicxml.text.Origin;

@@ -10,7 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import stafette.limits.Act;
 import stafette.limits.Instrument;
-import stafette.musicxml.bars.Fragments;
+import stafette.musicxml.make.Fragments;
 import stafette.musicxml.read.MannerMark;
 import stafette.musicxml.share.Assigned;
 import stafette.musicxml.share.Sign;

@@ -5,7 +5,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import stafette.musicxml.bars.NoteRewrite;
+import stafette.musicxml.make.NoteRewrite;
 import stafette.musicxml.share.Assigned;
 import stafette.musicxml.text.Origin.ElementText;
 import stafette.musicxml.text.Origin.MeasureText;

@@ -2,8 +2,8 @@ package stafette.musicxml.write;
 
 import java.util.Optional;
 import org.audiveris.proxymusic.Direction;
-import stafette.musicxml.bars.Fragments;
-import stafette.musicxml.bars.SignMaker;
+import stafette.musicxml.make.Fragments;
+import stafette.musicxml.make.SignMaker;
 import stafette.musicxml.share.Sign;
 import stafette.musicxml.text.Origin;
 import stafette.musicxml.text.Origin.ElementText;

@@ -2,7 +2,7 @@
  * Writes: a plan, a cue, a new part back into the text that a score came from.
  *
  * <p>May import {@code words}, {@code time}, {@code score}, {@code limits}, {@code plan}, {@code
- * musicxml.text}, {@code musicxml.read}, {@code musicxml.share}, {@code musicxml.bars} and {@code
+ * musicxml.text}, {@code musicxml.read}, {@code musicxml.share}, {@code musicxml.make} and {@code
  * musicxml.newparts}. Decisions:
  *
  * <ul>

@@ -11,7 +11,7 @@ import static stafette.musicxml.read.Xml.rest;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import stafette.musicxml.bars.UnwritablePlan;
+import stafette.musicxml.make.UnwritablePlan;
 import stafette.musicxml.text.Origin;
 import stafette.musicxml.write.TwoParts;
 import stafette.musicxml.write.WrittenScore;

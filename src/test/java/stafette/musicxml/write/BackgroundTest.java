@@ -20,7 +20,7 @@ import org.junit.jupiter.api.Test;
 import stafette.Invented;
 import stafette.check.alone.ThinnedStroke;
 import stafette.check.alone.Thinning;
-import stafette.musicxml.bars.UnwritablePlan;
+import stafette.musicxml.make.UnwritablePlan;
 import stafette.musicxml.read.Document;
 import stafette.musicxml.read.MusicXmlReader;
 import stafette.musicxml.read.Xml;

@@ -7,7 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 import stafette.Invented;
-import stafette.musicxml.bars.UnwritablePlan;
+import stafette.musicxml.make.UnwritablePlan;
 import stafette.musicxml.read.Document;
 import stafette.musicxml.read.MusicXmlReader;
 import stafette.musicxml.text.UnreadableScore;

@@ -15,7 +15,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import stafette.musicxml.bars.UnwritablePlan;
+import stafette.musicxml.make.UnwritablePlan;
 import stafette.musicxml.newparts.PlayerNames;
 import stafette.musicxml.read.Document;
 import stafette.musicxml.read.MusicXmlReader;

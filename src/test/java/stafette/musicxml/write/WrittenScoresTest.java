@@ -23,7 +23,7 @@ import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.io.TempDir;
 import stafette.Invented;
 import stafette.cli.SampleJobs;
-import stafette.musicxml.bars.UnwritablePlan;
+import stafette.musicxml.make.UnwritablePlan;
 import stafette.musicxml.read.Document;
 import stafette.musicxml.read.Xml;
 import stafette.plan.Brief;

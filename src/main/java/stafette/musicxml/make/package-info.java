@@ -11,6 +11,6 @@
  * </ul>
  */
 @NullMarked
-package stafette.musicxml.bars;
+package stafette.musicxml.make;
 
 import org.jspecify.annotations.NullMarked;

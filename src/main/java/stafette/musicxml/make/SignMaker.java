@@ -1,4 +1,4 @@
-package stafette.musicxml.bars;
+package stafette.musicxml.make;
 
 import jakarta.xml.bind.JAXBElement;
 import java.math.BigDecimal;

@@ -1,4 +1,4 @@
-package stafette.musicxml.bars;
+package stafette.musicxml.make;
 
 import java.util.ArrayList;
 import java.util.List;

@@ -1,4 +1,4 @@
-package stafette.musicxml.bars;
+package stafette.musicxml.make;
 
 import java.math.BigDecimal;
 import java.math.BigInteger;

@@ -1,4 +1,4 @@
-package stafette.musicxml.bars;
+package stafette.musicxml.make;
 
 import stafette.words.Objection;
 import stafette.words.Sentence;
