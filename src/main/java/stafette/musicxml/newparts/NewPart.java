@@ -14,11 +14,7 @@ import java.util.stream.Stream;
 import org.audiveris.proxymusic.Attributes;
 import org.audiveris.proxymusic.Backup;
 import org.audiveris.proxymusic.Key;
-import org.audiveris.proxymusic.MidiInstrument;
 import org.audiveris.proxymusic.Note;
-import org.audiveris.proxymusic.PartName;
-import org.audiveris.proxymusic.ScoreInstrument;
-import org.audiveris.proxymusic.ScorePart;
 import org.audiveris.proxymusic.Time;
 import org.audiveris.proxymusic.Transpose;
 import stafette.limits.Instrument;
@@ -52,7 +48,7 @@ import stafette.time.Span;
  * A part that the score doesn't have yet, with bars like those of the part that the line was taken
  * from.
  */
-public final class NewPart {
+final class NewPart {
   private static final Pattern TIME = Pattern.compile("<time[\\s>].*?</time>", Pattern.DOTALL);
   private static final Pattern KEPT_ATTRIBUTES =
       Pattern.compile("\\s(?:number|implicit|non-controlling)\\s*=\\s*(?:\"[^\"]*\"|'[^']*')");
@@ -62,7 +58,7 @@ public final class NewPart {
   /** Of each staff, as exporters number them. */
   private static final List<String> VOICES = List.of("1", "5");
 
-  private static final List<String> CUED = List.of("2", "6");
+  private static final List<String> CUE_VOICES = List.of("2", "6");
 
   private final Origin origin;
   private final PartText model;
@@ -72,7 +68,6 @@ public final class NewPart {
   private final Fragments fragments;
   private final TextStyle style;
   private final String id;
-  private final Optional<String> shortName;
   private final List<EntryCue> cues;
   private final NewStaves staves;
 
@@ -82,49 +77,25 @@ public final class NewPart {
    * @param model the part whose bars, keys and metres it follows
    * @param cues before the player's entries
    * @param id new in the score
-   * @param shortName its abbreviation, if the score has such
    */
-  public NewPart(
+  NewPart(
       Origin origin,
       PartText model,
       Line line,
       Assigned assigned,
       List<EntryCue> cues,
       Fragments fragments,
-      String id,
-      Optional<String> shortName) {
-    this.cues = cues;
-    this.shortName = shortName;
+      String id) {
     this.origin = origin;
     this.model = model;
     this.line = line;
     this.assigned = assigned;
     this.instrument = assigned.player().instrument();
+    this.cues = cues;
     this.fragments = fragments;
     this.style = TextStyle.of(origin);
     this.id = id;
     this.staves = new NewStaves(assigned, ONE_LINE.matcher(model.whole().in(origin.text())).find());
-  }
-
-  /** Its entry in the part list, without indentation before the first line. */
-  String scorePart(String lineBreak, MidiChannels channels) {
-    ScorePart part = new ScorePart();
-    part.setId(id);
-    part.setPartName(named(assigned.player().name()));
-    shortName.ifPresent(text -> part.setPartAbbreviation(named(text)));
-    ScoreInstrument sounding = new ScoreInstrument();
-    sounding.setId(id + "-I1");
-    sounding.setInstrumentName(instrument.name());
-    if (!origin.version().startsWith("1") && !origin.version().startsWith("2")) {
-      sound().ifPresent(sounding::setInstrumentSound);
-    }
-    part.getScoreInstrument().add(sounding);
-    MidiInstrument midi = new MidiInstrument();
-    midi.setId(sounding);
-    midi.setMidiChannel(instrument.range().isPresent() ? channels.next() : MidiChannels.PERCUSSION);
-    midi.setMidiProgram(instrument.midiProgram());
-    part.getMidiDeviceAndMidiInstrument().add(midi);
-    return style.set(fragments.text("score-part", ScorePart.class, part), lineBreak);
   }
 
   /**
@@ -132,7 +103,7 @@ public final class NewPart {
    *
    * @throws UnwritablePlan if its lengths have no common part
    */
-  public String part(String lineBreak) throws UnwritablePlan {
+  String part(String lineBreak) throws UnwritablePlan {
     StringBuilder text = new StringBuilder("<part id=\"" + id + "\">");
     String inner = style.deeper(lineBreak);
     int divisions = divisions();
@@ -198,18 +169,6 @@ public final class NewPart {
     return followed.measures().get(bar.index());
   }
 
-  private static PartName named(String text) {
-    PartName name = new PartName();
-    name.setValue(text);
-    return name;
-  }
-
-  private Optional<String> sound() {
-    return instrument.aliases().stream()
-        .filter(alias -> alias.matches("[a-z]+(?:\\.[a-z0-9-]+)+"))
-        .findFirst();
-  }
-
   private String measure(
       Bar bar,
       List<AttributeStretch> stretches,
@@ -228,19 +187,26 @@ public final class NewPart {
     marks.barlines("left").forEach(barline -> text.append(inner).append(barline.text()));
     attributes(bar, keyBefore, stretches.get(0), divisions)
         .ifPresent(attributes -> text.append(inner).append(style.set(attributes, inner)));
-    for (BarPiece piece :
-        marks.among(pieces(bar, stretches, marks, divisions), divisions, staff(1))) {
-      text.append(inner).append(style.set(piece.text(), inner));
-    }
-    if (staves.count() > 1) {
-      otherStaff(bar, marks, divisions)
-          .forEach(element -> text.append(inner).append(style.set(element, inner)));
-    }
-    for (CueText cue : cues(bar, stretches)) {
-      cue.elements(divisions).forEach(each -> text.append(inner).append(style.set(each, inner)));
-    }
+    elements(bar, stretches, marks, divisions)
+        .forEach(element -> text.append(inner).append(style.set(element, inner)));
     marks.barlines("right").forEach(barline -> text.append(inner).append(barline.text()));
     return text.append(lineBreak).append("</measure>").toString();
+  }
+
+  /** What stands in a bar between its attributes and its barline. */
+  private List<String> elements(
+      Bar bar, List<AttributeStretch> stretches, ModelMarks marks, int divisions) {
+    List<String> elements = new ArrayList<>();
+    marks
+        .among(pieces(bar, stretches, marks, divisions), divisions, numbered(1))
+        .forEach(piece -> elements.add(piece.text()));
+    if (staves.count() > 1) {
+      elements.addAll(otherStaff(bar, marks, divisions));
+    }
+    for (CueText cue : cues(bar, stretches)) {
+      elements.addAll(cue.elements(divisions));
+    }
+    return elements;
   }
 
   /** What stands on the line's staff. */
@@ -268,40 +234,36 @@ public final class NewPart {
     Backup backup = new Backup();
     backup.setDuration(NoteMaker.duration(bar.span().length(), divisions));
     BarItem whole = VoiceLayout.of(bar, bar.span(), List.of(), new TreeSet<>(), List.of()).get(0);
-    Note rest = NoteMaker.resting(VOICES.get(other - 1), staff(other)).rest(whole, true, divisions);
+    Note rest =
+        NoteMaker.resting(VOICES.get(other - 1), numbered(other)).rest(whole, true, divisions);
     return List.of(
         fragments.text("backup", Backup.class, backup),
         marks.held(fragments.text("note", Note.class, rest)));
   }
 
-  private Optional<Integer> staff(int number) {
-    return Optional.of(number).filter(any -> staves.count() > 1);
+  /** A staff, where the part has several. */
+  private Optional<Integer> numbered(int staff) {
+    return Optional.of(staff).filter(any -> staves.count() > 1);
   }
 
   /** Cues in a bar; none where the key changes within it. */
   private List<CueText> cues(Bar bar, List<AttributeStretch> stretches) {
-    Origin.Attributes inForce = stretches.get(0).inForce();
     return stretches.size() > 1
         ? List.of()
-        : cues.stream()
-            .flatMap(
-                cue ->
-                    CueText.in(
-                        bar,
-                        cue,
-                        fragments,
-                        spelling(inForce),
-                        writtenKey(inForce),
-                        CUED.get(staffOf(cue) - 1),
-                        staff(staffOf(cue)),
-                        bar.span().length())
-                        .stream())
-            .toList();
+        : cues.stream().flatMap(cue -> cue(bar, cue, stretches.get(0)).stream()).toList();
   }
 
-  /** That of the entry. */
-  private int staffOf(EntryCue cue) {
-    return staves.of(line.bars().at(cue.span().end()).index());
+  private Optional<CueText> cue(Bar bar, EntryCue cue, AttributeStretch stretch) {
+    int staff = staves.of(cue.notes(), bar.index());
+    return CueText.in(
+        bar,
+        cue,
+        fragments,
+        spelling(stretch.inForce()),
+        writtenKey(stretch.inForce()),
+        CUE_VOICES.get(staff - 1),
+        numbered(staff),
+        bar.span().length());
   }
 
   private BarText content(Bar bar, AttributeStretch stretch) {
@@ -312,7 +274,7 @@ public final class NewPart {
         bar,
         stretch.span(),
         maker(stretch.inForce(), staff),
-        staff(staff),
+        numbered(staff),
         List.of());
   }
 
@@ -431,7 +393,7 @@ public final class NewPart {
         assigned.spelling(spelling(now)),
         new Accidentals(own),
         VOICES.get(staff - 1),
-        staff(staff));
+        numbered(staff));
   }
 
   private UnaryOperator<Pitch> spelling(Origin.Attributes now) {

@@ -8,12 +8,12 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.audiveris.proxymusic.Attributes;
 import org.audiveris.proxymusic.Clef;
 import org.audiveris.proxymusic.StaffDetails;
 import stafette.limits.Instrument;
 import stafette.musicxml.share.Assigned;
-import stafette.notation.BarItem.SoundingItem;
 import stafette.score.Pitch;
 import stafette.score.Step;
 import stafette.score.Tone;
@@ -43,39 +43,43 @@ final class NewStaves {
     this.oneLine = oneLine && instrument.range().isEmpty() && hasOnePlace();
     SortedMap<Integer, List<Pitch>> written = new TreeMap<>();
     for (int bar : assigned.bars()) {
-      List<Pitch> pitches = written(bar);
+      List<Pitch> pitches = written(assigned, bar);
       if (!pitches.isEmpty()) {
         written.put(bar, pitches);
       }
     }
     if (ON_TWO.contains(instrument.family())) {
       this.clefs = Optional.empty();
-      written.forEach((bar, pitches) -> staves.put(bar, byRegister(bar, pitches)));
+      written.forEach((bar, pitches) -> staves.put(bar, staff(bar, pitches)));
     } else {
       this.clefs = Optional.of(new ClefCourse(instrument, written));
     }
   }
 
-  private List<Pitch> written(int bar) {
-    return tones(bar).stream()
+  private List<Pitch> written(Assigned notes, int bar) {
+    return tones(notes, bar)
         .filter(Pitch.class::isInstance)
         .map(Pitch.class::cast)
         .map(pitch -> pitch.movedBy(instrument.transposition().inverse()))
         .toList();
   }
 
-  private List<Tone> tones(int bar) {
-    return assigned.sounds(bar).stream()
-        .flatMap(sound -> assigned.stroke(sound.stroke()).tones().stream())
-        .toList();
+  private static Stream<Tone> tones(Assigned notes, int bar) {
+    return notes.sounds(bar).stream()
+        .flatMap(sound -> notes.stroke(sound.stroke()).tones().stream());
   }
 
-  /** The upper staff from middle C on; what is tied over a barline stays on its staff. */
-  private int byRegister(int bar, List<Pitch> pitches) {
-    SoundingItem first = assigned.sounds(bar).get(0);
-    double middle = pitches.stream().mapToInt(Pitch::diatonic).average().orElse(0);
-    int own = middle >= MIDDLE.diatonic() ? 1 : 2;
-    return first.first() ? own : staves.getOrDefault(bar - 1, own);
+  /** The upper staff from middle C on. */
+  private static int byRegister(List<Pitch> pitches) {
+    double middle = pitches.stream().mapToInt(Pitch::diatonic).average().orElseThrow();
+    return middle >= MIDDLE.diatonic() ? 1 : 2;
+  }
+
+  /** By register, but what is tied over a barline stays on its staff. */
+  private int staff(int bar, List<Pitch> pitches) {
+    boolean begins = assigned.sounds(bar).get(0).first();
+    int own = byRegister(pitches);
+    return begins ? own : staves.getOrDefault(bar - 1, own);
   }
 
   int count() {
@@ -87,9 +91,15 @@ final class NewStaves {
     return staves.getOrDefault(bar, 1);
   }
 
+  /** The staff for other notes in a bar, from 1. */
+  int of(Assigned others, int bar) {
+    List<Pitch> pitches = written(others, bar);
+    return count() == 1 || pitches.isEmpty() ? 1 : byRegister(pitches);
+  }
+
   private boolean hasOnePlace() {
     return assigned.bars().stream()
-            .flatMap(bar -> tones(bar).stream())
+            .flatMap(bar -> tones(assigned, bar))
             .map(Tone::key)
             .distinct()
             .count()

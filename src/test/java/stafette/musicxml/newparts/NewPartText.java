@@ -1,4 +1,4 @@
-package stafette.musicxml.write;
+package stafette.musicxml.newparts;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -13,6 +13,10 @@ import stafette.musicxml.read.Document;
 import stafette.musicxml.read.MusicXmlReader;
 import stafette.musicxml.read.Xml;
 import stafette.musicxml.text.Origin;
+import stafette.musicxml.write.ByHand;
+import stafette.musicxml.write.OfficialSchema;
+import stafette.musicxml.write.ScoreWriter;
+import stafette.musicxml.write.TwoParts;
 import stafette.plan.Brief;
 import stafette.plan.Plan;
 import stafette.plan.Segment;

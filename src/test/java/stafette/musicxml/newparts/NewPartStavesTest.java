@@ -1,4 +1,4 @@
-package stafette.musicxml.write;
+package stafette.musicxml.newparts;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -15,6 +15,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import stafette.musicxml.read.Document;
 import stafette.musicxml.read.Xml;
+import stafette.musicxml.write.TwoParts;
 
 /** Staves and clefs of new parts are those in which their players read these notes. */
 class NewPartStavesTest {
