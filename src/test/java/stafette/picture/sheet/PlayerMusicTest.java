@@ -64,7 +64,15 @@ class PlayerMusicTest {
 
   @Property(tries = 25)
   void no_head_and_no_rest_touches_another(@ForAll long seed) {
-    Plan plan = MixedRelays.any(seed);
+    assertAllApart(MixedRelays.any(seed));
+  }
+
+  @Example
+  void grace_notes_that_open_an_entry_within_a_bar_stand_clear_of_its_cue() {
+    assertAllApart(MixedRelays.any(1265));
+  }
+
+  private static void assertAllApart(Plan plan) {
     for (int player = 0; player < plan.brief().players().size(); player++) {
       if (!plan.segmentsOf(player).isEmpty()) {
         music(plan, player).staffed().forEach(PlayerMusicTest::assertApart);
