@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Optional;
 import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -14,6 +15,7 @@ import stafette.picture.ink.Mark;
 import stafette.picture.notes.BarRow;
 import stafette.picture.ribbon.InventedRelays;
 import stafette.picture.ribbon.MixedRelays;
+import stafette.picture.ribbon.RelayContent;
 import stafette.picture.ribbon.TimelineTest;
 import stafette.plan.Hocket;
 import stafette.plan.Plan;
@@ -26,7 +28,8 @@ class PlayerMusicTest {
   private static final double SPACE = 5;
 
   private static PlayerMusic music(Plan plan, int player) {
-    return PlayerMusic.of(plan, Judge.judge(plan), player, SPACE, LEFT, RIGHT);
+    return PlayerMusic.of(
+        RelayContent.of(plan, Judge.judge(plan), Optional.empty()), player, SPACE, LEFT, RIGHT);
   }
 
   @Example
