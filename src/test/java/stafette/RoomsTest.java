@@ -47,6 +47,8 @@ class RoomsTest {
     room("limits", "words time score");
     room("chairs", "words time score limits");
     room("plan", "words time score limits");
+    // what is given to players to read, for files and pictures alike
+    room("plan.written", "words time score notation limits plan");
     room("check", "words time score limits plan");
     // an estimate of what is heard, which no verdict and no cost may rest on
     room("check.ear", "words time score limits plan");
@@ -64,7 +66,9 @@ class RoomsTest {
     // a text and changes to it: what is music is for those who read and write it
     room("musicxml.text", "words time score");
     room("musicxml.read", "words time score notation musicxml.text");
-    room("musicxml.share", "words time score notation limits chairs plan musicxml.text");
+    room(
+        "musicxml.share",
+        "words time score notation limits chairs plan plan.written musicxml.text");
     room(
         "musicxml.make",
         "words time score notation limits musicxml.text musicxml.read musicxml.share");
@@ -73,7 +77,7 @@ class RoomsTest {
         "words time score notation limits chairs plan musicxml.text musicxml.share musicxml.make");
     room(
         "musicxml.write",
-        "words time score notation limits chairs plan musicxml.text musicxml.read musicxml.share"
+        "words time score notation limits chairs plan plan.written musicxml.text musicxml.read musicxml.share"
             + " musicxml.make musicxml.newparts");
     room("tables", "words time score limits plan");
     // writes down what was judged and chosen as it is: without these rooms it needs a copy of each
@@ -84,11 +88,13 @@ class RoomsTest {
             + " split.thin split.why split.tempo");
     room("sound", "words time score limits plan check check.ear");
     room("picture.ink", "words");
-    room("picture.notes", "words time score notation limits plan picture.ink");
-    room("picture.ribbon", "words time score limits plan check picture.ink picture.notes");
+    room("picture.notes", "words time score notation limits plan plan.written picture.ink");
+    room(
+        "picture.ribbon",
+        "words time score limits plan plan.written check picture.ink picture.notes");
     room(
         "picture.sheet",
-        "words time score limits plan check check.ear check.join check.alone picture.ink"
+        "words time score limits plan plan.written check check.ear check.join check.alone picture.ink"
             + " picture.notes picture.ribbon");
     // what was left unfinished is a plan file: it is named by its score; slashes are read as the
     // judge of single players has it
@@ -114,7 +120,7 @@ class RoomsTest {
             + " split.why split.tempo keep ask work work.who");
     room(
         "desktop",
-        "words time score score.source limits chairs plan check check.ear check.join check.alone split split.rotate split.thin"
+        "words time score score.source limits chairs plan plan.written check check.ear check.join check.alone split split.rotate split.thin"
             + " split.why split.tempo picture.ink picture.notes picture.ribbon keep ask work"
             + " work.who");
   }

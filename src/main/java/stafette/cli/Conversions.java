@@ -32,7 +32,7 @@ final class Conversions {
     line.registerConverter(OverlapRule.class, PlanOptions::overlapRule);
     line.registerConverter(TempiWish.class, TempiWish::parse);
     line.registerConverter(Slurring.class, ScoreOptions::slurring);
-    line.registerConverter(Joins.class, SplitCommand::joins);
+    line.registerConverter(Joins.class, SheetOptions.MarkingOptions::joins);
   }
 
   /** Reads a text that has no type of its own to be known by. */

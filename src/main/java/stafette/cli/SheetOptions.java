@@ -5,15 +5,21 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import stafette.check.JudgedPlan;
 import stafette.keep.OpenScore;
 import stafette.keep.Outputs;
+import stafette.plan.Joins;
+import stafette.plan.SourceTreatment;
+import stafette.plan.WrittenAs;
 import stafette.words.Refusal;
 import stafette.work.PrintSheet;
 
 /** Options that ask for a sheet to rehearse from. */
 final class SheetOptions {
+  @Mixin private MarkingOptions marking = new MarkingOptions();
+
   @Option(
       names = "--sheet",
       paramLabel = "FILE",
@@ -46,7 +52,8 @@ final class SheetOptions {
       throws Refusal {
     Optional<PrintSheet.SheetRequest> request = request(picture);
     if (request.isPresent()) {
-      PrintSheet.print(judged, score.score().title(), request.get());
+      WrittenAs how = marking.how(SourceTreatment.KEEP, true);
+      PrintSheet.print(judged, how, score.score().title(), request.get());
       output.out().println("Printed    " + request.get().file());
     }
   }
@@ -57,5 +64,35 @@ final class SheetOptions {
         .map(
             file ->
                 new PrintSheet.SheetRequest(file, picture.sheetPaper(), day, picture.replaces()));
+  }
+
+  /** Options that say how what players are given is marked. */
+  static final class MarkingOptions {
+    @Option(
+        names = "--joins",
+        paramLabel = "HOW",
+        description =
+            "How notes are marked that two players share: as-written (default), or shaded (who enters"
+                + " without accent and a step softer, who leaves fading).")
+    private Joins joins = Joins.AS_WRITTEN;
+
+    @Option(
+        names = "--balance",
+        description = "Marks louder instruments softer, in the dynamics that are written.")
+    private boolean balance;
+
+    static Joins joins(String text) throws Refusal {
+      return Joins.parse(text).orElseThrow(() -> Refusal.wrongUse("write as-written or shaded"));
+    }
+
+    /**
+     * How a plan is written.
+     *
+     * @param source what becomes of the line in the part it was taken from
+     * @param pedals whether harps are told how to set their pedals
+     */
+    WrittenAs how(SourceTreatment source, boolean pedals) {
+      return new WrittenAs(source, joins, balance, pedals);
+    }
   }
 }

@@ -14,10 +14,8 @@ import stafette.ask.SplitRequest;
 import stafette.check.alone.ThinnedPart;
 import stafette.keep.LimitsInForce;
 import stafette.keep.Outputs;
-import stafette.plan.Joins;
 import stafette.plan.Plan;
 import stafette.plan.SourceTreatment;
-import stafette.plan.WrittenAs;
 import stafette.words.Refusal;
 import stafette.work.Reports;
 import stafette.work.SideBySide;
@@ -53,18 +51,7 @@ final class SplitCommand implements Callable<Integer> {
       description = "What becomes of the line split: keep (default), cue or remove.")
   private SourceTreatment source = SourceTreatment.KEEP;
 
-  @Option(
-      names = "--joins",
-      paramLabel = "HOW",
-      description =
-          "How notes are marked that two players share: as-written (default), or shaded (who enters"
-              + " without accent and a step softer, who leaves fading).")
-  private Joins joins = Joins.AS_WRITTEN;
-
-  @Option(
-      names = "--balance",
-      description = "Marks louder instruments softer, in the dynamics that are written.")
-  private boolean balance;
+  @Mixin private SheetOptions.MarkingOptions marking = new SheetOptions.MarkingOptions();
 
   @Option(
       names = "--pedals",
@@ -92,10 +79,6 @@ final class SplitCommand implements Callable<Integer> {
 
   SplitCommand(Output output) {
     this.output = output;
-  }
-
-  static Joins joins(String text) throws Refusal {
-    return Joins.parse(text).orElseThrow(() -> Refusal.wrongUse("write as-written or shaded"));
   }
 
   @Override
@@ -140,7 +123,7 @@ final class SplitCommand implements Callable<Integer> {
                   outcome.score(),
                   Optional.of(plan),
                   background,
-                  new WrittenAs(source, joins, balance, pedals == YesOrNo.YES),
+                  marking.how(source, pedals == YesOrNo.YES),
                   limits,
                   target.get())));
     }

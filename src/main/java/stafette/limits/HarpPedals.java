@@ -41,6 +41,11 @@ public final class HarpPedals {
 
   private HarpPedals() {}
 
+  /** Whether a string may be called so: pedals hold it flat, natural or sharp. */
+  public static boolean hasString(Pitch pitch) {
+    return Math.abs(pitch.alter()) <= 1;
+  }
+
   /**
    * A setting of the pedals.
    *

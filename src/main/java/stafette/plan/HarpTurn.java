@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.IntStream;
 import stafette.limits.HarpPedals;
 import stafette.limits.HarpPedals.Pedal;
 import stafette.limits.HarpPedals.Setting;
@@ -59,14 +59,18 @@ public record HarpTurn(
   /** The turns of all harps of a plan. */
   public static Map<Segment, HarpTurn> of(Plan plan) {
     Map<Segment, HarpTurn> turns = new HashMap<>();
-    List<Player> players = plan.brief().players();
-    IntStream.range(0, players.size())
-        .filter(player -> players.get(player).instrument().isHarp())
-        .forEach(player -> add(turns, plan, player));
+    for (int player = 0; player < plan.brief().players().size(); player++) {
+      turns.putAll(of(plan, player));
+    }
     return turns;
   }
 
-  private static void add(Map<Segment, HarpTurn> turns, Plan plan, int player) {
+  /** The turns of a player of a plan, in order; none of an instrument that is no harp. */
+  public static Map<Segment, HarpTurn> of(Plan plan, int player) {
+    Map<Segment, HarpTurn> turns = new LinkedHashMap<>();
+    if (!plan.brief().players().get(player).instrument().isHarp()) {
+      return turns;
+    }
     Optional<Setting> inForce = Optional.empty();
     for (Segment segment : plan.segmentsOf(player)) {
       Played played = plan.played(segment);
@@ -77,6 +81,7 @@ public record HarpTurn(
       turns.put(segment, turn);
       inForce = setups.isEmpty() ? inForce : Optional.of(turn.after());
     }
+    return turns;
   }
 
   private static Setting inKey(Played played) {

@@ -12,6 +12,8 @@ import stafette.check.JudgedPlan;
 import stafette.keep.LimitsInForce;
 import stafette.keep.Outputs;
 import stafette.picture.sheet.SheetLanguage;
+import stafette.plan.SourceTreatment;
+import stafette.plan.WrittenAs;
 import stafette.time.Rational;
 import stafette.words.Refusal;
 import stafette.words.Sayable;
@@ -43,7 +45,11 @@ public final class ExportPlan {
     PrintSheet.SheetRequest request = new PrintSheet.SheetRequest(file, "", today, true);
     request.refuseWhatCannotBe(Outputs.beside(List.of(line.score().file())));
     PrintSheet.print(
-        judged, line.score().score().title(), request, new SheetLanguage(locale, speech));
+        judged,
+        WrittenAs.plain(SourceTreatment.KEEP),
+        line.score().score().title(),
+        request,
+        new SheetLanguage(locale, speech));
   }
 
   /**

@@ -16,6 +16,7 @@ import stafette.picture.ink.PdfInk;
 import stafette.picture.sheet.Sheet;
 import stafette.picture.sheet.SheetContent;
 import stafette.picture.sheet.SheetLanguage;
+import stafette.plan.WrittenAs;
 import stafette.words.Refusal;
 import stafette.words.Sentence;
 import stafette.words.Settable;
@@ -51,26 +52,33 @@ public final class PrintSheet {
   /**
    * Prints the sheet in English.
    *
+   * @param how what is marked for its players
    * @param title of the score, if it has one
    * @throws Refusal if the file can't be written
    */
-  public static void print(JudgedPlan judged, Optional<String> title, SheetRequest request)
+  public static void print(
+      JudgedPlan judged, WrittenAs how, Optional<String> title, SheetRequest request)
       throws Refusal {
-    print(judged, title, request, SheetLanguage.ENGLISH);
+    print(judged, how, title, request, SheetLanguage.ENGLISH);
   }
 
   /**
    * Prints the sheet in some language.
    *
+   * @param how what is marked for its players
    * @param title of the score, if it has one
    * @throws Refusal if the file can't be written
    */
   static void print(
-      JudgedPlan judged, Optional<String> title, SheetRequest request, SheetLanguage language)
+      JudgedPlan judged,
+      WrittenAs how,
+      Optional<String> title,
+      SheetRequest request,
+      SheetLanguage language)
       throws Refusal {
     SheetContent content =
         new SheetContent(
-            judged.plan(), judged.verdict(), judged.window(), title, request.date(), language);
+            judged.plan(), how, judged.verdict(), judged.window(), title, request.date(), language);
     List<Drawing> pages = Sheet.of(content, paperOf(request.paper()));
     FileDoor.write(
         request.file(),

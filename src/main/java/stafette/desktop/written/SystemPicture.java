@@ -15,10 +15,13 @@ import stafette.picture.ink.Mark;
 import stafette.picture.notes.BarRow;
 import stafette.picture.notes.Clef;
 import stafette.picture.notes.Engraver;
+import stafette.picture.notes.ExpressionSigns;
 import stafette.picture.notes.NoteRoom;
 import stafette.picture.notes.PartSpelling;
 import stafette.picture.notes.Staff;
-import stafette.plan.Played;
+import stafette.plan.written.Landings;
+import stafette.plan.written.PassageMarks;
+import stafette.plan.written.WrittenPassage;
 import stafette.score.Keys;
 import stafette.score.Line;
 import stafette.score.Transposition;
@@ -130,7 +133,7 @@ record SystemPicture(
                 .filter(line -> line.source().strands().isOn(number) && sounds(line, row))
                 .toList();
         for (Line line : sounding) {
-          y = staff(List.of(new Played(line, 0, line.count() - 1)), number, row, y, marks);
+          y = staff(List.of(WrittenPassage.whole(line)), number, row, y, marks);
         }
         if (sounding.isEmpty()) {
           y = staff(List.of(), number, row, y, marks);
@@ -158,24 +161,36 @@ record SystemPicture(
       return line.strokes().stream().anyMatch(stroke -> stroke.span().overlaps(row.span()));
     }
 
-    private double staff(List<Played> plays, int number, BarRow row, double top, List<Mark> marks) {
+    private double staff(
+        List<WrittenPassage> plays, int number, BarRow row, double top, List<Mark> marks) {
       Engraver.EngravedMusic music = music(plays, row.bars().get(0));
-      Box ink = extent(Engraver.marks(music, staff(number, 0), row));
+      Box ink = extent(engraved(music, staff(number, 0), row));
       double down = top - Math.min(ink.top(), -SPACE);
-      marks.addAll(Engraver.marks(music, staff(number, down), row));
+      marks.addAll(engraved(music, staff(number, down), row));
       return down + Math.max(ink.bottom(), 5 * SPACE) + GAP;
     }
 
+    private static List<Mark> engraved(Engraver.EngravedMusic music, Staff staff, BarRow row) {
+      List<Mark> marks = new ArrayList<>(Engraver.marks(music, staff, row));
+      marks.addAll(
+          ExpressionSigns.of(PassageMarks.all(music.plays(), Landings.NONE), staff, row, marks));
+      return marks;
+    }
+
     /** The metre shows where it begins. */
-    private Engraver.EngravedMusic music(List<Played> plays, Bar first) {
+    private Engraver.EngravedMusic music(List<WrittenPassage> plays, Bar first) {
       int place = part.bars().indexOf(first);
       boolean same = place > 0 && part.bars().get(place - 1).meter().equals(first.meter());
       return new Engraver.EngravedMusic(
-          plays, List.of(), keys(), same ? Optional.empty() : Optional.of(first.meter()));
+          plays, List.of(), keys(), same ? Optional.empty() : Optional.of(first.meter()), isHarp());
     }
 
     private PartSpelling spelling() {
-      return new PartSpelling(transposition(), keys());
+      return new PartSpelling(transposition(), keys(), isHarp());
+    }
+
+    private boolean isHarp() {
+      return part.instrument().filter(Instrument::isHarp).isPresent();
     }
 
     /** As the part has them; instruments without pitch have none. */

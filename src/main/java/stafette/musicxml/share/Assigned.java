@@ -18,23 +18,23 @@ import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import stafette.limits.HarpPedals;
 import stafette.musicxml.text.Origin.ElementText;
 import stafette.musicxml.text.Origin.NoteText;
 import stafette.notation.BarItem.SoundingItem;
 import stafette.notation.NoteSpans;
 import stafette.plan.HarpTurn;
-import stafette.plan.Joins;
-import stafette.plan.LevelSteps;
 import stafette.plan.Plan;
-import stafette.plan.Played;
 import stafette.plan.Player;
 import stafette.plan.Segment;
+import stafette.plan.written.Landings;
+import stafette.plan.written.PassageMarks;
+import stafette.plan.written.WrittenPassage;
 import stafette.score.Attack;
 import stafette.score.Line;
 import stafette.score.Pitch;
 import stafette.score.Stroke;
 import stafette.score.Tone;
-import stafette.score.Words;
 import stafette.time.Bars;
 import stafette.time.Position;
 import stafette.time.Span;
@@ -60,9 +60,6 @@ public final class Assigned {
   private final Set<Span> beams = new LinkedHashSet<>();
   private final List<EntryCue> cues = new ArrayList<>();
 
-  /** The words for its character that the player was told last. */
-  private Optional<Words> said = Optional.empty();
-
   /** A player's share of a plan. Notes of its part that are this share may be written anew. */
   public Assigned(Plan plan, int player) {
     this(plan, player, new TreeSet<>(), WritingStyle.PLAIN);
@@ -74,38 +71,34 @@ public final class Assigned {
    * @param others where the part has notes that are none of the line's
    */
   public Assigned(Plan plan, int index, NavigableSet<Position> others, WritingStyle style) {
+    this(plan, index, Landings.of(plan, List.of(index), others), HarpTurn.of(plan, index), style);
+  }
+
+  private Assigned(
+      Plan plan, int index, Landings landings, Map<Segment, HarpTurn> harps, WritingStyle style) {
     this(
         plan.brief().players().get(index),
         plan.line().bars(),
-        passages(plan, index, Landings.of(plan, List.of(index), others), style),
+        WrittenPassage.all(plan, index, landings, style.how(), harps),
+        landings,
         List.of());
     RelayWords.of(plan, index, List.of(index), style).forEach(this::add);
-    addPedals(plan, index, style);
-  }
-
-  private static List<WrittenPassage> passages(
-      Plan plan, int player, Landings landings, WritingStyle style) {
-    Map<Segment, HarpTurn> harps = HarpTurn.of(plan);
-    List<WrittenPassage> passages = new ArrayList<>();
-    for (Segment segment : plan.segmentsOf(player)) {
-      WrittenPassage passage =
-          WrittenPassage.of(
-              plan.played(segment),
-              landings,
-              style.joins() == Joins.SHADED ? Overlaps.of(plan, segment) : Overlaps.NONE,
-              style.balanced() ? LevelSteps.steps(plan, player) : 0);
-      HarpTurn harp = harps.get(segment);
-      passages.add(harp == null ? passage : passage.on(harp));
+    if (style.how().pedals()) {
+      PedalSigns.of(harps.values()).forEach(this::add);
     }
-    return passages;
   }
 
   /** The shares of players who read from one staff, as one stream of notes. */
   public Assigned(Plan plan, SharedStaff staff, WritingStyle style) {
+    this(plan, staff, Landings.of(plan, staff.players(), staff.others()), style);
+  }
+
+  private Assigned(Plan plan, SharedStaff staff, Landings landings, WritingStyle style) {
     this(
         plan.brief().players().get(staff.players().get(0)),
         plan.line().bars(),
-        passages(staff, Landings.of(plan, staff.players(), staff.others())),
+        staff.passages().stream().map(played -> WrittenPassage.plain(played, landings)).toList(),
+        landings,
         List.of());
     List<Stroke> inOrder = inOrder();
     Set<Position> entering =
@@ -123,42 +116,48 @@ public final class Assigned {
         .forEach(player -> RelayWords.of(plan, player, staff.players(), style).forEach(this::add));
   }
 
-  private static List<WrittenPassage> passages(SharedStaff staff, Landings landings) {
-    return staff.passages().stream().map(played -> WrittenPassage.plain(played, landings)).toList();
-  }
-
   /** A background part. */
   public Assigned(Background background, WritingStyle style) {
+    this(background, HarpTurn.of(background.plan(), 0), style);
+  }
+
+  private Assigned(Background background, Map<Segment, HarpTurn> harps, WritingStyle style) {
     this(
         background.plan().brief().players().get(0),
         background.plan().line().bars(),
-        passages(background.plan(), 0, Landings.NONE, WritingStyle.PLAIN),
+        WrittenPassage.all(background.plan(), 0, Landings.NONE, WritingStyle.PLAIN.how(), harps),
+        Landings.NONE,
         background.replaces().strokes());
     owned.forEach(stroke -> cleared.add(bars.at(stroke.onset()).index()));
-    addPedals(background.plan(), 0, style);
+    if (style.how().pedals()) {
+      PedalSigns.of(harps.values()).forEach(this::add);
+    }
   }
 
-  private Assigned(Player player, Bars bars, List<WrittenPassage> passages, List<Stroke> replaced) {
+  private Assigned(
+      Player player,
+      Bars bars,
+      List<WrittenPassage> passages,
+      Landings landings,
+      List<Stroke> replaced) {
     this.player = player;
     this.bars = bars;
-    passages.forEach(this::take);
+    List<PassageMarks> marks = PassageMarks.all(passages, landings);
+    for (int i = 0; i < passages.size(); i++) {
+      beams.addAll(passages.get(i).line().expression().beams());
+      PassageSigns.of(marks.get(i)).forEach(this::add);
+      play(passages.get(i).strokes());
+    }
     owned =
         Stream.concat(strokes.stream(), replaced.stream())
             .sorted(Comparator.comparing(Stroke::onset))
             .toList();
   }
 
-  private void addPedals(Plan plan, int index, WritingStyle style) {
-    if (style.pedals()) {
-      PedalSigns.of(plan, index).forEach(this::add);
-    }
-  }
-
   /** All of a line. */
   public static Assigned all(Player player, Line line) {
-    Played all = new Played(line, 0, line.count() - 1);
     return new Assigned(
-        player, line.bars(), List.of(WrittenPassage.plain(all, Landings.NONE)), List.of());
+        player, line.bars(), List.of(WrittenPassage.whole(line)), Landings.NONE, List.of());
   }
 
   /**
@@ -167,18 +166,10 @@ public final class Assigned {
    * @param quoted at least one
    */
   static Assigned quoting(Player player, Bars bars, List<Stroke> quoted, String name) {
-    Assigned quotation = new Assigned(player, bars, List.of(), List.of());
+    Assigned quotation = new Assigned(player, bars, List.of(), Landings.NONE, List.of());
     quotation.play(quoted);
     quotation.add(Sign.partner(quoted.get(0).onset(), name));
     return quotation;
-  }
-
-  /** One passage: strokes of a line, with what stands beside them. */
-  private void take(WrittenPassage passage) {
-    beams.addAll(passage.line().expression().beams());
-    PassageSigns.of(passage, said).forEach(this::add);
-    said = passage.line().expression().wordsAt(passage.landing().onset());
-    play(passage.strokes());
   }
 
   /** Strokes without a break; none sounds beyond the next. */
@@ -281,7 +272,7 @@ public final class Assigned {
     boolean isHarp = player.instrument().isHarp();
     return pitch -> {
       Pitch usual = ofPart.apply(pitch);
-      boolean isString = Math.abs(pitch.alter()) <= 1 && usual.midi() == pitch.midi();
+      boolean isString = HarpPedals.hasString(pitch) && usual.midi() == pitch.midi();
       return isHarp && isString ? pitch : usual;
     };
   }

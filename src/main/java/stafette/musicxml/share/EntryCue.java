@@ -11,6 +11,7 @@ import stafette.limits.Instrument;
 import stafette.plan.Plan;
 import stafette.plan.Player;
 import stafette.plan.Segment;
+import stafette.plan.written.LongRest;
 import stafette.score.Part;
 import stafette.score.Pitch;
 import stafette.score.Score;
@@ -32,10 +33,7 @@ import stafette.time.Span;
  * @param notes in octaves that the player's instrument has
  */
 public record EntryCue(Span span, Assigned notes) {
-  /** Players count so many bars without help (common practice, no source). */
-  private static final int BARS_COUNTED = 8;
-
-  /** Where the tempo changes they don't. */
+  /** Where the tempo changes players count no more bars than that without help. */
   private static final int BARS_AT_NEW_TEMPO = 2;
 
   private static final int MOST_OCTAVES = 4;
@@ -109,7 +107,7 @@ public record EntryCue(Span span, Assigned notes) {
             .within(new Span(from, entry.plus(Length.ofQuarters(1, 8))))
             .tailMap(from, false)
             .isEmpty();
-    return newTempo ? BARS_AT_NEW_TEMPO : BARS_COUNTED;
+    return newTempo ? BARS_AT_NEW_TEMPO : LongRest.BARS_COUNTED;
   }
 
   /** The line, where others have it; else the part that sounds most. */

@@ -1,24 +1,19 @@
 package stafette.musicxml.share;
 
+import java.util.Collection;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Collectors;
 import stafette.limits.HarpPedals;
 import stafette.plan.HarpTurn;
-import stafette.plan.Plan;
-import stafette.plan.Segment;
 import stafette.time.Position;
 
 /** The signs for a harpist's pedals: a diagram where many are set, names where one or two move. */
 final class PedalSigns {
   private PedalSigns() {}
 
-  /** Those of a player of a plan; none for other instruments. */
-  static List<Sign> of(Plan plan, int player) {
-    Map<Segment, HarpTurn> harps = HarpTurn.of(plan);
-    return plan.segmentsOf(player).stream()
-        .filter(harps::containsKey)
-        .map(harps::get)
+  /** Those for the turns of a harp. */
+  static List<Sign> of(Collection<HarpTurn> turns) {
+    return turns.stream()
         .flatMap(turn -> turn.changes().stream().map(change -> sign(turn, change)))
         .toList();
   }

@@ -14,6 +14,7 @@ import stafette.plan.Plan;
 import stafette.plan.Played;
 import stafette.plan.Player;
 import stafette.plan.Segment;
+import stafette.plan.written.Landings;
 import stafette.score.Part;
 import stafette.score.Stroke;
 import stafette.score.Words;

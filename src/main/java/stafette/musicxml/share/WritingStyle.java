@@ -3,6 +3,8 @@ package stafette.musicxml.share;
 import java.util.function.Function;
 import stafette.plan.Joins;
 import stafette.plan.Player;
+import stafette.plan.SourceTreatment;
+import stafette.plan.WrittenAs;
 import stafette.score.Part;
 
 /**
@@ -10,17 +12,14 @@ import stafette.score.Part;
  *
  * @param shortName what others call a player in words over the staff
  * @param partName what a part of the score is called there
- * @param joins how the notes are marked that two players share
- * @param balanced whether louder instruments are marked softer
- * @param pedals whether harps are told how to set their pedals
+ * @param how what is marked for its players
  */
 public record WritingStyle(
-    Function<Player, String> shortName,
-    Function<Part, String> partName,
-    Joins joins,
-    boolean balanced,
-    boolean pedals) {
+    Function<Player, String> shortName, Function<Part, String> partName, WrittenAs how) {
   /** As the line is written, with names in full. */
   public static final WritingStyle PLAIN =
-      new WritingStyle(Player::name, Part::name, Joins.AS_WRITTEN, false, false);
+      new WritingStyle(
+          Player::name,
+          Part::name,
+          new WrittenAs(SourceTreatment.KEEP, Joins.AS_WRITTEN, false, false));
 }

@@ -3,7 +3,7 @@
  * signs beside them.
  *
  * <p>May import {@code words}, {@code time}, {@code score}, {@code notation}, {@code limits},
- * {@code chairs}, {@code plan} and {@code musicxml.text}. Decisions:
+ * {@code chairs}, {@code plan}, {@code plan.written} and {@code musicxml.text}. Decisions:
  *
  * <ul>
  *   <li>A player's strokes are written from a list of the player's own, whether or not they follow
@@ -13,9 +13,6 @@
  *       the same ones; labels say who plays where that changes. Where they have different notes
  *       each gets a voice. What the next given notes are for is said again if a label would be
  *       taken for theirs.
- *   <li>A hairpin that crosses a join is divided: who leaves arrives at what it has reached there,
- *       who enters begins with it and has the goal.
- *   <li>A landing note is as long as is plain to read, never into what its player has next.
  * </ul>
  */
 @NullMarked

@@ -25,7 +25,6 @@ import stafette.musicxml.share.Assigned;
 import stafette.musicxml.share.Background;
 import stafette.musicxml.share.ChairLabels;
 import stafette.musicxml.share.EntryCue;
-import stafette.musicxml.share.Landings;
 import stafette.musicxml.share.SharedStaff;
 import stafette.musicxml.share.WritingStyle;
 import stafette.musicxml.text.Origin;
@@ -37,6 +36,7 @@ import stafette.plan.Player;
 import stafette.plan.Segment;
 import stafette.plan.SourceTreatment;
 import stafette.plan.WrittenAs;
+import stafette.plan.written.Landings;
 import stafette.score.Line;
 import stafette.score.Part;
 import stafette.time.Position;
@@ -64,7 +64,7 @@ public final class ScoreWriter {
     this.document = document;
     this.origin = document.origin();
     this.names = names;
-    this.style = new WritingStyle(names::of, names::of, how.joins(), how.balanced(), how.pedals());
+    this.style = new WritingStyle(names::of, names::of, how);
     this.newParts = new NewParts(origin, fragments, names);
   }
 

@@ -2,7 +2,7 @@ package stafette.picture.notes;
 
 import java.util.List;
 import stafette.limits.Instrument;
-import stafette.plan.Played;
+import stafette.plan.written.WrittenPassage;
 import stafette.score.Stroke;
 import stafette.time.Span;
 
@@ -17,11 +17,11 @@ public final class ClefChoice {
   private ClefChoice() {}
 
   /** The clef for what an instrument plays within a span. */
-  public static Clef of(Instrument instrument, List<Played> plays, Span span) {
+  public static Clef of(Instrument instrument, List<WrittenPassage> plays, Span span) {
     Clef usual = Clef.of(instrument.clef());
     List<Stroke> strokes =
         plays.stream()
-            .flatMap(p -> p.all().stream())
+            .flatMap(passage -> passage.strokes().stream())
             .filter(stroke -> stroke.span().overlaps(span))
             .toList();
     double least = ledgers(usual, instrument, strokes);

@@ -7,7 +7,7 @@ import stafette.notation.Accidentals;
 import stafette.picture.ink.Ink;
 import stafette.picture.ink.Mark;
 import stafette.picture.ink.Path;
-import stafette.plan.Played;
+import stafette.plan.written.WrittenPassage;
 import stafette.score.Keys;
 import stafette.time.Bar;
 import stafette.time.Meter;
@@ -39,26 +39,26 @@ public final class Engraver {
   /**
    * What is to be written.
    *
-   * @param plays the stretches of lines that the player plays; sounding pitches
+   * @param plays what the player plays; sounding pitches
    * @param given where it plays something else, so that neither notes nor rests are written
    * @param keys the key signatures as the part has them; where they lie beyond seven sharps or
    *     flats, it is written the other way round
    * @param meter the time signature at the beginning, if it is to be shown
+   * @param byString whether notes are spelled by the strings of a harp that sound them
    */
   public record EngravedMusic(
-      List<Played> plays, List<Span> given, Keys keys, Optional<Meter> meter) {
+      List<WrittenPassage> plays,
+      List<Span> given,
+      Keys keys,
+      Optional<Meter> meter,
+      boolean byString) {
     public EngravedMusic {
       plays = List.copyOf(plays);
       given = List.copyOf(given);
     }
 
-    /**
-     * Music in one key.
-     *
-     * @param fifths the key signature: so many sharps, or flats if below zero
-     */
-    public EngravedMusic(List<Played> plays, List<Span> given, int fifths, Optional<Meter> meter) {
-      this(plays, given, Keys.of(fifths), meter);
+    PartSpelling spelling(Staff staff) {
+      return new PartSpelling(staff.transposition(), keys, byString);
     }
   }
 
@@ -66,7 +66,7 @@ public final class Engraver {
     this.music = music;
     this.staff = staff.ofWritten();
     this.row = row;
-    spelling = new PartSpelling(staff.transposition(), music.keys());
+    spelling = music.spelling(staff);
     List<NotatedItem> sounding = Notation.of(music.plays(), music.given(), row.bars());
     octaves = OctaveLines.of(this.staff, row.bars(), spelling.of(sounding));
     written = octaves.notes();
@@ -92,7 +92,7 @@ public final class Engraver {
 
   /** How much room the signs before a row take that begins there. */
   public static double headerWidth(EngravedMusic music, Staff staff, Position start) {
-    int fifths = new PartSpelling(staff.transposition(), music.keys()).signature(start);
+    int fifths = music.spelling(staff).signature(start);
     return StaffHeader.width(staff, fifths, music.meter());
   }
 
@@ -101,8 +101,7 @@ public final class Engraver {
    * are written where {@link BarRow#signs()} leaves it.
    */
   public static double signsWidth(EngravedMusic music, Staff staff, Bar before, Bar bar) {
-    PartSpelling spelling = new PartSpelling(staff.transposition(), music.keys());
-    return signs(spelling, before, bar).width() * staff.space();
+    return signs(music.spelling(staff), before, bar).width() * staff.space();
   }
 
   private static BarSigns signs(PartSpelling spelling, Bar before, Bar bar) {

@@ -11,11 +11,8 @@ import java.util.TreeSet;
 import java.util.stream.Stream;
 import stafette.notation.BarItem;
 import stafette.notation.BarItem.SoundingItem;
-import stafette.notation.LandingNote;
 import stafette.notation.VoiceLayout;
-import stafette.plan.Played;
-import stafette.plan.Rules;
-import stafette.score.Line;
+import stafette.plan.written.WrittenPassage;
 import stafette.score.Stroke;
 import stafette.score.Tuplet;
 import stafette.time.Bar;
@@ -29,9 +26,6 @@ import stafette.time.Span;
  * whole.
  */
 final class Notation {
-  /** What a player has before an entry as a rule. */
-  private static final long READY_MICROS = Math.round(Rules.DEFAULT_READY_SECONDS * 1e6);
-
   private final List<Stroke> strokes;
   private final Map<Integer, List<SoundingItem>> sounds = new HashMap<>();
   private final List<Span> given;
@@ -60,44 +54,22 @@ final class Notation {
    * @param plays all that the player plays
    * @param given where it plays something else, so that no rests are shown
    */
-  static List<NotatedItem> of(List<Played> plays, List<Span> given, List<Bar> bars) {
+  static List<NotatedItem> of(List<WrittenPassage> plays, List<Span> given, List<Bar> bars) {
     Span all = new Span(bars.get(0).span().start(), bars.get(bars.size() - 1).span().end());
     List<Stroke> strokes =
         plays.stream()
-            .flatMap(played -> written(played, plays, given).stream())
+            .flatMap(passage -> passage.strokes().stream())
             .filter(stroke -> stroke.span().overlaps(all))
             .sorted(Comparator.comparing(Stroke::onset))
             .toList();
-    Optional<Bars> ofScore = plays.stream().findFirst().map(played -> played.line().bars());
+    Optional<Bars> ofScore = plays.stream().findFirst().map(passage -> passage.line().bars());
     List<Span> beams =
         plays.stream()
-            .flatMap(played -> played.line().expression().beams().stream())
+            .flatMap(passage -> passage.line().expression().beams().stream())
             .distinct()
             .toList();
     Notation notation = new Notation(strokes, given, beams, ofScore);
     return bars.stream().flatMap(bar -> notation.bar(bar).stream()).toList();
-  }
-
-  /** The strokes of a turn as the file has them: where the line goes on, with a landing note. */
-  private static List<Stroke> written(Played played, List<Played> plays, List<Span> given) {
-    Line line = played.line();
-    List<Stroke> strokes = new ArrayList<>(played.all());
-    Position landing = line.stroke(played.last()).onset();
-    strokes.set(
-        strokes.size() - 1,
-        LandingNote.written(
-            line, played.last(), end -> isFree(line, new Span(landing, end), plays, given)));
-    return strokes;
-  }
-
-  /** Whether the player has nothing else within a span, after its start, nor to get ready for. */
-  private static boolean isFree(Line line, Span span, List<Played> plays, List<Span> given) {
-    long ready = line.micros(span.end()) + READY_MICROS;
-    return Stream.concat(
-            given.stream().map(Span::start),
-            plays.stream().map(played -> played.line().stroke(played.first()).onset()))
-        .filter(onset -> onset.isAfter(span.start()))
-        .allMatch(onset -> ready <= line.micros(onset));
   }
 
   private List<NotatedItem> bar(Bar bar) {

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.NavigableMap;
 import java.util.TreeMap;
 import stafette.notation.Accidentals;
-import stafette.plan.Played;
+import stafette.plan.written.WrittenPassage;
 import stafette.score.Grace;
 import stafette.score.Line;
 import stafette.score.Pitch;
@@ -37,8 +37,7 @@ public final class NoteRoom {
   /** All of a line; any of its notes may be the first of somebody's in its bar. */
   public NoteRoom(Line line, PartSpelling spelling) {
     this(
-        spelling.of(
-            Notation.of(List.of(new Played(line, 0, line.count() - 1)), List.of(), bars(line))),
+        spelling.of(Notation.of(List.of(WrittenPassage.whole(line)), List.of(), bars(line))),
         bars(line),
         spelling,
         true);
@@ -50,7 +49,8 @@ public final class NoteRoom {
    * @param given where no rests are shown
    * @param bars in order
    */
-  public NoteRoom(List<Played> plays, List<Span> given, List<Bar> bars, PartSpelling spelling) {
+  public NoteRoom(
+      List<WrittenPassage> plays, List<Span> given, List<Bar> bars, PartSpelling spelling) {
     this(spelling.of(Notation.of(plays, given, bars)), bars, spelling, false);
   }
 

@@ -2,7 +2,7 @@
  * Engraves: notes, rests, beams and signatures as marks on a staff.
  *
  * <p>May import {@code words}, {@code time}, {@code score}, {@code notation}, {@code limits},
- * {@code plan} and {@code picture.ink}. Decisions:
+ * {@code plan}, {@code plan.written} and {@code picture.ink}. Decisions:
  *
  * <ul>
  *   <li>Values, rests, tuplets, beams and accidentals are those that files are written with.

@@ -14,6 +14,8 @@ import stafette.plan.Handoff;
 import stafette.plan.Plan;
 import stafette.plan.Played;
 import stafette.plan.Segment;
+import stafette.plan.SourceTreatment;
+import stafette.plan.WrittenAs;
 import stafette.score.Line;
 import stafette.score.Stroke;
 import stafette.time.Bar;
@@ -26,6 +28,7 @@ import stafette.words.Sayable;
  * What a picture shows.
  *
  * @param plan who plays what
+ * @param how what is marked for its players
  * @param verdict what the judge says of it
  * @param window the tempi between which it holds
  * @param courses for each segment the strain at each stroke that it really plays
@@ -34,12 +37,13 @@ import stafette.words.Sayable;
  */
 public record RelayContent(
     Plan plan,
+    WrittenAs how,
     Verdict verdict,
     Optional<TempoWindow> window,
     List<List<Double>> courses,
     List<Link> links,
     Function<Sayable, String> speech) {
-  /** In English. */
+  /** In English, as the line is written. */
   public static RelayContent of(Plan plan, Verdict verdict, Optional<TempoWindow> window) {
     List<Link> links = new ArrayList<>();
     List<Handoff> handoffs = plan.handoffs();
@@ -48,6 +52,7 @@ public record RelayContent(
     }
     return new RelayContent(
         plan,
+        WrittenAs.plain(SourceTreatment.KEEP),
         verdict,
         window,
         StrainCourse.of(plan),
@@ -57,7 +62,12 @@ public record RelayContent(
 
   /** The same, said otherwise. */
   public RelayContent in(Function<Sayable, String> language) {
-    return new RelayContent(plan, verdict, window, courses, links, language);
+    return new RelayContent(plan, how, verdict, window, courses, links, language);
+  }
+
+  /** The same, marked otherwise. */
+  public RelayContent marked(WrittenAs otherwise) {
+    return new RelayContent(plan, otherwise, verdict, window, courses, links, speech);
   }
 
   String say(Sayable what) {

@@ -18,8 +18,11 @@ import stafette.picture.notes.PartSpelling;
 import stafette.picture.notes.Staff;
 import stafette.picture.notes.StaffHeader;
 import stafette.plan.GivenStretch;
-import stafette.plan.Played;
+import stafette.plan.HarpTurn;
+import stafette.plan.Plan;
 import stafette.plan.Player;
+import stafette.plan.written.Landings;
+import stafette.plan.written.WrittenPassage;
 import stafette.score.Keys;
 import stafette.score.Line;
 import stafette.time.Bar;
@@ -46,14 +49,20 @@ public final class StaffLines {
   private final List<NoteRoom> rooms;
   private final double space;
   private final Map<Integer, Staff> wholes = new HashMap<>();
+  private final Map<Integer, List<WrittenPassage>> passages = new HashMap<>();
 
   private StaffLines(RelayContent relay, double space) {
     this.relay = relay;
     this.space = space;
     List<PartSpelling> spellings = relay.playing().stream().map(this::spelling).distinct().toList();
     rooms =
-        lines()
-            .flatMap(line -> spellings.stream().map(spelling -> new NoteRoom(line, spelling)))
+        Stream.concat(
+                lines()
+                    .flatMap(
+                        line -> spellings.stream().map(spelling -> new NoteRoom(line, spelling))),
+                relay.playing().stream()
+                    .filter(player -> instrument(player).isHarp())
+                    .map(player -> room(player, plays(player), List.of(), relay.bars())))
             .toList();
   }
 
@@ -110,14 +119,20 @@ public final class StaffLines {
 
   /** The notes of a player alone, with the clef in which all that it plays is best read. */
   List<Mark> notes(int player, BarRow row, double top) {
-    List<Played> plays =
-        relay.plan().segmentsOf(player).stream()
-            .filter(segment -> relay.span(segment).overlaps(row.span()))
-            .map(relay.plan()::played)
+    List<WrittenPassage> plays =
+        plays(player).stream()
+            .filter(
+                passage ->
+                    passage.strokes().stream()
+                        .anyMatch(stroke -> stroke.span().overlaps(row.span())))
             .toList();
     Engraver.EngravedMusic own =
         new Engraver.EngravedMusic(
-            plays, silences(player, row.span()), keys(player), Optional.empty());
+            plays,
+            silences(player, row.span()),
+            keys(player),
+            Optional.empty(),
+            instrument(player).isHarp());
     return Engraver.notes(own, wholeStaff(player, top), row);
   }
 
@@ -218,7 +233,7 @@ public final class StaffLines {
    *
    * @param given where no rests are shown
    */
-  public NoteRoom room(int player, List<Played> plays, List<Span> given, List<Bar> bars) {
+  public NoteRoom room(int player, List<WrittenPassage> plays, List<Span> given, List<Bar> bars) {
     return new NoteRoom(plays, given, bars, spelling(player));
   }
 
@@ -230,8 +245,15 @@ public final class StaffLines {
         .distinct();
   }
 
-  private List<Played> plays(int player) {
-    return relay.plan().segmentsOf(player).stream().map(relay.plan()::played).toList();
+  /** What a player plays, as it is written. */
+  public List<WrittenPassage> plays(int player) {
+    return passages.computeIfAbsent(player, this::written);
+  }
+
+  private List<WrittenPassage> written(int player) {
+    Plan plan = relay.plan();
+    return WrittenPassage.all(
+        plan, player, Landings.of(plan, player), relay.how(), HarpTurn.of(plan, player));
   }
 
   /** What a player plays in some bars, for a row that they make. */
@@ -240,7 +262,8 @@ public final class StaffLines {
         plays(player),
         given(relay.plan().brief().players().get(player), bars),
         keys(player),
-        bars.isEmpty() ? Optional.empty() : newMeter(bars.get(0)));
+        bars.isEmpty() ? Optional.empty() : newMeter(bars.get(0)),
+        instrument(player).isHarp());
   }
 
   /** The time signature that a row shows which begins there. */
@@ -259,7 +282,8 @@ public final class StaffLines {
   }
 
   private PartSpelling spelling(int player) {
-    return new PartSpelling(instrument(player).transposition(), keys(player));
+    return new PartSpelling(
+        instrument(player).transposition(), keys(player), instrument(player).isHarp());
   }
 
   private Instrument instrument(int player) {

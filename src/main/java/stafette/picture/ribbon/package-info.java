@@ -2,7 +2,7 @@
  * Draws: the timeline of a plan, a lane for each player.
  *
  * <p>May import {@code words}, {@code time}, {@code score}, {@code limits}, {@code plan}, {@code
- * check}, {@code picture.ink} and {@code picture.notes}. Decisions:
+ * plan.written}, {@code check}, {@code picture.ink} and {@code picture.notes}. Decisions:
  *
  * <ul>
  *   <li>Nothing is told by colour alone: strain is the share of ink, handoffs have a shape.

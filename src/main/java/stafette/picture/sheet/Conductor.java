@@ -161,8 +161,7 @@ final class Conductor {
   }
 
   private List<Block> ribbon() {
-    RelayContent relay =
-        RelayContent.of(plan, content.verdict(), content.window()).in(content.language().speech());
+    RelayContent relay = content.relay();
     List<Piece> rows = RibbonRows.of(relay, right, height, height * RIBBON_SHARE);
     List<Block> blocks = new ArrayList<>();
     for (int i = 0; i < rows.size(); i++) {

@@ -6,24 +6,25 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import stafette.check.Verdict;
 import stafette.picture.ink.Box;
 import stafette.picture.ink.Greyed;
 import stafette.picture.ink.Hatching;
 import stafette.picture.ink.Mark;
 import stafette.picture.ink.Piece;
 import stafette.picture.notes.BarRow;
-import stafette.picture.notes.DynamicSigns;
 import stafette.picture.notes.Engraver;
+import stafette.picture.notes.ExpressionSigns;
 import stafette.picture.notes.NoteRoom;
 import stafette.picture.notes.SpacedBar;
 import stafette.picture.notes.Staff;
 import stafette.picture.ribbon.RelayContent;
 import stafette.picture.ribbon.StaffLines;
 import stafette.plan.GivenStretch;
-import stafette.plan.Plan;
-import stafette.plan.Played;
 import stafette.plan.Player;
+import stafette.plan.written.Landings;
+import stafette.plan.written.PassageMarks;
+import stafette.plan.written.WrittenPassage;
+import stafette.score.Stroke;
 import stafette.time.Bar;
 import stafette.time.Meter;
 import stafette.time.Position;
@@ -43,6 +44,7 @@ public final class PlayerMusic {
   private final RelayContent relay;
   private final int player;
   private final StaffLines staffs;
+  private final List<PassageMarks> expressed;
   private final List<Cues.Cue> cues;
   private final List<CountedStretch> stretches;
   private final List<StretchRoom> rooms;
@@ -55,6 +57,7 @@ public final class PlayerMusic {
     this.left = left;
     this.right = right;
     staffs = StaffLines.sized(relay, space);
+    expressed = PassageMarks.all(staffs.plays(player), Landings.of(relay.plan(), player));
     cues = Cues.of(relay.plan(), player);
     stretches = CountedStretch.all(relay.plan(), player, cues);
     rooms = rooms();
@@ -68,8 +71,7 @@ public final class PlayerMusic {
    * @param right where they end at most
    */
   public static PlayerMusic of(
-      Plan plan, Verdict verdict, int player, double space, double left, double right) {
-    RelayContent relay = RelayContent.of(plan, verdict, Optional.empty());
+      RelayContent relay, int player, double space, double left, double right) {
     PlayerMusic usual = new PlayerMusic(relay, player, space, left, right);
     double share = (right - left) / usual.widest();
     return share >= 1
@@ -93,11 +95,11 @@ public final class PlayerMusic {
     List<Span> silent = new ArrayList<>(staffs.given(who, written));
     cues.forEach(cue -> silent.add(cue.span()));
     List<NoteRoom> needed = new ArrayList<>();
-    needed.add(staffs.room(player, plays(), silent, written));
+    needed.add(staffs.room(player, staffs.plays(player), silent, written));
     for (Cues.Cue cue : cues) {
       needed.add(
           staffs.room(
-              player, cue.plays(), around(cue.span(), relay.line().bars().span()), written));
+              player, quoted(cue), around(cue.span(), relay.line().bars().span()), written));
     }
     return stretches.stream().map(stretch -> StretchRoom.of(stretch, needed)).toList();
   }
@@ -137,11 +139,12 @@ public final class PlayerMusic {
       last = busy.fromMicros() < place ? Math.max(last, busy.toMicros()) : last;
       next = busy.fromMicros() < place ? next : Math.min(next, busy.fromMicros());
     }
-    for (Played played : plays()) {
-      for (int j = played.first(); j <= played.last(); j++) {
-        boolean before = played.line().stroke(j).onset().isBefore(at);
-        last = before ? Math.max(last, played.line().endMicros(j)) : last;
-        next = before ? next : Math.min(next, played.line().onsetMicros(j));
+    for (WrittenPassage passage : staffs.plays(player)) {
+      for (Stroke stroke : passage.strokes()) {
+        Span sounding = stroke.span();
+        boolean before = sounding.start().isBefore(at);
+        last = before ? Math.max(last, relay.line().micros(sounding.end())) : last;
+        next = before ? next : Math.min(next, relay.line().micros(sounding.start()));
       }
     }
     return Math.max(0, next - last);
@@ -225,8 +228,9 @@ public final class PlayerMusic {
         silent.add(cue.span());
       }
     }
-    marks.addAll(Engraver.marks(music(row.bars().get(0), plays(), silent), staff, row));
-    marks.addAll(DynamicSigns.of(plays(), staff, row, marks));
+    marks.addAll(
+        Engraver.marks(music(row.bars().get(0), staffs.plays(player), silent), staff, row));
+    marks.addAll(ExpressionSigns.of(expressed, staff, row, marks));
     return marks;
   }
 
@@ -236,7 +240,7 @@ public final class PlayerMusic {
     double from = row.xWithin(cue.span().start()) - row.lead();
     double to = row.xWithin(cue.span().end());
     return Greyed.of(
-        Engraver.marks(music(row.bars().get(0), cue.plays(), silent), staff, row).stream()
+        Engraver.marks(music(row.bars().get(0), quoted(cue), silent), staff, row).stream()
             .filter(mark -> mark.bounds().left() >= from && mark.bounds().right() <= to)
             .toList());
   }
@@ -253,9 +257,10 @@ public final class PlayerMusic {
     return around;
   }
 
-  private Engraver.EngravedMusic music(Bar first, List<Played> plays, List<Span> silent) {
+  private Engraver.EngravedMusic music(Bar first, List<WrittenPassage> plays, List<Span> silent) {
     Engraver.EngravedMusic usual = staffs.music(player, List.of());
-    return new Engraver.EngravedMusic(plays, silent, usual.keys(), newMeter(first));
+    return new Engraver.EngravedMusic(
+        plays, silent, usual.keys(), newMeter(first), usual.byString());
   }
 
   /** The first staff of all has a time signature, and any at which it changes. */
@@ -266,8 +271,8 @@ public final class PlayerMusic {
     return isNew ? Optional.of(bar.meter()) : Optional.empty();
   }
 
-  private List<Played> plays() {
-    return relay.plan().segmentsOf(player).stream().map(relay.plan()::played).toList();
+  private static List<WrittenPassage> quoted(Cues.Cue cue) {
+    return cue.plays().stream().map(played -> WrittenPassage.plain(played, Landings.NONE)).toList();
   }
 
   private Bar bar(Position position) {

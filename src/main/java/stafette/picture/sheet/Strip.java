@@ -41,7 +41,7 @@ final class Strip {
     this.right = right;
     plan = content.plan();
     who = plan.brief().players().get(player);
-    harps = HarpTurn.of(plan);
+    harps = HarpTurn.of(plan, player);
     turns =
         plan.segmentsOf(player).stream()
             .map(plan.segments()::indexOf)
@@ -62,7 +62,7 @@ final class Strip {
         text(Sentence.of("Your notes"), TypeStyle.SECTION)
             .with(text(explained(), TypeStyle.SOFT))
             .after(GAP);
-    PlayerMusic music = PlayerMusic.of(plan, content.verdict(), player, space, left, right);
+    PlayerMusic music = PlayerMusic.of(content.relay(), player, space, left, right);
     blocks.addAll(
         Block.headed(title, new MusicBlocks(content, music, turns, left, right).blocks()));
     return blocks;

@@ -3,8 +3,8 @@
  * out.
  *
  * <p>May import {@code words}, {@code time}, {@code score}, {@code limits}, {@code plan}, {@code
- * check}, {@code check.alone} (for the words of a share) and the rest of {@code picture}.
- * Decisions:
+ * plan.written}, {@code check}, {@code check.alone} (for the words of a share) and the rest of
+ * {@code picture}. Decisions:
  *
  * <ul>
  *   <li>Everything is a {@link stafette.picture.sheet.Block} of a known height; {@link

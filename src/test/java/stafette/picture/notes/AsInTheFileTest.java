@@ -22,11 +22,14 @@ import stafette.musicxml.read.MusicXmlReader;
 import stafette.musicxml.write.ScoreWriter;
 import stafette.picture.ink.Mark;
 import stafette.plan.Brief;
+import stafette.plan.HarpTurn;
 import stafette.plan.Plan;
-import stafette.plan.Played;
 import stafette.plan.Player;
 import stafette.plan.Segment;
 import stafette.plan.SourceTreatment;
+import stafette.plan.WrittenAs;
+import stafette.plan.written.Landings;
+import stafette.plan.written.WrittenPassage;
 import stafette.score.BarChoice;
 import stafette.score.Keys;
 import stafette.score.Line;
@@ -155,7 +158,8 @@ class AsInTheFileTest {
     Keys keys = plan.line().keys().writtenBy(instrument.transposition());
     return (int)
         Engraver.notes(
-                new Engraver.EngravedMusic(plays(plan, player), List.of(), keys, Optional.empty()),
+                new Engraver.EngravedMusic(
+                    plays(plan, player), List.of(), keys, Optional.empty(), false),
                 new Staff(0, 4, Clef.TREBLE, instrument.transposition()),
                 new BarRow(List.of(bar), 0, 40, 8))
             .stream()
@@ -166,8 +170,13 @@ class AsInTheFileTest {
             .count();
   }
 
-  private static List<Played> plays(Plan plan, int player) {
-    return plan.segmentsOf(player).stream().map(plan::played).toList();
+  private static List<WrittenPassage> plays(Plan plan, int player) {
+    return WrittenPassage.all(
+        plan,
+        player,
+        Landings.of(plan, player),
+        WrittenAs.plain(SourceTreatment.KEEP),
+        HarpTurn.of(plan, player));
   }
 
   private static List<String> found(Pattern pattern, String text) {

@@ -21,7 +21,11 @@ import stafette.picture.ribbon.TimelineTest;
 import stafette.plan.Hocket;
 import stafette.plan.Plan;
 import stafette.plan.Played;
+import stafette.plan.Segment;
+import stafette.plan.written.Landings;
+import stafette.plan.written.WrittenPassage;
 import stafette.score.Dynamic;
+import stafette.score.Keys;
 import stafette.score.Line;
 import stafette.score.Manner;
 import stafette.score.Pitch;
@@ -48,7 +52,8 @@ class EngraverTest {
   void notes_and_rests_fill_each_bar_without_gap_or_overlap(@ForAll long seed) {
     Plan plan = RandomPlans.any(seed);
     for (int player = 0; player < plan.brief().players().size(); player++) {
-      List<Played> plays = plan.segmentsOf(player).stream().map(plan::played).toList();
+      List<WrittenPassage> plays =
+          plan.segmentsOf(player).stream().map(segment -> written(plan, segment)).toList();
       List<Bar> bars = bars(plan.line());
       List<NotatedItem> written = Notation.of(plays, List.of(), bars);
       Position at = bars.get(0).span().start();
@@ -127,7 +132,7 @@ class EngraverTest {
     Plan plan = InventedRelays.hocket(Hocket.STROKE);
     List<NotatedItem> written =
         Notation.of(
-            List.of(plan.played(plan.segments().get(2))),
+            List.of(written(plan, plan.segments().get(2))),
             List.of(),
             List.of(plan.line().bars().get(4)));
     assertEquals(16, written.size());
@@ -142,7 +147,7 @@ class EngraverTest {
     Plan plan = InventedRelays.rotation(4, 2, 2);
     List<NotatedItem> bar =
         Notation.of(
-            List.of(plan.played(plan.segments().get(0))),
+            List.of(written(plan, plan.segments().get(0))),
             List.of(),
             List.of(plan.line().bars().get(2)));
     assertEquals(
@@ -156,7 +161,10 @@ class EngraverTest {
     Line line = Invented.line(16, 4, 90, i -> new Pitch(Step.values()[i % 7], 0, 4 + i % 3));
     BarRow row = row(bars(line));
     List<NotatedItem> written =
-        Notation.of(List.of(new Played(line, 0, 15)), List.of(), row.bars());
+        Notation.of(
+            List.of(WrittenPassage.plain(new Played(line, 0, 15), Landings.NONE)),
+            List.of(),
+            row.bars());
     List<StemGroup> groups = StemGroup.of(written, STAFF, row);
     assertEquals(4, groups.size());
     for (StemGroup group : groups) {
@@ -201,8 +209,16 @@ class EngraverTest {
   private static List<Mark> engraved(Line line, int first, int last, int fifths) {
     Engraver.EngravedMusic music =
         new Engraver.EngravedMusic(
-            List.of(new Played(line, first, last)), List.of(), fifths, Optional.empty());
+            List.of(WrittenPassage.plain(new Played(line, first, last), Landings.NONE)),
+            List.of(),
+            Keys.of(fifths),
+            Optional.empty(),
+            false);
     return Engraver.marks(music, STAFF, row(bars(line)));
+  }
+
+  private static WrittenPassage written(Plan plan, Segment segment) {
+    return WrittenPassage.plain(plan.played(segment), Landings.of(plan, segment.player()));
   }
 
   private static BarRow row(List<Bar> bars) {

@@ -17,7 +17,7 @@ import stafette.limits.Range;
 import stafette.picture.ink.Box;
 import stafette.picture.ink.Face;
 import stafette.picture.ink.Mark;
-import stafette.plan.Played;
+import stafette.plan.written.WrittenPassage;
 import stafette.score.Keys;
 import stafette.score.Line;
 import stafette.score.LineSource;
@@ -170,8 +170,7 @@ class SignaturesTest {
             plain.techniques(),
             plain.source());
     Line line = line(pitch, Keys.NONE);
-    return ClefChoice.of(
-        instrument, List.of(new Played(line, 0, line.count() - 1)), BARS.get(0).span());
+    return ClefChoice.of(instrument, List.of(WrittenPassage.whole(line)), BARS.get(0).span());
   }
 
   private static BarRow row(Keys written, Transposition transposition) {
@@ -191,12 +190,12 @@ class SignaturesTest {
 
   private static List<NotatedItem> written(IntFunction<Pitch> pitch, BarRow row) {
     Line line = line(pitch, Keys.NONE);
-    return Notation.of(List.of(new Played(line, 0, line.count() - 1)), List.of(), row.bars());
+    return Notation.of(List.of(WrittenPassage.whole(line)), List.of(), row.bars());
   }
 
   private static Engraver.EngravedMusic music(Line line, Keys written) {
     return new Engraver.EngravedMusic(
-        List.of(new Played(line, 0, line.count() - 1)), List.of(), written, Optional.empty());
+        List.of(WrittenPassage.whole(line)), List.of(), written, Optional.empty(), false);
   }
 
   private static Staff staff(Transposition transposition) {

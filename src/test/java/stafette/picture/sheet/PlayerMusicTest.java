@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Optional;
 import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -14,6 +15,7 @@ import stafette.picture.ink.Mark;
 import stafette.picture.notes.BarRow;
 import stafette.picture.ribbon.InventedRelays;
 import stafette.picture.ribbon.MixedRelays;
+import stafette.picture.ribbon.RelayContent;
 import stafette.picture.ribbon.TimelineTest;
 import stafette.plan.Hocket;
 import stafette.plan.Plan;
@@ -26,7 +28,8 @@ class PlayerMusicTest {
   private static final double SPACE = 5;
 
   private static PlayerMusic music(Plan plan, int player) {
-    return PlayerMusic.of(plan, Judge.judge(plan), player, SPACE, LEFT, RIGHT);
+    return PlayerMusic.of(
+        RelayContent.of(plan, Judge.judge(plan), Optional.empty()), player, SPACE, LEFT, RIGHT);
   }
 
   @Example
@@ -64,7 +67,15 @@ class PlayerMusicTest {
 
   @Property(tries = 25)
   void no_head_and_no_rest_touches_another(@ForAll long seed) {
-    Plan plan = MixedRelays.any(seed);
+    assertAllApart(MixedRelays.any(seed));
+  }
+
+  @Example
+  void grace_notes_that_open_an_entry_within_a_bar_stand_clear_of_its_cue() {
+    assertAllApart(MixedRelays.any(1265));
+  }
+
+  private static void assertAllApart(Plan plan) {
     for (int player = 0; player < plan.brief().players().size(); player++) {
       if (!plan.segmentsOf(player).isEmpty()) {
         music(plan, player).staffed().forEach(PlayerMusicTest::assertApart);

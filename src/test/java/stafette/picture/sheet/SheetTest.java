@@ -37,6 +37,8 @@ import stafette.plan.Hocket;
 import stafette.plan.Plan;
 import stafette.plan.Player;
 import stafette.plan.Segment;
+import stafette.plan.SourceTreatment;
+import stafette.plan.WrittenAs;
 import stafette.score.Line;
 import stafette.score.Pitch;
 import stafette.score.Step;
@@ -236,6 +238,7 @@ class SheetTest {
     return Sheet.of(
         new SheetContent(
             plan,
+            WrittenAs.plain(SourceTreatment.KEEP),
             Judge.judge(plan),
             TempoWindow.of(plan),
             Optional.of("A Title"),

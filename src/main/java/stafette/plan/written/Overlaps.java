@@ -1,4 +1,4 @@
-package stafette.musicxml.share;
+package stafette.plan.written;
 
 import java.util.EnumSet;
 import java.util.Optional;

@@ -1,4 +1,4 @@
-package stafette.musicxml.share;
+package stafette.plan.written;
 
 import java.util.List;
 import java.util.NavigableSet;
@@ -28,6 +28,11 @@ import stafette.time.Position;
 public record Landings(List<Player> players, NavigableSet<Position> onsets, double readySeconds) {
   /** Those of parts beside the relay: none. */
   public static final Landings NONE = new Landings(List.of(), new TreeSet<>(), 0);
+
+  /** The landing notes of a player of a plan who reads from a part of its own. */
+  public static Landings of(Plan plan, int player) {
+    return of(plan, List.of(player), new TreeSet<>());
+  }
 
   /**
    * The landing notes of players of a plan.
@@ -65,6 +70,17 @@ public record Landings(List<Player> players, NavigableSet<Position> onsets, doub
         .map(Stroke::onset)
         .filter(onset -> !own.contains(onset))
         .collect(Collectors.toCollection(TreeSet::new));
+  }
+
+  /** Whether the players have anything else between two places, the ends left out. */
+  boolean hasBetween(Line line, Position from, Position to) {
+    Position next = onsets.higher(from);
+    return (next != null && next.isBefore(to))
+        || players.stream()
+            .flatMap(player -> player.busy().stream())
+            .anyMatch(
+                given ->
+                    given.fromMicros() < line.micros(to) && line.micros(from) < given.toMicros());
   }
 
   /** The last stroke of a passage as it is written, where the line goes on without the player. */

@@ -1,10 +1,16 @@
-package stafette.musicxml.share;
+package stafette.plan.written;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 import stafette.plan.HarpTurn;
+import stafette.plan.Joins;
+import stafette.plan.LevelSteps;
+import stafette.plan.Plan;
 import stafette.plan.Played;
+import stafette.plan.Segment;
+import stafette.plan.WrittenAs;
 import stafette.score.Line;
 import stafette.score.Stroke;
 import stafette.score.Tone;
@@ -23,11 +29,28 @@ public record WrittenPassage(Played played, List<Stroke> strokes, Overlaps shade
   }
 
   /**
-   * A passage.
+   * The turns of a player of a plan, in order.
    *
-   * @param landings how its last note is written
+   * @param landings how their last notes are written
+   * @param harps how it plays those that it has as a harp
    */
-  public static WrittenPassage of(Played played, Landings landings, Overlaps shaded, int softer) {
+  public static List<WrittenPassage> all(
+      Plan plan, int player, Landings landings, WrittenAs how, Map<Segment, HarpTurn> harps) {
+    List<WrittenPassage> passages = new ArrayList<>();
+    for (Segment segment : plan.segmentsOf(player)) {
+      WrittenPassage passage =
+          of(
+              plan.played(segment),
+              landings,
+              how.joins() == Joins.SHADED ? Overlaps.of(plan, segment) : Overlaps.NONE,
+              how.balanced() ? LevelSteps.steps(plan, player) : 0);
+      HarpTurn harp = harps.get(segment);
+      passages.add(harp == null ? passage : passage.on(harp));
+    }
+    return passages;
+  }
+
+  private static WrittenPassage of(Played played, Landings landings, Overlaps shaded, int softer) {
     List<Stroke> strokes = new ArrayList<>(played.all());
     strokes.set(strokes.size() - 1, landings.written(played.line(), played.last()));
     if (shaded.entering() > 0) {
@@ -36,13 +59,22 @@ public record WrittenPassage(Played played, List<Stroke> strokes, Overlaps shade
     return new WrittenPassage(played, strokes, shaded, softer);
   }
 
-  /** A passage as the line is written. */
+  /**
+   * A passage as the line is written.
+   *
+   * @param landings how its last note is written
+   */
   public static WrittenPassage plain(Played played, Landings landings) {
     return of(played, landings, Overlaps.NONE, 0);
   }
 
+  /** All of a line as it is written. */
+  public static WrittenPassage whole(Line line) {
+    return plain(new Played(line, 0, line.count() - 1), Landings.NONE);
+  }
+
   /** The same passage with each note as the string is called that sounds it. */
-  WrittenPassage on(HarpTurn harp) {
+  private WrittenPassage on(HarpTurn harp) {
     List<List<Tone>> tones = harp.tones();
     List<Stroke> spelled =
         IntStream.range(0, strokes.size())
