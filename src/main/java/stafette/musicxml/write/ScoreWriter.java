@@ -52,7 +52,6 @@ public final class ScoreWriter {
   private final Document document;
   private final Origin origin;
   private final Fragments fragments = new Fragments();
-  private final PlayerNames names;
   private final WritingStyle style;
   private final NewParts newParts;
   private final List<Replacement> replacements = new ArrayList<>();
@@ -63,7 +62,6 @@ public final class ScoreWriter {
   private ScoreWriter(Document document, PlayerNames names, WrittenAs how) {
     this.document = document;
     this.origin = document.origin();
-    this.names = names;
     this.style = new WritingStyle(names::of, names::of, how);
     this.newParts = new NewParts(origin, fragments, names);
   }
