@@ -79,9 +79,26 @@ public record BarItem(
    * @param tuplet the group to which it belongs
    * @param first whether it is where the stroke is struck
    * @param last whether nothing is tied to it
+   * @param tremolo slashes, if it holds further strokes
    */
   public record SoundingItem(
-      int stroke, Span span, Optional<Tuplet> tuplet, boolean first, boolean last) {
+      int stroke,
+      Span span,
+      Optional<Tuplet> tuplet,
+      boolean first,
+      boolean last,
+      Optional<TremoloSign> tremolo) {
+    /** One stroke. */
+    public SoundingItem(
+        int stroke, Span span, Optional<Tuplet> tuplet, boolean first, boolean last) {
+      this(stroke, span, tuplet, first, last, Optional.empty());
+    }
+
+    /** Several strokes as one note with slashes. */
+    public static SoundingItem slashed(int stroke, Span span, TremoloSign tremolo) {
+      return new SoundingItem(stroke, span, Optional.empty(), true, true, Optional.of(tremolo));
+    }
+
     /**
      * A stroke as it is written, cut at bar lines.
      *
@@ -109,7 +126,7 @@ public record BarItem(
     }
 
     SoundingItem over(Span piece, boolean begins, boolean ends) {
-      return new SoundingItem(stroke, piece, tuplet, first && begins, last && ends);
+      return new SoundingItem(stroke, piece, tuplet, first && begins, last && ends, tremolo);
     }
   }
 }

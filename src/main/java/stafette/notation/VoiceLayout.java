@@ -26,6 +26,9 @@ import stafette.time.Span;
  * has no complete tuplet to stand in is written with a time modification and without a bracket.
  */
 public final class VoiceLayout {
+  /** Each of two notes with slashes between them shows the value of both. */
+  private static final Optional<Ratio> OF_TWO = Optional.of(new Ratio(2, 1, Optional.empty()));
+
   private final Bar bar;
   private final Span region;
   private final List<SoundingItem> sounds;
@@ -202,7 +205,8 @@ public final class VoiceLayout {
   }
 
   private void layLoose(SoundingItem sound) {
-    lay(sound, looseRatio(sound.span().length().quarters(), sound.tuplet()));
+    boolean ofTwo = sound.tremolo().filter(TremoloSign::isOfTwo).isPresent();
+    lay(sound, ofTwo ? OF_TWO : looseRatio(sound.span().length().quarters(), sound.tuplet()));
   }
 
   private void lay(SoundingItem sound, Optional<Ratio> ratio) {

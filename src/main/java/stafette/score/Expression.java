@@ -18,9 +18,11 @@ import stafette.time.Span;
  * @param hairpins by onset
  * @param words by onset; the last before the line too, if they hold where it begins
  * @param beams how its notes are beamed, by onset; none where hands share it
+ * @param slashed its notes with slashes, by onset; none where hands share it
  */
-public record Expression(List<Hairpin> hairpins, List<Words> words, List<Span> beams) {
-  public static final Expression NONE = new Expression(List.of(), List.of(), List.of());
+public record Expression(
+    List<Hairpin> hairpins, List<Words> words, List<Span> beams, List<SlashedSpan> slashed) {
+  public static final Expression NONE = new Expression(List.of(), List.of(), List.of(), List.of());
 
   private static final String HOLDS_ON = "sempre";
 
@@ -28,7 +30,16 @@ public record Expression(List<Hairpin> hairpins, List<Words> words, List<Span> b
     hairpins = List.copyOf(hairpins);
     words = List.copyOf(words);
     beams = List.copyOf(beams);
+    slashed = List.copyOf(slashed);
   }
+
+  /**
+   * A note with slashes through its stem, or two with slashes between them.
+   *
+   * @param span of the note, or of both
+   * @param alternates whether there are two
+   */
+  public record SlashedSpan(Span span, boolean alternates) {}
 
   /**
    * What is meant for a line. A staff follows its own marks; staves that have none follow all of
@@ -60,7 +71,13 @@ public record Expression(List<Hairpin> hairpins, List<Words> words, List<Span> b
             .map(PartMarks.Beamed::span)
             .filter(span -> span.overlaps(line))
             .toList();
-    return new Expression(hairpins, words, beams);
+    List<SlashedSpan> slashed =
+        part.marks().trembled().stream()
+            .filter(each -> !strands.isShared() && strands.all().contains(each.strand()))
+            .map(PartMarks.Trembled::slashed)
+            .filter(each -> each.span().overlaps(line))
+            .toList();
+    return new Expression(hairpins, words, beams, slashed);
   }
 
   private static boolean isHairpin(Words words, Part part) {
@@ -93,6 +110,11 @@ public record Expression(List<Hairpin> hairpins, List<Words> words, List<Span> b
       }
     }
     return true;
+  }
+
+  /** The same where each stroke is written for itself. */
+  public Expression withoutSlashes() {
+    return new Expression(hairpins, words, beams, List.of());
   }
 
   /** The words that hold at a place: the last before it. */

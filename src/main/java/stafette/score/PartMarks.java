@@ -10,9 +10,14 @@ import stafette.time.Span;
  * @param pedal where the right pedal of a keyboard is down, in the order of time
  * @param hairpins in the order of time
  * @param beams how its notes are beamed, in the order of time
+ * @param trembled its notes with slashes, in the order of time
  */
 public record PartMarks(
-    List<Words> words, List<Span> pedal, List<Hairpin> hairpins, List<Beamed> beams) {
+    List<Words> words,
+    List<Span> pedal,
+    List<Hairpin> hairpins,
+    List<Beamed> beams,
+    List<Trembled> trembled) {
   public static final PartMarks NONE = new PartMarks(List.of(), List.of());
 
   /**
@@ -23,9 +28,12 @@ public record PartMarks(
    */
   public record Beamed(Span span, Strand strand) {}
 
-  /** Marks without hairpins and beams. */
+  /** Slashed notes of a voice. */
+  public record Trembled(Expression.SlashedSpan slashed, Strand strand) {}
+
+  /** Words and pedals alone. */
   public PartMarks(List<Words> words, List<Span> pedal) {
-    this(words, pedal, List.of(), List.of());
+    this(words, pedal, List.of(), List.of(), List.of());
   }
 
   public PartMarks {
@@ -33,5 +41,6 @@ public record PartMarks(
     pedal = List.copyOf(pedal);
     hairpins = List.copyOf(hairpins);
     beams = List.copyOf(beams);
+    trembled = List.copyOf(trembled);
   }
 }

@@ -15,6 +15,7 @@ import stafette.musicxml.share.Assigned;
 import stafette.musicxml.share.Sign;
 import stafette.notation.BarItem;
 import stafette.notation.NoteSpans;
+import stafette.notation.TremoloSign;
 import stafette.notation.VoiceLayout;
 import stafette.score.Stroke;
 import stafette.time.Bar;
@@ -136,7 +137,8 @@ public final class BarText {
     }
     BarItem.SoundingItem sound = item.sound().get();
     Stroke stroke = assigned.stroke(sound.stroke());
-    NoteSpans spans = sound.first() ? assigned.spans(sound.stroke()) : NoteSpans.NONE;
+    boolean ofTwo = sound.tremolo().filter(TremoloSign::isOfTwo).isPresent();
+    NoteSpans spans = sound.first() && !ofTwo ? assigned.spans(sound.stroke()) : NoteSpans.NONE;
     return maker.notes(
         item, sound, stroke, spans, tone -> assigned.reminds(sound.stroke(), tone), divisions);
   }

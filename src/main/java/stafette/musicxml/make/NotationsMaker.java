@@ -25,6 +25,7 @@ import org.audiveris.proxymusic.YesNo;
 import stafette.notation.BarItem;
 import stafette.notation.BarItem.SoundingItem;
 import stafette.notation.NoteSpans;
+import stafette.notation.TremoloSign;
 import stafette.score.Articulation;
 import stafette.score.Stroke;
 
@@ -59,7 +60,12 @@ final class NotationsMaker {
       list.add(tuplet(StartStop.STOP, item));
     }
     addTrill(list, spans.trill());
-    struck.ifPresent(stroke -> addMarks(list, stroke));
+    if (struck.isPresent()) {
+      item.sound()
+          .flatMap(SoundingItem::tremolo)
+          .ifPresent(sign -> list.add(tremolo(type(sign), sign.slashes())));
+      addMarks(list, struck.get());
+    }
     return list.isEmpty() ? Optional.empty() : Optional.of(notations);
   }
 
@@ -74,7 +80,7 @@ final class NotationsMaker {
 
   private static void addMarks(List<Object> list, Stroke stroke) {
     if (stroke.isTremolo()) {
-      list.add(tremolo());
+      list.add(tremolo(TremoloType.SINGLE, UNMEASURED_SLASHES));
     }
     Set<Articulation> marks = stroke.articulations();
     Technical bowing = new Technical();
@@ -115,10 +121,18 @@ final class NotationsMaker {
     };
   }
 
-  private static Ornaments tremolo() {
+  private static TremoloType type(TremoloSign sign) {
+    return switch (sign.place()) {
+      case ON_STEM -> TremoloType.SINGLE;
+      case TO_NEXT -> TremoloType.START;
+      case FROM_LAST -> TremoloType.STOP;
+    };
+  }
+
+  private static Ornaments tremolo(TremoloType type, int slashes) {
     Tremolo tremolo = new Tremolo();
-    tremolo.setType(TremoloType.SINGLE);
-    tremolo.setValue(UNMEASURED_SLASHES);
+    tremolo.setType(type);
+    tremolo.setValue(slashes);
     Ornaments ornaments = new Ornaments();
     ornaments.getTrillMarkOrTurnOrDelayedTurn().add(FACTORY.createOrnamentsTremolo(tremolo));
     return ornaments;

@@ -5,6 +5,8 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import stafette.score.Expression;
 import stafette.score.PartMarks;
 import stafette.score.Strand;
 import stafette.score.Words;
@@ -21,6 +23,10 @@ final class MarksBeside {
   private final List<Words> words = new ArrayList<>();
   private final RightPedal pedal = new RightPedal();
   private final List<PartMarks.Beamed> beams = new ArrayList<>();
+  private final List<PartMarks.Trembled> trembled = new ArrayList<>();
+
+  /** Where two notes have begun that slashes join. */
+  private final Map<Strand, Position> joined = new HashMap<>();
 
   /** Where beams have begun that have not ended. */
   private final Map<Strand, Position> begun = new HashMap<>();
@@ -37,14 +43,28 @@ final class MarksBeside {
     }
     marks.words.sort(Comparator.comparing(Words::at));
     return new PartMarks(
-        marks.words, marks.pedal.down(bars.span().end()), Hairpins.of(part, bars), marks.beamed());
+        marks.words,
+        marks.pedal.down(bars.span().end()),
+        Hairpins.of(part, bars),
+        marks.beamed(),
+        marks.trembled);
   }
 
   private void take(WrittenMeasure measure, Position start) {
     for (WrittenMeasure.PlacedWords each : measure.words()) {
       words.add(new Words(at(start, each.offset()), each.staff(), each.voice(), each.text()));
     }
-    measure.elements().forEach(child -> child.note().ifPresent(note -> beam(child, note, start)));
+    measure
+        .elements()
+        .forEach(
+            child ->
+                child
+                    .note()
+                    .ifPresent(
+                        note -> {
+                          beam(child, note, start);
+                          tremble(child, note, start);
+                        }));
     for (WrittenMeasure.PlacedPedal each : measure.pedals()) {
       pedal.add(at(start, each.offset()), each.sign());
     }
@@ -70,6 +90,27 @@ final class MarksBeside {
       Position first = begun.remove(strand);
       beams.add(new PartMarks.Beamed(new Span(first, onset.plus(note.text().length())), strand));
     }
+  }
+
+  private void tremble(WrittenMeasure.Child child, WrittenNote note, Position start) {
+    if (note.notations().tremolo().isEmpty() || note.text().chord() || note.text().grace()) {
+      return;
+    }
+    Strand strand = new Strand(note.text().staff(), note.text().voice());
+    Position onset = start.plus(child.onset());
+    Position end = onset.plus(note.text().length());
+    switch (note.notations().tremolo().get().joined()) {
+      case WITH_NEXT -> joined.put(strand, onset);
+      case WITH_PREVIOUS ->
+          Optional.ofNullable(joined.remove(strand))
+              .ifPresent(first -> add(new Span(first, end), true, strand));
+      case NOTHING -> add(new Span(onset, end), false, strand);
+      default -> throw new IllegalStateException("unknown slashes: " + note.notations().tremolo());
+    }
+  }
+
+  private void add(Span span, boolean alternates, Strand strand) {
+    trembled.add(new PartMarks.Trembled(new Expression.SlashedSpan(span, alternates), strand));
   }
 
   private static Position at(Position start, Rational offset) {

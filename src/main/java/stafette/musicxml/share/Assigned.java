@@ -29,6 +29,7 @@ import stafette.plan.Player;
 import stafette.plan.Segment;
 import stafette.plan.written.Landings;
 import stafette.plan.written.PassageMarks;
+import stafette.plan.written.SlashedNote;
 import stafette.plan.written.WrittenPassage;
 import stafette.score.Attack;
 import stafette.score.Line;
@@ -97,7 +98,15 @@ public final class Assigned {
     this(
         plan.brief().players().get(staff.players().get(0)),
         plan.line().bars(),
-        staff.passages().stream().map(played -> WrittenPassage.plain(played, landings)).toList(),
+        staff.passages().stream()
+            .map(
+                played ->
+                    WrittenPassage.plain(
+                        played,
+                        landings,
+                        Optional.of(
+                            plan.brief().players().get(staff.players().get(0)).instrument())))
+            .toList(),
         landings,
         List.of());
     List<Stroke> inOrder = inOrder();
@@ -146,7 +155,7 @@ public final class Assigned {
     for (int i = 0; i < passages.size(); i++) {
       beams.addAll(passages.get(i).line().expression().beams());
       PassageSigns.of(marks.get(i)).forEach(this::add);
-      play(passages.get(i).strokes());
+      play(passages.get(i).strokes(), passages.get(i).slashed());
     }
     owned =
         Stream.concat(strokes.stream(), replaced.stream())
@@ -154,10 +163,10 @@ public final class Assigned {
             .toList();
   }
 
-  /** All of a line. */
+  /** All of a line, each stroke for itself. */
   public static Assigned all(Player player, Line line) {
-    return new Assigned(
-        player, line.bars(), List.of(WrittenPassage.whole(line)), Landings.NONE, List.of());
+    WrittenPassage whole = WrittenPassage.whole(line.expressed(line.expression().withoutSlashes()));
+    return new Assigned(player, line.bars(), List.of(whole), Landings.NONE, List.of());
   }
 
   /**
@@ -167,19 +176,28 @@ public final class Assigned {
    */
   static Assigned quoting(Player player, Bars bars, List<Stroke> quoted, String name) {
     Assigned quotation = new Assigned(player, bars, List.of(), Landings.NONE, List.of());
-    quotation.play(quoted);
+    quotation.play(quoted, List.of());
     quotation.add(Sign.partner(quoted.get(0).onset(), name));
     return quotation;
   }
 
   /** Strokes without a break; none sounds beyond the next. */
-  private void play(List<Stroke> all) {
+  private void play(List<Stroke> all, List<SlashedNote> slashed) {
     entries.add(strokes.size());
+    Map<Position, SlashedNote> bySpan =
+        slashed.stream().collect(Collectors.toMap(note -> note.span().start(), note -> note));
+    int held = 0;
     for (int i = 0; i < all.size(); i++) {
       Stroke stroke = all.get(i);
-      Position end = stroke.span().end();
-      Position next = i + 1 < all.size() ? all.get(i + 1).onset() : end;
-      addSounds(strokes.size(), stroke, next.isBefore(end) ? next : end);
+      SlashedNote note = bySpan.get(stroke.onset());
+      if (note != null) {
+        addSounds(note.sounds(strokes.size()));
+        held = i + note.strokes();
+      } else if (i >= held) {
+        Position end = stroke.span().end();
+        Position next = i + 1 < all.size() ? all.get(i + 1).onset() : end;
+        addSounds(SoundingItem.of(strokes.size(), stroke, next.isBefore(end) ? next : end, bars));
+      }
       strokes.add(stroke);
       byOnset.computeIfAbsent(stroke.onset(), at -> new ArrayList<>()).add(stroke);
     }
@@ -363,8 +381,8 @@ public final class Assigned {
         && strokes.get(index - 1).span().end().equals(strokes.get(index).onset());
   }
 
-  private void addSounds(int index, Stroke stroke, Position until) {
-    for (SoundingItem sound : SoundingItem.of(index, stroke, until, bars)) {
+  private void addSounds(List<SoundingItem> items) {
+    for (SoundingItem sound : items) {
       sounds
           .computeIfAbsent(bars.at(sound.span().start()).index(), number -> new ArrayList<>())
           .add(sound);

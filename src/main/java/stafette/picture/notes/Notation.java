@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import stafette.notation.BarItem;
 import stafette.notation.BarItem.SoundingItem;
 import stafette.notation.VoiceLayout;
+import stafette.plan.written.SlashedNote;
 import stafette.plan.written.WrittenPassage;
 import stafette.score.Stroke;
 import stafette.score.Tuplet;
@@ -31,20 +32,36 @@ final class Notation {
   private final List<Span> given;
   private final List<Span> beams;
 
-  private Notation(List<Stroke> strokes, List<Span> given, List<Span> beams, Optional<Bars> bars) {
+  private Notation(
+      List<Stroke> strokes,
+      Map<Position, SlashedNote> slashed,
+      List<Span> given,
+      List<Span> beams,
+      Optional<Bars> bars) {
     this.strokes = strokes;
     this.given = given;
     this.beams = beams;
+    int held = 0;
     for (int i = 0; i < strokes.size(); i++) {
       Stroke stroke = strokes.get(i);
-      Position end = stroke.span().end();
-      Position next = i + 1 < strokes.size() ? strokes.get(i + 1).onset() : end;
-      Bars all = bars.orElseThrow();
-      for (SoundingItem sound : SoundingItem.of(i, stroke, next.isBefore(end) ? next : end, all)) {
-        sounds
-            .computeIfAbsent(all.at(sound.span().start()).index(), index -> new ArrayList<>())
-            .add(sound);
+      SlashedNote note = slashed.get(stroke.onset());
+      if (note != null) {
+        add(note.sounds(i), bars.orElseThrow());
+        held = i + note.strokes();
+      } else if (i >= held) {
+        Position end = stroke.span().end();
+        Position next = i + 1 < strokes.size() ? strokes.get(i + 1).onset() : end;
+        Bars all = bars.orElseThrow();
+        add(SoundingItem.of(i, stroke, next.isBefore(end) ? next : end, all), all);
       }
+    }
+  }
+
+  private void add(List<SoundingItem> items, Bars bars) {
+    for (SoundingItem sound : items) {
+      sounds
+          .computeIfAbsent(bars.at(sound.span().start()).index(), index -> new ArrayList<>())
+          .add(sound);
     }
   }
 
@@ -68,8 +85,19 @@ final class Notation {
             .flatMap(passage -> passage.line().expression().beams().stream())
             .distinct()
             .toList();
-    Notation notation = new Notation(strokes, given, beams, ofScore);
+    Map<Position, SlashedNote> slashed = new HashMap<>();
+    plays.stream()
+        .flatMap(passage -> passage.slashed().stream())
+        .filter(note -> holdsAlone(strokes, note))
+        .forEach(note -> slashed.put(note.span().start(), note));
+    Notation notation = new Notation(strokes, slashed, given, beams, ofScore);
     return bars.stream().flatMap(bar -> notation.bar(bar).stream()).toList();
+  }
+
+  /** Whether nothing else of the player's stands among its strokes. */
+  private static boolean holdsAlone(List<Stroke> strokes, SlashedNote note) {
+    return strokes.stream().filter(stroke -> note.span().contains(stroke.onset())).count()
+        == note.strokes();
   }
 
   private List<NotatedItem> bar(Bar bar) {

@@ -3,7 +3,9 @@ package stafette.plan.written;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.IntStream;
+import stafette.limits.Instrument;
 import stafette.plan.HarpTurn;
 import stafette.plan.Joins;
 import stafette.plan.LevelSteps;
@@ -14,6 +16,7 @@ import stafette.plan.WrittenAs;
 import stafette.score.Line;
 import stafette.score.Stroke;
 import stafette.score.Tone;
+import stafette.time.Position;
 
 /**
  * What a player has without a break, as it is written.
@@ -22,8 +25,14 @@ import stafette.score.Tone;
  * @param strokes as they are written
  * @param shaded the strokes at both ends that are shaded, as others play them too
  * @param softer by how many steps its dynamics are softer than the line's
+ * @param instrument that reads it; empty for who reads the line where it stands
  */
-public record WrittenPassage(Played played, List<Stroke> strokes, Overlaps shaded, int softer) {
+public record WrittenPassage(
+    Played played,
+    List<Stroke> strokes,
+    Overlaps shaded,
+    int softer,
+    Optional<Instrument> instrument) {
   public WrittenPassage {
     strokes = List.copyOf(strokes);
   }
@@ -43,29 +52,42 @@ public record WrittenPassage(Played played, List<Stroke> strokes, Overlaps shade
               plan.played(segment),
               landings,
               how.joins() == Joins.SHADED ? Overlaps.of(plan, segment) : Overlaps.NONE,
-              how.balanced() ? LevelSteps.steps(plan, player) : 0);
+              how.balanced() ? LevelSteps.steps(plan, player) : 0,
+              Optional.of(plan.brief().players().get(player).instrument()));
       HarpTurn harp = harps.get(segment);
       passages.add(harp == null ? passage : passage.on(harp));
     }
     return passages;
   }
 
-  private static WrittenPassage of(Played played, Landings landings, Overlaps shaded, int softer) {
+  private static WrittenPassage of(
+      Played played,
+      Landings landings,
+      Overlaps shaded,
+      int softer,
+      Optional<Instrument> instrument) {
     List<Stroke> strokes = new ArrayList<>(played.all());
     strokes.set(strokes.size() - 1, landings.written(played.line(), played.last()));
     if (shaded.entering() > 0) {
       strokes.set(0, shaded.entered(strokes.get(0)));
     }
-    return new WrittenPassage(played, strokes, shaded, softer);
+    return new WrittenPassage(played, strokes, shaded, softer, instrument);
   }
 
   /**
    * A passage as the line is written.
    *
    * @param landings how its last note is written
+   * @param instrument that reads it; empty for who reads the line where it stands
    */
+  public static WrittenPassage plain(
+      Played played, Landings landings, Optional<Instrument> instrument) {
+    return of(played, landings, Overlaps.NONE, 0, instrument);
+  }
+
+  /** The same for who reads the line where it stands. */
   public static WrittenPassage plain(Played played, Landings landings) {
-    return of(played, landings, Overlaps.NONE, 0);
+    return plain(played, landings, Optional.empty());
   }
 
   /** All of a line as it is written. */
@@ -80,11 +102,19 @@ public record WrittenPassage(Played played, List<Stroke> strokes, Overlaps shade
         IntStream.range(0, strokes.size())
             .mapToObj(i -> strokes.get(i).withTones(tones.get(i)))
             .toList();
-    return new WrittenPassage(played, spelled, shaded, softer);
+    return new WrittenPassage(played, spelled, shaded, softer, instrument);
   }
 
   public Line line() {
     return played.line();
+  }
+
+  /** Which of its strokes are written as notes with slashes, in order. */
+  public List<SlashedNote> slashed() {
+    Position entry = strokes.get(0).onset();
+    return SlashedNotes.in(line(), strokes, instrument).stream()
+        .filter(note -> shaded.entering() == 0 || note.span().start().isAfter(entry))
+        .toList();
   }
 
   public Stroke landing() {

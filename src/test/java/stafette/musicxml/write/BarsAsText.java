@@ -111,6 +111,13 @@ final class BarsAsText {
       boolean bracket = tuplet.getAttribute("bracket").equals("yes");
       said.append(isStart(tuplet) ? (bracket ? "<" : "") : "");
     }
+    for (Element tremolo : all(note, "tremolo")) {
+      String slashes = "/".repeat(Integer.parseInt(tremolo.getTextContent()));
+      String type = tremolo.getAttribute("type");
+      said.append(type.equals("start") ? " " + slashes + ">" : "");
+      said.append(type.equals("stop") ? "<" + slashes : "");
+      said.append(type.equals("single") ? " " + slashes : "");
+    }
     for (Element articulations : all(note, "articulations")) {
       children(articulations, "*").forEach(mark -> said.append(sign(mark.getTagName())));
     }

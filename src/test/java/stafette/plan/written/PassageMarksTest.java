@@ -85,7 +85,7 @@ class PassageMarksTest {
     Line plain = line(4, bar -> bar == 1 ? Dynamic.P : Dynamic.F);
     Span swell = new Span(plain.stroke(0).onset(), plain.stroke(BAR).onset());
     Hairpin hairpin = new Hairpin(swell, 1, true, Optional.empty(), false, Optional.of(Dynamic.F));
-    Line line = plain.expressed(new Expression(List.of(hairpin), List.of(), List.of()));
+    Line line = plain.expressed(new Expression(List.of(hairpin), List.of(), List.of(), List.of()));
     Plan plan =
         new Plan(
             new Brief(line, List.of(player("Flute 1"), player("Flute 2")), Invented.rules()),
