@@ -53,9 +53,18 @@ record Landmarking(List<Mark.Lettering> words, List<Box> boxes) {
     Map<Position, String> tempi = new TreeMap<>();
     Line line = content.plan().line();
     for (Bar bar : row.bars()) {
-      for (TempoWords words : bar.landmarks().tempo()) {
-        tempi.merge(words.at(), words.text(), (one, other) -> one + " " + other);
-      }
+      bar.landmarks()
+          .tempo()
+          .forEach(
+              words -> tempi.merge(words.at(), words.text(), (one, other) -> one + " " + other));
+    }
+    Position start = row.span().start();
+    if (opens && !tempi.containsKey(start)) {
+      Position set = inForce(line, start);
+      List<TempoWords> words = line.bars().at(set).landmarks().tempo();
+      words.stream()
+          .filter(each -> each.at().equals(set))
+          .forEach(each -> tempi.merge(start, each.text(), (one, other) -> one + " " + other));
     }
     for (Map.Entry<Position, TempoMark> change : line.tempo().within(row.span()).entrySet()) {
       Position at = change.getKey();
@@ -65,6 +74,13 @@ record Landmarking(List<Mark.Lettering> words, List<Box> boxes) {
       }
     }
     return tempi;
+  }
+
+  /** Where the tempo was set that is in force at a place. */
+  private static Position inForce(Line line, Position place) {
+    return Position.START.isBefore(place)
+        ? line.tempo().within(new Span(Position.START, place)).lastKey()
+        : place;
   }
 
   private static boolean isNew(Line line, Position at) {
