@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
@@ -14,7 +15,7 @@ import java.util.stream.IntStream;
  * The numbers of chairs in a name or a mark: "Flutes 1.2", "Ob. I II", "Horns 1-4", "2. solo", "1st
  * Flute", and how many there are in "4 Horns in F".
  */
-final class ChairNumbers {
+public final class ChairNumbers {
   /** A section of horns has eight at most; higher numbers are something else. */
   private static final int MOST = 8;
 
@@ -31,6 +32,10 @@ final class ChairNumbers {
               + ONE
               + ENDING
               + ")*(?![\\p{L}\\p{N}])");
+  private static final Pattern ALONE =
+      Pattern.compile("(?<![\\p{L}\\p{N}])" + ONE + "(?![\\p{L}\\p{N}])");
+  private static final List<String> ROMAN =
+      List.of("I", "II", "III", "IV", "V", "VI", "VII", "VIII");
   private static final Pattern NUMBER = Pattern.compile(ONE);
   private static final Pattern RANGE = Pattern.compile("(" + ONE + ")\\s*[–-]\\s*(" + ONE + ")");
   private static final Pattern COUNT =
@@ -41,7 +46,7 @@ final class ChairNumbers {
   private ChairNumbers() {}
 
   /** The numbers in a name, rising; empty if it has none. */
-  static List<Integer> in(String name) {
+  public static List<Integer> in(String name) {
     Optional<Integer> count = count(name);
     if (count.isPresent()) {
       return IntStream.rangeClosed(1, count.get()).boxed().toList();
@@ -52,6 +57,28 @@ final class ChairNumbers {
       numbers.addAll(listed(list.group()));
     }
     return List.copyOf(numbers);
+  }
+
+  /**
+   * The same name with another number, in its kind of figures: "Flauto II" for "Flauto I"; empty if
+   * it has several, or one that is declined.
+   *
+   * @param number 1 to 8
+   */
+  public static Optional<String> renumbered(String name, int number) {
+    List<MatchResult> figures = ALONE.matcher(name).results().toList();
+    if (figures.isEmpty() && in(name).isEmpty()) {
+      return Optional.of(name + " " + number);
+    }
+    if (figures.size() != 1 || in(name).size() != 1) {
+      return Optional.empty();
+    }
+    MatchResult figure = figures.get(0);
+    boolean roman = !Character.isDigit(figure.group().charAt(0));
+    return Optional.of(
+        name.substring(0, figure.start())
+            + (roman ? ROMAN.get(number - 1) : String.valueOf(number))
+            + name.substring(figure.end()));
   }
 
   /** "4 Horns in F": so many, where no numbers of single ones follow. */
@@ -99,16 +126,6 @@ final class ChairNumbers {
   }
 
   private static int number(String text) {
-    return switch (text) {
-      case "I" -> 1;
-      case "II" -> 2;
-      case "III" -> 3;
-      case "IV" -> 4;
-      case "V" -> 5;
-      case "VI" -> 6;
-      case "VII" -> 7;
-      case "VIII" -> 8;
-      default -> Integer.parseInt(text);
-    };
+    return Character.isDigit(text.charAt(0)) ? Integer.parseInt(text) : 1 + ROMAN.indexOf(text);
   }
 }

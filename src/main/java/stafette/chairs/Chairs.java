@@ -84,8 +84,11 @@ public final class Chairs {
         .findFirst();
   }
 
-  /** A soloist sits in no section, and a division is some of one. */
-  private static boolean isAName(String name) {
+  /**
+   * Whether a name may be that of a chair: a soloist sits in no section, and a division is some of
+   * one.
+   */
+  public static boolean isAName(String name) {
     return Division.named(name).isEmpty()
         && !TypedNames.plain(name).matches(".*\\b(solo|principal|soloist)\\b.*");
   }

@@ -42,6 +42,9 @@ public record Instrument(
     Source source,
     Repertoire repertoire)
     implements Sayable {
+  /** Brass in the treble clef that goes below this, a horn, reads the bass clef too: E2. */
+  private static final int DEEP = 40;
+
   public Instrument {
     aliases = List.copyOf(aliases);
     techniques = List.copyOf(techniques);
@@ -75,6 +78,30 @@ public record Instrument(
         techniques,
         source,
         Repertoire.NONE);
+  }
+
+  /**
+   * Clefs that its players read beside the usual one, the likelier first (common practice, no
+   * source).
+   */
+  public List<String> furtherClefs() {
+    boolean deep = range.filter(notes -> notes.low() < DEEP).isPresent();
+    return switch (clef) {
+      case "F4" ->
+          switch (family) {
+            case "woodwind", "brass" -> List.of("C4");
+            case "percussion" -> List.of();
+            default -> List.of("C4", "G2");
+          };
+      case "C3" -> List.of("G2");
+      case "G2" ->
+          switch (family) {
+            case "woodwind", "strings", "plucked" -> List.of();
+            case "brass" -> deep ? List.of("F4") : List.of();
+            default -> List.of("F4");
+          };
+      default -> List.of();
+    };
   }
 
   @Override

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.BiPredicate;
 import stafette.score.Line;
 import stafette.score.Manner;
 import stafette.score.Part;
@@ -62,6 +63,18 @@ public record GivenStretch(
 
   /** What some strokes that the score gives a player make, beside the lines. */
   public static List<GivenStretch> of(List<Stroke> strokesGiven, List<Line> lines) {
+    Bars bars = lines.get(0).bars();
+    return of(strokesGiven, lines, (stroke, ofLine) -> !isHeld(stroke, ofLine, bars));
+  }
+
+  /** The same for who has the line thinned: the notes that are left may last longer. */
+  public static List<GivenStretch> besideThinned(Part part, List<Line> lines) {
+    List<Stroke> all = part.voices().stream().flatMap(voice -> voice.strokes().stream()).toList();
+    return of(all, lines, (stroke, ofLine) -> true);
+  }
+
+  private static List<GivenStretch> of(
+      List<Stroke> strokesGiven, List<Line> lines, BiPredicate<Stroke, Stroke> mayBe) {
     Line line = lines.get(0);
     Map<Position, List<Stroke>> own = new HashMap<>();
     for (Line each : lines) {
@@ -73,7 +86,7 @@ public record GivenStretch(
         own.values().stream().flatMap(List::stream).filter(each -> !each.measured()).toList();
     List<Stroke> given =
         strokesGiven.stream()
-            .filter(stroke -> !isOf(own, stroke, line.bars()) && !isWithin(unmeasured, stroke))
+            .filter(stroke -> !isOf(own, stroke, mayBe) && !isWithin(unmeasured, stroke))
             .sorted(Comparator.comparing(Stroke::onset))
             .toList();
     List<GivenStretch> result = new ArrayList<>();
@@ -137,10 +150,11 @@ public record GivenStretch(
     return busy;
   }
 
-  private static boolean isOf(Map<Position, List<Stroke>> lines, Stroke stroke, Bars bars) {
+  private static boolean isOf(
+      Map<Position, List<Stroke>> lines, Stroke stroke, BiPredicate<Stroke, Stroke> mayBe) {
     List<Stroke> own =
         lines.getOrDefault(stroke.onset(), List.of()).stream()
-            .filter(each -> !isHeld(stroke, each, bars))
+            .filter(each -> mayBe.test(stroke, each))
             .toList();
     return !own.isEmpty()
         && stroke.tones().stream()

@@ -13,4 +13,20 @@ public record WrittenAs(SourceTreatment source, Joins joins, boolean balanced, b
   public static WrittenAs plain(SourceTreatment source) {
     return new WrittenAs(source, Joins.AS_WRITTEN, false, true);
   }
+
+  public WrittenAs with(SourceTreatment other) {
+    return new WrittenAs(other, joins, balanced, pedals);
+  }
+
+  public WrittenAs with(Joins other) {
+    return new WrittenAs(source, other, balanced, pedals);
+  }
+
+  public WrittenAs balanced(boolean other) {
+    return new WrittenAs(source, joins, other, pedals);
+  }
+
+  public WrittenAs pedals(boolean other) {
+    return new WrittenAs(source, joins, balanced, other);
+  }
 }

@@ -12,7 +12,6 @@ import stafette.check.JudgedPlan;
 import stafette.keep.LimitsInForce;
 import stafette.keep.Outputs;
 import stafette.picture.sheet.SheetLanguage;
-import stafette.plan.SourceTreatment;
 import stafette.plan.WrittenAs;
 import stafette.time.Rational;
 import stafette.words.Refusal;
@@ -36,22 +35,24 @@ public final class ExportPlan {
   /**
    * The sheet for conductor and players, dated today.
    *
+   * @param how the plan is written into the score, which the sheet tells
    * @param locale of its date
    * @param speech how anything is said
    * @throws Refusal if the file's name doesn't end as a PDF's, or it can't be written
    */
   public static void sheet(
-      JudgedPlan judged, OpenLine line, Path file, Locale locale, Function<Sayable, String> speech)
+      JudgedPlan judged,
+      WrittenAs how,
+      OpenLine line,
+      Path file,
+      Locale locale,
+      Function<Sayable, String> speech)
       throws Refusal {
     LocalDate today = LocalDate.now(ZoneId.systemDefault());
     PrintSheet.SheetRequest request = new PrintSheet.SheetRequest(file, "", today, true);
     request.refuseWhatCannotBe(Outputs.beside(List.of(line.score().file())));
     PrintSheet.print(
-        judged,
-        WrittenAs.plain(SourceTreatment.KEEP),
-        line.score().score().title(),
-        request,
-        new SheetLanguage(locale, speech));
+        judged, how, line.score().score().title(), request, new SheetLanguage(locale, speech));
   }
 
   /**

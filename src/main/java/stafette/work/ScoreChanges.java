@@ -6,7 +6,6 @@ import stafette.keep.LimitsInForce;
 import stafette.keep.OpenScore;
 import stafette.musicxml.write.WrittenScore;
 import stafette.plan.Plan;
-import stafette.plan.SourceTreatment;
 import stafette.plan.WrittenAs;
 import stafette.score.Score;
 import stafette.words.Refusal;
@@ -29,10 +28,9 @@ public record ScoreChanges(List<Sentence> sentences, List<ChangedPart> parts) {
    *
    * @throws Refusal if the plan can't be written into this score
    */
-  public static ScoreChanges of(
-      OpenScore score, Plan plan, SourceTreatment treatment, LimitsInForce limits) throws Refusal {
-    WrittenScore written =
-        WriteScore.written(score, Optional.of(plan), List.of(), WrittenAs.plain(treatment), limits);
+  public static ScoreChanges of(OpenScore score, Plan plan, WrittenAs how, LimitsInForce limits)
+      throws Refusal {
+    WrittenScore written = WriteScore.written(score, Optional.of(plan), List.of(), how, limits);
     Score then = WriteScore.readAgain(written.bytes(), score);
     return new ScoreChanges(
         written.changes(), ChangedPart.all(score.score(), then, plan, limits.catalogue()));

@@ -224,7 +224,7 @@ public final class ThinLine {
         player
             .part()
             .flatMap(score.score()::part)
-            .map(part -> GivenStretch.of(part, List.of(everything)))
+            .map(part -> GivenStretch.besideThinned(part, List.of(everything)))
             .orElse(List.of());
     return player.busyWith(busy);
   }

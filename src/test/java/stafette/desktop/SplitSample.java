@@ -11,6 +11,7 @@ import stafette.keep.LimitsInForce;
 import stafette.keep.OpenScore;
 import stafette.plan.Plan;
 import stafette.plan.SourceTreatment;
+import stafette.plan.WrittenAs;
 import stafette.score.BarChoice;
 import stafette.score.LineChoice;
 import stafette.score.Tremolo;
@@ -41,7 +42,8 @@ public final class SplitSample {
   public static List<ChangedPart> changed(SourceTreatment treatment) throws Refusal {
     SideBySide plans = plans(0);
     Plan plan = plans.main().plan().orElseThrow().plan();
-    return ScoreChanges.of(plans.main().score(), plan, treatment, limits()).parts();
+    return ScoreChanges.of(plans.main().score(), plan, WrittenAs.plain(treatment), limits())
+        .parts();
   }
 
   private static LimitsInForce limits() throws Refusal {

@@ -22,6 +22,8 @@ import stafette.check.JudgedPlan;
 import stafette.desktop.SplitSample;
 import stafette.desktop.texts.Texts;
 import stafette.keep.LimitsInForce;
+import stafette.plan.SourceTreatment;
+import stafette.plan.WrittenAs;
 import stafette.time.Rational;
 import stafette.words.Refusal;
 
@@ -42,7 +44,12 @@ class ExportPlanTest {
     Split split = Split.sample();
     Path file = Files.writeString(folder.resolve("a.pdf"), "older");
     ExportPlan.sheet(
-        split.judged(), split.line(), file, Locale.UK, what -> what.inWords().toString());
+        split.judged(),
+        WrittenAs.plain(SourceTreatment.KEEP),
+        split.line(),
+        file,
+        Locale.UK,
+        what -> what.inWords().toString());
     try (PDDocument pdf = Loader.loadPDF(file.toFile())) {
       String text = new PDFTextStripper().getText(pdf);
       assertTrue(text.contains("Lantern Run"), text);
@@ -52,7 +59,12 @@ class ExportPlanTest {
         Refusal.class,
         () ->
             ExportPlan.sheet(
-                split.judged(), split.line(), folder.resolve("a.txt"), Locale.UK, what -> ""));
+                split.judged(),
+                WrittenAs.plain(SourceTreatment.KEEP),
+                split.line(),
+                folder.resolve("a.txt"),
+                Locale.UK,
+                what -> ""));
   }
 
   @Test
@@ -72,7 +84,12 @@ class ExportPlanTest {
     Split split = Split.sample();
     Path file = folder.resolve("de.pdf");
     ExportPlan.sheet(
-        split.judged(), split.line(), file, Locale.GERMANY, Texts.in(Locale.GERMANY)::say);
+        split.judged(),
+        WrittenAs.plain(SourceTreatment.KEEP),
+        split.line(),
+        file,
+        Locale.GERMANY,
+        Texts.in(Locale.GERMANY)::say);
     try (PDDocument pdf = Loader.loadPDF(file.toFile())) {
       String text = new PDFTextStripper().getText(pdf).replaceAll("\\s+", " ");
       for (String words : List.of("Takt", "Viertel = 104", "verletzen", "Einsatz", "Seite 1")) {

@@ -4,6 +4,7 @@ import java.util.Optional;
 import stafette.limits.Assurance;
 import stafette.plan.Favour;
 import stafette.plan.Hocket;
+import stafette.plan.Joins;
 import stafette.plan.OverlapRule;
 import stafette.plan.SourceTreatment;
 import stafette.score.Slurring;
@@ -40,4 +41,13 @@ public interface RuleGestures {
 
   /** What writing makes of the line that was split. */
   Optional<String> source(SourceTreatment source);
+
+  /** How the notes are marked that two players share. */
+  Optional<String> joins(Joins joins);
+
+  /** Whether louder instruments are marked softer. */
+  Optional<String> balanced(boolean balanced);
+
+  /** Whether harps are told in the score how to set their pedals. */
+  Optional<String> pedals(boolean told);
 }

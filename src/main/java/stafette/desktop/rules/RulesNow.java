@@ -5,7 +5,7 @@ import stafette.limits.Assurance;
 import stafette.plan.Favour;
 import stafette.plan.Hocket;
 import stafette.plan.OverlapRule;
-import stafette.plan.SourceTreatment;
+import stafette.plan.WrittenAs;
 import stafette.score.Slurring;
 import stafette.score.Tremolo;
 import stafette.work.OpenLine;
@@ -18,7 +18,7 @@ import stafette.work.OpenLine;
  * @param tones which tones of chords
  * @param fullest how many tones the fullest chord of the line has
  * @param slurring what slurs the line gets beside those of the score
- * @param source what writing makes of the line that was split
+ * @param writing how the plan is written into the score
  */
 public record RulesNow(
     Favour favour,
@@ -31,9 +31,9 @@ public record RulesNow(
     int fullest,
     Slurring slurring,
     Tremolo tremolo,
-    SourceTreatment source) {
+    WrittenAs writing) {
   /** The rules of a line. */
-  public static RulesNow of(OpenLine line, SourceTreatment source) {
+  public static RulesNow of(OpenLine line, WrittenAs writing) {
     SplitRequest asked = line.asked();
     return new RulesNow(
         asked.favour(),
@@ -46,6 +46,6 @@ public record RulesNow(
         line.tones(),
         asked.line().slurring(),
         asked.line().tremolo(),
-        source);
+        writing);
   }
 }

@@ -2,6 +2,7 @@ package stafette.desktop.rules;
 
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.UnaryOperator;
 import stafette.desktop.state.Desk;
 import stafette.desktop.state.RuleChanges;
 import stafette.desktop.state.Session;
@@ -9,8 +10,10 @@ import stafette.desktop.texts.Texts;
 import stafette.limits.Assurance;
 import stafette.plan.Favour;
 import stafette.plan.Hocket;
+import stafette.plan.Joins;
 import stafette.plan.OverlapRule;
 import stafette.plan.SourceTreatment;
+import stafette.plan.WrittenAs;
 import stafette.score.Slurring;
 import stafette.score.ToneChoice;
 import stafette.score.Tremolo;
@@ -38,7 +41,7 @@ public final class RulesPresenter implements RuleGestures {
 
   /** Shows the rules of the line on the desk. */
   public void show(Desk desk) {
-    view.show(desk.line().map(line -> RulesNow.of(line, desk.source())));
+    view.show(desk.line().map(line -> RulesNow.of(line, desk.writing())));
   }
 
   @Override
@@ -89,7 +92,26 @@ public final class RulesPresenter implements RuleGestures {
 
   @Override
   public Optional<String> source(SourceTreatment source) {
-    rules.source(source);
+    return written(now -> now.with(source));
+  }
+
+  @Override
+  public Optional<String> joins(Joins joins) {
+    return written(now -> now.with(joins));
+  }
+
+  @Override
+  public Optional<String> balanced(boolean balanced) {
+    return written(now -> now.balanced(balanced));
+  }
+
+  @Override
+  public Optional<String> pedals(boolean told) {
+    return written(now -> now.pedals(told));
+  }
+
+  private Optional<String> written(UnaryOperator<WrittenAs> change) {
+    rules.writing(change);
     return Optional.empty();
   }
 

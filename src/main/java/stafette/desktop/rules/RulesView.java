@@ -16,6 +16,7 @@ import stafette.desktop.texts.Typed;
 import stafette.limits.Assurance;
 import stafette.plan.Favour;
 import stafette.plan.Hocket;
+import stafette.plan.Joins;
 import stafette.plan.OverlapRule;
 import stafette.plan.SourceTreatment;
 import stafette.score.Slurring;
@@ -36,6 +37,9 @@ public final class RulesView extends VBox {
   private final ChoiceRule<Slurring> slurring;
   private final ChoiceRule<Tremolo> tremolo;
   private final ChoiceRule<SourceTreatment> source;
+  private final ChoiceRule<Joins> joins;
+  private final ChoiceRule<Boolean> balance;
+  private final ChoiceRule<Boolean> pedals;
 
   public RulesView(Texts texts, RuleGestures asked) {
     this.texts = texts;
@@ -64,6 +68,10 @@ public final class RulesView extends VBox {
     tremolo =
         new ChoiceRule<>("rules.tremolo", texts, t -> texts.get("tremolo." + t), asked::tremolo);
     source = new ChoiceRule<>("rules.source", texts, s -> texts.get("source." + s), asked::source);
+    joins = new ChoiceRule<>("rules.joins", texts, j -> texts.get("joins." + j), asked::joins);
+    balance =
+        new ChoiceRule<>("rules.balance", texts, b -> texts.get("balance." + b), asked::balanced);
+    pedals = new ChoiceRule<>("rules.pedals", texts, p -> texts.get("pedals." + p), asked::pedals);
     none = quiet(texts.get("rules.none"));
     scroll = scrolled();
     getChildren().setAll(none, scroll);
@@ -91,7 +99,7 @@ public final class RulesView extends VBox {
     VBox all =
         new VBox(
             14, favour, assurance, overlap, ready, hocket, together, tones, slurring, tremolo,
-            source);
+            source, joins, balance, pedals);
     all.setMinWidth(0);
     all.getStyleClass().add("rules");
     ScrollPane pane = new ScrollPane(all);
@@ -124,6 +132,9 @@ public final class RulesView extends VBox {
     tones.show(Tones.among(now.fullest()), now.tones());
     slurring.show(Arrays.asList(Slurring.values()), now.slurring());
     tremolo.show(Arrays.asList(Tremolo.values()), now.tremolo());
-    source.show(Arrays.asList(SourceTreatment.values()), now.source());
+    source.show(Arrays.asList(SourceTreatment.values()), now.writing().source());
+    joins.show(Arrays.asList(Joins.values()), now.writing().joins());
+    balance.show(List.of(false, true), now.writing().balanced());
+    pedals.show(List.of(true, false), now.writing().pedals());
   }
 }

@@ -10,6 +10,7 @@ import stafette.plan.Lock;
 import stafette.plan.Plan;
 import stafette.plan.Segment;
 import stafette.plan.SourceTreatment;
+import stafette.plan.WrittenAs;
 import stafette.split.Reason;
 import stafette.split.SplitResult;
 import stafette.time.BarBeat;
@@ -27,7 +28,7 @@ import stafette.work.SplitLine;
  * @param plan the plan, found or made by hand
  * @param found what the last search said, as long as it holds for what is asked and for the plan; a
  *     proof of another plan is dropped, so that no word and no bound outlives its plan
- * @param source what writing makes of the line that was split
+ * @param writing how the plan is written into the score
  * @param kept where it is kept
  */
 public record Desk(
@@ -35,7 +36,7 @@ public record Desk(
     Optional<OpenLine> line,
     Optional<JudgedPlan> plan,
     Optional<SplitLine.SplitOutcome> found,
-    SourceTreatment source,
+    WrittenAs writing,
     SavedState kept) {
   /** Nothing yet. */
   public static final Desk EMPTY =
@@ -44,7 +45,7 @@ public record Desk(
           Optional.empty(),
           Optional.empty(),
           Optional.empty(),
-          SourceTreatment.KEEP,
+          WrittenAs.plain(SourceTreatment.KEEP),
           SavedState.EASILY_HAD_AGAIN);
 
   public Desk {
@@ -59,7 +60,7 @@ public record Desk(
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
-        EMPTY.source,
+        EMPTY.writing,
         SavedState.EASILY_HAD_AGAIN);
   }
 
@@ -123,30 +124,30 @@ public record Desk(
         Optional.of(other),
         Optional.empty(),
         Optional.empty(),
-        source,
+        writing,
         SavedState.EASILY_HAD_AGAIN);
   }
 
   Desk with(OpenLine other, Optional<JudgedPlan> judged) {
-    return new Desk(score, Optional.of(other), judged, Optional.empty(), source, kept.changed());
+    return new Desk(score, Optional.of(other), judged, Optional.empty(), writing, kept.changed());
   }
 
   Desk with(JudgedPlan judged) {
-    return new Desk(score, line, Optional.of(judged), Optional.empty(), source, kept.changed());
+    return new Desk(score, line, Optional.of(judged), Optional.empty(), writing, kept.changed());
   }
 
   /** After a search. */
   Desk with(SplitLine.SplitOutcome outcome) {
     return new Desk(
-        score, line, outcome.plan().or(() -> plan), Optional.of(outcome), source, kept.searched());
+        score, line, outcome.plan().or(() -> plan), Optional.of(outcome), writing, kept.searched());
   }
 
-  Desk with(SourceTreatment treatment) {
-    return new Desk(score, line, plan, found, treatment, kept);
+  Desk with(WrittenAs other) {
+    return new Desk(score, line, plan, found, other, kept);
   }
 
   Desk with(SavedState now) {
-    return new Desk(score, line, plan, found, source, now);
+    return new Desk(score, line, plan, found, writing, now);
   }
 
   /** With something else asked; the plan is taken over, as far as it can be, and judged. */

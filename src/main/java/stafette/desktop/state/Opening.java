@@ -10,6 +10,7 @@ import stafette.keep.LimitsInForce;
 import stafette.keep.OpenScore;
 import stafette.keep.Unfinished;
 import stafette.plan.SourceTreatment;
+import stafette.plan.WrittenAs;
 import stafette.score.Tremolo;
 import stafette.words.Refusal;
 import stafette.work.CheckScore;
@@ -62,7 +63,7 @@ record Opening(Desk desk, OpenPlan.ScoreNow score) {
             Optional.of(opened.line()),
             opened.judged(),
             opened.found(),
-            SourceTreatment.KEEP,
+            WrittenAs.plain(SourceTreatment.KEEP),
             kept),
         opened.score());
   }

@@ -6,7 +6,7 @@ import stafette.limits.Assurance;
 import stafette.plan.Favour;
 import stafette.plan.Hocket;
 import stafette.plan.OverlapRule;
-import stafette.plan.SourceTreatment;
+import stafette.plan.WrittenAs;
 import stafette.score.Slurring;
 import stafette.score.ToneChoice;
 import stafette.score.Tremolo;
@@ -76,11 +76,12 @@ public final class RuleChanges {
         line -> line.asked().line().tremolo() == tremolo ? line : line.reading(tremolo));
   }
 
-  /** What writing makes of the line that was split. */
-  public void source(SourceTreatment source) {
+  /** How the plan is written into the score; nothing of the plan changes. */
+  public void writing(UnaryOperator<WrittenAs> change) {
     Desk desk = session.desk();
-    if (desk.source() != source) {
-      session.go(desk.with(source));
+    WrittenAs other = change.apply(desk.writing());
+    if (!desk.writing().equals(other)) {
+      session.go(desk.with(other));
     }
   }
 

@@ -2,6 +2,7 @@ package stafette.desktop.state;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
@@ -52,7 +53,7 @@ public final class Writing {
    */
   public ScoreChanges changes(Desk now) throws Refusal {
     OpenLine line = line(now);
-    return ScoreChanges.of(line.score(), plan(now), now.source(), limits);
+    return ScoreChanges.of(line.score(), plan(now), now.writing(), limits);
   }
 
   /** Looks beside the window for the bars that writing would change; for none without a plan. */
@@ -77,7 +78,12 @@ public final class Writing {
     OpenLine line = line(now);
     outputs(now).add(file, true);
     return WriteScore.save(
-        line.score(), plan(now), now.source(), limits, new WriteScore.Target(file, true));
+        line.score(),
+        Optional.of(plan(now)),
+        List.of(),
+        now.writing(),
+        limits,
+        new WriteScore.Target(file, true));
   }
 
   /**

@@ -16,6 +16,7 @@ import stafette.desktop.state.Writing;
 import stafette.desktop.texts.Texts;
 import stafette.keep.Outputs;
 import stafette.keep.Remembered;
+import stafette.plan.WrittenAs;
 import stafette.time.Rational;
 import stafette.work.ExportPlan;
 import stafette.work.OpenLine;
@@ -188,12 +189,13 @@ final class ToolsPresenter implements Tools.Actions {
   private BackgroundWork.WorkPiece<Optional<Path>> exporting(
       Tools.Export what, JudgedPlan judged, OpenLine line, Path file, Outputs outputs) {
     ExportPlan.HeardAs heard = asHeardNow();
+    WrittenAs how = session.desk().writing();
     return going -> {
       outputs.add(file, true);
       boolean written = true;
       switch (what) {
         case TIMELINE -> ExportPlan.timeline(judged, file, texts::say);
-        case SHEET -> ExportPlan.sheet(judged, line, file, texts.locale(), texts::say);
+        case SHEET -> ExportPlan.sheet(judged, how, line, file, texts.locale(), texts::say);
         case SOUND ->
             written = ExportPlan.sound(judged, line, file, heard, session.limits(), going::isOver);
       }

@@ -112,7 +112,7 @@ public record NoteMaker(
     return notes;
   }
 
-  static BigDecimal duration(Length length, int divisions) {
+  public static BigDecimal duration(Length length, int divisions) {
     Rational count = length.quarters().times(divisions);
     if (!count.isWhole()) {
       throw new IllegalStateException(

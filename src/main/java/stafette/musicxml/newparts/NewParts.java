@@ -1,37 +1,56 @@
 package stafette.musicxml.newparts;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.audiveris.proxymusic.ScorePart;
+import stafette.musicxml.make.Fragments;
 import stafette.musicxml.make.UnwritablePlan;
+import stafette.musicxml.share.Assigned;
+import stafette.musicxml.share.EntryCue;
 import stafette.musicxml.text.Origin;
 import stafette.musicxml.text.Origin.PartText;
 import stafette.musicxml.text.Replacement;
 import stafette.musicxml.text.TextSpan;
 import stafette.musicxml.text.TextStyle;
+import stafette.score.Line;
 
 /** Puts new parts among those of a score, in its part list and in its body. */
 public final class NewParts {
-  private static final Pattern OPENS =
-      Pattern.compile("<part-group\\s[^>]*type\\s*=\\s*[\"']start");
-
   private final Origin origin;
+  private final Fragments fragments;
+  private final PlayerNames names;
   private final TextStyle style;
+  private final PartListing listing;
   private final MidiChannels channels;
   private final Set<String> takenIds = new HashSet<>();
-  private final Map<Integer, StringBuilder> insertions = new LinkedHashMap<>();
+  private final Map<Integer, List<Inserted>> insertions = new LinkedHashMap<>();
 
   /** For a part list that is not there, or is one empty tag. */
   private final StringBuilder firstEntries = new StringBuilder();
 
-  public NewParts(Origin origin) {
+  /** Text of a new part, and where that part goes. */
+  private record Inserted(PartPlace place, String text) {
+    static String inOrder(List<Inserted> all) {
+      return all.stream()
+          .sorted(Comparator.comparing(Inserted::place))
+          .map(Inserted::text)
+          .collect(Collectors.joining());
+    }
+  }
+
+  public NewParts(Origin origin, Fragments fragments, PlayerNames names) {
     this.origin = origin;
+    this.fragments = fragments;
+    this.names = names;
     this.style = TextStyle.of(origin);
+    this.listing = new PartListing(origin);
     this.channels = new MidiChannels(origin);
     origin.parts().forEach(part -> takenIds.add(part.id()));
   }
@@ -41,8 +60,7 @@ public final class NewParts {
     takenIds.add(name);
   }
 
-  /** An id that no part has yet. */
-  public String newId() {
+  private String newId() {
     int number = origin.parts().size() + 1;
     while (origin.text().contains("\"P" + number + "\"")
         || origin.text().contains("'P" + number + "'")
@@ -53,81 +71,58 @@ public final class NewParts {
   }
 
   /**
-   * Adds a part: after another, else above another, else at the end.
+   * Adds a part with what a player has of a line.
    *
+   * @param cues before the player's entries
+   * @param wanted where it goes; the end of the score if empty
    * @throws UnwritablePlan if its lengths have no common part
    */
-  public void add(NewPart part, Optional<PartText> after, Optional<Seating.PartBelow> above)
+  public void add(Line line, Assigned assigned, List<EntryCue> cues, Optional<PartPlace> wanted)
       throws UnwritablePlan {
-    Optional<PartText> next = above.flatMap(below -> origin.part(below.part()));
-    Optional<TextSpan> entry = after.or(() -> next).flatMap(PartText::scorePart);
+    PartText last = origin.parts().get(origin.parts().size() - 1);
+    PartPlace place = wanted.orElse(PartPlace.atEnd(last.id()));
+    PartText beside = origin.part(place.part()).orElse(last);
+    String id = newId();
+    ScorePart entry = new NewEntry(origin, assigned.player(), names).scorePart(id, channels);
+    list(place, fragments.text("score-part", ScorePart.class, entry));
+    PartText model = origin.part(line.source().part()).orElseThrow();
+    NewPart part = new NewPart(origin, model, line, assigned, cues, fragments, id);
+    String lineBreak = style.breakLike(origin.text(), beside.whole().start());
+    insert(place, beside.whole(), lineBreak, part.part(lineBreak));
+  }
+
+  private void list(PartPlace place, String scorePart) {
+    TextSpan list = origin.partList();
+    Optional<TextSpan> beside = listing.beside(place);
     String entryBreak =
-        entry
-            .or(this::lastEntry)
+        beside
             .map(span -> style.breakLike(origin.text(), span.start()))
-            .orElseGet(
-                () -> style.deeper(style.breakLike(origin.text(), origin.partList().start())));
-    PartText beside = after.or(() -> next).orElse(origin.parts().get(origin.parts().size() - 1));
-    String partBreak = style.breakLike(origin.text(), beside.whole().start());
-    String listed = part.scorePart(entryBreak, channels);
-    if (after.isEmpty() && next.isPresent() && entry.isPresent()) {
-      boolean inBracket = above.map(Seating.PartBelow::isOfFamily).orElse(false);
-      int at = inBracket ? entry.get().start() : beforeBrackets(entry.get().start());
-      insert(at, listed + entryBreak);
-      insert(beside.whole().start(), part.part(partBreak) + partBreak);
+            .orElseGet(() -> style.deeper(style.breakLike(origin.text(), list.start())));
+    String entry = style.set(scorePart, entryBreak);
+    if (beside.isPresent()) {
+      insert(place, beside.get(), entryBreak, entry);
+    } else if (list.in(origin.text()).contains("</")) {
+      insert(PartPlace.atEnd(place.part()), endOfList(), entryBreak, entry);
     } else {
-      list(after.flatMap(PartText::scorePart), entryBreak + listed);
-      insert(beside.whole().end(), partBreak + part.part(partBreak));
+      firstEntries.append(entryBreak).append(entry);
     }
   }
 
-  /** Where the brackets begin that open right before a part's entry. */
-  private int beforeBrackets(int entry) {
-    String text = origin.text();
-    int at = entry;
-    while (true) {
-      int end = at;
-      while (Character.isWhitespace(text.charAt(end - 1))) {
-        end--;
-      }
-      int start = text.lastIndexOf("<part-group", end - 1);
-      boolean isRightBefore =
-          start > origin.partList().start()
-              && text.substring(start, end).split("</?part-group", -1).length <= 3
-              && text.substring(start, end).matches("(?s)<part-group[^>]*/>|.*</part-group>")
-              && !text.substring(start, end).contains("</score-part>");
-      if (!isRightBefore || !OPENS.matcher(text.substring(start, end)).lookingAt()) {
-        return at;
-      }
-      at = start;
-    }
-  }
-
-  private Optional<TextSpan> lastEntry() {
-    return origin.parts().get(origin.parts().size() - 1).scorePart();
-  }
-
-  private void list(Optional<TextSpan> neighbour, String entry) {
-    if (neighbour.isPresent()) {
-      insert(neighbour.get().end(), entry);
-    } else if (origin.partList().in(origin.text()).contains("</")) {
-      insert(endOfList(), entry);
-    } else {
-      firstEntries.append(entry);
-    }
-  }
-
-  /** Where the part list's last element ends, brackets that close after the last part included. */
-  private int endOfList() {
+  /** Where the part list's last element ends. */
+  private TextSpan endOfList() {
     int end = origin.text().lastIndexOf("</", origin.partList().end());
     while (Character.isWhitespace(origin.text().charAt(end - 1))) {
       end--;
     }
-    return end;
+    return new TextSpan(end, end);
   }
 
-  private void insert(int at, String text) {
-    insertions.computeIfAbsent(at, a -> new StringBuilder()).append(text);
+  /** Inserts a line beside what stands at a place. */
+  private void insert(PartPlace place, TextSpan beside, String lineBreak, String text) {
+    boolean below = place.side() == PartPlace.Side.BELOW;
+    insertions
+        .computeIfAbsent(below ? beside.end() : beside.start(), at -> new ArrayList<>())
+        .add(new Inserted(place, below ? lineBreak + text : text + lineBreak));
   }
 
   /** All that is added. */
@@ -137,7 +132,7 @@ public final class NewParts {
       all.add(partListOf(firstEntries.toString()));
     }
     insertions.forEach(
-        (at, text) -> all.add(new Replacement(new TextSpan(at, at), text.toString())));
+        (at, texts) -> all.add(new Replacement(new TextSpan(at, at), Inserted.inOrder(texts))));
     return all;
   }
 

@@ -8,7 +8,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import stafette.chairs.Chairs;
 import stafette.limits.Division;
-import stafette.musicxml.newparts.ShortNames;
+import stafette.musicxml.newparts.PlayerNames;
 import stafette.musicxml.read.Document;
 import stafette.musicxml.text.Origin.ElementText;
 import stafette.musicxml.text.Origin.MeasureText;
@@ -66,10 +66,10 @@ public record HandoffWords(String part, Position at, RelayPlace kind, String tex
 
   /** Whether these are names of players, in full or in short. */
   private static boolean areNamed(String names, Document document) {
-    ShortNames shortNames = new ShortNames(document.origin(), player -> Optional.empty());
+    PlayerNames known = new PlayerNames(document.origin(), player -> Optional.empty());
     return isPlayer(names, document.score())
         || Arrays.stream(names.split(" and |, "))
-            .allMatch(name -> isPlayer(name, document.score()) || shortNames.isOne(name));
+            .allMatch(name -> isPlayer(name, document.score()) || known.isOne(name));
   }
 
   /** The first division of a divided section has the section's part. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableSet;
@@ -15,10 +16,10 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import stafette.musicxml.make.Fragments;
 import stafette.musicxml.make.UnwritablePlan;
-import stafette.musicxml.newparts.NewPart;
 import stafette.musicxml.newparts.NewParts;
+import stafette.musicxml.newparts.PartPlace;
+import stafette.musicxml.newparts.PlayerNames;
 import stafette.musicxml.newparts.Seating;
-import stafette.musicxml.newparts.ShortNames;
 import stafette.musicxml.read.Document;
 import stafette.musicxml.share.Assigned;
 import stafette.musicxml.share.Background;
@@ -51,7 +52,6 @@ public final class ScoreWriter {
   private final Document document;
   private final Origin origin;
   private final Fragments fragments = new Fragments();
-  private final ShortNames names;
   private final WritingStyle style;
   private final NewParts newParts;
   private final List<Replacement> replacements = new ArrayList<>();
@@ -59,12 +59,11 @@ public final class ScoreWriter {
   private final Map<String, Integer> streams = new HashMap<>();
   private final Map<String, Integer> begun = new HashMap<>();
 
-  private ScoreWriter(Document document, ShortNames names, WrittenAs how) {
+  private ScoreWriter(Document document, PlayerNames names, WrittenAs how) {
     this.document = document;
     this.origin = document.origin();
-    this.names = names;
     this.style = new WritingStyle(names::of, names::of, how);
-    this.newParts = new NewParts(origin);
+    this.newParts = new NewParts(origin, fragments, names);
   }
 
   /**
@@ -99,7 +98,8 @@ public final class ScoreWriter {
       WrittenAs how,
       Seating seating)
       throws UnwritablePlan {
-    ScoreWriter writer = new ScoreWriter(document, new ShortNames(document.origin(), seating), how);
+    ScoreWriter writer =
+        new ScoreWriter(document, new PlayerNames(document.origin(), seating), how);
     for (Plan each :
         Stream.concat(plan.stream(), backgrounds.stream().map(Background::plan)).toList()) {
       writer.expect(each);
@@ -205,12 +205,15 @@ public final class ScoreWriter {
 
   /** Those who play, in the order in which new parts stand. */
   private static List<Integer> playing(Plan plan, Seating seating) {
-    return plan.segments().stream()
-        .map(Segment::player)
-        .distinct()
-        .sorted(
-            Comparator.comparing((Integer i) -> seating.rank(plan.brief().players().get(i)))
-                .thenComparing(i -> i))
+    Map<Integer, Integer> ranks = new LinkedHashMap<>();
+    for (Segment segment : plan.segments()) {
+      ranks.computeIfAbsent(
+          segment.player(),
+          player ->
+              seating.place(plan.brief().players().get(player)).map(PartPlace::rank).orElse(0));
+    }
+    return ranks.keySet().stream()
+        .sorted(Comparator.comparing((Integer player) -> ranks.get(player)).thenComparing(i -> i))
         .toList();
   }
 
@@ -344,34 +347,16 @@ public final class ScoreWriter {
 
   private void add(Line line, Assigned assigned, List<EntryCue> cues, Seating seating)
       throws UnwritablePlan {
-    PartText model = origin.part(line.source().part()).orElseThrow();
+    Player player = assigned.player();
+    Optional<PartPlace> place = seating.place(player);
     MannerSigns.addTo(assigned);
-    NewPart part =
-        new NewPart(
-            origin,
-            model,
-            line,
-            assigned,
-            cues,
-            fragments,
-            newParts.newId(),
-            names.abbreviation(assigned.player()));
-    Optional<Part> above = seating.neighbour(assigned.player()).flatMap(document.score()::part);
-    Optional<Seating.PartBelow> below =
-        above.isPresent() ? Optional.empty() : seating.below(assigned.player());
-    newParts.add(part, above.flatMap(each -> origin.part(each.id())), below);
+    newParts.add(line, assigned, cues, place);
     Sentence where =
-        above
-            .map(each -> Sentence.of("new part after {0}", each.name()))
-            .or(
-                () ->
-                    below
-                        .flatMap(each -> document.score().part(each.part()))
-                        .map(each -> Sentence.of("new part above {0}", each.name())))
+        place
+            .flatMap(wanted -> document.score().part(wanted.part()).map(wanted::inWords))
             .orElse(Sentence.of("new part at the end"));
     changes.add(
-        Sentence.of(
-            "{0}: {1}, plays in {2}", assigned.player().name(), where, barsOf(assigned.bars())));
+        Sentence.of("{0}: {1}, plays in {2}", player.name(), where, barsOf(assigned.bars())));
   }
 
   /**

@@ -14,9 +14,6 @@ public final class ClefChoice {
   /** Ledger lines a note that players put up with. */
   private static final double BEARABLE = 2;
 
-  /** Brass in the treble clef that goes below this, a horn, reads the bass clef too: E2. */
-  private static final int DEEP = 40;
-
   private ClefChoice() {}
 
   /** The clef for what an instrument plays within a span. */
@@ -32,7 +29,7 @@ public final class ClefChoice {
       return usual;
     }
     Clef best = usual;
-    for (Clef other : others(usual, instrument)) {
+    for (Clef other : instrument.furtherClefs().stream().map(Clef::of).toList()) {
       double lines = ledgers(other, instrument, strokes);
       if (lines <= least / 2) {
         best = other;
@@ -51,26 +48,5 @@ public final class ClefChoice {
         .map(step -> Math.max(0, Math.max(-step, step - 8) / 2))
         .average()
         .orElse(0);
-  }
-
-  /** Further clefs that players of an instrument read, the likelier first. */
-  private static List<Clef> others(Clef usual, Instrument instrument) {
-    boolean deep = instrument.range().filter(range -> range.low() < DEEP).isPresent();
-    return switch (usual) {
-      case BASS ->
-          switch (instrument.family()) {
-            case "woodwind", "brass" -> List.of(Clef.TENOR);
-            case "percussion" -> List.of();
-            default -> List.of(Clef.TENOR, Clef.TREBLE);
-          };
-      case ALTO -> List.of(Clef.TREBLE);
-      case TREBLE ->
-          switch (instrument.family()) {
-            case "woodwind", "strings", "plucked" -> List.of();
-            case "brass" -> deep ? List.of(Clef.BASS) : List.of();
-            default -> List.of(Clef.BASS);
-          };
-      case TENOR, PERCUSSION -> List.of();
-    };
   }
 }

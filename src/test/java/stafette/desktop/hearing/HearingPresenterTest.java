@@ -49,6 +49,7 @@ import stafette.plan.Handoff;
 import stafette.plan.Plan;
 import stafette.plan.PlanEdit;
 import stafette.plan.SourceTreatment;
+import stafette.plan.WrittenAs;
 import stafette.work.OpenLine;
 
 /** Hearing a plan from the strip and the lanes. */
@@ -107,7 +108,7 @@ class HearingPresenterTest {
         Optional.of(line),
         Optional.of(JudgedPlan.atOnce(other)),
         Optional.empty(),
-        SourceTreatment.KEEP,
+        WrittenAs.plain(SourceTreatment.KEEP),
         SavedState.EASILY_HAD_AGAIN);
   }
 

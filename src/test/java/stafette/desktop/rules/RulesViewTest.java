@@ -30,8 +30,10 @@ import stafette.desktop.window.Style;
 import stafette.limits.Assurance;
 import stafette.plan.Favour;
 import stafette.plan.Hocket;
+import stafette.plan.Joins;
 import stafette.plan.OverlapRule;
 import stafette.plan.SourceTreatment;
+import stafette.plan.WrittenAs;
 import stafette.score.Slurring;
 import stafette.score.ToneChoice;
 import stafette.score.Tremolo;
@@ -53,7 +55,7 @@ class RulesViewTest {
           3,
           Slurring.AS_WRITTEN,
           Tremolo.AS_WRITTEN,
-          SourceTreatment.KEEP);
+          WrittenAs.plain(SourceTreatment.KEEP));
 
   private final List<String> asked = new ArrayList<>();
   private Optional<String> answer = Optional.empty();
@@ -115,6 +117,21 @@ class RulesViewTest {
     public Optional<String> source(SourceTreatment source) {
       return hear("source " + source);
     }
+
+    @Override
+    public Optional<String> joins(Joins joins) {
+      return hear("joins " + joins);
+    }
+
+    @Override
+    public Optional<String> balanced(boolean balanced) {
+      return hear("balanced " + balanced);
+    }
+
+    @Override
+    public Optional<String> pedals(boolean told) {
+      return hear("pedals " + told);
+    }
   }
 
   @Start
@@ -164,6 +181,9 @@ class RulesViewTest {
     pick(robot, "#rule-slurring", Slurring.PAIRS.ordinal());
     pick(robot, "#rule-tremolo", Tremolo.UNMEASURED.ordinal());
     pick(robot, "#rule-source", SourceTreatment.CUE.ordinal());
+    pick(robot, "#rule-joins", Joins.SHADED.ordinal());
+    pick(robot, "#rule-balance", 1);
+    pick(robot, "#rule-pedals", 1);
     assertEquals(
         List.of(
             "favour REGULAR",
@@ -172,7 +192,10 @@ class RulesViewTest {
             "tones all true",
             "slurring PAIRS",
             "tremolo UNMEASURED",
-            "source CUE"),
+            "source CUE",
+            "joins SHADED",
+            "balanced true",
+            "pedals false"),
         asked);
   }
 
@@ -233,7 +256,7 @@ class RulesViewTest {
   @Test
   void every_control_has_a_name_and_help_for_screen_readers(FxRobot robot) {
     Set<Node> controls = all(robot, ".combo-box", ".text-field");
-    assertEquals(11, controls.size());
+    assertEquals(14, controls.size());
     for (Node control : controls) {
       assertFalse(String.valueOf(control.getAccessibleText()).isBlank(), control.getId());
       assertFalse(String.valueOf(control.getAccessibleHelp()).isBlank(), control.getId());

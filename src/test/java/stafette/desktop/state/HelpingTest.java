@@ -35,7 +35,7 @@ class HelpingTest {
     desk.session().tempo(new TempoMark(BeatUnit.QUARTER, Rational.of(perMinute)), true);
     desk.session().measured(first, "single tonguing", new OpenLine.Measured(8, 6, 60));
     desk.session().free(second, true);
-    desk.session().rules().source(SourceTreatment.CUE);
+    desk.session().rules().writing(now -> now.with(SourceTreatment.CUE));
     desk.planned();
     assertFalse(desk.session().desk().remedies().isEmpty());
     return desk;
@@ -60,7 +60,7 @@ class HelpingTest {
         assertEquals(desk.line().brief(), desk.plan().brief());
         assertEquals(asked.measured(), desk.line().measured());
         assertTrue(desk.line().isFreed("Clarinet 2"));
-        assertEquals(SourceTreatment.CUE, session.desk().source());
+        assertEquals(SourceTreatment.CUE, session.desk().writing().source());
         assertTrue(session.desk().reasons().isEmpty());
         session.undo();
         assertEquals(before, session.desk());

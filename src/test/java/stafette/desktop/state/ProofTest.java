@@ -58,7 +58,7 @@ class ProofTest {
             changed.line(),
             changed.plan(),
             found.found(),
-            changed.source(),
+            changed.writing(),
             changed.kept());
     assertFalse(mixed.isOptimal());
     assertEquals(Optional.empty(), mixed.result());

@@ -140,7 +140,7 @@ class RuleChangesTest {
     rules.ready(Rules.DEFAULT_READY_SECONDS);
     rules.hocket(Hocket.NO);
     rules.together(1);
-    rules.source(SourceTreatment.KEEP);
+    rules.writing(now -> now.with(SourceTreatment.KEEP));
     rules.tremolo(Tremolo.AS_WRITTEN);
     rules.slurring(Slurring.AS_WRITTEN);
     desk.goOn();
@@ -220,15 +220,15 @@ class RuleChangesTest {
   @Test
   void what_writing_makes_of_the_line_can_be_undone_and_leaves_the_plan_proven() throws Refusal {
     List<Sentence> kept = desk.session().writing().changes(desk.session().desk()).sentences();
-    rules.source(SourceTreatment.REMOVE);
-    assertEquals(SourceTreatment.REMOVE, desk.session().desk().source());
+    rules.writing(now -> now.with(SourceTreatment.REMOVE));
+    assertEquals(SourceTreatment.REMOVE, desk.session().desk().writing().source());
     assertTrue(desk.session().desk().isOptimal());
     assertNotEquals(kept, desk.session().writing().changes(desk.session().desk()).sentences());
     desk.session().undo();
-    assertEquals(SourceTreatment.KEEP, desk.session().desk().source());
+    assertEquals(SourceTreatment.KEEP, desk.session().desk().writing().source());
     desk.session().redo();
     desk.session().byHand().edit(new stafette.plan.PlanEdit.Join(0));
-    assertEquals(SourceTreatment.REMOVE, desk.session().desk().source());
+    assertEquals(SourceTreatment.REMOVE, desk.session().desk().writing().source());
   }
 
   @Test

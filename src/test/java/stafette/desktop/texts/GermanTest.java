@@ -50,6 +50,7 @@ import stafette.plan.Plan;
 import stafette.plan.Player;
 import stafette.plan.Segment;
 import stafette.plan.SourceTreatment;
+import stafette.plan.WrittenAs;
 import stafette.score.BarChoice;
 import stafette.score.Line;
 import stafette.score.LineChoice;
@@ -290,7 +291,9 @@ class GermanTest {
     LimitsInForce limits = LimitsInForce.load(Optional.empty());
     Plan plan = outcome.plan().orElseThrow().plan();
     List<String> said =
-        ScoreChanges.of(outcome.score(), plan, SourceTreatment.CUE, limits).sentences().stream()
+        ScoreChanges.of(outcome.score(), plan, WrittenAs.plain(SourceTreatment.CUE), limits)
+            .sentences()
+            .stream()
             .map(GERMAN::say)
             .toList();
     assertTrue(said.contains("Piano: die Linie wird zu Stichnoten"), said.toString());

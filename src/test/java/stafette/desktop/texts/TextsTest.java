@@ -20,6 +20,7 @@ import stafette.check.alone.Ease;
 import stafette.desktop.state.Watcher;
 import stafette.plan.Favour;
 import stafette.plan.Hocket;
+import stafette.plan.Joins;
 import stafette.plan.SourceTreatment;
 import stafette.score.Reading;
 import stafette.score.Slurring;
@@ -99,6 +100,9 @@ class TextsTest {
     Arrays.stream(Slurring.values()).forEach(how -> unsaid.remove("slurring." + how));
     Arrays.stream(Reading.values()).forEach(how -> unsaid.remove("reading." + how));
     Arrays.stream(SourceTreatment.values()).forEach(what -> unsaid.remove("source." + what));
+    Arrays.stream(Joins.values()).forEach(how -> unsaid.remove("joins." + how));
+    Stream.of("balance.", "pedals.")
+        .forEach(rule -> unsaid.removeAll(Set.of(rule + true, rule + false)));
     unsaid.removeIf(key -> key.startsWith("tools.export."));
     unsaid.removeAll(said);
     unsaid.removeIf(key -> said.contains(key.replaceFirst("\\.(long|help|unit)$", "")));

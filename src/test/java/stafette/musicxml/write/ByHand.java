@@ -34,7 +34,7 @@ import stafette.tables.LimitTables;
 import stafette.time.Position;
 
 /** Plans made by hand: who plays which bars, each with the first note of the next as a landing. */
-final class ByHand {
+public final class ByHand {
   static final Catalogue CATALOGUE = LimitTables.builtIn().catalogue();
 
   private ByHand() {}
@@ -42,11 +42,11 @@ final class ByHand {
   /** Bars for one player, by their printed numbers. */
   record Leg(String player, String instrument, int firstBar, int lastBar) {}
 
-  static Document sample(String name) throws IOException, UnreadableScore {
+  public static Document sample(String name) throws IOException, UnreadableScore {
     return MusicXmlReader.read(Files.readAllBytes(Path.of("samples", name + ".musicxml")));
   }
 
-  static Line line(Score score, String part, String bars) throws NoSuchLine {
+  public static Line line(Score score, String part, String bars) throws NoSuchLine {
     return line(score, part, bars, Optional.empty());
   }
 
@@ -72,7 +72,7 @@ final class ByHand {
     return strokes;
   }
 
-  static Player player(String name, String instrument, Score score) {
+  public static Player player(String name, String instrument, Score score) {
     Instrument found = CATALOGUE.find(instrument).orElseThrow();
     Capability any = new Capability(20_000, 10_000, 10_000, 1_000, Capability.UNLIMITED);
     return new Player(
@@ -110,7 +110,7 @@ final class ByHand {
   }
 
   /** The plan that one sample is split by. */
-  static Plan planFor(String sample, Score score) throws NoSuchLine {
+  public static Plan planFor(String sample, Score score) throws NoSuchLine {
     if (sample.equals("lantern-run")) {
       return plan(
           score,

@@ -18,6 +18,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import stafette.Harps;
 import stafette.Invented;
+import stafette.musicxml.newparts.PartPlace;
 import stafette.musicxml.read.Document;
 import stafette.musicxml.read.MusicXmlReader;
 import stafette.plan.Joins;
@@ -63,7 +64,8 @@ class HarpNotesTest {
             IntStream.range(0, bars)
                 .mapToObj(bar -> new Segment(0, Harps.TWINS, 16 * bar, 16 * bar + 15))
                 .toList());
-    return ScoreWriter.write(page, Optional.of(plan), List.of(), how, player -> Optional.of("P1"))
+    return ScoreWriter.write(
+            page, Optional.of(plan), List.of(), how, player -> Optional.of(PartPlace.below("P1")))
         .bytes();
   }
 

@@ -28,7 +28,7 @@ import stafette.score.Tone;
  */
 public final class TwoParts {
   /** Sixteen sixteenth notes on A4. */
-  static final String SIXTEENTHS = note("A", 4, 3, "").repeat(16);
+  public static final String SIXTEENTHS = note("A", 4, 3, "").repeat(16);
 
   private static final String OPEN =
       """

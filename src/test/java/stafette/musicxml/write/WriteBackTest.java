@@ -16,7 +16,7 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import stafette.musicxml.make.UnwritablePlan;
-import stafette.musicxml.newparts.ShortNames;
+import stafette.musicxml.newparts.PlayerNames;
 import stafette.musicxml.read.Document;
 import stafette.musicxml.read.MusicXmlReader;
 import stafette.musicxml.share.Assigned;
@@ -219,7 +219,7 @@ class WriteBackTest {
   void each_player_is_told_with_whom_it_relays_where_that_changes(String sample) {
     Case both = Case.of(sample);
     Function<Player, String> names =
-        new ShortNames(both.before.origin(), player -> Optional.empty())::of;
+        new PlayerNames(both.before.origin(), player -> Optional.empty())::of;
     for (int i = 0; i < both.players().size(); i++) {
       Part part = ByHand.partOf(both.players().get(i), both.after.score());
       List<String> told =

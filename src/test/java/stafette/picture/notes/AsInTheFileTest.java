@@ -16,6 +16,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import stafette.Invented;
 import stafette.limits.Instrument;
+import stafette.musicxml.newparts.PartPlace;
 import stafette.musicxml.read.Document;
 import stafette.musicxml.read.MusicXmlReader;
 import stafette.musicxml.write.ScoreWriter;
@@ -65,7 +66,10 @@ class AsInTheFileTest {
     String text =
         new String(
             ScoreWriter.write(
-                    score, plan, SourceTreatment.KEEP, player -> Optional.of(partId(score, part)))
+                    score,
+                    plan,
+                    SourceTreatment.KEEP,
+                    player -> Optional.of(PartPlace.below(partId(score, part))))
                 .bytes(),
             StandardCharsets.UTF_8);
     for (int player = 0; player < 2; player++) {

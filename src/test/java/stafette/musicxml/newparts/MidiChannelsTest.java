@@ -1,4 +1,4 @@
-package stafette.musicxml.write;
+package stafette.musicxml.newparts;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
@@ -16,6 +16,10 @@ import stafette.musicxml.read.Document;
 import stafette.musicxml.read.MusicXmlReader;
 import stafette.musicxml.read.Xml;
 import stafette.musicxml.text.UnreadableScore;
+import stafette.musicxml.write.ByHand;
+import stafette.musicxml.write.OfficialSchema;
+import stafette.musicxml.write.ScoreWriter;
+import stafette.musicxml.write.TwoParts;
 import stafette.plan.Brief;
 import stafette.plan.Plan;
 import stafette.plan.Player;
@@ -65,7 +69,9 @@ class MidiChannelsTest {
     segments.sort(Comparator.comparing(Segment::first));
     Plan plan = new Plan(new Brief(line, players, Invented.rules()), segments);
     byte[] written =
-        ScoreWriter.write(score, plan, SourceTreatment.KEEP, player -> Optional.of("P1")).bytes();
+        ScoreWriter.write(
+                score, plan, SourceTreatment.KEEP, player -> Optional.of(PartPlace.below("P1")))
+            .bytes();
     assertEquals(List.of(), OfficialSchema.errors(written));
     String text = new String(written, StandardCharsets.UTF_8);
     return IntStream.range(0, instruments.length)

@@ -1,4 +1,4 @@
-package stafette.musicxml.write;
+package stafette.musicxml.newparts;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertIterableEquals;
@@ -18,6 +18,11 @@ import stafette.musicxml.read.Xml;
 import stafette.musicxml.text.Origin;
 import stafette.musicxml.text.Origin.Attributes;
 import stafette.musicxml.text.UnreadableScore;
+import stafette.musicxml.write.ByHand;
+import stafette.musicxml.write.OfficialSchema;
+import stafette.musicxml.write.ScoreWriter;
+import stafette.musicxml.write.TwoParts;
+import stafette.musicxml.write.WrittenScore;
 import stafette.plan.Plan;
 import stafette.plan.SourceTreatment;
 import stafette.score.Line;
@@ -63,7 +68,8 @@ class NewPartTest {
                 stafette.Invented.rules()),
             List.of(new stafette.plan.Segment(0, 0, 0, line.count() - 1)));
     WrittenScore written =
-        ScoreWriter.write(before, plan, SourceTreatment.KEEP, player -> Optional.of("P1"));
+        ScoreWriter.write(
+            before, plan, SourceTreatment.KEEP, player -> Optional.of(PartPlace.below("P1")));
     assertEquals(List.of(), OfficialSchema.errors(written.bytes()));
     Document after = MusicXmlReader.read(written.bytes());
     assertEquals(TwoParts.strokes(before, "P1"), TwoParts.strokes(after, name));
@@ -194,8 +200,8 @@ class NewPartTest {
   }
 
   @Test
-  void a_low_part_has_its_own_clef() throws Exception {
-    assertEquals(List.of("F4"), inBar(after("Bassoon", "bassoon"), 1, 1).clefs());
+  void a_low_instrument_has_a_clef_that_its_players_read_for_these_notes() throws Exception {
+    assertEquals(List.of("C4"), inBar(after("Bassoon", "bassoon"), 1, 1).clefs());
     assertEquals(List.of("C3"), inBar(after("Viola", "viola"), 1, 1).clefs());
   }
 

@@ -1,4 +1,4 @@
-package stafette.musicxml.write;
+package stafette.musicxml.newparts;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -15,6 +15,10 @@ import org.junit.jupiter.params.provider.ValueSource;
 import stafette.musicxml.read.Document;
 import stafette.musicxml.read.MusicXmlReader;
 import stafette.musicxml.text.Origin;
+import stafette.musicxml.write.ByHand;
+import stafette.musicxml.write.ScoreWriter;
+import stafette.musicxml.write.TwoParts;
+import stafette.musicxml.write.WrittenScore;
 import stafette.plan.SourceTreatment;
 
 /** Where new parts stand among the others and their brackets. */
@@ -62,7 +66,7 @@ class NewPartPlaceTest {
             before,
             ByHand.planFor("signal-hill", before.score()),
             SourceTreatment.KEEP,
-            player -> neighbour);
+            player -> neighbour.map(PartPlace::below));
     Origin after = MusicXmlReader.read(written.bytes()).origin();
     Matcher found = LISTED.matcher(after.partList().in(after.text()));
     List<String> listed = new ArrayList<>();

@@ -5,21 +5,23 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import stafette.chairs.Chair;
+import stafette.chairs.ChairNumbers;
 import stafette.limits.Division;
+import stafette.musicxml.text.Element;
 import stafette.musicxml.text.Origin;
 import stafette.musicxml.text.Origin.PartText;
+import stafette.musicxml.text.UnreadableScore;
+import stafette.musicxml.text.XmlWalk;
 import stafette.plan.Player;
 import stafette.score.Part;
 
 /**
- * The short names of players: the abbreviations that a score has for its parts; for new players
- * those of their like, else what is usual for the instrument. A score without any has the names.
+ * What players are called in a score. Its own have the names of their parts, in short where it has
+ * abbreviations; a new one is named like a namesake, else as is usual for the instrument.
  */
-public final class ShortNames {
-  private static final Pattern ABBREVIATION =
-      Pattern.compile("<part-abbreviation(?:\\s[^>]*)?>\\s*([^<]*?)\\s*</part-abbreviation>");
-  private static final Pattern NAME =
-      Pattern.compile("<part-name(?:\\s[^>]*)?>\\s*([^<]*?)\\s*</part-name>");
+public final class PlayerNames {
+  private static final String NAME = "part-name";
+  private static final String ABBREVIATION = "part-abbreviation";
 
   /** What tells players of one instrument apart, at the end of a name. */
   private static final Pattern NUMBER =
@@ -29,10 +31,39 @@ public final class ShortNames {
   private final Seating seating;
   private final boolean areUsed;
 
-  public ShortNames(Origin origin, Seating seating) {
+  public PlayerNames(Origin origin, Seating seating) {
     this.origin = origin;
     this.seating = seating;
     this.areUsed = origin.parts().stream().anyMatch(part -> text(part, ABBREVIATION).isPresent());
+  }
+
+  /** A part whose names those of a player's new part follow, but for the number. */
+  Optional<PartText> namesake(Player player) {
+    return seating.namesake(player).flatMap(origin::part);
+  }
+
+  /** What a player's part is called, be it new or there. */
+  String ofPart(Player player) {
+    boolean isAlone = player.chair().isEmpty() && Division.named(player.name()).isEmpty();
+    Optional<PartText> own = player.part().filter(id -> isAlone).flatMap(origin::part);
+    return own.flatMap(part -> text(part, NAME))
+        .or(() -> likeNamesake(player, NAME))
+        .orElse(player.name());
+  }
+
+  private Optional<String> likeNamesake(Player player, String element) {
+    return player.part().isPresent()
+        ? Optional.empty()
+        : namesake(player)
+            .flatMap(part -> text(part, element))
+            .flatMap(name -> numbered(name, player));
+  }
+
+  /** Another's name with a player's number; empty if it can't take that. */
+  static Optional<String> numbered(String name, Player player) {
+    return ChairNumbers.in(player.name()).stream()
+        .findFirst()
+        .flatMap(number -> ChairNumbers.renumbered(name.strip(), number));
   }
 
   /** The abbreviation of a new part; none in a score that has none. */
@@ -40,20 +71,21 @@ public final class ShortNames {
     return areUsed ? Optional.of(of(player)) : Optional.empty();
   }
 
-  /** The short name of a player. */
+  /** What a player is called in words over a staff. */
   public String of(Player player) {
     if (!areUsed) {
-      return player.name();
+      return ofPart(player);
     }
     return player
         .part()
         .flatMap(origin::part)
         .flatMap(part -> text(part, ABBREVIATION))
         .map(own -> inPart(own, player))
+        .or(() -> likeNamesake(player, ABBREVIATION))
         .orElseGet(() -> derived(player));
   }
 
-  /** The short name of a part of the score. */
+  /** What a part of the score is called in words over a staff. */
   public String of(Part part) {
     return origin.part(part.id()).flatMap(text -> text(text, ABBREVIATION)).orElse(part.name());
   }
@@ -86,9 +118,9 @@ public final class ShortNames {
     String bare = bare(player.name());
     Optional<String> like =
         origin.parts().stream()
-            .filter(part -> text(part, NAME).map(ShortNames::bare).equals(Optional.of(bare)))
+            .filter(part -> text(part, NAME).map(PlayerNames::bare).equals(Optional.of(bare)))
             .flatMap(part -> text(part, ABBREVIATION).stream())
-            .map(ShortNames::bare)
+            .map(PlayerNames::bare)
             .findFirst();
     boolean isInstrument =
         player.instrument().bareName().equalsIgnoreCase(bare)
@@ -98,12 +130,16 @@ public final class ShortNames {
     return base.map(found -> (found + " " + number(player.name())).trim()).orElse(player.name());
   }
 
-  private Optional<String> text(PartText part, Pattern pattern) {
-    return part.scorePart()
-        .map(span -> pattern.matcher(span.in(origin.text())))
-        .filter(Matcher::find)
-        .map(found -> found.group(1).replace("&amp;", "&"))
-        .filter(text -> !text.isBlank());
+  private Optional<String> text(PartText part, String element) {
+    return part.scorePart().flatMap(span -> entry(span.in(origin.text())).textOf(element));
+  }
+
+  private static Element entry(String scorePart) {
+    try {
+      return XmlWalk.open(scorePart).element();
+    } catch (UnreadableScore e) {
+      throw new IllegalStateException("an entry that was read can't be read again", e);
+    }
   }
 
   private static String bare(String name) {
