@@ -45,6 +45,8 @@ final class SheetOptions {
       request.get().refuseWhatCannotBe(outputs);
     } else if (date != null) {
       throw Refusal.wrongUse("--date: goes with --sheet FILE.pdf");
+    } else if (marking.isAsked()) {
+      throw Refusal.wrongUse("--joins and --balance: go with --sheet FILE.pdf");
     }
   }
 
@@ -83,6 +85,11 @@ final class SheetOptions {
 
     static Joins joins(String text) throws Refusal {
       return Joins.parse(text).orElseThrow(() -> Refusal.wrongUse("write as-written or shaded"));
+    }
+
+    /** Whether anything is to be marked otherwise than the line is written. */
+    boolean isAsked() {
+      return joins != Joins.AS_WRITTEN || balance;
     }
 
     /**

@@ -14,11 +14,19 @@ import java.util.List;
  *     for the second half of a bar that a repeat sign divides
  * @param counted how it is counted: as the metre says, or by the groups of its notes where that
  *     leaves them open
+ * @param landmarks what stands at it in every part
  */
-public record Bar(int index, String number, Span span, Meter meter, Length lead, Meter counted) {
-  /** A bar that is counted as its metre says. */
+public record Bar(
+    int index,
+    String number,
+    Span span,
+    Meter meter,
+    Length lead,
+    Meter counted,
+    Landmarks landmarks) {
+  /** A bar that is counted as its metre says, without landmarks. */
   public Bar(int index, String number, Span span, Meter meter, Length lead) {
-    this(index, number, span, meter, lead, meter);
+    this(index, number, span, meter, lead, meter, Landmarks.NONE);
   }
 
   /** Whether another bar is the same but perhaps for how it is counted, which its notes tell. */

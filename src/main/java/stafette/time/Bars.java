@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.NavigableSet;
 import java.util.Optional;
-import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
 
@@ -19,7 +18,6 @@ public final class Bars implements Iterable<Bar> {
   private final Optional<String> title;
   private final Map<String, Integer> printed = new HashMap<>();
   private final NavigableSet<Integer> restarts = new TreeSet<>();
-  private final Set<Integer> sections;
 
   /**
    * Bars of a score whose first movement has no title of its own.
@@ -39,22 +37,8 @@ public final class Bars implements Iterable<Bar> {
    *     ends
    */
   public Bars(List<Bar> bars, Optional<String> title) {
-    this(bars, title, Set.of());
-  }
-
-  /**
-   * The bars of a score.
-   *
-   * @param title of its first movement
-   * @param sections indices of the bars that begin a section: after a double bar or a repeat sign,
-   *     or with a rehearsal mark
-   * @throws IllegalArgumentException if there is no bar, or one does not begin where the one before
-   *     ends
-   */
-  public Bars(List<Bar> bars, Optional<String> title, Set<Integer> sections) {
     this.bars = List.copyOf(bars);
     this.title = title;
-    this.sections = Set.copyOf(sections);
     if (bars.isEmpty()) {
       throw new IllegalArgumentException("a score needs a bar");
     }
@@ -134,7 +118,7 @@ public final class Bars implements Iterable<Bar> {
    * Whether a bar begins a section, by a double bar or a repeat sign before it or a rehearsal mark.
    */
   public boolean beginsSection(int index) {
-    return sections.contains(index);
+    return get(index).landmarks().opens() || (index > 0 && get(index - 1).landmarks().closes());
   }
 
   /** The movement to which a bar belongs; empty if the score has only one. */

@@ -3,6 +3,7 @@ package stafette.work;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.function.Function;
 import stafette.check.JudgedPlan;
 import stafette.keep.FileDoor;
 import stafette.keep.FileEnding;
@@ -14,8 +15,10 @@ import stafette.picture.ink.Paper;
 import stafette.picture.ink.PdfInk;
 import stafette.picture.ink.PngInk;
 import stafette.picture.ink.SvgInk;
+import stafette.picture.ribbon.RelayContent;
 import stafette.picture.ribbon.Timeline;
 import stafette.words.Refusal;
+import stafette.words.Sayable;
 import stafette.words.Sentence;
 import stafette.words.Settable;
 
@@ -63,14 +66,25 @@ public final class DrawPlan {
   }
 
   /**
-   * Draws the timeline.
+   * Draws the timeline in English.
    *
    * @throws Refusal if the file can't be written
    */
   public static void timeline(JudgedPlan judged, PictureRequest request) throws Refusal {
-    List<Drawing> pages =
-        Timeline.of(
-            judged.plan(), judged.verdict(), judged.window(), paperOf(request), request.notes());
+    timeline(judged, request, what -> what.inWords().toString());
+  }
+
+  /**
+   * Draws the timeline in some language.
+   *
+   * @param speech how anything is said
+   * @throws Refusal if the file can't be written
+   */
+  static void timeline(JudgedPlan judged, PictureRequest request, Function<Sayable, String> speech)
+      throws Refusal {
+    RelayContent relay =
+        RelayContent.of(judged.plan(), judged.verdict(), judged.window()).in(speech);
+    List<Drawing> pages = Timeline.of(relay, paperOf(request), request.notes());
     PictureFormat format = format(request.file());
     FileDoor.write(request.file(), bytes(format, pages), request.replace(), format.proof());
   }

@@ -24,10 +24,12 @@ public final class ExportPlan {
   /**
    * The timeline with music, by the ending of the file's name.
    *
-   * @throws Refusal as {@link DrawPlan#timeline} does
+   * @param speech how anything is said
+   * @throws Refusal as {@link DrawPlan#timeline(JudgedPlan, DrawPlan.PictureRequest)} does
    */
-  public static void timeline(JudgedPlan judged, Path file) throws Refusal {
-    DrawPlan.timeline(judged, new DrawPlan.PictureRequest(file, "", true, true));
+  public static void timeline(JudgedPlan judged, Path file, Function<Sayable, String> speech)
+      throws Refusal {
+    DrawPlan.timeline(judged, new DrawPlan.PictureRequest(file, "", true, true), speech);
   }
 
   /**

@@ -7,8 +7,19 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
 import com.google.gson.JsonParser;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import stafette.musicxml.read.MusicXmlReader;
+import stafette.score.Dynamic;
+import stafette.score.Score;
+import stafette.score.Stroke;
+import stafette.time.Span;
 
 /** What is said of joins on the command line. */
 class JoinsTest {
@@ -69,6 +80,33 @@ class JoinsTest {
     assertEquals("p", balance.get("louderPlays").getAsString());
     assertEquals("mf", balance.get("softerPlays").getAsString());
     assertEquals(IN_MF, join.getAsJsonArray("toDo").get(0).getAsString());
+  }
+
+  @Test
+  void a_plan_that_is_written_balanced_has_the_louder_instrument_softer(@TempDir Path folder)
+      throws Exception {
+    for (boolean balanced : List.of(false, true)) {
+      Path file = folder.resolve(balanced + ".musicxml");
+      List<String> more = new ArrayList<>(List.of("-o", file.toString()));
+      more.addAll(balanced ? List.of("--balance") : List.of());
+      LanternRun.run("split", LanternRun.FILE, "5-16", PAIR, more.toArray(String[]::new));
+      Score written = MusicXmlReader.read(Files.readAllBytes(file)).score();
+      Set<Dynamic> trumpet = dynamics(written, "Trumpet 1");
+      assertEquals(
+          balanced
+              ? Set.of(Dynamic.PPP, Dynamic.P, Dynamic.MP)
+              : Set.of(Dynamic.P, Dynamic.MF, Dynamic.F),
+          trumpet);
+    }
+  }
+
+  /** From bar 5 to 16. */
+  private static Set<Dynamic> dynamics(Score score, String part) {
+    Span line = new Span(score.bars().get(4).span().start(), score.bars().get(15).span().end());
+    return score.part(part).orElseThrow().voices().stream()
+        .flatMap(voice -> voice.within(line).stream())
+        .map(Stroke::dynamic)
+        .collect(Collectors.toSet());
   }
 
   private static Ran preview(String players, String... more) {

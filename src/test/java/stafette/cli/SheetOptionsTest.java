@@ -35,6 +35,50 @@ class SheetOptionsTest {
   }
 
   @Test
+  void tells_what_the_parts_have_at_joins_and_proposes_it_no_more() throws IOException {
+    Path plain = folder.resolve("c.pdf");
+    Path marked = folder.resolve("d.pdf");
+    String pair = "Flute 1, Trumpet 1";
+    LanternRun.run("preview", LanternRun.FILE, "5-16", pair, "--sheet", plain.toString());
+    LanternRun.run(
+        "preview",
+        LanternRun.FILE,
+        "5-16",
+        pair,
+        "--sheet",
+        marked.toString(),
+        "--joins",
+        "shaded",
+        "--balance");
+    assertTrue(words(plain).contains("p against flute mf"), words(plain));
+    assertFalse(words(plain).contains("Balanced in the parts"), words(plain));
+    String text = words(marked);
+    assertTrue(text.contains("without accent and a step softer"), text);
+    assertTrue(text.contains("Balanced in the parts: trumpet in B-flat"), text);
+    assertEquals(1, text.split(" against flute", -1).length - 1, text);
+  }
+
+  @Test
+  void players_find_their_way_by_the_words_for_the_tempo() throws IOException {
+    Path file = folder.resolve("e.pdf");
+    LanternRun.run("preview", "--sheet", file.toString());
+    assertTrue(words(file).contains("The run"), words(file));
+    assertTrue(words(file).contains("sempre staccato"), words(file));
+  }
+
+  @Test
+  void what_is_marked_goes_with_a_sheet() {
+    Ran ran = LanternRun.run("preview", "--balance");
+    assertTrue(ran.err().contains("go with --sheet"), ran.err());
+  }
+
+  private static String words(Path sheet) throws IOException {
+    try (PDDocument pdf = Loader.loadPDF(sheet.toFile())) {
+      return new PDFTextStripper().getText(pdf).replaceAll("\\s+", " ");
+    }
+  }
+
+  @Test
   void goes_together_with_a_timeline_on_other_paper() throws IOException {
     Path sheet = folder.resolve("b.pdf");
     Path timeline = folder.resolve("b.svg");

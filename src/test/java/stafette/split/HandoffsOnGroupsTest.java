@@ -22,6 +22,7 @@ import stafette.score.ToneChoice;
 import stafette.time.Bar;
 import stafette.time.Bars;
 import stafette.time.BeatUnit;
+import stafette.time.Landmarks;
 import stafette.time.Length;
 import stafette.time.Meter;
 import stafette.time.Position;
@@ -67,7 +68,8 @@ class HandoffsOnGroupsTest {
     List<Stroke> strokes = new ArrayList<>();
     for (int i = 0; i < BARS; i++) {
       Span span = Span.of(Position.ofQuarters(7L * i, 2), SEVEN.length());
-      bars.add(new Bar(i, Integer.toString(i + 1), span, SEVEN, Length.ZERO, counted));
+      bars.add(
+          new Bar(i, Integer.toString(i + 1), span, SEVEN, Length.ZERO, counted, Landmarks.NONE));
       for (int j = 0; j < BAR; j++) {
         Position onset = span.start().plus(Length.ofQuarters(j, 4));
         strokes.add(Invented.stroke(onset, Length.ofQuarters(1, 4), Invented.A4));

@@ -68,6 +68,18 @@ class ExportPlanTest {
   }
 
   @Test
+  void a_timeline_for_a_german_window_has_a_german_heading() throws Exception {
+    Split split = Split.sample();
+    Path file = folder.resolve("de.svg");
+    ExportPlan.timeline(split.judged(), file, Texts.in(Locale.GERMANY)::say);
+    String text = Files.readString(file);
+    assertTrue(text.contains("Takte 5–"), text);
+    assertTrue(text.contains(" Noten in "), text);
+    assertTrue(text.contains("schneller endet er"), text);
+    assertFalse(text.contains("ends it"), text);
+  }
+
+  @Test
   void a_sheet_for_a_german_window_is_german_with_the_caution() throws Exception {
     Split split = Split.sample();
     Path file = folder.resolve("de.pdf");
@@ -94,7 +106,8 @@ class ExportPlanTest {
   void the_ending_decides_what_a_timeline_and_a_sound_become() throws Exception {
     Split split = Split.sample();
     for (String ending : List.of("svg", "png", "pdf")) {
-      ExportPlan.timeline(split.judged(), folder.resolve("t." + ending));
+      ExportPlan.timeline(
+          split.judged(), folder.resolve("t." + ending), what -> what.inWords().toString());
     }
     assertEquals("<?xml", begins("t.svg", 5));
     assertEquals("PNG", begins("t.png", 4).substring(1));

@@ -1,9 +1,15 @@
 package stafette.check.join;
 
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import stafette.limits.Instrument;
 import stafette.plan.LevelSteps;
+import stafette.plan.Plan;
+import stafette.plan.Segment;
 import stafette.score.Dynamic;
 import stafette.words.Sayable;
 import stafette.words.Sentence;
@@ -15,7 +21,7 @@ import stafette.words.Sentence;
  *
  * @param louder the instrument that is louder at the same dynamic
  * @param softer the other one
- * @param decibel how much louder, at least {@link LevelSteps#STEP_DECIBEL}
+ * @param decibel how much louder
  * @param written the dynamic of the source at the join
  * @param louderPlays the dynamic proposed for the louder one
  * @param softerPlays the dynamic proposed for the other one, mostly as written
@@ -44,6 +50,36 @@ public record LevelBalance(
             written,
             moved(written, -down),
             moved(written, steps - down)));
+  }
+
+  /**
+   * What a plan is balanced by where louder instruments are marked softer ({@link LevelSteps}): one
+   * for each of them, against the softest, at its first entry.
+   */
+  public static List<LevelBalance> written(Plan plan) {
+    Optional<Instrument> softest =
+        plan.segments().stream()
+            .map(segment -> plan.player(segment).instrument())
+            .min(Comparator.comparingDouble(Instrument::levelDecibel));
+    Map<Instrument, LevelBalance> balances = new LinkedHashMap<>();
+    for (Segment segment : plan.segments()) {
+      Instrument louder = plan.player(segment).instrument();
+      int steps = LevelSteps.steps(plan, segment.player());
+      if (steps > 0) {
+        double above = louder.levelDecibel() - softest.orElseThrow().levelDecibel();
+        Dynamic written = plan.played(segment).all().get(0).dynamic();
+        balances.putIfAbsent(
+            louder,
+            new LevelBalance(
+                louder,
+                softest.orElseThrow(),
+                above,
+                written,
+                LevelSteps.softer(written, steps),
+                written));
+      }
+    }
+    return List.copyOf(balances.values());
   }
 
   private static Dynamic moved(Dynamic from, int steps) {

@@ -1,6 +1,7 @@
 package stafette.desktop.relay;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import javafx.scene.canvas.GraphicsContext;
 import stafette.picture.ink.Box;
@@ -67,7 +68,9 @@ final class RelayPainter {
     }
     grid.lines();
     visibleLanes().forEach(this::paintGiven);
-    shown.handoffs().forEach(handoff -> show(ways(handoff)));
+    Optional<List<Box>> ink =
+        noted ? Optional.of(visibleLanes().boxed().flatMap(music::ink).toList()) : Optional.empty();
+    shown.handoffs().forEach(handoff -> show(ways(handoff, ink)));
     seen().forEach(noted ? music::rails : this::paintRibbon);
     if (noted) {
       visibleLanes().forEach(music::notes);
@@ -132,11 +135,11 @@ final class RelayPainter {
     }
   }
 
-  private List<Mark> ways(int handoff) {
+  private List<Mark> ways(int handoff, Optional<List<Box>> ink) {
     return shown.pieces().handoffSpan(handoff).start().isAfter(row.span().end())
             || row.span().start().isAfter(shown.pieces().handoffSpan(handoff).end())
         ? List.of()
-        : shown.pieces().ways(handoff, row, lanes.half(), this::middle, lanes.shape().isNoted());
+        : shown.pieces().ways(handoff, row, lanes.half(), this::middle, ink);
   }
 
   private void paintRibbon(int segment) {

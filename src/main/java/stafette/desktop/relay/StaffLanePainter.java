@@ -1,7 +1,11 @@
 package stafette.desktop.relay;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
 import javafx.scene.canvas.GraphicsContext;
+import stafette.picture.ink.Box;
 import stafette.picture.ink.Mark;
 import stafette.picture.notes.BarRow;
 import stafette.picture.ribbon.RelayPieces;
@@ -28,6 +32,7 @@ final class StaffLanePainter {
   private final BarRow row;
   private final CanvasInk hand;
   private final double larger;
+  private final Map<Integer, List<Mark>> written = new HashMap<>();
 
   StaffLanePainter(View view, BarRow row, GraphicsContext canvas, Inks inks) {
     shown = view.shown();
@@ -78,9 +83,26 @@ final class StaffLanePainter {
     return shown.segments().get(segment).player();
   }
 
+  /** Where something is written on a lane. */
+  Stream<Box> ink(int lane) {
+    return written(lane).stream()
+        .map(Mark::bounds)
+        .map(
+            box ->
+                new Box(
+                    box.left() * larger,
+                    box.top() * larger,
+                    box.right() * larger,
+                    box.bottom() * larger));
+  }
+
+  private List<Mark> written(int lane) {
+    return written.computeIfAbsent(lane, each -> pieces.notes(each, smaller(), top(each) / larger));
+  }
+
   void notes(int lane) {
     double top = top(lane) / larger;
-    List<Mark> notes = pieces.notes(lane, smaller(), top);
+    List<Mark> notes = written(lane);
     if (notes.isEmpty()) {
       return;
     }

@@ -194,7 +194,7 @@ final class ToolsPresenter implements Tools.Actions {
       outputs.add(file, true);
       boolean written = true;
       switch (what) {
-        case TIMELINE -> ExportPlan.timeline(judged, file);
+        case TIMELINE -> ExportPlan.timeline(judged, file, texts::say);
         case SHEET -> ExportPlan.sheet(judged, how, line, file, texts.locale(), texts::say);
         case SOUND ->
             written = ExportPlan.sound(judged, line, file, heard, session.limits(), going::isOver);

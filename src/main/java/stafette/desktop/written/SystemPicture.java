@@ -12,6 +12,7 @@ import stafette.picture.ink.Box;
 import stafette.picture.ink.Face;
 import stafette.picture.ink.Ink;
 import stafette.picture.ink.Mark;
+import stafette.picture.notes.BarLines;
 import stafette.picture.notes.BarRow;
 import stafette.picture.notes.Clef;
 import stafette.picture.notes.Engraver;
@@ -86,7 +87,7 @@ record SystemPicture(
     private double signs(Bar bar, boolean opensRow) {
       int place = part.bars().indexOf(bar);
       return opensRow || place == 0
-          ? 0
+          ? BarLines.widthAfter(bar.landmarks().before()) * SPACE
           : Engraver.signsWidth(
               music(List.of(), bar), staff(1, 0), part.bars().get(place - 1), bar);
     }

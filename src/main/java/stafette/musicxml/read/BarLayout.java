@@ -1,12 +1,16 @@
 package stafette.musicxml.read;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
+import java.util.function.Function;
+import stafette.musicxml.read.WrittenMeasure.PlacedWords;
+import stafette.musicxml.read.WrittenMeasure.SectionMarks;
 import stafette.time.Bar;
 import stafette.time.Bars;
+import stafette.time.Landmarks;
+import stafette.time.Landmarks.BarLine;
+import stafette.time.Landmarks.TempoWords;
 import stafette.time.Length;
 import stafette.time.Meter;
 import stafette.time.Position;
@@ -31,17 +35,19 @@ final class BarLayout {
   private final List<Bar> bars = new ArrayList<>();
   private final Optional<String> title;
 
-  private final Set<Integer> sections;
-
-  private BarLayout(List<LaidOutBar> written, Optional<String> title, Set<Integer> sections) {
+  private BarLayout(List<LaidOutBar> written, Optional<String> title) {
     this.written = written;
     this.title = title;
-    this.sections = sections;
   }
 
   /** What all parts together say of one bar. */
   private record LaidOutBar(
-      String number, boolean implicit, Meter meter, Meter counted, Length length) {
+      String number,
+      boolean implicit,
+      Meter meter,
+      Meter counted,
+      Length length,
+      List<SectionMarks> marks) {
     boolean isShort() {
       return length.compareTo(meter.length()) < 0;
     }
@@ -56,6 +62,32 @@ final class BarLayout {
     Length missing() {
       return meter.length().minus(length);
     }
+
+    /** What stands at it in any part. */
+    Landmarks landmarks(Span span) {
+      return new Landmarks(
+          marks.stream().flatMap(mark -> mark.rehearsal().stream()).findFirst(),
+          marks.stream()
+              .flatMap(mark -> mark.tempo().stream())
+              .map(words -> new TempoWords(within(span, words), words.text()))
+              .distinct()
+              .toList(),
+          first(SectionMarks::before),
+          first(SectionMarks::after));
+    }
+
+    private static Position within(Span span, PlacedWords words) {
+      Position at = TempoLayout.placed(span.start(), words.offset());
+      return span.contains(at) ? at : span.start();
+    }
+
+    private BarLine first(Function<SectionMarks, BarLine> line) {
+      return marks.stream()
+          .map(line)
+          .filter(each -> each != BarLine.PLAIN)
+          .findFirst()
+          .orElse(BarLine.PLAIN);
+    }
   }
 
   /**
@@ -66,20 +98,13 @@ final class BarLayout {
   static Bars of(List<WrittenPart> parts, Optional<String> title) {
     int count = parts.stream().mapToInt(part -> part.measures().size()).max().orElseThrow();
     List<LaidOutBar> written = new ArrayList<>();
-    Set<Integer> sections = new HashSet<>();
     Meter meter = Meter.COMMON;
     for (int i = 0; i < count; i++) {
       List<WrittenMeasure> measures = measuresAt(parts, i);
       meter = statedIn(measures).orElse(meter);
       written.add(written(measures, i, meter));
-      if (measures.stream().anyMatch(measure -> measure.section().opens())) {
-        sections.add(i);
-      }
-      if (measures.stream().anyMatch(measure -> measure.section().closes())) {
-        sections.add(i + 1);
-      }
     }
-    return new BarLayout(written, title, sections).layOut();
+    return new BarLayout(written, title).layOut();
   }
 
   private static List<WrittenMeasure> measuresAt(List<WrittenPart> parts, int index) {
@@ -106,7 +131,8 @@ final class BarLayout {
         measures.stream().anyMatch(WrittenMeasure::implicit),
         meter,
         content.equals(meter.length()) ? BarGroups.counted(meter, measures) : meter,
-        content);
+        content,
+        measures.stream().map(WrittenMeasure::section).toList());
   }
 
   private Bars layOut() {
@@ -124,9 +150,10 @@ final class BarLayout {
         lead = bar.missing();
       }
       Span span = Span.of(start, bar.length());
-      bars.add(new Bar(i, bar.number(), span, bar.meter(), lead, bar.counted()));
+      bars.add(
+          new Bar(i, bar.number(), span, bar.meter(), lead, bar.counted(), bar.landmarks(span)));
       start = span.end();
     }
-    return new Bars(bars, title, sections);
+    return new Bars(bars, title);
   }
 }

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import stafette.musicxml.read.WrittenMeasure.SectionMarks;
 import stafette.musicxml.text.DecimalText;
@@ -15,6 +15,7 @@ import stafette.musicxml.text.TextSpan;
 import stafette.musicxml.text.UnreadableScore;
 import stafette.musicxml.text.XmlWalk;
 import stafette.score.Dynamic;
+import stafette.time.Landmarks.BarLine;
 import stafette.time.Length;
 import stafette.time.Meter;
 import stafette.time.Rational;
@@ -25,9 +26,18 @@ final class MeasureWalk {
   /** A movement without bar lines has no more. */
   private static final Length LONGEST = Length.ofQuarters(4_096, 1);
 
-  /** Bar lines that end a section, or begin one. */
-  private static final Set<String> DOUBLE =
-      Set.of("light-light", "light-heavy", "heavy-light", "heavy-heavy");
+  private static final Map<String, BarLine> BAR_LINES =
+      Map.of(
+          "light-light", BarLine.DOUBLE,
+          "light-heavy", BarLine.FINAL,
+          "heavy-light", BarLine.FINAL,
+          "heavy-heavy", BarLine.FINAL);
+
+  /** Words that change a tempo without a metronome mark (common practice, no source). */
+  private static final Pattern TEMPO_CHANGE =
+      Pattern.compile(
+          "(?i)\\b(?:rit(?:\\.|ard|en)|rall|accel|string(?:\\.|endo)|allarg|a tempo|tempo (?:i\\b|primo)"
+              + "|meno mosso|pi[uù] mosso|l.istesso)");
 
   private static final Map<String, WrittenMeasure.SwellSign> SWELLS =
       Map.of(
@@ -58,7 +68,10 @@ final class MeasureWalk {
   private Length cursor = Length.ZERO;
   private Length lastOnset = Length.ZERO;
   private Length content = Length.ZERO;
-  private SectionMarks section = SectionMarks.NONE;
+  private Optional<String> rehearsal = Optional.empty();
+  private final List<WrittenMeasure.PlacedWords> tempoWords = new ArrayList<>();
+  private BarLine before = BarLine.PLAIN;
+  private BarLine after = BarLine.PLAIN;
 
   private MeasureWalk(AttributesInForce attributes, boolean severalInstruments) {
     this.attributes = attributes;
@@ -77,7 +90,7 @@ final class MeasureWalk {
     boolean implicit = walk.attribute("implicit").orElse("no").equals("yes");
     boolean empty = walk.isEmptyElement();
     TextSpan startTag = new TextSpan(walk.start(), walk.end());
-    Attributes before = attributes.current();
+    Attributes atStart = attributes.current();
     Optional<Meter> stated = attributes.takeStatedMeter();
     while (walk.nextChild()) {
       Element element = walk.element();
@@ -97,7 +110,7 @@ final class MeasureWalk {
         new TextSpan(startTag.start(), walk.end()),
         startTag,
         empty,
-        before,
+        atStart,
         stated,
         List.copyOf(children),
         List.copyOf(tempi),
@@ -107,7 +120,7 @@ final class MeasureWalk {
         List.copyOf(pedals),
         List.copyOf(swells),
         content,
-        section);
+        new SectionMarks(rehearsal, List.copyOf(tempoWords), before, after));
   }
 
   private static UnreadableScore unreadable(Malformed e, String part, String number, int line) {
@@ -189,12 +202,16 @@ final class MeasureWalk {
   }
 
   private void readBarLine(Element line) {
-    if (line.has("repeat") || line.textOf("bar-style").filter(DOUBLE::contains).isPresent()) {
-      switch (line.attribute("location").orElse("right")) {
-        case "left" -> section = section.opened();
-        case "right" -> section = section.closed();
-        default -> {}
-      }
+    BarLine kind =
+        line.has("repeat")
+            ? BarLine.REPEAT
+            : line.textOf("bar-style")
+                .map(style -> BAR_LINES.getOrDefault(style, BarLine.PLAIN))
+                .orElse(BarLine.PLAIN);
+    switch (line.attribute("location").orElse("right")) {
+      case "left" -> before = kind;
+      case "right" -> after = kind;
+      default -> {}
     }
   }
 
@@ -207,7 +224,7 @@ final class MeasureWalk {
     for (Element type : direction.all("direction-type")) {
       for (Element sign : type.children()) {
         if (sign.name().equals("rehearsal")) {
-          section = section.opened();
+          rehearsal = rehearsal.or(() -> Optional.of(sign.text().trim()));
         } else if (sign.name().equals("metronome")) {
           TempoSign.ofMetronome(sign).ifPresent(tempo -> addTempo(offset, tempo));
         } else if (sign.name().equals("dynamics")) {
@@ -254,10 +271,21 @@ final class MeasureWalk {
             .trim()
             .replaceAll("\\s+", " ");
     if (!text.isEmpty()) {
-      words.add(
+      WrittenMeasure.PlacedWords placed =
           new WrittenMeasure.PlacedWords(
-              offset, staff, direction.textOf("voice").map(String::trim), text));
+              offset, staff, direction.textOf("voice").map(String::trim), text);
+      words.add(placed);
+      if (setsTempo(direction) || TEMPO_CHANGE.matcher(text).find()) {
+        tempoWords.add(placed);
+      }
     }
+  }
+
+  private static boolean setsTempo(Element direction) {
+    return direction.child("sound").flatMap(TempoSign::ofSound).isPresent()
+        || direction.all("direction-type").stream()
+            .flatMap(type -> type.all("metronome").stream())
+            .anyMatch(mark -> TempoSign.ofMetronome(mark).isPresent());
   }
 
   private void addSwell(Element sign, Rational offset, int staff) throws Malformed {

@@ -5,6 +5,7 @@ import java.util.Optional;
 import stafette.musicxml.text.Origin.Attributes;
 import stafette.musicxml.text.TextSpan;
 import stafette.score.Dynamic;
+import stafette.time.Landmarks.BarLine;
 import stafette.time.Length;
 import stafette.time.Meter;
 import stafette.time.Rational;
@@ -27,7 +28,7 @@ import stafette.time.Rational;
  * @param pedals what it says of a keyboard's pedals
  * @param swells where wedges and dashes begin and end
  * @param content how far its notes reach
- * @param section where it has a double bar line, a repeat sign or a rehearsal mark
+ * @param section its bar lines, its rehearsal mark, and words for the tempo
  */
 record WrittenMeasure(
     String number,
@@ -111,20 +112,13 @@ record WrittenMeasure(
   record PlacedSwell(Rational offset, int staff, int number, SwellSign sign) {}
 
   /**
-   * What parts sections.
+   * What all find their way by.
    *
-   * @param opens whether one begins with this measure
-   * @param closes whether one begins with the next
+   * @param rehearsal its rehearsal mark
+   * @param tempo words for the tempo
+   * @param before the bar line at its beginning
+   * @param after the bar line at its end
    */
-  record SectionMarks(boolean opens, boolean closes) {
-    static final SectionMarks NONE = new SectionMarks(false, false);
-
-    SectionMarks opened() {
-      return new SectionMarks(true, closes);
-    }
-
-    SectionMarks closed() {
-      return new SectionMarks(opens, true);
-    }
-  }
+  record SectionMarks(
+      Optional<String> rehearsal, List<PlacedWords> tempo, BarLine before, BarLine after) {}
 }

@@ -11,19 +11,20 @@ import stafette.time.Meter;
  *
  * @param key the new key signature; of no width if it stays
  * @param meter the new time signature, if it changes
+ * @param opening what a repeat sign takes before them, in spaces
  */
-record BarSigns(KeySignature key, Optional<Meter> meter) {
+record BarSigns(KeySignature key, Optional<Meter> meter, double opening) {
   private static final double AIR = 0.7;
 
   /** In spaces, from the bar line to where the lead before the first note begins. */
   double width() {
     double keyWidth = key.width() > 0 ? AIR + key.width() : 0;
-    return keyWidth + meter.map(m -> AIR + TimeSignature.width(m)).orElse(0.0);
+    return opening + keyWidth + meter.map(m -> AIR + TimeSignature.width(m)).orElse(0.0);
   }
 
   List<Mark> marks(Staff staff, double barLine) {
     double space = staff.space();
-    double at = barLine + AIR * space;
+    double at = barLine + (opening + AIR) * space;
     List<Mark> marks = new ArrayList<>(key.marks(staff, at));
     double afterKey = key.width() > 0 ? at + (key.width() + AIR) * space : at;
     meter.ifPresent(m -> marks.addAll(TimeSignature.marks(staff, m, afterKey)));

@@ -4,12 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import stafette.notation.Accidentals;
-import stafette.picture.ink.Ink;
 import stafette.picture.ink.Mark;
-import stafette.picture.ink.Path;
 import stafette.plan.written.WrittenPassage;
 import stafette.score.Keys;
 import stafette.time.Bar;
+import stafette.time.Landmarks.BarLine;
 import stafette.time.Meter;
 import stafette.time.Position;
 import stafette.time.Span;
@@ -109,7 +108,9 @@ public final class Engraver {
     int to = spelling.signature(bar);
     boolean sameMeter = before.meter().equals(bar.meter());
     return new BarSigns(
-        KeySignature.change(from, to), sameMeter ? Optional.empty() : Optional.of(bar.meter()));
+        KeySignature.change(from, to),
+        sameMeter ? Optional.empty() : Optional.of(bar.meter()),
+        BarLines.widthAfter(bar.landmarks().before()));
   }
 
   private List<Mark> all() {
@@ -137,11 +138,10 @@ public final class Engraver {
     marks.addAll(staff.lines(row.left() - header, row.right()));
     marks.addAll(StaffHeader.of(staff, fifths, music.meter(), row.left()));
     addSigns();
-    Path.Pen lines = new Path.Pen();
     for (Bar bar : row.bars()) {
-      lines.move(row.right(bar), staff.top()).line(row.right(bar), staff.bottom());
+      marks.addAll(BarLines.opening(staff, bar.landmarks().before(), row.left(bar)));
+      marks.addAll(BarLines.ending(staff, bar.landmarks().after(), row.right(bar)));
     }
-    marks.add(new Mark.Outline(lines.path(), 0.14 * staff.space(), Ink.FULL));
   }
 
   private void addSigns() {
@@ -245,7 +245,9 @@ public final class Engraver {
       Span span = new Span(bar.span().start(), row.bars().get(end - 1).span().end());
       if (row.isCounted(bar) && music.given().stream().noneMatch(span::overlaps)) {
         double left = row.left(bar) + row.signs(bar);
-        marks.addAll(CountedBars.of(staff, end - first, left, row.right(bar)));
+        BarLine line = row.bars().get(end - 1).landmarks().after();
+        double right = row.right(bar) - BarLines.widthBefore(line) * staff.space();
+        marks.addAll(CountedBars.of(staff, end - first, left, right));
       }
       first = end;
     }

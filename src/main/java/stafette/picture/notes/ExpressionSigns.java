@@ -30,7 +30,7 @@ public final class ExpressionSigns {
   private static final double APART = 0.4;
   private static final double ONE_GROUP = 2;
   private static final double DYNAMIC = 0.9;
-  private static final double WORDS = 2;
+  private static final double WORDS = 1.7;
   private static final double WEDGE = 1.1;
   private static final double SHORTEST_WEDGE = 1.5;
   private static final double AXIS = 0.5;

@@ -35,6 +35,7 @@ record Bridge(
   private static final double NARROWEST = 1.8;
   private static final double HALO = 1.6;
   private static final double EDGE = 1.1;
+  private static final double THREAD = 0.9;
 
   Bridge {
     double most = Math.max(0, (Math.abs(fromY - toY) - 2 * half) / 2);
@@ -84,21 +85,78 @@ record Bridge(
    * @param music what they must not cross
    */
   List<Mark> edges(List<Box> music) {
-    Path.Pen pen =
-        new Path.Pen()
-            .move(drawnLeft() - roundFrom, leaves())
-            .curve(
-                drawnLeft() - roundFrom / 3,
-                leaves(),
-                drawnLeft(),
-                leaves() + direction() * roundFrom / 3,
-                drawnLeft(),
-                leaves() + direction() * roundFrom);
-    upright(pen, drawnLeft(), leaves() + direction() * roundFrom, arrives(), music);
-    upright(pen, drawnRight(), leaves(), arrives() - direction() * roundTo, music);
-    pen.move(drawnRight(), arrives() - direction() * roundTo);
-    round(pen);
+    Path.Pen pen = new Path.Pen();
+    double turn = leaves() + direction() * roundFrom;
+    new Bend(drawnLeft() - roundFrom, leaves(), drawnLeft(), turn).draw(pen, music);
+    upright(pen, drawnLeft(), turn, arrives(), music);
+    double away = arrives() - direction() * roundTo;
+    upright(pen, drawnRight(), leaves(), away, music);
+    new Bend(drawnRight() + roundTo, arrives(), drawnRight(), away).draw(pen, music);
     return List.of(new Mark.Outline(pen.path(), EDGE, Ink.JOIN));
+  }
+
+  /** A curve that begins level and, at an edge, ends upright; along a thread it ends level too. */
+  private record Bend(double x, double y, double toX, double toY, boolean upright) {
+    private static final int PIECES = 16;
+
+    Bend(double x, double y, double toX, double toY) {
+      this(x, y, toX, toY, true);
+    }
+
+    private double firstX() {
+      return upright ? x + (toX - x) * 2 / 3 : (x + toX) / 2;
+    }
+
+    private double secondX() {
+      return upright ? toX : (x + toX) / 2;
+    }
+
+    private double secondY() {
+      return upright ? y + (toY - y) / 3 : toY;
+    }
+
+    /** Whole, or in pieces but for where music is. */
+    void draw(Path.Pen pen, List<Box> music) {
+      Box all = new Box(Math.min(x, toX), Math.min(y, toY), Math.max(x, toX), Math.max(y, toY));
+      List<Box> across =
+          music.stream().map(ink -> ink.grownBy(EDGE)).filter(all.grownBy(EDGE)::overlaps).toList();
+      if (across.isEmpty()) {
+        pen.move(x, y).curve(firstX(), y, secondX(), secondY(), toX, toY);
+        return;
+      }
+      for (int i = 0; i < PIECES; i++) {
+        Box piece = piece(i / (double) PIECES, (i + 1) / (double) PIECES);
+        if (across.stream().noneMatch(piece.grownBy(0.01)::overlaps)) {
+          double from = i / (double) PIECES;
+          double to = (i + 1) / (double) PIECES;
+          pen.move(xAt(from), yAt(from)).line(xAt(to), yAt(to));
+        }
+      }
+    }
+
+    private Box piece(double from, double to) {
+      return new Box(
+          Math.min(xAt(from), xAt(to)),
+          Math.min(yAt(from), yAt(to)),
+          Math.max(xAt(from), xAt(to)),
+          Math.max(yAt(from), yAt(to)));
+    }
+
+    private double xAt(double share) {
+      return at(share, x, firstX(), secondX(), toX);
+    }
+
+    private double yAt(double share) {
+      return at(share, y, y, secondY(), toY);
+    }
+
+    private static double at(double share, double a, double b, double c, double d) {
+      double left = 1 - share;
+      return left * left * left * a
+          + 3 * left * left * share * b
+          + 3 * left * share * share * c
+          + share * share * share * d;
+    }
   }
 
   /** An upright line but for where music is. */
@@ -139,12 +197,16 @@ record Bridge(
         arrives());
   }
 
-  /** A thread from the end of one ribbon to the beginning of the next. */
-  List<Mark> thread() {
-    double middle = (left + right) / 2;
-    Path path =
-        new Path.Pen().move(left, fromY).curve(middle, fromY, middle, toY, right, toY).path();
-    return List.of(new Mark.Outline(path, 0.9, Ink.JOIN));
+  /**
+   * A thread from the end of one ribbon to the beginning of the next, interrupted where music is in
+   * its way.
+   *
+   * @param music what it must not cross
+   */
+  List<Mark> thread(List<Box> music) {
+    Path.Pen pen = new Path.Pen();
+    new Bend(left, fromY, right, toY, false).draw(pen, music);
+    return pen.isEmpty() ? List.of() : List.of(new Mark.Outline(pen.path(), THREAD, Ink.JOIN));
   }
 
   private int direction() {

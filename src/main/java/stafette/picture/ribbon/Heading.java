@@ -9,6 +9,7 @@ import stafette.picture.ink.Ink;
 import stafette.picture.ink.Mark;
 import stafette.score.Line;
 import stafette.time.Bar;
+import stafette.words.Sentence;
 
 /** What stands above a picture: which line, and between which tempi the plan holds. */
 final class Heading {
@@ -39,16 +40,19 @@ final class Heading {
     List<Bar> bars = relay.bars();
     String first = bars.get(0).number();
     String last = bars.get(bars.size() - 1).number();
-    return relay.line().source().partName()
-        + (bars.size() == 1 ? ", bar " + first : ", bars " + first + "–" + last);
+    String part = relay.line().source().partName();
+    return relay.say(
+        bars.size() == 1
+            ? Sentence.of("{0}, bar {1}", part, first)
+            : Sentence.of("{0}, bars {1}–{2}", part, first, last));
   }
 
   private List<Mark> all() {
     double room = right - left - (relay.window().isPresent() ? TempoGauge.WIDTH + APART : 0);
     String title = Face.BOLD.fitted(title(relay), TITLE_SIZE, room);
     marks.add(new Mark.Lettering(title, left, top + 13, TITLE_SIZE, Face.BOLD, Ink.FULL));
-    addSoft(Face.PLAIN.fitted(figures(), TEXT_SIZE, room), left, 26);
-    addSoft(Face.PLAIN.fitted(outcome(), TEXT_SIZE, room), left, 37);
+    addSoft(Face.PLAIN.fitted(relay.say(figures()), TEXT_SIZE, room), left, 26);
+    addSoft(Face.PLAIN.fitted(relay.say(outcome()), TEXT_SIZE, room), left, 37);
     relay
         .window()
         .ifPresent(
@@ -58,39 +62,38 @@ final class Heading {
     return marks;
   }
 
-  private String figures() {
+  private Sentence figures() {
     Line line = relay.line();
     int players = relay.playing().size();
     int handoffs = relay.plan().handoffs().size();
-    return line.count()
-        + " notes in "
-        + RelayContent.oneDecimal(line.endMicros(line.count() - 1) / 1e6)
-        + " s, "
-        + RelayContent.oneDecimal(Demand.usualRatePerSecond(line))
-        + " a second; "
-        + (players == 1 ? "1 player, " : players + " players, ")
-        + (handoffs == 1 ? "1 handoff" : handoffs + " handoffs");
+    return Sentence.of(
+        "{0} notes in {1} s, {2} a second; {3}, {4}",
+        line.count(),
+        Sentence.decimal(line.endMicros(line.count() - 1) / 1e6, 1),
+        Sentence.decimal(Demand.usualRatePerSecond(line), 1),
+        players == 1 ? Sentence.of("1 player") : Sentence.of("{0} players", players),
+        handoffs == 1 ? Sentence.of("1 handoff") : Sentence.of("{0} handoffs", handoffs));
   }
 
-  private String outcome() {
+  private Sentence outcome() {
     if (!relay.verdict().holds()) {
-      return "This plan does not hold. " + relay.verdict().findings().get(0).message();
+      return Sentence.of(
+          "This plan does not hold. {0}", relay.verdict().findings().get(0).message());
     }
-    return relay.window().map(Heading::limits).orElse("");
+    return relay.window().map(Heading::limits).orElse(Sentence.NONE);
   }
 
-  private static String limits(TempoWindow window) {
-    List<String> limits = new ArrayList<>();
-    if (window.slowestFactor() > 0) {
-      limits.add("slower, " + window.slowestLimit() + " ends it");
+  private static Sentence limits(TempoWindow window) {
+    boolean slower = window.slowestFactor() > 0;
+    boolean faster = !Double.isInfinite(window.fastestFactor());
+    if (slower && faster) {
+      return Sentence.of(
+          "Slower, {0} ends it; faster, {1} ends it", window.slowestLimit(), window.fastestLimit());
     }
-    if (!Double.isInfinite(window.fastestFactor())) {
-      limits.add("faster, " + window.fastestLimit() + " ends it");
+    if (slower) {
+      return Sentence.of("Slower, {0} ends it", window.slowestLimit());
     }
-    String text = String.join("; ", limits);
-    return text.isEmpty()
-        ? ""
-        : text.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + text.substring(1);
+    return faster ? Sentence.of("Faster, {0} ends it", window.fastestLimit()) : Sentence.NONE;
   }
 
   private void addSoft(String text, double x, double down) {

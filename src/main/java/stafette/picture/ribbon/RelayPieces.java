@@ -73,10 +73,15 @@ public final class RelayPieces {
   /**
    * The ways from lane to lane at a handoff: bridges over what is shared, threads over silence.
    *
-   * @param overMusic whether there is music behind, so that only the edges are drawn
+   * @param music what stands on the lanes, if that is music: then only edges are drawn, and none
+   *     across it
    */
   public List<Mark> ways(
-      int handoff, BarRow row, double half, ToDoubleFunction<Segment> middle, boolean overMusic) {
+      int handoff,
+      BarRow row,
+      double half,
+      ToDoubleFunction<Segment> middle,
+      Optional<List<Box>> music) {
     List<Mark> marks = new ArrayList<>();
     Span span = handoffSpan(handoff);
     boolean shares = relay.plan().handoffs().get(handoff).shared() > 0;
@@ -92,7 +97,9 @@ public final class RelayPieces {
                 rounding(link.leaves()),
                 rounding(link.enters()));
         marks.addAll(
-            !shares ? bridge.thread() : overMusic ? bridge.edges(List.of()) : bridge.marks());
+            shares
+                ? music.map(bridge::edges).orElseGet(bridge::marks)
+                : bridge.thread(music.orElse(List.of())));
       }
     }
     return marks;

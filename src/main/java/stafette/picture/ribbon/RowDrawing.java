@@ -145,7 +145,7 @@ final class RowDrawing {
         labels.take(bridge.box());
         ways.addAll(
             handoff.shared() <= 0
-                ? bridge.thread()
+                ? bridge.thread(music)
                 : lanes.haveMusic() ? bridge.edges(music) : bridge.marks());
       }
     }

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import stafette.limits.Instrument;
 import stafette.picture.ink.Mark;
+import stafette.picture.notes.BarLines;
 import stafette.picture.notes.BarRow;
 import stafette.picture.notes.Clef;
 import stafette.picture.notes.ClefChoice;
@@ -200,7 +201,9 @@ public final class StaffLines {
    */
   public double signs(Bar bar, boolean opensRow) {
     double change = 0;
-    if (!opensRow) {
+    if (opensRow) {
+      change = BarLines.widthAfter(bar.landmarks().before()) * space;
+    } else {
       Bar before = relay.line().bars().get(bar.index() - 1);
       for (int player : relay.playing()) {
         Engraver.EngravedMusic music = music(player, List.of());

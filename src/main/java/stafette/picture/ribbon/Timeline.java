@@ -2,10 +2,7 @@ package stafette.picture.ribbon;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.IntStream;
-import stafette.check.TempoWindow;
-import stafette.check.Verdict;
 import stafette.picture.ink.Box;
 import stafette.picture.ink.Drawing;
 import stafette.picture.ink.Face;
@@ -14,7 +11,6 @@ import stafette.picture.ink.Mark;
 import stafette.picture.ink.Paper;
 import stafette.picture.notes.BarRow;
 import stafette.picture.notes.BarRows;
-import stafette.plan.Plan;
 
 /**
  * The relay as one ribbon that runs through the players: bars and beats across, a lane for each
@@ -67,14 +63,11 @@ public final class Timeline {
   /**
    * Draws a plan.
    *
-   * @param verdict what the judge says of that plan
-   * @param window the tempi between which it holds, if it does
    * @param notes whether each segment is written as music too
    * @return the pages, one only if the paper has none
    */
-  public static List<Drawing> of(
-      Plan plan, Verdict verdict, Optional<TempoWindow> window, Paper paper, boolean notes) {
-    return new Timeline(RelayContent.of(plan, verdict, window), paper, notes).pages();
+  public static List<Drawing> of(RelayContent relay, Paper paper, boolean notes) {
+    return new Timeline(relay, paper, notes).pages();
   }
 
   private static double firstTop() {

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.stream.Stream;
 import stafette.check.TempoWindow;
 import stafette.check.alone.VerdictWords;
+import stafette.check.join.LevelBalance;
 import stafette.limits.Demand;
 import stafette.picture.ink.Mark;
 import stafette.picture.ink.Paper;
@@ -15,6 +16,7 @@ import stafette.picture.ribbon.RelayContent;
 import stafette.picture.ribbon.RibbonRows;
 import stafette.picture.ribbon.TempoGauge;
 import stafette.plan.Handoff;
+import stafette.plan.Joins;
 import stafette.plan.Plan;
 import stafette.plan.Player;
 import stafette.score.Line;
@@ -33,6 +35,13 @@ final class Conductor {
       Sentence.of(
           "Each player enters while the one before still plays, a shade under and without accent. Who"
               + " leaves keeps the accent of the beat, and stops on the last note that both play.");
+
+  private static final Sentence SHADED =
+      Sentence.of(
+          "Each player enters while the one before still plays. The parts have it so: who enters does so"
+              + " without accent and a step softer until who leaves is gone; who leaves keeps the accent"
+              + " of the beat, fades where the two share three notes or more, and stops on the last note"
+              + " that both play.");
 
   private final SheetContent content;
   private final Plan plan;
@@ -188,19 +197,36 @@ final class Conductor {
         new SheetTable(
             left, right, heads.stream().map(content::say).toList(), 22, 75, 80, 75, 80, 52, 42, 97);
     List<Handoff> all = new ArrayList<>(plan.handoffs());
-    all.sort(Comparator.comparingLong(h -> new SheetHandoffs(plan, h).entryMicros()));
+    all.sort(Comparator.comparingLong(handoff -> of(handoff).entryMicros()));
     for (int i = 0; i < all.size(); i++) {
       grid.add(cells(i + 1, all.get(i)));
     }
     Block title =
         text(Sentence.of("Handoffs"), TypeStyle.SECTION, right - left)
-            .with(text(FOLLOWING, TypeStyle.SOFT, right - left))
+            .with(text(shaded() ? SHADED : FOLLOWING, TypeStyle.SOFT, right - left))
+            .with(text(balance(), TypeStyle.SOFT, right - left))
             .after(GAP);
     return Block.headed(title, grid.blocks());
   }
 
+  private boolean shaded() {
+    return content.how().joins() == Joins.SHADED;
+  }
+
+  /** What the parts have of it; nothing where they are as the line is written. */
+  private Sentence balance() {
+    List<LevelBalance> balances = content.how().balanced() ? LevelBalance.written(plan) : List.of();
+    return balances.isEmpty()
+        ? Sentence.NONE
+        : Sentence.of("Balanced in the parts: {0}.", Sentence.list(balances));
+  }
+
+  private SheetHandoffs of(Handoff handoff) {
+    return new SheetHandoffs(plan, handoff, content.how());
+  }
+
   private List<SheetTable.TableCell> cells(int number, Handoff handoff) {
-    SheetHandoffs words = new SheetHandoffs(plan, handoff);
+    SheetHandoffs words = of(handoff);
     Sentence relay = SheetHandoffs.relay(plan.brief(), handoff.enters().relay());
     List<Sentence> last =
         Stream.concat(Stream.of(relay), words.hints().stream())

@@ -2,23 +2,17 @@ package stafette.picture.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import stafette.picture.ink.Box;
 import stafette.picture.ink.Face;
 import stafette.picture.ink.Ink;
 import stafette.picture.ink.Mark;
 import stafette.picture.ink.Piece;
 import stafette.picture.notes.BarRow;
-import stafette.score.Line;
 import stafette.time.Bar;
-import stafette.time.Position;
-import stafette.time.Span;
-import stafette.time.TempoMark;
 
 /** What a player plays, staff by staff, with bar numbers, tempi and flags above. */
 final class MusicBlocks {
   private static final TypeStyle NUMBER = new TypeStyle(Face.PLAIN, 7.4, Ink.SOFT);
-  private static final TypeStyle TEMPO = new TypeStyle(Face.BOLD, 8, Ink.FULL);
   private static final double RULER = 11;
   private static final double AIR = 10;
   private static final double APART = 5;
@@ -27,7 +21,6 @@ final class MusicBlocks {
   private static final long TURN_MICROS = 3_000_000;
 
   private final SheetContent content;
-  private final Line line;
   private final List<TurnWords> turns;
   private final double left;
   private final double right;
@@ -41,7 +34,6 @@ final class MusicBlocks {
   MusicBlocks(
       SheetContent content, PlayerMusic music, List<TurnWords> turns, double left, double right) {
     this.content = content;
-    this.line = content.plan().line();
     this.music = music;
     this.turns = List.copyOf(turns);
     this.left = left;
@@ -58,8 +50,8 @@ final class MusicBlocks {
     for (int i = 0; i < turns.size(); i++) {
       flags.add(i + 1, turns.get(i));
     }
-    List<Mark.Lettering> tempi = tempi(staffed.row(), opens);
-    double numbered = tempi.isEmpty() ? 0 : RULER;
+    Landmarking landmarks = Landmarking.of(content, staffed.row(), opens, right);
+    double numbered = landmarks.height();
     List<Mark.Lettering> numbers = numbers(staffed.row());
     Box extent = staffed.extent();
     double ink = numbered + RULER + flags.height();
@@ -67,8 +59,7 @@ final class MusicBlocks {
             new Piece(
                 ink + extent.height(),
                 top -> {
-                  List<Mark> marks = new ArrayList<>();
-                  tempi.forEach(word -> marks.add(TypeStyle.lowered(word, top)));
+                  List<Mark> marks = new ArrayList<>(landmarks.at(top));
                   numbers.forEach(word -> marks.add(TypeStyle.lowered(word, top + numbered)));
                   marks.addAll(flags.above(top + ink - 1));
                   marks.addAll(staffed.piece().at(top + ink - extent.top()));
@@ -76,18 +67,6 @@ final class MusicBlocks {
                 }),
             AIR)
         .turning(opens || music.restMicros(staffed.row().span().start()) >= TURN_MICROS);
-  }
-
-  /** Tempi where they change. */
-  private List<Mark.Lettering> tempi(BarRow row, boolean opens) {
-    List<Mark.Lettering> words = new ArrayList<>();
-    for (Map.Entry<Position, TempoMark> change : line.tempo().within(row.span()).entrySet()) {
-      Position at = change.getKey();
-      if ((opens && at.equals(row.span().start())) || isNew(at)) {
-        add(TEMPO.line(content.say(change.getValue()), row.x(at), 0), words);
-      }
-    }
-    return words;
   }
 
   /** Each bar's number where there is room. */
@@ -101,12 +80,6 @@ final class MusicBlocks {
       }
     }
     return words;
-  }
-
-  private boolean isNew(Position at) {
-    Span before = new Span(Position.START, at);
-    return Position.START.isBefore(at)
-        && !line.tempo().within(before).lastEntry().getValue().equals(line.tempo().at(at));
   }
 
   private void add(Mark.Lettering word, List<Mark.Lettering> words) {

@@ -6,9 +6,11 @@ import stafette.check.join.JoinCut;
 import stafette.check.join.JoinReport;
 import stafette.plan.Brief;
 import stafette.plan.Handoff;
+import stafette.plan.Joins;
 import stafette.plan.Lock;
 import stafette.plan.Plan;
 import stafette.plan.Turn;
+import stafette.plan.WrittenAs;
 import stafette.score.Line;
 import stafette.score.LineSource;
 import stafette.score.ToneChoice;
@@ -19,10 +21,15 @@ import stafette.words.Sentence;
 final class SheetHandoffs {
   private final Plan plan;
   private final Handoff handoff;
+  private final WrittenAs how;
 
-  SheetHandoffs(Plan plan, Handoff handoff) {
+  /**
+   * @param how what is marked in the parts anyway
+   */
+  SheetHandoffs(Plan plan, Handoff handoff, WrittenAs how) {
     this.plan = plan;
     this.handoff = handoff;
+    this.how = how;
   }
 
   Line line() {
@@ -65,7 +72,7 @@ final class SheetHandoffs {
     return hints;
   }
 
-  /** What there is to see to, as short as it goes; empty for most. */
+  /** What there is to see to that the parts don't have, as short as it goes; empty for most. */
   List<Sentence> toDo() {
     JoinReport join = JoinReport.of(plan, handoff);
     List<Sentence> words = new ArrayList<>();
@@ -76,8 +83,11 @@ final class SheetHandoffs {
                     cut == JoinCut.SLUR
                         ? Sentence.of("cuts a slur")
                         : Sentence.of("cuts a group")));
-    join.balance().ifPresent(levels -> words.add(levels.inWords()));
-    if (join.isExposed()) {
+    join.balance()
+        .filter(levels -> !how.balanced())
+        .ifPresent(levels -> words.add(levels.inWords()));
+    boolean isPlain = how.joins() == Joins.SHADED && handoff.shared() > 0;
+    if (join.isExposed() && !isPlain) {
       words.add(Sentence.of("the accent exposes the entry"));
     }
     join.audibleFlam()

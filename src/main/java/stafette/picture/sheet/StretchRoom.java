@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.TreeMap;
+import stafette.picture.notes.BarLines;
 import stafette.picture.notes.NoteRoom;
 import stafette.picture.notes.NoteRoom.ItemRoom;
 import stafette.picture.notes.SpacedBar;
@@ -44,6 +45,8 @@ record StretchRoom(CountedStretch stretch, NavigableMap<Position, Double> leasts
             Map.Entry<Position, ItemRoom> next = items.higherEntry(at);
             leasts.put(at, need.after() + (next == null ? 0 : next.getValue().before()));
           });
+      double line = BarLines.widthBefore(bar.landmarks().after());
+      leasts.merge(leasts.lastKey(), line, Double::sum);
       if (leasts.size() == 1) {
         leasts.merge(bar.span().start(), COUNTED, Math::max);
       }

@@ -13,6 +13,9 @@
  *       and more the longer they last; bars of rest are counted together.
  *   <li>Pages are turned where the player rests long enough, even if it takes a page more for each
  *       such turn.
+ *   <li>Dynamics, hairpins and words are those that are written into the parts; what the parts have
+ *       at joins and for balance is told once, not proposed again.
+ *   <li>Rehearsal marks, tempi and bar lines of the score are on every sheet.
  *   <li>Each player begins on a page of its own, so that pages can be given out. The caution stands
  *       at the foot of the first page of everybody.
  *   <li>Notes are written as the player reads them, and the page says so; places are bar and beat.

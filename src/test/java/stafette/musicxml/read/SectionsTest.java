@@ -3,12 +3,17 @@ package stafette.musicxml.read;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import stafette.musicxml.text.UnreadableScore;
+import stafette.time.Bar;
 import stafette.time.Bars;
+import stafette.time.Landmarks;
+import stafette.time.Landmarks.BarLine;
+import stafette.time.Landmarks.TempoWords;
 
 /** Where sections begin. */
 class SectionsTest {
@@ -61,5 +66,32 @@ class SectionsTest {
     assertEquals(
         List.of(),
         sections(line(" location=\"middle\"", "<bar-style>light-light</bar-style>"), ""));
+  }
+
+  @Test
+  void a_bar_has_its_rehearsal_mark_its_bar_lines_and_words_for_the_tempo() throws UnreadableScore {
+    String before =
+        direction("<rehearsal>B</rehearsal>", "")
+            + direction("<words>Allegro</words>", "<sound tempo=\"120\"/>")
+            + direction("<words>dolce</words>", "")
+            + line(" location=\"left\"", "<repeat direction=\"forward\"/>");
+    String after =
+        direction("<words>poco rit.</words>", "") + line("", "<bar-style>light-light</bar-style>");
+    Bar bar =
+        Xml.read(Xml.score(Xml.ATTRIBUTES + NOTE, before + NOTE + after, NOTE))
+            .score()
+            .bars()
+            .get(1);
+    Landmarks landmarks = bar.landmarks();
+    assertEquals(Optional.of("B"), landmarks.rehearsal());
+    assertEquals(BarLine.REPEAT, landmarks.before());
+    assertEquals(BarLine.DOUBLE, landmarks.after());
+    assertEquals(
+        List.of("Allegro", "poco rit."), landmarks.tempo().stream().map(TempoWords::text).toList());
+    assertEquals(bar.span().start(), landmarks.tempo().get(0).at());
+  }
+
+  private static String direction(String type, String sound) {
+    return "<direction><direction-type>" + type + "</direction-type>" + sound + "</direction>";
   }
 }

@@ -25,8 +25,27 @@ class BridgeTest {
             new Box(95, 20 + first, 103, 40 + first), new Box(102, 30 + second, 120, 45 + second));
     List<Box> lines = uprights(bridge.edges(notes));
     assertTrue(lines.size() >= 2, "edges are seen between the notes");
+    assertClear(lines, notes);
+  }
+
+  @Property(tries = 200)
+  void threads_and_roundings_never_cross_notes(
+      @ForAll @DoubleRange(min = 0, max = 150) double down,
+      @ForAll @DoubleRange(min = -60, max = 60) double along) {
+    Bridge bridge = new Bridge(100, 140, 0, 200, 4, 30, 30);
+    List<Box> notes =
+        List.of(
+            new Box(100 + along, 2 + down, 130 + along, 25 + down),
+            new Box(95, 0, 105, 40),
+            new Box(135, 160, 150, 200));
+    assertClear(uprights(bridge.thread(notes)), notes);
+    assertClear(uprights(bridge.edges(notes)), notes);
+  }
+
+  private static void assertClear(List<Box> lines, List<Box> notes) {
     for (Box line : lines) {
-      assertTrue(notes.stream().noneMatch(line::overlaps), line + " crosses " + notes);
+      assertTrue(
+          notes.stream().noneMatch(line.grownBy(0.01)::overlaps), line + " crosses " + notes);
     }
   }
 

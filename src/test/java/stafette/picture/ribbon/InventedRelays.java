@@ -81,7 +81,8 @@ public final class InventedRelays {
   }
 
   public static List<Drawing> drawn(Plan plan, Paper paper, boolean notes) {
-    return Timeline.of(plan, Judge.judge(plan), TempoWindow.of(plan), paper, notes);
+    return Timeline.of(
+        RelayContent.of(plan, Judge.judge(plan), TempoWindow.of(plan)), paper, notes);
   }
 
   private static Line sextuplets(int bars) {

@@ -191,7 +191,8 @@ public class TimelineTest {
   }
 
   private static List<Drawing> drawn(Plan plan, Paper paper, boolean notes) {
-    return Timeline.of(plan, Judge.judge(plan), TempoWindow.of(plan), paper, notes);
+    return Timeline.of(
+        RelayContent.of(plan, Judge.judge(plan), TempoWindow.of(plan)), paper, notes);
   }
 
   static List<String> words(Drawing page) {

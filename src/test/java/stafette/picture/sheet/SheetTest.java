@@ -3,6 +3,7 @@ package stafette.picture.sheet;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -31,6 +32,7 @@ import stafette.picture.ink.Paper;
 import stafette.picture.ink.PdfInk;
 import stafette.picture.ribbon.InventedRelays;
 import stafette.picture.ribbon.MixedRelays;
+import stafette.picture.ribbon.TimelineTest;
 import stafette.plan.Brief;
 import stafette.plan.Handoff;
 import stafette.plan.Hocket;
@@ -131,6 +133,26 @@ class SheetTest {
     assertHas(first, "pedals B#");
     String second = of(plan, plan.segments().get(1), pages);
     assertEquals(2, second.split("pedals", -1).length, second);
+  }
+
+  @Test
+  void the_repeated_notes_of_a_harp_stand_on_both_strings_in_turn() {
+    Line line = Invented.line(16, 4, 60, i -> new Pitch(Step.C, 0, 5));
+    Plan plan =
+        new Plan(
+            new Brief(line, List.of(Harps.player("Harp", Optional.empty())), Invented.rules()),
+            List.of(new Segment(0, Harps.TWINS, 0, 15)));
+    List<Double> heights =
+        TimelineTest.leaves(sheet(plan, Paper.A4).get(1).marks()).stream()
+            .filter(Mark.Lettering.class::isInstance)
+            .map(Mark.Lettering.class::cast)
+            .filter(sign -> sign.text().equals(Character.toString(0x1D158)))
+            .map(Mark.Lettering::y)
+            .toList();
+    assertEquals(16, heights.size());
+    for (int i = 1; i < heights.size(); i++) {
+      assertNotEquals(heights.get(i - 1), heights.get(i), 0.5);
+    }
   }
 
   @Test
