@@ -4,7 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import stafette.notation.Accidentals;
+import stafette.notation.TremoloSign;
+import stafette.picture.ink.Ink;
 import stafette.picture.ink.Mark;
+import stafette.picture.ink.Path;
 import stafette.plan.written.WrittenPassage;
 import stafette.score.Keys;
 import stafette.time.Bar;
@@ -127,6 +130,7 @@ public final class Engraver {
     SlurCurves curves = new SlurCurves(staff, row, written, reaches);
     marks.addAll(curves.ties());
     addArticulations();
+    addSlashesBetween();
     addTuplets();
     marks.addAll(curves.slurs());
     addOctaves();
@@ -255,6 +259,32 @@ public final class Engraver {
 
   private boolean continues(Bar bar) {
     return row.isCounted(bar) && row.left(bar) == row.right(bar);
+  }
+
+  /** Between two notes that alternate, from stem to stem. */
+  private void addSlashesBetween() {
+    for (int i = 1; i < groups.size(); i++) {
+      StemGroup from = groups.get(i - 1);
+      StemGroup to = groups.get(i);
+      NotatedItem first = from.notes().get(from.notes().size() - 1);
+      Optional<TremoloSign> sign =
+          first.tremolo().filter(each -> each.place() == TremoloSign.SlashPlace.TO_NEXT);
+      int count = sign.map(TremoloSign::slashes).orElse(0);
+      for (int slash = 0; slash < count; slash++) {
+        int last = from.notes().size() - 1;
+        double gap = 0.8 * staff.space();
+        double offset = from.slashOffset(slash, count);
+        marks.add(
+            new Mark.Outline(
+                Path.line(
+                    from.stemX(last) + gap,
+                    from.middle(last) + offset,
+                    to.stemX(0) - gap,
+                    to.middle(0) + offset),
+                0.38 * staff.space(),
+                Ink.FULL));
+      }
+    }
   }
 
   private void addTuplets() {

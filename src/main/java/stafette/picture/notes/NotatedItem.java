@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.function.UnaryOperator;
 import stafette.notation.BarItem;
 import stafette.notation.BarItem.SoundingItem;
+import stafette.notation.TremoloSign;
 import stafette.score.Grace;
 import stafette.score.Stroke;
 import stafette.score.Tone;
@@ -73,6 +74,11 @@ record NotatedItem(BarItem item, Optional<Stroke> stroke, boolean shown) {
 
   boolean tiedOn() {
     return item.sound().filter(sound -> !sound.last()).isPresent();
+  }
+
+  /** Slashes, if it holds several strokes or is one of two that alternate. */
+  Optional<TremoloSign> tremolo() {
+    return item.sound().flatMap(SoundingItem::tremolo);
   }
 
   /** Whether the first of its beams is that. */

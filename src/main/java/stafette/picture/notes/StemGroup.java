@@ -2,6 +2,7 @@ package stafette.picture.notes;
 
 import java.util.ArrayList;
 import java.util.List;
+import stafette.notation.TremoloSign;
 import stafette.picture.ink.Ink;
 import stafette.picture.ink.Mark;
 import stafette.picture.ink.Path;
@@ -11,6 +12,7 @@ import stafette.picture.ink.Path;
  * or flags.
  */
 final class StemGroup {
+  private static final int UNMEASURED = 3;
   private static final double STEM = 0.13;
   private static final double STEM_LENGTH = 3.3;
   private static final double SHORTEST_STEM = 2.3;
@@ -97,6 +99,16 @@ final class StemGroup {
     return up ? left + note.form().headWidth() * staff.space() - inset : left + inset;
   }
 
+  /** The middle of the stem. */
+  double middle(int index) {
+    return (near(index) + ends[index]) / 2;
+  }
+
+  /** How far below the middle of all one of some slashes lies. */
+  double slashOffset(int slash, int count) {
+    return (slash - (count - 1) / 2.0) * BEAM_STEP * staff.space();
+  }
+
   private double near(int index) {
     NotatedItem note = notes.get(index);
     return staff.y(up ? highest(staff, note) : lowest(staff, note));
@@ -152,9 +164,7 @@ final class StemGroup {
       addFlags(marks);
     }
     for (int i = 0; i < notes.size(); i++) {
-      if (notes.get(i).sound().isTremolo()) {
-        addTremolo(i, marks);
-      }
+      addSlashes(i, slashes(notes.get(i)), marks);
     }
     return marks;
   }
@@ -210,13 +220,18 @@ final class StemGroup {
     return ends[0] + way * (ends[last] - ends[0]);
   }
 
-  /** Three slashes: as fast as it goes. */
-  private void addTremolo(int index, List<Mark> marks) {
+  /** How many go through the stem; three mean as fast as it goes. */
+  private static int slashes(NotatedItem note) {
+    return note.sound().isTremolo()
+        ? UNMEASURED
+        : note.tremolo().filter(sign -> !sign.isOfTwo()).map(TremoloSign::slashes).orElse(0);
+  }
+
+  private void addSlashes(int index, int count, List<Mark> marks) {
     double space = staff.space();
-    double middle = (near(index) + ends[index]) / 2;
     double reach = 0.65 * space;
-    for (int i = -1; i <= 1; i++) {
-      double y = middle + i * BEAM_STEP * space;
+    for (int i = 0; i < count; i++) {
+      double y = middle(index) + slashOffset(i, count);
       marks.add(
           new Mark.Outline(
               Path.line(
