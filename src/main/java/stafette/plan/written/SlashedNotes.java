@@ -111,14 +111,13 @@ final class SlashedNotes {
     boolean slurredWithin = own.stream().skip(1).anyMatch(Stroke::slurred);
     boolean allWithin = own.stream().skip(1).allMatch(Stroke::slurred);
     if (instrument.isEmpty()) {
-      return !slurredAround && (slashed.alternates() ? slurredWithin == allWithin : !slurredWithin);
+      boolean alike = slashed.alternates() ? slurredWithin == allWithin : !slurredWithin;
+      return !slurredAround && alike;
     }
-    boolean slow = own.get(0).length().quarters().compareTo(UNMEASURED) > 0;
     boolean wind = instrument.get().isWind();
-    return !slurredAround
-        && !instrument.get().isHarp()
-        && (wind || slow)
-        && (slashed.alternates() && wind ? allWithin : !slurredWithin);
+    boolean counted = wind || own.get(0).length().quarters().compareTo(UNMEASURED) > 0;
+    boolean asWanted = slashed.alternates() && wind ? allWithin : !slurredWithin;
+    return !slurredAround && !instrument.get().isHarp() && counted && asWanted;
   }
 
   /** How many slashes stand beside the note's own beams; empty where it has no plain value. */
