@@ -116,7 +116,7 @@ final class SlashedNotes {
     }
     boolean wind = instrument.get().isWind();
     boolean counted = wind || own.get(0).length().quarters().compareTo(UNMEASURED) > 0;
-    boolean asWanted = slashed.alternates() && wind ? allWithin : !slurredWithin;
+    boolean asWanted = (slashed.alternates() && wind) ? allWithin : !slurredWithin;
     return !slurredAround && !instrument.get().isHarp() && counted && asWanted;
   }
 
