@@ -37,6 +37,8 @@ final class ModelMarks {
   private static final Pattern LOCATION =
       Pattern.compile("^<barline[^>]*\\slocation\\s*=\\s*[\"'](\\w+)[\"']");
 
+  private static final Pattern TEMPO_SIGN = Pattern.compile("<(?:rehearsal|metronome)\\b");
+
   /** Words that set or change a tempo, in Italian, German, French and English; the list is ours. */
   private static final Pattern TEMPO_WORDS =
       Pattern.compile(
@@ -51,11 +53,25 @@ final class ModelMarks {
   private final Fragments fragments;
   private final Origin origin;
   private final MeasureText measure;
+  private final boolean isTold;
 
-  ModelMarks(Fragments fragments, Origin origin, MeasureText measure) {
+  /**
+   * The marks of a measure.
+   *
+   * @param isTold whether the part says tempi and rehearsal marks
+   */
+  ModelMarks(Fragments fragments, Origin origin, MeasureText measure, boolean isTold) {
+    this.isTold = isTold;
     this.fragments = fragments;
     this.origin = origin;
     this.measure = measure;
+  }
+
+  /** Whether each part of a score says its tempi and rehearsal marks, not the top one alone. */
+  static boolean standInEachPart(Origin origin) {
+    return origin.parts().size() > 1
+        && origin.parts().stream()
+            .allMatch(part -> TEMPO_SIGN.matcher(part.whole().in(origin.text())).find());
   }
 
   /** The barlines at a place of the measure: "left", "middle" or "right". */
@@ -91,7 +107,7 @@ final class ModelMarks {
     List<BarPiece> all = new ArrayList<>(pieces);
     List<ElementText> fromLast = new ArrayList<>(measure.elements());
     Collections.reverse(fromLast);
-    for (ElementText element : fromLast) {
+    for (ElementText element : isTold ? fromLast : List.<ElementText>of()) {
       if (element.name().equals("direction") && MAY_BE_MARK.matcher(text(element)).find()) {
         Direction direction = Fragments.read(text(element), Direction.class);
         Position at = at(element, direction);

@@ -69,6 +69,7 @@ final class NewPart {
   private final TextStyle style;
   private final String id;
   private final List<EntryCue> cues;
+  private final boolean saysTempi;
   private final NewStaves staves;
 
   /**
@@ -77,6 +78,7 @@ final class NewPart {
    * @param model the part whose bars, keys and metres it follows
    * @param cues before the player's entries
    * @param id new in the score
+   * @param saysTempi whether tempi and rehearsal marks stand in it
    */
   NewPart(
       Origin origin,
@@ -85,7 +87,8 @@ final class NewPart {
       Assigned assigned,
       List<EntryCue> cues,
       Fragments fragments,
-      String id) {
+      String id,
+      boolean saysTempi) {
     this.origin = origin;
     this.model = model;
     this.line = line;
@@ -95,6 +98,7 @@ final class NewPart {
     this.fragments = fragments;
     this.style = TextStyle.of(origin);
     this.id = id;
+    this.saysTempi = saysTempi;
     this.staves = new NewStaves(assigned, ONE_LINE.matcher(model.whole().in(origin.text())).find());
   }
 
@@ -176,7 +180,7 @@ final class NewPart {
       int divisions,
       String lineBreak) {
     MeasureText measure = modelOf(bar);
-    ModelMarks marks = new ModelMarks(fragments, origin, measure);
+    ModelMarks marks = new ModelMarks(fragments, origin, measure, saysTempi);
     String inner = style.deeper(lineBreak);
     StringBuilder text = new StringBuilder("<measure");
     Matcher kept = KEPT_ATTRIBUTES.matcher(measure.startTag().in(origin.text()));

@@ -32,6 +32,9 @@ public final class NewParts {
   private final Set<String> takenIds = new HashSet<>();
   private final Map<Integer, List<Inserted>> insertions = new LinkedHashMap<>();
 
+  /** Whether a part stands above all of the score; they come from the top. */
+  private boolean hasTop;
+
   /** For a part list that is not there, or is one empty tag. */
   private final StringBuilder firstEntries = new StringBuilder();
 
@@ -86,9 +89,19 @@ public final class NewParts {
     ScorePart entry = new NewEntry(origin, assigned.player(), names).scorePart(id, channels);
     list(place, fragments.text("score-part", ScorePart.class, entry));
     PartText model = origin.part(line.source().part()).orElseThrow();
-    NewPart part = new NewPart(origin, model, line, assigned, cues, fragments, id);
+    NewPart part =
+        new NewPart(origin, model, line, assigned, cues, fragments, id, saysTempi(place));
     String lineBreak = style.breakLike(origin.text(), beside.whole().start());
     insert(place, beside.whole(), lineBreak, part.part(lineBreak));
+  }
+
+  /** As the score has it: in each part, else in the top one alone. */
+  private boolean saysTempi(PartPlace place) {
+    boolean isAboveAll =
+        place.side() == PartPlace.Side.ABOVE && place.part().equals(origin.parts().get(0).id());
+    boolean isTop = isAboveAll && !hasTop;
+    hasTop |= isAboveAll;
+    return isTop || ModelMarks.standInEachPart(origin);
   }
 
   private void list(PartPlace place, String scorePart) {

@@ -48,8 +48,11 @@ final class IdleMarks {
     this.touched = touched;
   }
 
-  /** Takes out hairpins, their words and signs for octaves that stand in these measures whole. */
-  void removeHairpinsAndOctaves() {
+  /**
+   * Takes out hairpins, their words, pedals and signs for octaves that stand in these measures
+   * whole.
+   */
+  void removeLines() {
     for (Hairpin hairpin : marks.hairpins()) {
       Span span = hairpin.span();
       if (hairpin.words().isPresent()) {
@@ -59,12 +62,19 @@ final class IdleMarks {
         removePair(saying(begins, span.start()), saying(SwellSigns.wedge("stop"), span.end()));
       }
     }
-    Pattern shifted = SwellSigns.sign("octave-shift", "(?:up|down)");
-    Pattern ends = SwellSigns.sign("octave-shift", "stop");
-    for (ElementText begin : saying(shifted, any -> true)) {
-      Optional<ElementText> end =
-          saying(ends, each -> !each.onset().isBefore(begin.onset())).stream().findFirst();
-      removePair(List.of(begin), end.stream().toList());
+    removeLines("octave-shift", "(?:up|down)");
+    removeLines("pedal", "(?:start|sostenuto|resume)");
+  }
+
+  private void removeLines(String name, String begins) {
+    for (ElementText begin : saying(SwellSigns.sign(name, begins), any -> true)) {
+      saying(
+              SwellSigns.sign(name, "(?:stop|discontinue|change)"),
+              each -> each.onset().isAfter(begin.onset()))
+          .stream()
+          .findFirst()
+          .filter(end -> !SwellSigns.sign(name, "change").matcher(text(end)).find())
+          .ifPresent(end -> removePair(List.of(begin), List.of(end)));
     }
   }
 

@@ -99,7 +99,7 @@ final class SourceEdits {
     touched.forEach(measure -> beams.balance(measure, notes::isInVoice));
     each(this::showAccidentals);
     IdleMarks idle = new IdleMarks(origin, edited, part, voices.marks(), touched);
-    idle.removeHairpinsAndOctaves();
+    idle.removeLines();
     if (own.isEmpty()) {
       idle.removeDynamicsAndCharacter();
     }

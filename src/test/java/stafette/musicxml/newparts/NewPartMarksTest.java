@@ -7,8 +7,22 @@ import static stafette.musicxml.read.Xml.ATTRIBUTES;
 import static stafette.musicxml.read.Xml.note;
 import static stafette.musicxml.read.Xml.rest;
 
+import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import stafette.Invented;
+import stafette.musicxml.read.Document;
+import stafette.musicxml.read.MusicXmlReader;
+import stafette.musicxml.read.Xml;
+import stafette.musicxml.write.ByHand;
+import stafette.musicxml.write.ScoreWriter;
+import stafette.plan.Brief;
+import stafette.plan.Plan;
+import stafette.plan.Player;
+import stafette.plan.Segment;
+import stafette.plan.SourceTreatment;
+import stafette.score.Line;
 
 /** What concerns all parts goes along from a new part's model into its bars, empty or not. */
 class NewPartMarksTest {
@@ -24,6 +38,46 @@ class NewPartMarksTest {
 
   private static List<String> oboe(String... model) throws Exception {
     return NewPartText.measures("oboe", model);
+  }
+
+  @Test
+  void tempi_and_rehearsal_marks_stand_once_above_all_new_parts_or_in_each_part_as_in_the_score()
+      throws Exception {
+    String mark = direction(type("<rehearsal>B</rehearsal>"), "");
+    assertEquals(2, marks(Xml.score(ATTRIBUTES + mark + LINE), "<rehearsal>"), "the top one");
+    String second = "<part id=\"P2\"><measure number=\"1\">%s</measure></part></score-partwise>";
+    String both =
+        Xml.score(ATTRIBUTES + mark + LINE)
+            .replace(
+                "</part-list>",
+                "<score-part id=\"P2\"><part-name>Harp</part-name></score-part></part-list>")
+            .replace("</score-partwise>", second.formatted(ATTRIBUTES + mark + rest(48)));
+    assertEquals(4, marks(both, "<rehearsal>"), "all four");
+  }
+
+  /** How many marks a score has after two players have got parts above it. */
+  private static int marks(String score, String mark) throws Exception {
+    Document page = MusicXmlReader.read(score.getBytes(StandardCharsets.UTF_8));
+    Line line = ByHand.line(page.score(), "P1", "1");
+    List<Player> players =
+        List.of(
+            ByHand.player("Flute 1", "flute", page.score()),
+            ByHand.player("Flute 2", "flute", page.score()));
+    int middle = line.count() / 2;
+    Plan plan =
+        new Plan(
+            new Brief(line, players, Invented.rules()),
+            List.of(new Segment(0, 0, 0, middle), new Segment(1, 0, middle, line.count() - 1)));
+    byte[] written =
+        ScoreWriter.write(
+                page,
+                plan,
+                SourceTreatment.KEEP,
+                player ->
+                    Optional.of(
+                        new PartPlace("P1", PartPlace.Side.ABOVE, PartPlace.Kinship.NONE, 0)))
+            .bytes();
+    return new String(written, StandardCharsets.UTF_8).split(mark, -1).length - 1;
   }
 
   @Test

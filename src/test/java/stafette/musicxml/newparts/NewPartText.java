@@ -29,6 +29,10 @@ import stafette.score.LineChoice;
  * The text of a new part that has all of a line. It is valid, and writing it again changes nothing.
  */
 final class NewPartText {
+  /** On top of the score, where its tempi and rehearsal marks stand. */
+  private static final PartPlace ABOVE =
+      new PartPlace("P1", PartPlace.Side.ABOVE, PartPlace.Kinship.NONE, 0);
+
   private NewPartText() {}
 
   /**
@@ -41,7 +45,7 @@ final class NewPartText {
     int last = TwoParts.strokes(before, "P1").size() - 1;
     Document after = turn(before, instrument, 0, last);
     assertEquals(TwoParts.strokes(before, "P1"), TwoParts.strokes(after, "New"));
-    Origin.PartText part = after.origin().parts().get(1);
+    Origin.PartText part = after.origin().parts().get(0);
     return part.measures().stream()
         .map(measure -> measure.whole().in(after.origin().text()).replaceAll(">\\s+<", "><"))
         .toList();
@@ -77,7 +81,7 @@ final class NewPartText {
                 Invented.rules()),
             List.of(new Segment(0, 0, first, last)));
     byte[] bytes =
-        ScoreWriter.write(document, plan, SourceTreatment.KEEP, any -> Optional.empty()).bytes();
+        ScoreWriter.write(document, plan, SourceTreatment.KEEP, any -> Optional.of(ABOVE)).bytes();
     assertEquals(List.of(), OfficialSchema.errors(bytes));
     return MusicXmlReader.read(bytes);
   }
