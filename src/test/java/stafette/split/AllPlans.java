@@ -78,13 +78,17 @@ public final class AllPlans {
     }
   }
 
-  /** Whether a fresh player could play it; what it did before can only make it worse. */
+  /**
+   * Whether a player could play it. Where it tires somebody too much when it stands alone, it may
+   * still hold after another turn, since that parts it from what the score gives the player.
+   */
   private boolean isPossible(Segment segment) {
     return Judge.judge(new Plan(brief, List.of(segment))).findings().stream()
         .allMatch(
             finding ->
                 finding.kind() == Finding.FindingKind.SHAPE
-                    || finding.kind() == Finding.FindingKind.REST);
+                    || finding.kind() == Finding.FindingKind.REST
+                    || finding.kind() == Finding.FindingKind.TIREDNESS);
   }
 
   private void extend(List<Segment> segments, int cost) {

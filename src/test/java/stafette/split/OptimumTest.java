@@ -33,6 +33,12 @@ class OptimumTest {
     compare(SmallBriefs.of(-3015, 7, 3));
   }
 
+  /** Two turns of one player, the second of which would tire it too much if it stood alone. */
+  @Test
+  void a_turn_may_hold_only_after_another() {
+    compare(SmallBriefs.of(-4_616_053_567_048L, 7, 3));
+  }
+
   static void compare(Brief brief) {
     AllPlans all = AllPlans.of(brief);
     Assume.that(all.areComplete());
