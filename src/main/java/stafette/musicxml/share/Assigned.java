@@ -105,7 +105,8 @@ public final class Assigned {
                         played,
                         landings,
                         Optional.of(
-                            plan.brief().players().get(staff.players().get(0)).instrument())))
+                            plan.brief().players().get(staff.players().get(0)).instrument()),
+                        WrittenPassage.isWrittenOut(style.how())))
             .toList(),
         landings,
         List.of());

@@ -12,6 +12,7 @@ import stafette.plan.LevelSteps;
 import stafette.plan.Plan;
 import stafette.plan.Played;
 import stafette.plan.Segment;
+import stafette.plan.SourceTreatment;
 import stafette.plan.WrittenAs;
 import stafette.score.Line;
 import stafette.score.Stroke;
@@ -26,13 +27,15 @@ import stafette.time.Position;
  * @param shaded the strokes at both ends that are shaded, as others play them too
  * @param softer by how many steps its dynamics are softer than the line's
  * @param instrument that reads it; empty for who reads the line where it stands
+ * @param writtenOut whether no notes have slashes
  */
 public record WrittenPassage(
     Played played,
     List<Stroke> strokes,
     Overlaps shaded,
     int softer,
-    Optional<Instrument> instrument) {
+    Optional<Instrument> instrument,
+    boolean writtenOut) {
   public WrittenPassage {
     strokes = List.copyOf(strokes);
   }
@@ -53,7 +56,8 @@ public record WrittenPassage(
               landings,
               how.joins() == Joins.SHADED ? Overlaps.of(plan, segment) : Overlaps.NONE,
               how.balanced() ? LevelSteps.steps(plan, player) : 0,
-              Optional.of(plan.brief().players().get(player).instrument()));
+              Optional.of(plan.brief().players().get(player).instrument()),
+              isWrittenOut(how));
       HarpTurn harp = harps.get(segment);
       passages.add(harp == null ? passage : passage.on(harp));
     }
@@ -65,13 +69,14 @@ public record WrittenPassage(
       Landings landings,
       Overlaps shaded,
       int softer,
-      Optional<Instrument> instrument) {
+      Optional<Instrument> instrument,
+      boolean writtenOut) {
     List<Stroke> strokes = new ArrayList<>(played.all());
     strokes.set(strokes.size() - 1, landings.written(played.line(), played.last()));
     if (shaded.entering() > 0) {
       strokes.set(0, shaded.entered(strokes.get(0)));
     }
-    return new WrittenPassage(played, strokes, shaded, softer, instrument);
+    return new WrittenPassage(played, strokes, shaded, softer, instrument, writtenOut);
   }
 
   /**
@@ -81,13 +86,21 @@ public record WrittenPassage(
    * @param instrument that reads it; empty for who reads the line where it stands
    */
   public static WrittenPassage plain(
-      Played played, Landings landings, Optional<Instrument> instrument) {
-    return of(played, landings, Overlaps.NONE, 0, instrument);
+      Played played, Landings landings, Optional<Instrument> instrument, boolean writtenOut) {
+    return of(played, landings, Overlaps.NONE, 0, instrument, writtenOut);
+  }
+
+  /**
+   * Whether slashes are written out everywhere: they are in cues of which a player has some, from
+   * which the line may be read again.
+   */
+  public static boolean isWrittenOut(WrittenAs how) {
+    return how.source() == SourceTreatment.CUE;
   }
 
   /** The same for who reads the line where it stands. */
   public static WrittenPassage plain(Played played, Landings landings) {
-    return plain(played, landings, Optional.empty());
+    return plain(played, landings, Optional.empty(), false);
   }
 
   /** All of a line as it is written. */
@@ -102,7 +115,7 @@ public record WrittenPassage(
         IntStream.range(0, strokes.size())
             .mapToObj(i -> strokes.get(i).withTones(tones.get(i)))
             .toList();
-    return new WrittenPassage(played, spelled, shaded, softer, instrument);
+    return new WrittenPassage(played, spelled, shaded, softer, instrument, writtenOut);
   }
 
   public Line line() {
@@ -112,9 +125,11 @@ public record WrittenPassage(
   /** Which of its strokes are written as notes with slashes, in order. */
   public List<SlashedNote> slashed() {
     Position entry = strokes.get(0).onset();
-    return SlashedNotes.in(line(), strokes, instrument).stream()
-        .filter(note -> shaded.entering() == 0 || note.span().start().isAfter(entry))
-        .toList();
+    return writtenOut
+        ? List.of()
+        : SlashedNotes.in(line(), strokes, instrument).stream()
+            .filter(note -> shaded.entering() == 0 || note.span().start().isAfter(entry))
+            .toList();
   }
 
   public Stroke landing() {
