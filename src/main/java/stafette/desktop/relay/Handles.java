@@ -36,6 +36,10 @@ final class Handles extends Pane {
   }
 
   void place() {
+    if (stage.view().shown().asWritten()) {
+      clear();
+      return;
+    }
     Plan plan = stage.view().shown().plan();
     int ways = plan.handoffs().size();
     if (segments.size() != plan.segments().size() || handoffs.size() != 3 * ways) {

@@ -54,4 +54,14 @@ public interface RelayGestures {
 
   /** A handoff is chosen. */
   void chosenHandoff(int handoff);
+
+  /**
+   * What does not work is to be mended.
+   *
+   * @param finding as the judge numbers them, from 0
+   */
+  void mend(int finding);
+
+  /** All that is to be said of the plan is to be seen. */
+  void askWhy();
 }

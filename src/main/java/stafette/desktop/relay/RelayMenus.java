@@ -2,6 +2,8 @@ package stafette.desktop.relay;
 
 import java.util.List;
 import javafx.scene.control.ContextMenu;
+import javafx.scene.control.CustomMenuItem;
+import javafx.scene.control.Label;
 import javafx.scene.control.MenuItem;
 import stafette.desktop.texts.Texts;
 import stafette.plan.Pattern;
@@ -9,6 +11,9 @@ import stafette.plan.Player;
 
 /** What can be done to a segment or a handoff, in words. */
 final class RelayMenus {
+  /** Of what is said in sentences. */
+  static final double WIDEST = 360;
+
   private RelayMenus() {}
 
   /**
@@ -61,6 +66,30 @@ final class RelayMenus {
             "lock",
             texts.get(locked ? "relay.menu.unlock.handoff" : "relay.menu.lock.handoff"),
             () -> stage.gestures().lockHandoff(handoff)));
+  }
+
+  /** What does not work, and what can be done about it; of a line that is not shared, why. */
+  static ContextMenu ofFaults(List<Fault> faults, Handholds stage) {
+    Texts texts = stage.texts();
+    ContextMenu menu = new ContextMenu();
+    for (Fault fault : faults) {
+      Label words = new Label(texts.say(fault.words()));
+      words.setWrapText(true);
+      words.setMaxWidth(stage.view().time().port().px(WIDEST));
+      CustomMenuItem said = new CustomMenuItem(words, false);
+      said.setId("said-" + (fault.number() + 1));
+      menu.getItems().add(said);
+      if (!stage.view().shown().asWritten()) {
+        menu.getItems()
+            .add(
+                item(
+                    "mend-" + (fault.number() + 1),
+                    texts.get("relay.menu.mend"),
+                    () -> stage.gestures().mend(fault.number())));
+      }
+    }
+    menu.getItems().add(item("why", texts.get("relay.menu.why"), () -> stage.gestures().askWhy()));
+    return menu;
   }
 
   private static MenuItem item(String id, String words, Runnable action) {

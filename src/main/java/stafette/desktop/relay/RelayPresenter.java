@@ -1,21 +1,26 @@
 package stafette.desktop.relay;
 
 import java.util.Optional;
-import stafette.check.JudgedPlan;
 import stafette.desktop.state.Desk;
 import stafette.desktop.state.Session;
 import stafette.desktop.texts.Texts;
 import stafette.plan.Handoff;
 import stafette.plan.PlanEdit;
+import stafette.work.LineAsWritten;
 
 /** Shows the plan on the desk in the relay, and edits it as the hands on it do. */
 public final class RelayPresenter implements RelayGestures {
   private final Session session;
   private final Texts texts;
   private final RelayView view;
+  private final Runnable why;
   private Optional<HearingGestures> hearing = Optional.empty();
 
-  public RelayPresenter(Session session, Texts texts) {
+  /**
+   * @param why brings to the front what is to be said of the plan
+   */
+  public RelayPresenter(Session session, Texts texts, Runnable why) {
+    this.why = why;
     this.session = session;
     this.texts = texts;
     this.view = new RelayView(texts, this);
@@ -30,13 +35,19 @@ public final class RelayPresenter implements RelayGestures {
     hearing = Optional.of(other);
   }
 
-  /** Shows the plan on the desk, or why there is none. */
+  /** Shows the plan on the desk, or the line as it is written, or what to do. */
   public void show(Desk desk) {
-    desk.plan().ifPresentOrElse(this::show, () -> view.clear(texts.get(emptiness(desk))));
-  }
-
-  private void show(JudgedPlan judged) {
-    view.show(judged.plan(), judged.verdict());
+    desk.plan()
+        .ifPresentOrElse(
+            judged -> view.show(judged.plan(), judged.verdict()),
+            () ->
+                desk.line()
+                    .flatMap(LineAsWritten::of)
+                    .ifPresentOrElse(
+                        written ->
+                            view.showAsWritten(
+                                written, desk.preventing(), texts.get(emptiness(desk))),
+                        () -> view.clear(texts.get(emptiness(desk)))));
   }
 
   private static String emptiness(Desk desk) {
@@ -120,5 +131,15 @@ public final class RelayPresenter implements RelayGestures {
   @Override
   public void chosenHandoff(int handoff) {
     hearing.ifPresent(now -> now.chooseHandoff(handoff));
+  }
+
+  @Override
+  public void mend(int finding) {
+    session.mending().mend(finding);
+  }
+
+  @Override
+  public void askWhy() {
+    why.run();
   }
 }

@@ -17,10 +17,12 @@ import javafx.scene.input.MouseEvent;
 import javafx.scene.input.ScrollEvent;
 import javafx.scene.layout.Region;
 import javafx.scene.text.Font;
+import stafette.check.JudgedPlan;
 import stafette.check.Verdict;
 import stafette.desktop.playing.Balance;
 import stafette.desktop.texts.Texts;
 import stafette.plan.Plan;
+import stafette.split.Reason;
 import stafette.time.Position;
 import stafette.time.Span;
 
@@ -41,12 +43,14 @@ public final class RelayView extends Region implements RelayStyle.Inked {
   private final Canvas canvas = new Canvas();
   private final LaneNames names = new LaneNames();
   private final Handles handles = new Handles(new OnCanvas());
+  private final FaultSigns faults = new FaultSigns(new OnCanvas());
   private final PlayMark mark = new PlayMark(new OnCanvas());
   private final Scrolls scrolls =
       new Scrolls(
           quarters -> change(now -> now.with(now.time().scrolledTo(quarters))),
           pixels -> change(now -> now.scrolledDownTo(pixels)));
   private final Label empty = new Label();
+  private final Label caption = new Label();
   private final Region cursor = new Region();
   private final RelayStyle style = new RelayStyle(this, this::requestLayout);
   private Optional<View> view = Optional.empty();
@@ -71,13 +75,27 @@ public final class RelayView extends Region implements RelayStyle.Inked {
     empty.setText(texts.get("relay.choose"));
     empty.getStyleClass().add("relay-empty");
     empty.setWrapText(true);
+    caption.setId("relay-caption");
+    caption.getStyleClass().addAll("relay-empty", "relay-caption");
+    caption.setWrapText(true);
+    caption.setMouseTransparent(true);
     cursor.getStyleClass().add("play-cursor");
     cursor.setId("play-cursor");
     cursor.setManaged(false);
     cursor.setMouseTransparent(true);
     cursor.setVisible(false);
     getChildren()
-        .addAll(canvas, mark, handles, cursor, names, scrolls.across(), scrolls.down(), empty);
+        .addAll(
+            canvas,
+            mark,
+            handles,
+            faults,
+            cursor,
+            names,
+            scrolls.across(),
+            scrolls.down(),
+            empty,
+            caption);
     canvas.setOnMouseClicked(this::click);
     addEventHandler(ScrollEvent.SCROLL, this::wheel);
     addEventHandler(KeyEvent.KEY_PRESSED, this::key);
@@ -86,10 +104,32 @@ public final class RelayView extends Region implements RelayStyle.Inked {
 
   /** Shows a plan; where the view stands is kept while the bars are the same. */
   public void show(Plan plan, Verdict verdict) {
-    ShownPlan shown = ShownPlan.of(plan, verdict, texts);
-    names.show(shown);
-    view = view.map(before -> before.showing(shown)).or(() -> Optional.of(View.whole(shown, port)));
+    caption.setText("");
+    show(ShownPlan.of(plan, verdict, texts));
     setAccessibleText(texts.get("relay.name", plan.segments().size(), plan.handoffs().size()));
+  }
+
+  /**
+   * Shows a line before it is shared; nothing of it can be moved.
+   *
+   * @param written all of it with whoever has it in the score
+   * @param preventing what prevents a plan
+   * @param why in words why it is not shared
+   */
+  public void showAsWritten(JudgedPlan written, List<Reason> preventing, String why) {
+    caption.setText(why);
+    show(
+        ShownPlan.asWritten(
+            written.plan(),
+            written.verdict(),
+            Fault.preventing(written.plan(), preventing),
+            texts));
+    setAccessibleText(why);
+  }
+
+  private void show(ShownPlan shown) {
+    names.show(shown);
+    view = view.map(before -> before.showing(shown)).or(() -> Optional.of(View.first(shown, port)));
     requestLayout();
   }
 
@@ -116,8 +156,10 @@ public final class RelayView extends Region implements RelayStyle.Inked {
    */
   public void clear(String why) {
     empty.setText(why);
+    caption.setText("");
     view = Optional.empty();
     handles.clear();
+    faults.clear();
     mark.clear();
     names.clear();
     requestLayout();
@@ -274,6 +316,7 @@ public final class RelayView extends Region implements RelayStyle.Inked {
     canvas.relocate(left, 0);
     mark.setTranslateX(left);
     handles.resizeRelocate(left, 0, width, height);
+    faults.resizeRelocate(left, 0, width, height);
     names.resizeRelocate(0, 0, left, height);
     scrolls.place(left, port);
     empty.setVisible(view.isEmpty());
@@ -287,13 +330,25 @@ public final class RelayView extends Region implements RelayStyle.Inked {
   private void draw(View now) {
     new RelayPainter(now, canvas.getGraphicsContext2D(), style.inks()).paint();
     names.place(now.lanes());
+    caption(now.lanes());
     handles.place();
+    faults.place();
     mark.place(texts);
     scrolls.show(now);
   }
 
+  /** Under the lanes, or at the foot where they go on. */
+  private void caption(LaneScale lanes) {
+    double room = Math.max(1, canvas.getWidth() - 2 * port.px(TimeScale.MARGIN));
+    double high = caption.prefHeight(room);
+    double top = Math.min(lanes.bottom() + port.px(8), canvas.getHeight() - high);
+    caption.setVisible(!caption.getText().isEmpty());
+    caption.resizeRelocate(names.getWidth() + port.px(TimeScale.MARGIN), top, room, high);
+  }
+
   private void blank(double width, double height) {
     scrolls.hide();
+    caption.setVisible(false);
     canvas.getGraphicsContext2D().setFill(style.inks().paper());
     canvas.getGraphicsContext2D().fillRect(0, 0, width, height);
   }

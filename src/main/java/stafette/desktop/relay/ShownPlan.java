@@ -25,6 +25,8 @@ import stafette.time.Span;
  * @param clock from times to places
  * @param rhythm of the first relay's line
  * @param staves what room notes take
+ * @param faults what does not work
+ * @param asWritten whether it is only the line before it is shared, of which nothing can be moved
  * @param texts for what stands in words
  */
 record ShownPlan(
@@ -36,6 +38,8 @@ record ShownPlan(
     BeatClock clock,
     Rhythm rhythm,
     Staves staves,
+    List<Fault> faults,
+    boolean asWritten,
     Texts texts) {
   /** Room between a key signature and the first note, for an accidental. */
   private static final double AFTER_KEY = 14;
@@ -43,28 +47,49 @@ record ShownPlan(
   ShownPlan {
     reserves = List.copyOf(reserves);
     bars = List.copyOf(bars);
+    faults = List.copyOf(faults);
   }
 
   static ShownPlan of(Plan plan, Verdict verdict, Texts texts) {
+    return of(plan, verdict, Fault.found(plan, verdict.findings()), false, texts);
+  }
+
+  /** The line before it is shared, with what prevents a plan. */
+  static ShownPlan asWritten(Plan plan, Verdict verdict, List<Fault> faults, Texts texts) {
+    return of(plan, verdict, faults, true, texts);
+  }
+
+  private static ShownPlan of(
+      Plan plan, Verdict verdict, List<Fault> faults, boolean asWritten, Texts texts) {
     RelayPieces pieces = RelayPieces.of(plan, verdict);
-    BeatClock clock = new BeatClock(plan.line(), pieces.bars());
-    Rhythm rhythm = new Rhythm(plan.line());
     return new ShownPlan(
         plan,
         verdict,
         pieces,
         SpentReadings.of(plan),
         pieces.bars(),
-        clock,
-        rhythm,
+        new BeatClock(plan.line(), pieces.bars()),
+        new Rhythm(plan.line()),
         new Staves(plan, pieces),
+        faults,
+        asWritten,
         texts);
   }
 
   /** A plan that takes over what was worked out for the one shown before. */
   ShownPlan after(ShownPlan other) {
     return new ShownPlan(
-        plan, verdict, pieces, reserves, bars, clock, rhythm, staves.after(other.staves), texts);
+        plan,
+        verdict,
+        pieces,
+        reserves,
+        bars,
+        clock,
+        rhythm,
+        staves.after(other.staves),
+        faults,
+        asWritten,
+        texts);
   }
 
   List<Segment> segments() {
@@ -129,6 +154,20 @@ record ShownPlan(
         .mapToObj(handoff -> pieces.handoffSpan(handoff).end())
         .findFirst()
         .orElseGet(() -> pieces.segmentSpan(segment).start());
+  }
+
+  /** All bars of a plan; of a line as written from its beginning, or where it fails, as music. */
+  TimeScale firstTime(Viewport port) {
+    TimeScale whole = TimeScale.whole(bars, lead(port), port);
+    if (!asWritten) {
+      return whole;
+    }
+    double wanted = pieces.pointsPerQuarterForMusic() * port.px(LaneShape.WANTED_MUSIC);
+    TimeScale asMusic =
+        whole.zoomed(Math.max(1, wanted / whole.pixelsPerQuarter()), whole.x(whole.start()));
+    Span line = plan.line().span();
+    return asMusic.showing(
+        faults.stream().findFirst().map(fault -> new Span(fault.at(), line.end())).orElse(line));
   }
 
   /** By how much notes could be larger than on paper without touching one another. */

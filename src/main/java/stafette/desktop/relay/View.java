@@ -6,19 +6,16 @@ import stafette.time.Span;
 
 /** What is seen at a moment: a plan, and where it stands on the screen. */
 record View(ShownPlan shown, TimeScale time, LaneScale lanes) {
-  /** All of a plan, in lanes as they usually are. */
-  static View whole(ShownPlan shown, Viewport port) {
-    TimeScale time = TimeScale.whole(shown.bars(), shown.lead(port), port);
-    return new View(shown, time, LaneScale.plain(shown.lanes(), port)).laid(port);
+  /** All of a plan, in lanes as they usually are; of a line as written, so much as is readable. */
+  static View first(ShownPlan shown, Viewport port) {
+    return new View(shown, shown.firstTime(port), LaneScale.plain(shown.lanes(), port)).laid(port);
   }
 
-  /** Another plan; where the view stands is kept while the bars are the same. */
+  /** Another plan; where the view stands is kept while the same bars are shown for the same. */
   View showing(ShownPlan other) {
     Viewport port = time.port();
-    TimeScale kept =
-        shown.bars().equals(other.bars())
-            ? time.within(other.lead(port), port)
-            : TimeScale.whole(other.bars(), other.lead(port), port);
+    boolean alike = shown.bars().equals(other.bars()) && shown.asWritten() == other.asWritten();
+    TimeScale kept = alike ? time.within(other.lead(port), port) : other.firstTime(port);
     return new View(other.after(shown), kept, lanes).laid(port);
   }
 

@@ -14,7 +14,6 @@ import stafette.plan.WrittenAs;
 import stafette.split.Reason;
 import stafette.split.SplitResult;
 import stafette.time.BarBeat;
-import stafette.words.Sentence;
 import stafette.work.CheckScore;
 import stafette.work.OpenLine;
 import stafette.work.Remedy;
@@ -95,16 +94,17 @@ public record Desk(
     return result().map(SplitResult::isNone).orElse(false);
   }
 
-  /** Why there is no plan; nothing if there is one, or nobody has asked. */
-  public List<Sentence> reasons() {
-    return result()
-        .map(
-            result ->
-                result.match(
-                    best -> List.<Sentence>of(),
-                    none -> none.reasons().stream().map(Reason::text).toList(),
-                    stopped -> List.<Sentence>of()))
-        .orElse(List.of());
+  /** What prevents the plan that was asked for; nothing if there is one, or nobody has asked. */
+  public List<Reason> preventing() {
+    return found.map(Desk::preventing).orElse(List.of());
+  }
+
+  private static List<Reason> preventing(SplitLine.SplitOutcome outcome) {
+    return outcome.reasons().isEmpty()
+        ? outcome
+            .result()
+            .match(best -> List.<Reason>of(), none -> none.reasons(), stopped -> List.<Reason>of())
+        : outcome.reasons();
   }
 
   /** What would make a plan possible; nothing if there is one, or nobody has asked. */

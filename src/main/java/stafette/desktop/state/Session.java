@@ -24,6 +24,7 @@ import stafette.time.TempoMark;
 import stafette.words.Refusal;
 import stafette.words.Sentence;
 import stafette.work.CheckScore;
+import stafette.work.LineAsWritten;
 import stafette.work.OpenLine;
 import stafette.work.OpenPlan;
 import stafette.work.SplitLine;
@@ -41,6 +42,7 @@ public final class Session {
   private final Writing writing;
   private final RuleChanges rules = new RuleChanges(this);
   private final ByHand byHand = new ByHand(this);
+  private final Mending mending = new Mending(this);
   private Watcher watcher = Watcher.NOBODY;
   private History history = new History(Desk.EMPTY);
   private Optional<Desk> tried = Optional.empty();
@@ -155,8 +157,7 @@ public final class Session {
   }
 
   /** Begins something that takes long, and tells the watcher when it begins and when it is over. */
-  private <T> void work(
-      Watcher.WatchedWork what, BackgroundWork.WorkPiece<T> piece, Consumer<T> done) {
+  <T> void work(Watcher.WatchedWork what, BackgroundWork.WorkPiece<T> piece, Consumer<T> done) {
     work(what, piece, done, this::refused);
   }
 
@@ -194,30 +195,47 @@ public final class Session {
     watcher.goesOn(!atWork.isEmpty());
   }
 
-  /** Chooses a passage, lets players be proposed, and plans. */
+  /** Chooses a passage: puts it on the desk at once, then lets players be proposed, and plans. */
   public void choose(CheckScore.PassageVerdicts passage) {
     choose(LineChoice.of(passage.line().source()));
   }
 
-  /** Chooses any line, and plans. */
+  /** Chooses any line, likewise. */
   public void choose(LineChoice choice) {
-    desk()
-        .score()
-        .ifPresent(
-            score ->
-                attempt(
-                    () -> {
-                      go(desk().choosing(lineOf(score.score(), choice)));
-                      plan();
-                    }));
+    desk().score().ifPresent(checked -> attempt(() -> choose(checked.score(), choice)));
   }
 
-  private OpenLine lineOf(OpenScore score, LineChoice choice) throws Refusal {
-    LineRequest line = LineRequest.whole(score.file()).with(choice);
-    SplitRequest plain = SplitRequest.usual(line);
+  private void choose(OpenScore score, LineChoice choice) throws Refusal {
+    SplitRequest plain = SplitRequest.usual(LineRequest.whole(score.file()).with(choice));
     SplitRequest usual =
         desk().line().map(before -> plain.underRulesOf(before.asked())).orElse(plain);
-    return OpenLine.in(score, WhoCouldPlay.in(usual, score, limits).into(usual), limits);
+    OpenLine written = LineAsWritten.in(score, usual, limits);
+    go(desk().choosing(written));
+    work(
+        Watcher.WatchedWork.PROPOSING,
+        going ->
+            new Proposal(
+                proposed(written, WhoCouldPlay.in(usual, score, limits).into(usual)),
+                going.isOver()),
+        proposal -> {
+          history.complete(history.now().choosing(proposal.line));
+          show();
+          if (!proposal.isEnough) {
+            plan();
+          }
+        });
+  }
+
+  /**
+   * A line with those who could play it.
+   *
+   * @param isEnough whether no plan is wanted for them any more
+   */
+  private record Proposal(OpenLine line, boolean isEnough) {}
+
+  /** Where nobody comes into question, whoever has it in the score stays. */
+  private static OpenLine proposed(OpenLine written, SplitRequest request) throws Refusal {
+    return request.players().isEmpty() ? written : written.asking(request);
   }
 
   /**
@@ -291,6 +309,11 @@ public final class Session {
   /** Changes the plan by hand, and keeps parts of it as they are. */
   public ByHand byHand() {
     return byHand;
+  }
+
+  /** Mends what does not work in the plan. */
+  public Mending mending() {
+    return mending;
   }
 
   /** Gives up a drag. */

@@ -74,7 +74,9 @@ public interface Watcher {
   /** What takes long. */
   enum WatchedWork {
     OPENING,
+    PROPOSING,
     PLANNING,
+    MENDING,
     COMPARING,
     WRITING
   }

@@ -11,6 +11,7 @@ import stafette.desktop.state.Desk;
 import stafette.desktop.state.Helping;
 import stafette.desktop.state.Session;
 import stafette.desktop.texts.Texts;
+import stafette.split.Reason;
 import stafette.words.Sentence;
 import stafette.work.PlanInWords;
 import stafette.work.Remedy;
@@ -48,7 +49,7 @@ public final class VerdictPresenter implements VerdictView.Jumps {
       return false;
     }
     if (desk.isImpossible()) {
-      view.refuse(desk.reasons(), helps(desk));
+      view.refuse(reasons(desk), helps(desk));
     } else if (desk.found().isPresent()) {
       view.giveUp();
     } else {
@@ -74,6 +75,10 @@ public final class VerdictPresenter implements VerdictView.Jumps {
     return desk.found()
         .filter(found -> !judged.verdict().holds() && !found.reasons().isEmpty())
         .map(found -> PlanInWords.nearest(judged, found.asked().rules().assurance()));
+  }
+
+  private static List<Sentence> reasons(Desk desk) {
+    return desk.preventing().stream().map(Reason::text).toList();
   }
 
   private static List<VerdictView.Help> helps(Desk desk) {

@@ -65,7 +65,8 @@ public final class MainWindow {
     this.remembered = remembered;
     session = new Session(limits, remembered, threads.forDesk());
     leaving = new Leaving(session, asking, words, texts);
-    panels = Panels.of(session, texts, words::say, leaving::before, new WindowDoors());
+    panels =
+        Panels.of(session, texts, words::say, leaving::before, this::askedWhy, new WindowDoors());
     panels.welcome().show(remembered.recent());
     frame = new Frame(panels, texts);
     Scene scene = new Scene(frame, WIDTH_EM * em(), HEIGHT_EM * em());
@@ -136,6 +137,10 @@ public final class MainWindow {
     public void sample(String title) {
       words.attempt(texts, () -> MainWindow.this.open(Samples.put(title, remembered.samples())));
     }
+  }
+
+  private void askedWhy() {
+    frame.bring("verdict");
   }
 
   /** What the frame says for the tools. */

@@ -28,6 +28,7 @@ record Panels(
   /**
    * @param say says something in a line
    * @param leaving does what clears the desk; no if the user would rather not
+   * @param why brings the verdict to the front
    * @param doors the ways to a score
    */
   static Panels of(
@@ -35,8 +36,9 @@ record Panels(
       Texts texts,
       Consumer<String> say,
       Predicate<Runnable> leaving,
+      Runnable why,
       WelcomeView.WelcomeDoors doors) {
-    RelayPresenter relay = new RelayPresenter(session, texts);
+    RelayPresenter relay = new RelayPresenter(session, texts, why);
     return new Panels(
         relay,
         new PassagesPresenter(session, texts, leaving),

@@ -84,7 +84,7 @@ class HearingPresenterTest {
     Session session =
         new Session(
             limits, new Remembered(folder), new BackgroundWork(Runnable::run, Runnable::run));
-    gestures = new RelayPresenter(session, texts);
+    gestures = new RelayPresenter(session, texts, () -> {});
     RelayView relay = gestures.view();
     listener =
         new HearingPresenter(

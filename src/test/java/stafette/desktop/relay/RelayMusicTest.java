@@ -89,7 +89,7 @@ class RelayMusicTest {
   @Test
   void notes_stay_within_the_ribbon_wherever_it_is_scrolled() {
     ShownPlan shown = ShownPlan.of(WIDE, Judge.judge(WIDE), Texts.in(Locale.ENGLISH));
-    View view = View.whole(shown, new Viewport(900, 600, 1));
+    View view = View.first(shown, new Viewport(900, 600, 1));
     view = view.with(view.time().zoomed(8, 0));
     assertTrue(view.lanes().shape().isNoted());
     for (int player = 0; player < 3; player++) {

@@ -33,7 +33,7 @@ final class RelayWindow {
     Viewport port = new Viewport(1, 1, 1);
     double width = WIDTH - LaneNames.width(port) - Scrolls.thickness(port);
     double height = HEIGHT - Scrolls.thickness(port);
-    return View.whole(
+    return View.first(
         ShownPlan.of(plan, Judge.judge(plan), Texts.in(Locale.ENGLISH)), port.sized(width, height));
   }
 }

@@ -54,4 +54,14 @@ record Told(List<String> told) implements RelayGestures {
   public void playFrom(long lineMicros) {
     told.add("from " + lineMicros);
   }
+
+  @Override
+  public void mend(int finding) {
+    told.add("mend " + finding);
+  }
+
+  @Override
+  public void askWhy() {
+    told.add("why");
+  }
 }

@@ -61,7 +61,7 @@ class HelpingTest {
         assertEquals(asked.measured(), desk.line().measured());
         assertTrue(desk.line().isFreed("Clarinet 2"));
         assertEquals(SourceTreatment.CUE, session.desk().writing().source());
-        assertTrue(session.desk().reasons().isEmpty());
+        assertTrue(session.desk().preventing().isEmpty());
         session.undo();
         assertEquals(before, session.desk());
         session.redo();

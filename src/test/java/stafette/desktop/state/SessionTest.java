@@ -290,7 +290,7 @@ class SessionTest {
     session = newSession(later::add);
     session.open(SAMPLE);
     later.remove().run();
-    session.choose(line());
+    proposed(later);
     session.writing().lookAtBars(bars -> {});
     later.remove().run();
     assertTrue(session.desk().plan().isPresent());
@@ -313,7 +313,7 @@ class SessionTest {
     session = newSession(later::add);
     session.open(SAMPLE);
     later.remove().run();
-    session.choose(line());
+    proposed(later);
     Runnable search = later.remove();
     session.add("Oboe 1", Optional.empty());
     search.run();
@@ -329,7 +329,7 @@ class SessionTest {
     session = newSession(later::add);
     session.open(SAMPLE);
     later.remove().run();
-    session.choose(line());
+    proposed(later);
     session.enough();
     later.remove().run();
     assertTrue(session.desk().found().isPresent());
@@ -338,12 +338,53 @@ class SessionTest {
   }
 
   @Test
-  void a_search_that_is_stopped_is_heard_of_no_more() {
+  void a_line_is_on_the_desk_with_whoever_has_it_while_others_are_looked_for() {
     Deque<Runnable> later = new ArrayDeque<>();
     session = newSession(later::add);
     session.open(SAMPLE);
     later.remove().run();
     session.choose(line());
+    assertEquals(List.of("Piano"), players());
+    assertTrue(session.desk().plan().isEmpty());
+    later.remove().run();
+    assertEquals(List.of("Flute 1", "Flute 2"), players());
+    session.undo();
+    assertTrue(session.desk().line().isEmpty());
+  }
+
+  @Test
+  void nothing_is_planned_once_it_is_enough_to_know_who_could_play() {
+    Deque<Runnable> later = new ArrayDeque<>();
+    session = newSession(later::add);
+    session.open(SAMPLE);
+    later.remove().run();
+    session.choose(line());
+    session.enough();
+    later.remove().run();
+    assertEquals(List.of("Flute 1", "Flute 2"), players());
+    assertTrue(later.isEmpty());
+    assertTrue(told.resting);
+  }
+
+  private List<String> players() {
+    return session.desk().line().orElseThrow().brief().players().stream()
+        .map(player -> player.name())
+        .toList();
+  }
+
+  /** The line is chosen, and players are found; they are not planned for yet. */
+  private void proposed(Deque<Runnable> later) {
+    session.choose(line());
+    later.remove().run();
+  }
+
+  @Test
+  void a_search_that_is_stopped_is_heard_of_no_more() {
+    Deque<Runnable> later = new ArrayDeque<>();
+    session = newSession(later::add);
+    session.open(SAMPLE);
+    later.remove().run();
+    proposed(later);
     session.stop();
     later.remove().run();
     assertTrue(session.desk().plan().isEmpty());
