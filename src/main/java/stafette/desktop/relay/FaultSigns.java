@@ -20,7 +20,7 @@ final class FaultSigns extends Pane {
   private static final double HIGH = 21;
 
   private final Handholds stage;
-  private List<List<Fault>> shown = List.of();
+  private List<List<RelayFault>> shown = List.of();
 
   FaultSigns(Handholds stage) {
     this.stage = stage;
@@ -38,7 +38,7 @@ final class FaultSigns extends Pane {
 
   /** Signs stay while the same stands at them, so that the keyboard stays where it is. */
   void place() {
-    List<List<Fault>> now = together();
+    List<List<RelayFault>> now = together();
     if (!now.equals(shown)) {
       shown = now;
       getChildren().setAll(now.stream().map(this::sign).toList());
@@ -48,17 +48,17 @@ final class FaultSigns extends Pane {
     }
   }
 
-  private List<List<Fault>> together() {
+  private List<List<RelayFault>> together() {
     double apart = stage.view().time().port().px(WIDE);
-    List<List<Fault>> groups = new ArrayList<>();
-    for (Fault fault : stage.view().shown().faults()) {
+    List<List<RelayFault>> groups = new ArrayList<>();
+    for (RelayFault fault : stage.view().shown().faults()) {
       groups.stream()
           .filter(group -> group.get(0).lane() == fault.lane())
           .filter(group -> Math.abs(x(group.get(0)) - x(fault)) < apart)
           .findFirst()
           .orElseGet(
               () -> {
-                List<Fault> alone = new ArrayList<>();
+                List<RelayFault> alone = new ArrayList<>();
                 groups.add(alone);
                 return alone;
               })
@@ -67,11 +67,11 @@ final class FaultSigns extends Pane {
     return groups;
   }
 
-  private double x(Fault fault) {
+  private double x(RelayFault fault) {
     return stage.view().time().x(fault.at());
   }
 
-  private Button sign(List<Fault> faults) {
+  private Button sign(List<RelayFault> faults) {
     Button sign = new Button(faults.size() == 1 ? "!" : Integer.toString(faults.size()));
     sign.setId("fault-" + (faults.get(0).number() + 1));
     sign.getStyleClass().setAll("fault");
@@ -89,12 +89,12 @@ final class FaultSigns extends Pane {
     return sign;
   }
 
-  private void open(Button sign, List<Fault> faults) {
+  private void open(Button sign, List<RelayFault> faults) {
     ContextMenu menu = RelayMenus.ofFaults(faults, stage);
     menu.show(sign, Side.BOTTOM, 0, 0);
   }
 
-  private void place(Node sign, Fault fault) {
+  private void place(Node sign, RelayFault fault) {
     Viewport port = stage.view().time().port();
     double x = x(fault);
     double foot = stage.view().lanes().middle(fault.lane()) - stage.view().lanes().half();

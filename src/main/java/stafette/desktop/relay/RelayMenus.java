@@ -69,10 +69,10 @@ final class RelayMenus {
   }
 
   /** What does not work, and what can be done about it; of a line that is not shared, why. */
-  static ContextMenu ofFaults(List<Fault> faults, Handholds stage) {
+  static ContextMenu ofFaults(List<RelayFault> faults, Handholds stage) {
     Texts texts = stage.texts();
     ContextMenu menu = new ContextMenu();
-    for (Fault fault : faults) {
+    for (RelayFault fault : faults) {
       Label words = new Label(texts.say(fault.words()));
       words.setWrapText(true);
       words.setMaxWidth(stage.view().time().port().px(WIDEST));

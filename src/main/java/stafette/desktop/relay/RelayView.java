@@ -122,7 +122,7 @@ public final class RelayView extends Region implements RelayStyle.Inked {
         ShownPlan.asWritten(
             written.plan(),
             written.verdict(),
-            Fault.preventing(written.plan(), preventing),
+            RelayFault.preventing(written.plan(), preventing),
             texts));
     setAccessibleText(why);
   }

@@ -38,7 +38,7 @@ record ShownPlan(
     BeatClock clock,
     Rhythm rhythm,
     Staves staves,
-    List<Fault> faults,
+    List<RelayFault> faults,
     boolean asWritten,
     Texts texts) {
   /** Room between a key signature and the first note, for an accidental. */
@@ -51,16 +51,16 @@ record ShownPlan(
   }
 
   static ShownPlan of(Plan plan, Verdict verdict, Texts texts) {
-    return of(plan, verdict, Fault.found(plan, verdict.findings()), false, texts);
+    return of(plan, verdict, RelayFault.found(plan, verdict.findings()), false, texts);
   }
 
   /** The line before it is shared, with what prevents a plan. */
-  static ShownPlan asWritten(Plan plan, Verdict verdict, List<Fault> faults, Texts texts) {
+  static ShownPlan asWritten(Plan plan, Verdict verdict, List<RelayFault> faults, Texts texts) {
     return of(plan, verdict, faults, true, texts);
   }
 
   private static ShownPlan of(
-      Plan plan, Verdict verdict, List<Fault> faults, boolean asWritten, Texts texts) {
+      Plan plan, Verdict verdict, List<RelayFault> faults, boolean asWritten, Texts texts) {
     RelayPieces pieces = RelayPieces.of(plan, verdict);
     return new ShownPlan(
         plan,

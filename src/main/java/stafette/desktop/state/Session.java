@@ -214,7 +214,7 @@ public final class Session {
     work(
         Watcher.WatchedWork.PROPOSING,
         going ->
-            new Proposal(
+            new ProposedLine(
                 proposed(written, WhoCouldPlay.in(usual, score, limits).into(usual)),
                 going.isOver()),
         proposal -> {
@@ -231,7 +231,7 @@ public final class Session {
    *
    * @param isEnough whether no plan is wanted for them any more
    */
-  private record Proposal(OpenLine line, boolean isEnough) {}
+  private record ProposedLine(OpenLine line, boolean isEnough) {}
 
   /** Where nobody comes into question, whoever has it in the score stays. */
   private static OpenLine proposed(OpenLine written, SplitRequest request) throws Refusal {

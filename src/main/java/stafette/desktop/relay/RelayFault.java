@@ -19,9 +19,9 @@ import stafette.words.Sentence;
  * @param lane of the player
  * @param words what it is
  */
-record Fault(int number, int lane, Position at, Sentence words) {
+record RelayFault(int number, int lane, Position at, Sentence words) {
   /** What the judge found in a plan. */
-  static List<Fault> found(Plan plan, List<Finding> findings) {
+  static List<RelayFault> found(Plan plan, List<Finding> findings) {
     return IntStream.range(0, findings.size())
         .boxed()
         .flatMap(i -> at(i, plan, findings.get(i).place(), findings.get(i).message()))
@@ -29,7 +29,7 @@ record Fault(int number, int lane, Position at, Sentence words) {
   }
 
   /** What prevents a plan, in the line of who has it in the score. */
-  static List<Fault> preventing(Plan written, List<Reason> reasons) {
+  static List<RelayFault> preventing(Plan written, List<Reason> reasons) {
     return IntStream.range(0, reasons.size())
         .boxed()
         .flatMap(
@@ -40,7 +40,7 @@ record Fault(int number, int lane, Position at, Sentence words) {
   }
 
   /** In the lane of whoever is named; else of who plays there. None where there is no such note. */
-  private static Stream<Fault> at(int number, Plan plan, Place place, Sentence words) {
+  private static Stream<RelayFault> at(int number, Plan plan, Place place, Sentence words) {
     return plan.segments().stream()
         .sorted(
             (one, other) ->
@@ -50,7 +50,7 @@ record Fault(int number, int lane, Position at, Sentence words) {
         .flatMap(
             segment ->
                 onset(plan.line(segment), segment.first(), segment.last(), place.at())
-                    .map(at -> new Fault(number, segment.player(), at, words)))
+                    .map(at -> new RelayFault(number, segment.player(), at, words)))
         .limit(1);
   }
 
